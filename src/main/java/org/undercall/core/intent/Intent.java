@@ -1,0 +1,75 @@
+package org.undercall.core.intent;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.PutOffReason;
+import org.undercall.core.term.Side;
+
+/** What the technician meant by one phrase. */
+public sealed interface Intent {
+
+  /** Which intent it is. */
+  IntentKind kind();
+
+  /** An intent that needs nothing else. */
+  record Plain(IntentKind kind) implements Intent {}
+
+  /** An intent with a number: a called value, a completed stage with its value, an arch height. */
+  record OfNumber(IntentKind kind, SpokenNumber number, Optional<SpokenUnit> unit)
+      implements Intent {}
+
+  /** An intent about the step with a number, from 1. */
+  record OfStep(IntentKind kind, int number) implements Intent {}
+
+  /** An intent about a side. */
+  record OfSide(IntentKind kind, Side side) implements Intent {}
+
+  /** A head marking that was read out. */
+  record Marking(HeadMarking marking) implements Intent {
+    @Override
+    public IntentKind kind() {
+      return IntentKind.HEAD_MARKING;
+    }
+  }
+
+  /** A step put off for a reason. */
+  record PutOff(PutOffReason reason) implements Intent {
+    @Override
+    public IntentKind kind() {
+      return IntentKind.PUT_OFF;
+    }
+  }
+
+  /** The words of a note, as heard, unchecked. */
+  record NoteText(String text) implements Intent {
+    @Override
+    public IntentKind kind() {
+      return IntentKind.NOTE_TEXT;
+    }
+  }
+
+  /** Something heard that is no phrase of this phase. */
+  record Unclear(Reason reason) implements Intent {
+    /** Why a phrase does not count. */
+    public enum Reason {
+      /** It holds words that are on no list. */
+      FOREIGN_WORDS,
+      /** Its words are known, but they are no whole phrase. */
+      NOT_A_PHRASE,
+      /** A word in it was heard with too little confidence. */
+      LOW_CONFIDENCE,
+      /** It could be read as two different numbers. */
+      AMBIGUOUS_NUMBER
+    }
+
+    public Unclear {
+      Objects.requireNonNull(reason, "reason");
+    }
+
+    @Override
+    public IntentKind kind() {
+      return IntentKind.UNCLEAR;
+    }
+  }
+}

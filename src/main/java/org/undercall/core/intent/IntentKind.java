@@ -1,0 +1,85 @@
+package org.undercall.core.intent;
+
+/** What a phrase can mean. The phrases for each are in {@link Phrasebook}. */
+public enum IntentKind {
+  /** The cautions were read out and understood. */
+  CAUTIONS_UNDERSTOOD,
+  /** The step at hand is done (a do, wait, load or hand-over step). */
+  STEP_COMPLETED,
+  /** The answer to a check question: all is well. */
+  CHECK_PASSED,
+  /** The answer to a check question: it is not. */
+  CHECK_FAILED,
+  /** A number was called: a torque, an angle or a measured value. */
+  VALUE_CALLED,
+  /** The torque stage at hand is done; may carry the value. */
+  TORQUE_COMPLETED,
+  /** The angle stage at hand is done; may carry the value. */
+  ANGLE_COMPLETED,
+  /** What the program read back is what was said. */
+  READ_BACK_RIGHT,
+  /** What the program read back is not what was said. */
+  READ_BACK_WRONG,
+  /** Say the last reply again. */
+  REPEAT,
+  /** Say which steps are still open. */
+  WHAT_IS_LEFT,
+  /** Say the step, side and stage at hand. */
+  WHERE_AM_I,
+  /** Go to the step with a number. */
+  GO_TO_STEP,
+  /** Go back to the step before this one. */
+  STEP_BACK,
+  /** Leave the step open and go on; carries the reason. */
+  PUT_OFF,
+  /** The fastener is run in by hand or snug, not tightened. */
+  FITTED_SNUG,
+  /** Open a closed step again; a fastener counts as loosened. */
+  REOPEN,
+  /** The next words are a note. */
+  NOTE,
+  /** The words of a note. */
+  NOTE_TEXT,
+  /** Pause the work. */
+  HOLD,
+  /** Go on after a pause. */
+  RESUME,
+  /** The wheels stand on the ground or on ramps and carry the car. */
+  WHEELS_CARRY,
+  /** The knuckle is jacked until the body just lifts off its stand. */
+  KNUCKLE_JACKED,
+  /** The wheel-centre-to-arch height was measured; carries the number. */
+  ARCH_HEIGHT,
+  /** The suspension hangs free. */
+  HANGS_FREE,
+  /** Read-back of the ride-height condition, with the side. */
+  RIDE_HEIGHT_READ_BACK,
+  /** Read-back of the full-droop condition, with the side. */
+  FULL_DROOP_READ_BACK,
+  /** The car is raised. */
+  CAR_RAISED,
+  /** The car is lowered. */
+  CAR_LOWERED,
+  /** The jack or a stand was moved. */
+  JACK_MOVED,
+  /** The head marking was read out; carries the property class. */
+  HEAD_MARKING,
+  /** New hardware was fitted. */
+  NEW_HARDWARE,
+  /** Start the step's timer. */
+  TIMER_START,
+  /** How much time is left. */
+  TIMER_LEFT,
+  /** Stop the timer and forget it. */
+  TIMER_CANCEL,
+  /** The timer ran out. Never spoken: the loop says it. */
+  TIMER_ENDED,
+  /** Go to the other side; carries the side. */
+  SIDE_CHANGE,
+  /** End the session, complete or not. */
+  END_OF_WORK,
+  /** Take back what was recorded last, or drop what is being read back. */
+  CANCEL_THAT,
+  /** Something was heard that is no phrase of this phase. */
+  UNCLEAR
+}

@@ -1,0 +1,51 @@
+package org.undercall.core.intent;
+
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * What the recogniser heard between two pauses.
+ *
+ * @param words in order; empty if there was only noise
+ */
+public record RecognisedPhrase(List<Word> words) {
+
+  /** The word that stands for speech outside the list. */
+  public static final String UNKNOWN = "[unk]";
+
+  /**
+   * One word.
+   *
+   * @param text lower case
+   * @param confidence from 0 to 1
+   * @param start in seconds of sound since the source was opened
+   * @param end in seconds of sound since the source was opened
+   */
+  public record Word(String text, double confidence, double start, double end) {}
+
+  public RecognisedPhrase {
+    words = List.copyOf(words);
+  }
+
+  /** A phrase typed or pressed rather than heard: every word with full confidence. */
+  public static RecognisedPhrase typed(String text) {
+    String plain = text.strip().toLowerCase(java.util.Locale.ROOT);
+    if (plain.isEmpty()) {
+      return new RecognisedPhrase(List.of());
+    }
+    return new RecognisedPhrase(
+        java.util.Arrays.stream(plain.split("\\s+", -1))
+            .map(word -> new Word(word, 1, 0, 0))
+            .toList());
+  }
+
+  /** The words with a blank between them. */
+  public String text() {
+    return words.stream().map(Word::text).collect(Collectors.joining(" "));
+  }
+
+  /** The smallest confidence of a word, 1 if there are no words. */
+  public double confidence() {
+    return words.stream().mapToDouble(Word::confidence).min().orElse(1);
+  }
+}

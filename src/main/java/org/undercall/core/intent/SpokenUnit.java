@@ -1,0 +1,13 @@
+package org.undercall.core.intent;
+
+/** A unit that may be said after a number. */
+public enum SpokenUnit {
+  NEWTON_METRES,
+  FOOT_POUNDS,
+  INCH_POUNDS,
+  DEGREES,
+  MILLIMETRES,
+  INCHES,
+  BAR,
+  KILOMETRES
+}

@@ -1,0 +1,96 @@
+package org.undercall.core.procedure;
+
+import java.math.BigDecimal;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.LoadCondition;
+
+/**
+ * A fastener, or a set of like ones tightened together, with everything its tightening depends on.
+ *
+ * @param name as spoken
+ * @param thread ISO designation, for example {@code M12x1.5}
+ * @param drive size of the socket or key in millimetres
+ * @param part what is turned and how it may be used again
+ * @param needs the load condition for the final tightening
+ * @param set how many there are and in which order they are tightened
+ * @param variants the specification by head marking; one without a marking, or all with different
+ *     ones
+ */
+public record Fastener(
+    String name,
+    String thread,
+    BigDecimal drive,
+    Part part,
+    LoadCondition needs,
+    FastenerSet set,
+    List<Variant> variants) {
+
+  /**
+   * What is turned.
+   *
+   * @param hardware bolt, nut or self-locking nut
+   * @param oneTimeUse whether new hardware is needed each time
+   * @param lubrication the state of thread and seat the specification assumes
+   */
+  public record Part(Hardware hardware, boolean oneTimeUse, Lubrication lubrication) {}
+
+  /**
+   * How many fasteners share this step.
+   *
+   * @param count one or more
+   * @param order the order of tightening, each position from 1 to count once; empty if it is free
+   */
+  public record FastenerSet(int count, List<Integer> order) {
+    /** One fastener alone. */
+    public static final FastenerSet SINGLE = new FastenerSet(1, List.of());
+
+    public FastenerSet {
+      order = List.copyOf(order);
+      Set<Integer> distinct = new HashSet<>(order);
+      boolean complete =
+          distinct.size() == count
+              && order.size() == count
+              && distinct.stream().allMatch(p -> p >= 1 && p <= count);
+      if (count < 1 || !(order.isEmpty() || complete)) {
+        throw new IllegalArgumentException("an order names each of " + count + " once: " + order);
+      }
+    }
+  }
+
+  public Fastener {
+    Objects.requireNonNull(name, "name");
+    Objects.requireNonNull(thread, "thread");
+    Objects.requireNonNull(part, "part");
+    Objects.requireNonNull(needs, "needs");
+    Objects.requireNonNull(set, "set");
+    variants = List.copyOf(variants);
+    if (drive.signum() <= 0) {
+      throw new IllegalArgumentException("a drive size is more than zero: " + drive);
+    }
+    Set<Optional<HeadMarking>> markings = new HashSet<>();
+    variants.forEach(v -> markings.add(v.marking()));
+    boolean single = variants.size() == 1;
+    boolean distinct = markings.size() == variants.size() && !markings.contains(Optional.empty());
+    if (!single && !distinct) {
+      throw new IllegalArgumentException("variants need different head markings: " + markings);
+    }
+  }
+
+  /** Whether the head marking must be read out before a value is released. */
+  public boolean dependsOnMarking() {
+    return variants.get(0).marking().isPresent();
+  }
+
+  /** The stages for a marking; empty if the procedure does not know it. */
+  public Optional<List<Stage>> stagesFor(Optional<HeadMarking> marking) {
+    return variants.stream()
+        .filter(v -> v.marking().isEmpty() || v.marking().equals(marking))
+        .map(Variant::stages)
+        .findFirst();
+  }
+}

@@ -1,0 +1,40 @@
+package org.undercall.core.procedure;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * A loaded procedure.
+ *
+ * @param about title, vehicle, author, revision and the note on where its values come from
+ * @param cautions spoken before the first step, at least one
+ * @param tools the torque wrenches at hand
+ * @param rideHeightTolerance how far, in millimetres, a called wheel-centre-to-arch height may lie
+ *     from the one noted before the work; empty if heights are not used
+ * @param phases in the order of the work; neighbouring phases walked per side form one run, left
+ *     side first
+ */
+public record Procedure(
+    About about,
+    List<String> cautions,
+    List<Tool> tools,
+    Optional<BigDecimal> rideHeightTolerance,
+    List<WorkPhase> phases) {
+
+  /**
+   * What the procedure is.
+   *
+   * @param values where the values come from, for example "invented for demonstration"
+   */
+  public record About(
+      String title, String vehicle, String author, String revision, String values) {}
+
+  public Procedure {
+    Objects.requireNonNull(about, "about");
+    cautions = List.copyOf(cautions);
+    tools = List.copyOf(tools);
+    phases = List.copyOf(phases);
+  }
+}

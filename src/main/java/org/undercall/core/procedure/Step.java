@@ -1,0 +1,78 @@
+package org.undercall.core.procedure;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.MeasureUnit;
+
+/** One step of a procedure, written once and walked for each side it is done on. */
+public sealed interface Step {
+
+  /** What every step has. */
+  Head head();
+
+  /**
+   * What every step has.
+   *
+   * @param id stable name of the step in the file and the log
+   * @param title as spoken
+   * @param cautions spoken when the step is entered
+   * @param changesLoad whether doing it can change how the suspension is loaded
+   */
+  record Head(String id, String title, List<String> cautions, boolean changesLoad) {
+    public Head {
+      cautions = List.copyOf(cautions);
+    }
+  }
+
+  /**
+   * Work to be done.
+   *
+   * @param check a question answered before the step closes, if there is one
+   */
+  record Do(Head head, Optional<String> check) implements Step {}
+
+  /**
+   * A value to be measured and called.
+   *
+   * @param unit the unit it is called in
+   * @param limits what it may be
+   * @param notesRideHeight whether it is the ride height before the work, for the side walked
+   */
+  record Measure(Head head, MeasureUnit unit, Limits limits, boolean notesRideHeight)
+      implements Step {}
+
+  /**
+   * What a measured value may be.
+   *
+   * @param least inclusive, empty if there is none
+   * @param most inclusive, empty if there is none
+   * @param mayBeOutside whether a value outside is a finding that closes the step, as in a
+   *     diagnosis, rather than a fault that keeps it open
+   */
+  record Limits(Optional<BigDecimal> least, Optional<BigDecimal> most, boolean mayBeOutside) {
+    /** Whether the amount lies within. */
+    public boolean hold(BigDecimal amount) {
+      return least.map(l -> amount.compareTo(l) >= 0).orElse(true)
+          && most.map(m -> amount.compareTo(m) <= 0).orElse(true);
+    }
+  }
+
+  /** A fastener to be tightened. */
+  record Fasten(Head head, Fastener fastener) implements Step {}
+
+  /** A time to be waited. */
+  record Wait(Head head, Duration time) implements Step {}
+
+  /** A load condition to be brought about and confirmed. */
+  record Load(Head head, LoadCondition condition) implements Step {}
+
+  /**
+   * Something that stays to be done by others or later, read out and handed over.
+   *
+   * @param due when, in words, for example "after 50 km"
+   */
+  record HandOver(Head head, String due) implements Step {}
+}

@@ -1,0 +1,67 @@
+package org.undercall.core.procedure;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.undercall.core.term.Side;
+import org.undercall.core.term.StepRef;
+
+/**
+ * The steps of a procedure in the order they are walked, left side before right side.
+ *
+ * @param procedure what is walked
+ * @param places every step with its side; its position is its number less one
+ */
+public record Walk(Procedure procedure, List<Place> places) {
+
+  /**
+   * One step on one side.
+   *
+   * @param ref its name
+   * @param phase the phase it belongs to
+   * @param step what is to be done
+   */
+  public record Place(StepRef ref, String phase, Step step) {}
+
+  public Walk {
+    places = List.copyOf(places);
+  }
+
+  /** Lays out the walk of a procedure. */
+  public static Walk of(Procedure procedure) {
+    List<Place> places = new ArrayList<>();
+    List<WorkPhase> run = new ArrayList<>();
+    for (WorkPhase phase : procedure.phases()) {
+      if (phase.perSide()) {
+        run.add(phase);
+      } else {
+        addRun(places, run);
+        addPhase(places, phase, Side.CAR);
+      }
+    }
+    addRun(places, run);
+    return new Walk(procedure, places);
+  }
+
+  private static void addRun(List<Place> places, List<WorkPhase> run) {
+    for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+      run.forEach(phase -> addPhase(places, phase, side));
+    }
+    run.clear();
+  }
+
+  private static void addPhase(List<Place> places, WorkPhase phase, Side side) {
+    for (Step step : phase.steps()) {
+      places.add(new Place(new StepRef(step.head().id(), side), phase.name(), step));
+    }
+  }
+
+  /** The position of a step, from 0; -1 if the walk does not have it. */
+  public int indexOf(StepRef ref) {
+    for (int i = 0; i < places.size(); i++) {
+      if (places.get(i).ref().equals(ref)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+}

@@ -1,0 +1,10 @@
+package org.undercall.core.term;
+
+/** Something that can change how the suspension is loaded, and so cancels a confirmed condition. */
+public enum LoadChange {
+  CAR_RAISED,
+  CAR_LOWERED,
+  JACK_MOVED,
+  OTHER_SIDE_STARTED,
+  STEP_CHANGES_LOAD
+}
