@@ -1,0 +1,54 @@
+package org.undercall.core.decision;
+
+/** What the session waits for. It decides what may be said and what a phrase does. */
+public enum Phase {
+  /** The cautions were read out and wait to be understood. */
+  BRIEFING("BRF"),
+  /** A do step. */
+  DO("DO"),
+  /** The check question of a do step. */
+  CHECK("CHK"),
+  /** A measured value is to be called. */
+  MEASURE("MEA"),
+  /** New hardware is to be fitted. */
+  HARDWARE("HDW"),
+  /** The head marking is to be read out. */
+  MARKING("MRK"),
+  /** The fastener needs a load condition that is not confirmed. */
+  GATE("GAT"),
+  /** A torque stage. */
+  TORQUE("TRQ"),
+  /** An angle stage. */
+  ANGLE("ANG"),
+  /** A wait step. */
+  WAITING("WAI"),
+  /** A load step. */
+  LOAD("LOD"),
+  /** A hand-over item. */
+  HAND_OVER("HND"),
+  /** A value, a marking or the end was read back and waits for an answer. */
+  READ_BACK("RBK"),
+  /** A load condition waits for the technician's read-back with the side. */
+  LOAD_READ_BACK("LRB"),
+  /** The next words are a note. */
+  NOTING("NOT"),
+  /** The work is held. */
+  ON_HOLD("HLD"),
+  /** Every step is closed. */
+  ALL_CLOSED("ALL"),
+  /** The step at hand is closed, others are open. */
+  CLOSED_STEP("CLS"),
+  /** The session has ended. */
+  ENDED("END");
+
+  private final String code;
+
+  Phase(String code) {
+    this.code = code;
+  }
+
+  /** Its column in the table. */
+  public String code() {
+    return code;
+  }
+}

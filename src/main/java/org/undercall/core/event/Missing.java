@@ -1,0 +1,23 @@
+package org.undercall.core.event;
+
+/** What was missing when the program refused to close or confirm something. */
+public enum Missing {
+  CAUTIONS_UNDERSTOOD,
+  RIDE_HEIGHT,
+  FULL_DROOP,
+  NEW_HARDWARE,
+  HEAD_MARKING,
+  VALUE_CALLED,
+  DIGIT_BY_DIGIT,
+  TORQUE_STAGE,
+  ANGLE_STAGE,
+  CHECK_ANSWER,
+  MEASURED_VALUE,
+  READ_BACK,
+  LOAD_READ_BACK,
+  TIME,
+  HEIGHT_NOTED_BEFORE,
+  HEIGHT_WITHIN_TOLERANCE,
+  ONE_SIDE,
+  OTHER_UNIT
+}

@@ -1,0 +1,112 @@
+package org.undercall.core.event;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.util.Optional;
+import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.LoadChange;
+import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.LoadProof;
+import org.undercall.core.term.Measure;
+import org.undercall.core.term.PutOffReason;
+import org.undercall.core.term.Side;
+import org.undercall.core.term.StepRef;
+
+/**
+ * Something that happened in a session. Its permanent id and its sentence stand in {@link
+ * EventKind}; stages are counted from 1.
+ */
+public sealed interface SessionEvent {
+
+  record SessionStarted(String title, String revision, String sha256, String version)
+      implements SessionEvent {}
+
+  record SessionResumed(String version) implements SessionEvent {}
+
+  record CautionsUnderstood() implements SessionEvent {}
+
+  record StepEntered(StepRef step) implements SessionEvent {}
+
+  record StepClosed(StepRef step) implements SessionEvent {}
+
+  record WorkDone(StepRef step) implements SessionEvent {}
+
+  record CheckAnswered(StepRef step, boolean passed) implements SessionEvent {}
+
+  record ValueCalled(StepRef step, int stage, BigDecimal value) implements SessionEvent {}
+
+  record ValueRefused(StepRef step, int stage, BigDecimal called, BigDecimal expected)
+      implements SessionEvent {}
+
+  record ValueDropped(StepRef step) implements SessionEvent {}
+
+  record StageClosed(StepRef step, int stage, String value) implements SessionEvent {}
+
+  record StagesVoided(StepRef step) implements SessionEvent {}
+
+  record CloseRefused(StepRef step, Missing missing) implements SessionEvent {}
+
+  record MeasureCalled(StepRef step, Measure value) implements SessionEvent {}
+
+  record Measured(StepRef step, Measure value, boolean withinLimits) implements SessionEvent {}
+
+  record RideHeightNoted(Side side, Measure value) implements SessionEvent {}
+
+  record MarkingCalled(StepRef step, HeadMarking marking) implements SessionEvent {}
+
+  record MarkingNoted(StepRef step, HeadMarking marking) implements SessionEvent {}
+
+  record MarkingRefused(StepRef step, HeadMarking marking) implements SessionEvent {}
+
+  record NewHardwareFitted(StepRef step) implements SessionEvent {}
+
+  record LoadCalled(Side side, LoadCondition condition, LoadProof proof, Optional<Measure> height)
+      implements SessionEvent {}
+
+  record LoadConfirmed(
+      Side side, LoadCondition condition, LoadProof proof, Optional<Measure> height)
+      implements SessionEvent {}
+
+  record LoadRefused(Side side, Missing missing, Optional<Measure> height)
+      implements SessionEvent {}
+
+  record LoadChanged(LoadChange change) implements SessionEvent {}
+
+  record StepPutOff(StepRef step, PutOffReason reason) implements SessionEvent {}
+
+  record FastenerSnug(StepRef step) implements SessionEvent {}
+
+  record StepReopened(StepRef step) implements SessionEvent {}
+
+  record ClosingTakenBack(StepRef step) implements SessionEvent {}
+
+  record ReadBackDropped() implements SessionEvent {}
+
+  record NoteStarted() implements SessionEvent {}
+
+  record NoteKept(StepRef step, String text) implements SessionEvent {}
+
+  record NoteDropped() implements SessionEvent {}
+
+  record WorkHeld() implements SessionEvent {}
+
+  record WorkResumed() implements SessionEvent {}
+
+  record TimerStarted(StepRef step, long seconds, Instant due) implements SessionEvent {}
+
+  record TimerEnded(StepRef step) implements SessionEvent {}
+
+  record TimerCancelled(StepRef step) implements SessionEvent {}
+
+  record HandedOver(StepRef step, String due) implements SessionEvent {}
+
+  record EndCalled(int open) implements SessionEvent {}
+
+  record SessionEnded(boolean complete, int open) implements SessionEvent {}
+
+  record Asked(String question) implements SessionEvent {}
+
+  record NotNow(String intent, String phase) implements SessionEvent {}
+
+  record NotUnderstood(String reason) implements SessionEvent {}
+}
