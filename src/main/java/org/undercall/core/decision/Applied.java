@@ -1,0 +1,207 @@
+package org.undercall.core.decision;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.UnaryOperator;
+import org.undercall.core.event.EventKind;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.event.SessionEvent.Asked;
+import org.undercall.core.event.SessionEvent.CautionsUnderstood;
+import org.undercall.core.event.SessionEvent.CheckAnswered;
+import org.undercall.core.event.SessionEvent.CloseRefused;
+import org.undercall.core.event.SessionEvent.ClosingTakenBack;
+import org.undercall.core.event.SessionEvent.EndCalled;
+import org.undercall.core.event.SessionEvent.FastenerSnug;
+import org.undercall.core.event.SessionEvent.HandedOver;
+import org.undercall.core.event.SessionEvent.LoadCalled;
+import org.undercall.core.event.SessionEvent.LoadChanged;
+import org.undercall.core.event.SessionEvent.LoadConfirmed;
+import org.undercall.core.event.SessionEvent.LoadRefused;
+import org.undercall.core.event.SessionEvent.MarkingCalled;
+import org.undercall.core.event.SessionEvent.MarkingNoted;
+import org.undercall.core.event.SessionEvent.MarkingRefused;
+import org.undercall.core.event.SessionEvent.MeasureCalled;
+import org.undercall.core.event.SessionEvent.Measured;
+import org.undercall.core.event.SessionEvent.NewHardwareFitted;
+import org.undercall.core.event.SessionEvent.NotNow;
+import org.undercall.core.event.SessionEvent.NotUnderstood;
+import org.undercall.core.event.SessionEvent.NoteDropped;
+import org.undercall.core.event.SessionEvent.NoteKept;
+import org.undercall.core.event.SessionEvent.NoteStarted;
+import org.undercall.core.event.SessionEvent.ReadBackDropped;
+import org.undercall.core.event.SessionEvent.RideHeightNoted;
+import org.undercall.core.event.SessionEvent.SessionEnded;
+import org.undercall.core.event.SessionEvent.SessionResumed;
+import org.undercall.core.event.SessionEvent.SessionStarted;
+import org.undercall.core.event.SessionEvent.StageClosed;
+import org.undercall.core.event.SessionEvent.StagesVoided;
+import org.undercall.core.event.SessionEvent.StepClosed;
+import org.undercall.core.event.SessionEvent.StepEntered;
+import org.undercall.core.event.SessionEvent.StepPutOff;
+import org.undercall.core.event.SessionEvent.StepReopened;
+import org.undercall.core.event.SessionEvent.TimerCancelled;
+import org.undercall.core.event.SessionEvent.TimerEnded;
+import org.undercall.core.event.SessionEvent.TimerStarted;
+import org.undercall.core.event.SessionEvent.ValueCalled;
+import org.undercall.core.event.SessionEvent.ValueDropped;
+import org.undercall.core.event.SessionEvent.ValueRefused;
+import org.undercall.core.event.SessionEvent.WorkDone;
+import org.undercall.core.event.SessionEvent.WorkHeld;
+import org.undercall.core.event.SessionEvent.WorkResumed;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.term.StepRef;
+
+/** What each event changes in the session: one line an event. */
+final class Applied {
+  private static final Map<EventKind, BiFunction<Session, SessionEvent, Session>> CHANGES =
+      new HashMap<>();
+
+  static {
+    on(SessionResumed.class, (s, e) -> s.talk().mode() == Talk.Mode.ENDED ? working(s) : s);
+    on(CautionsUnderstood.class, (s, e) -> working(s));
+    on(StepEntered.class, (s, e) -> entered(s, e.step()));
+    on(StepClosed.class, (s, e) -> closing(s, e.step(), t -> t.with(StepState.Status.CLOSED)));
+    on(WorkDone.class, (s, e) -> change(s, e.step(), t -> t.withWorkDone(true)));
+    on(CheckAnswered.class, (s, e) -> change(s, e.step(), t -> t.withWorkDone(false)));
+    on(ValueCalled.class, (s, e) -> tighten(s, e.step(), t -> t.withCalled(some(e.value()))));
+    on(ValueDropped.class, (s, e) -> tighten(s, e.step(), t -> t.withCalled(Optional.empty())));
+    on(StageClosed.class, (s, e) -> stageClosed(s, e));
+    on(StagesVoided.class, (s, e) -> tighten(s, e.step(), t -> t.withStagesClosed(0)));
+    on(MeasureCalled.class, (s, e) -> await(s, new Pending.Value(e.step(), e.value())));
+    on(Measured.class, (s, e) -> settled(s));
+    on(
+        RideHeightNoted.class,
+        (s, e) -> s.with(s.loads().withRideHeight(e.side(), some(e.value()))));
+    on(MarkingCalled.class, (s, e) -> await(s, new Pending.Marking(e.step(), e.marking())));
+    on(
+        MarkingNoted.class,
+        (s, e) -> tighten(settled(s), e.step(), t -> t.withMarking(e.marking())));
+    on(NewHardwareFitted.class, (s, e) -> tighten(s, e.step(), Tightening::withNewHardware));
+    on(LoadCalled.class, (s, e) -> await(s, load(e)));
+    on(LoadConfirmed.class, (s, e) -> confirmed(s, e));
+    on(LoadChanged.class, (s, e) -> s.with(s.loads().withNothingConfirmed()));
+    on(StepPutOff.class, (s, e) -> change(s, e.step(), t -> t.putOff(e.reason())));
+    on(FastenerSnug.class, (s, e) -> change(s, e.step(), t -> t.with(StepState.Status.SNUG)));
+    on(StepReopened.class, (s, e) -> reopened(s, e.step()));
+    on(ClosingTakenBack.class, (s, e) -> takenBack(s, e.step()));
+    on(ReadBackDropped.class, (s, e) -> settled(s));
+    on(NoteStarted.class, (s, e) -> s.with(s.talk().with(Talk.Mode.NOTING)));
+    on(NoteKept.class, (s, e) -> working(s));
+    on(NoteDropped.class, (s, e) -> working(s));
+    on(WorkHeld.class, (s, e) -> s.with(s.talk().with(Talk.Mode.HELD)));
+    on(WorkResumed.class, (s, e) -> working(s));
+    on(TimerStarted.class, (s, e) -> s.with(s.timers().started(e.step(), e.due())));
+    on(TimerEnded.class, (s, e) -> s.with(s.timers().ended(e.step())));
+    on(TimerCancelled.class, (s, e) -> s.with(s.timers().cancelled(e.step())));
+    on(EndCalled.class, (s, e) -> await(s, new Pending.End()));
+    on(SessionEnded.class, (s, e) -> s.with(s.talk().settled().with(Talk.Mode.ENDED)));
+    nothing(SessionStarted.class, HandedOver.class, Asked.class, NotNow.class);
+    nothing(ValueRefused.class, CloseRefused.class, MarkingRefused.class, LoadRefused.class);
+    nothing(NotUnderstood.class);
+    for (EventKind kind : EventKind.values()) {
+      if (!CHANGES.containsKey(kind)) {
+        throw new IllegalStateException("no line says what changes after " + kind);
+      }
+    }
+  }
+
+  private Applied() {}
+
+  static Session to(Session session, SessionEvent event) {
+    return CHANGES.get(EventKind.of(event)).apply(session, event);
+  }
+
+  private static <E extends SessionEvent> void on(
+      Class<E> type, BiFunction<Session, E, Session> change) {
+    EventKind kind = kind(type);
+    if (CHANGES.put(kind, (s, e) -> change.apply(s, type.cast(e))) != null) {
+      throw new IllegalStateException("two lines say what changes after " + kind);
+    }
+  }
+
+  @SafeVarargs
+  private static void nothing(Class<? extends SessionEvent>... types) {
+    for (Class<? extends SessionEvent> type : types) {
+      on(type, (s, e) -> s);
+    }
+  }
+
+  private static EventKind kind(Class<? extends SessionEvent> type) {
+    for (EventKind kind : EventKind.values()) {
+      if (kind.type() == type) {
+        return kind;
+      }
+    }
+    throw new IllegalStateException("not in the dictionary: " + type);
+  }
+
+  private static <T> Optional<T> some(T value) {
+    return Optional.of(value);
+  }
+
+  private static Session working(Session session) {
+    return session.with(session.talk().with(Talk.Mode.WORKING));
+  }
+
+  private static Session settled(Session session) {
+    return session.with(session.talk().settled());
+  }
+
+  private static Session await(Session session, Pending pending) {
+    return session.with(session.talk().awaiting(pending));
+  }
+
+  private static Pending load(LoadCalled e) {
+    return new Pending.Load(e.side(), e.condition(), e.proof(), e.height());
+  }
+
+  private static Session confirmed(Session session, LoadConfirmed e) {
+    return settled(session.with(session.loads().withConfirmed(e.side(), e.condition())));
+  }
+
+  private static Session entered(Session session, StepRef step) {
+    Session moved = session.with(session.progress().movedTo(session.walk().indexOf(step)));
+    return moved.with(moved.loads().workedOn(step.side()));
+  }
+
+  private static Session stageClosed(Session session, StageClosed e) {
+    return closing(session, e.step(), s -> s.with(s.tightening().withStagesClosed(e.stage())));
+  }
+
+  private static Session closing(Session session, StepRef step, UnaryOperator<StepState> how) {
+    Session closed = change(session, step, how);
+    return closed.with(closed.progress().lastClosed(Optional.of(step)));
+  }
+
+  private static Session takenBack(Session session, StepRef step) {
+    Session open =
+        change(
+            session,
+            step,
+            s -> s.with(s.tightening().withStagesClosed(0)).with(StepState.Status.OPEN));
+    return forgetClosing(open);
+  }
+
+  private static Session reopened(Session session, StepRef step) {
+    Session open = forgetClosing(change(session, step, s -> StepState.FRESH));
+    Step kind = open.walk().places().get(open.walk().indexOf(step)).step();
+    if (kind instanceof Step.Measure measure && measure.notesRideHeight()) {
+      return open.with(open.loads().withRideHeight(step.side(), Optional.empty()));
+    }
+    return kind instanceof Step.Wait ? open.with(open.timers().cancelled(step)) : open;
+  }
+
+  private static Session forgetClosing(Session session) {
+    return session.with(session.progress().lastClosed(Optional.empty()));
+  }
+
+  private static Session tighten(Session session, StepRef step, UnaryOperator<Tightening> how) {
+    return change(session, step, s -> s.with(how.apply(s.tightening())));
+  }
+
+  private static Session change(Session session, StepRef step, UnaryOperator<StepState> how) {
+    return session.with(session.progress().change(session.walk().indexOf(step), how));
+  }
+}

@@ -1,0 +1,40 @@
+package org.undercall.core.decision;
+
+import java.util.Set;
+import org.undercall.core.event.Moment;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.intent.Intent;
+import org.undercall.core.intent.IntentKind;
+import org.undercall.core.reply.Say;
+
+/** Decides what becomes of an intent. It changes nothing: the events do, when they are applied. */
+public final class Decider {
+  private Decider() {}
+
+  /** What becomes of an intent in a session. */
+  public static Decision decide(Session session, Intent intent, Moment now) {
+    return Table.rule(session.phase(), intent.kind()).decide(session, intent, now);
+  }
+
+  /** The intents that may be heard now. */
+  public static Set<IntentKind> heard(Session session) {
+    return Table.heard(session.phase());
+  }
+
+  /** The first decision of a new session: it begins, and the cautions are read out. */
+  public static Decision begin(Session session, SessionEvent.SessionStarted started) {
+    return new Turn(session).record(started).prompt().end(Outcome.ACCEPTED);
+  }
+
+  /** The decision that takes a session up again; running times are checked by the clock later. */
+  public static Decision takeUp(Session session, String version) {
+    Turn turn = new Turn(session).record(new SessionEvent.SessionResumed(version));
+    turn.say(Say.takenUp());
+    boolean walking = turn.session().talk().mode() == Talk.Mode.WORKING;
+    turn.say(
+        walking && turn.session().talk().pending().isEmpty()
+            ? Prompt.entering(turn.session())
+            : Prompt.of(turn.session()));
+    return turn.end(Outcome.ACCEPTED);
+  }
+}

@@ -1,0 +1,18 @@
+package org.undercall.core.decision;
+
+import java.util.List;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.reply.Reply;
+
+/**
+ * What was decided about an intent.
+ *
+ * @param events what happened, to be recorded before anything is said
+ * @param reply what to say then
+ * @param outcome what became of the intent
+ */
+public record Decision(List<SessionEvent> events, Reply reply, Outcome outcome) {
+  public Decision {
+    events = List.copyOf(events);
+  }
+}

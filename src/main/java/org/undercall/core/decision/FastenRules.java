@@ -1,0 +1,151 @@
+package org.undercall.core.decision;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import org.undercall.core.event.Missing;
+import org.undercall.core.event.Moment;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.intent.ConfusableNumbers;
+import org.undercall.core.intent.Intent;
+import org.undercall.core.intent.SpokenNumber;
+import org.undercall.core.intent.SpokenUnit;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.reply.Refuse;
+import org.undercall.core.reply.Say;
+import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.TorqueUnit;
+
+/** What is done with fasteners: hardware, head marking, values and stages. */
+final class FastenRules {
+  private FastenRules() {}
+
+  static Decision newHardware(Session session, Intent intent, Moment now) {
+    return new Turn(session)
+        .record(new SessionEvent.NewHardwareFitted(session.ref()))
+        .say(Say.newHardware())
+        .prompt()
+        .end(Outcome.ACCEPTED);
+  }
+
+  static Decision marking(Session session, Intent intent, Moment now) {
+    HeadMarking marking = ((Intent.Marking) intent).marking();
+    Step.Fasten step = (Step.Fasten) session.place().step();
+    boolean known =
+        step.fastener().variants().stream()
+            .anyMatch(v -> v.marking().filter(marking::equals).isPresent());
+    if (!known) {
+      return new Turn(session)
+          .record(new SessionEvent.MarkingRefused(session.ref(), marking))
+          .say(Say.markingRefused(marking))
+          .end(Outcome.REFUSED);
+    }
+    return new Turn(session)
+        .record(new SessionEvent.MarkingCalled(session.ref(), marking))
+        .prompt()
+        .end(Outcome.ASKED);
+  }
+
+  static Decision snug(Session session, Intent intent, Moment now) {
+    return new Turn(session)
+        .voidStages()
+        .record(new SessionEvent.FastenerSnug(session.ref()))
+        .say(Say.snug())
+        .moveOn()
+        .end(Outcome.ACCEPTED);
+  }
+
+  /** A value called for the stage at hand. It closes nothing. */
+  static Decision called(Session session, Intent intent, Moment now) {
+    return refusedValue(session, (Intent.OfNumber) intent)
+        .orElseGet(
+            () -> {
+              Turn turn = new Turn(session);
+              keep(turn, (Intent.OfNumber) intent);
+              return turn.say(Say.valueMatches(session.stage())).end(Outcome.ACCEPTED);
+            });
+  }
+
+  /** The stage at hand is said to be completed, with or without its value. */
+  static Decision completed(Session session, Intent intent, Moment now) {
+    Turn turn = new Turn(session);
+    if (intent instanceof Intent.OfNumber value) {
+      Optional<Decision> refused = refusedValue(session, value);
+      if (refused.isPresent()) {
+        return refused.get();
+      }
+      keep(turn, value);
+    }
+    if (turn.session().tightening().called().isEmpty()) {
+      return StepRules.missing(session, intent, now);
+    }
+    return close(turn).end(Outcome.ACCEPTED);
+  }
+
+  static Decision otherStage(Session session, Intent intent, Moment now) {
+    return session.phase() == Phase.ANGLE
+        ? StepRules.refuse(session, Missing.ANGLE_STAGE, Refuse.angleNext())
+        : StepRules.refuse(session, Missing.TORQUE_STAGE, Refuse.torqueFirst());
+  }
+
+  private static Turn close(Turn turn) {
+    Session session = turn.session();
+    Stage stage = session.stage();
+    int number = session.tightening().stagesClosed() + 1;
+    boolean last = number == session.stages().size();
+    String value =
+        stage instanceof Stage.TorqueStage torque
+            ? torque.target().toString()
+            : ((Stage.AngleStage) stage).target().toString();
+    turn.record(new SessionEvent.StageClosed(session.ref(), number, value))
+        .say(Say.stageClosed(number, stage));
+    return last ? turn.close() : turn.prompt();
+  }
+
+  private static void keep(Turn turn, Intent.OfNumber value) {
+    Session session = turn.session();
+    int number = session.tightening().stagesClosed() + 1;
+    turn.record(new SessionEvent.ValueCalled(session.ref(), number, value.number().value()));
+  }
+
+  /** The refusal of a value that is not, or not surely, the one of the stage at hand. */
+  private static Optional<Decision> refusedValue(Session session, Intent.OfNumber value) {
+    Stage stage = session.stage();
+    BigDecimal called = value.number().value();
+    if (value.unit().isPresent() && value.unit().get() != unit(stage)) {
+      return Optional.of(StepRules.refuse(session, Missing.OTHER_UNIT, Refuse.otherUnit(stage)));
+    }
+    if (called.compareTo(stage.amount()) != 0) {
+      int number = session.tightening().stagesClosed() + 1;
+      Turn turn = new Turn(session);
+      if (session.tightening().called().isPresent()) {
+        turn.record(new SessionEvent.ValueDropped(session.ref()));
+      }
+      return Optional.of(
+          turn.record(new SessionEvent.ValueRefused(session.ref(), number, called, stage.amount()))
+              .say(Say.valueRefused(called, stage))
+              .end(Outcome.REFUSED));
+    }
+    boolean words = value.number().style() == SpokenNumber.Style.WORDS;
+    if (words && ConfusableNumbers.isConfusable(called)) {
+      return Optional.of(
+          new Turn(session)
+              .record(new SessionEvent.CloseRefused(session.ref(), Missing.DIGIT_BY_DIGIT))
+              .say(Refuse.digitByDigit(called))
+              .end(Outcome.ASKED));
+    }
+    return Optional.empty();
+  }
+
+  private static SpokenUnit unit(Stage stage) {
+    if (stage instanceof Stage.TorqueStage torque) {
+      TorqueUnit unit = torque.target().unit();
+      return switch (unit) {
+        case NEWTON_METRE, KILOGRAM_FORCE_METRE -> SpokenUnit.NEWTON_METRES;
+        case POUND_FORCE_FOOT -> SpokenUnit.FOOT_POUNDS;
+        case POUND_FORCE_INCH -> SpokenUnit.INCH_POUNDS;
+      };
+    }
+    return SpokenUnit.DEGREES;
+  }
+}

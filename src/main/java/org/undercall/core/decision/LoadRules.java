@@ -1,0 +1,128 @@
+package org.undercall.core.decision;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.undercall.core.event.Missing;
+import org.undercall.core.event.Moment;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.intent.Intent;
+import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.SpokenUnit;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.reply.Ask;
+import org.undercall.core.reply.Refuse;
+import org.undercall.core.reply.Reply;
+import org.undercall.core.reply.Say;
+import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.LoadProof;
+import org.undercall.core.term.Measure;
+import org.undercall.core.term.MeasureUnit;
+import org.undercall.core.term.Side;
+
+/** The load condition: said with what shows it, repeated, read back with the side, confirmed. */
+final class LoadRules {
+  private LoadRules() {}
+
+  static Decision wheelsCarry(Session session, Intent intent, Moment now) {
+    return ask(session, LoadCondition.RIDE_HEIGHT, LoadProof.WHEELS_CARRY_THE_CAR);
+  }
+
+  static Decision hangsFree(Session session, Intent intent, Moment now) {
+    return ask(session, LoadCondition.FULL_DROOP, LoadProof.SUSPENSION_HANGS_FREE);
+  }
+
+  static Decision knuckleJacked(Session session, Intent intent, Moment now) {
+    if (session.side() == Side.CAR) {
+      return refuse(session, Missing.ONE_SIDE, Refuse.oneSide());
+    }
+    return ask(session, LoadCondition.RIDE_HEIGHT, LoadProof.KNUCKLE_JACKED_BODY_LIFTING);
+  }
+
+  /** A measured wheel-centre-to-arch height, compared with the one noted before the work. */
+  static Decision archHeight(Session session, Intent intent, Moment now) {
+    Intent.OfNumber number = (Intent.OfNumber) intent;
+    Side side = session.side();
+    Measure noted = session.loads().rideHeights().get(side);
+    Optional<BigDecimal> tolerance = session.walk().procedure().rideHeightTolerance();
+    boolean millimetres = number.unit().orElse(SpokenUnit.MILLIMETRES) == SpokenUnit.MILLIMETRES;
+    if (noted == null || tolerance.isEmpty() || !millimetres) {
+      return refuse(session, Missing.HEIGHT_NOTED_BEFORE, Refuse.noHeightNoted(side));
+    }
+    Measure height = new Measure(number.number().value(), MeasureUnit.MILLIMETRE);
+    BigDecimal difference = height.amount().subtract(noted.amount());
+    Reply measured = Say.heightDifference(height, difference);
+    if (difference.abs().compareTo(tolerance.get()) > 0) {
+      return new Turn(session)
+          .record(
+              new SessionEvent.LoadRefused(
+                  side, Missing.HEIGHT_WITHIN_TOLERANCE, Optional.of(height)))
+          .say(measured)
+          .say(Refuse.heightOutside())
+          .end(Outcome.REFUSED);
+    }
+    return new Turn(session)
+        .record(
+            new SessionEvent.LoadCalled(
+                side,
+                LoadCondition.RIDE_HEIGHT,
+                LoadProof.ARCH_HEIGHT_WITHIN_TOLERANCE,
+                Optional.of(height)))
+        .say(measured)
+        .say(Ask.readBackLoad(side, LoadCondition.RIDE_HEIGHT))
+        .end(Outcome.ASKED);
+  }
+
+  /** The technician reads the condition back; it counts only for the side that was repeated. */
+  static Decision readBack(Session session, Intent intent, Moment now) {
+    Pending.Load load = (Pending.Load) session.talk().pending().orElseThrow();
+    Side read = ((Intent.OfSide) intent).side();
+    LoadCondition condition =
+        intent.kind() == IntentKind.RIDE_HEIGHT_READ_BACK
+            ? LoadCondition.RIDE_HEIGHT
+            : LoadCondition.FULL_DROOP;
+    if (read != load.side() || condition != load.condition()) {
+      return StepRules.missing(session, intent, now);
+    }
+    Turn turn =
+        new Turn(session)
+            .record(
+                new SessionEvent.LoadConfirmed(
+                    load.side(), load.condition(), load.proof(), load.height()))
+            .say(Say.loadConfirmed(load.side(), load.condition()));
+    return goOn(turn).end(Outcome.ACCEPTED);
+  }
+
+  /** After a confirmation: close a load step it fulfils, or offer what waited for it. */
+  private static Turn goOn(Turn turn) {
+    Session session = turn.session();
+    List<Walk.Place> waiting =
+        session.waiting().stream().map(session.walk().places()::get).toList();
+    if (!waiting.isEmpty()) {
+      turn.say(Say.waiting(waiting));
+    }
+    if (session.phase() == Phase.LOAD
+        && session.loads().holds(session.side(), Session.needs(session.place()))) {
+      return turn.close();
+    }
+    boolean atHand = session.place().step() instanceof Step.Fasten;
+    return waiting.isEmpty() || atHand ? turn.prompt() : turn.moveOn();
+  }
+
+  private static Decision ask(Session session, LoadCondition condition, LoadProof proof) {
+    Side side = session.side();
+    return new Turn(session)
+        .record(new SessionEvent.LoadCalled(side, condition, proof, Optional.empty()))
+        .say(Say.loadHeard(proof, side))
+        .say(Ask.readBackLoad(side, condition))
+        .end(Outcome.ASKED);
+  }
+
+  private static Decision refuse(Session session, Missing missing, Reply reply) {
+    return new Turn(session)
+        .record(new SessionEvent.LoadRefused(session.side(), missing, Optional.empty()))
+        .say(reply)
+        .end(Outcome.REFUSED);
+  }
+}

@@ -1,0 +1,62 @@
+package org.undercall.core.decision;
+
+import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.reply.Ask;
+import org.undercall.core.reply.Refuse;
+import org.undercall.core.reply.Reply;
+import org.undercall.core.reply.Say;
+
+/** What the program says to tell what the session waits for. */
+final class Prompt {
+  private Prompt() {}
+
+  /** The step at hand, named, and what it waits for. */
+  static Reply entering(Session session) {
+    return Ask.step(session.progress().at() + 1, session.place()).and(of(session));
+  }
+
+  /** What the session waits for. */
+  static Reply of(Session session) {
+    return switch (session.phase()) {
+      case BRIEFING -> Ask.briefing(session.walk().procedure());
+      case DO -> Reply.SILENCE;
+      case CHECK -> Ask.check(((Step.Do) session.place().step()).check().orElseThrow());
+      case MEASURE -> Ask.measure((Step.Measure) session.place().step());
+      case HARDWARE -> Ask.hardware(fastener(session));
+      case MARKING -> Ask.marking();
+      case GATE -> Ask.gate(fastener(session).needs(), session.side());
+      case TORQUE, ANGLE -> stage(session);
+      case WAITING -> Ask.waiting((Step.Wait) session.place().step());
+      case LOAD -> Ask.load(((Step.Load) session.place().step()).condition(), session.side());
+      case HAND_OVER -> Ask.handOver((Step.HandOver) session.place().step());
+      case READ_BACK, LOAD_READ_BACK -> readBack(session.talk().pending().orElseThrow(), session);
+      case NOTING -> Say.noteStarted();
+      case ON_HOLD -> Say.held();
+      case ALL_CLOSED -> Ask.allClosed();
+      case CLOSED_STEP -> Ask.closedStep();
+      case ENDED -> Refuse.notNow();
+    };
+  }
+
+  private static Fastener fastener(Session session) {
+    return ((Step.Fasten) session.place().step()).fastener();
+  }
+
+  private static Reply stage(Session session) {
+    return Ask.stage(fastener(session), session.stages(), session.tightening().stagesClosed());
+  }
+
+  private static Reply readBack(Pending pending, Session session) {
+    if (pending instanceof Pending.Value value) {
+      return Ask.readBack(value.value());
+    }
+    if (pending instanceof Pending.Marking marking) {
+      return Ask.readBack(marking.marking());
+    }
+    if (pending instanceof Pending.Load load) {
+      return Ask.readBackLoad(load.side(), load.condition());
+    }
+    return Ask.readBackEnd(session.progress().open());
+  }
+}

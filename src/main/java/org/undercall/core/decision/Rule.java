@@ -1,0 +1,169 @@
+package org.undercall.core.decision;
+
+import static org.undercall.core.decision.Outcome.ACCEPTED;
+import static org.undercall.core.decision.Outcome.ANSWERED;
+import static org.undercall.core.decision.Outcome.ASKED;
+import static org.undercall.core.decision.Outcome.IGNORED;
+import static org.undercall.core.decision.Outcome.REFUSED;
+
+import java.util.List;
+import java.util.Set;
+import org.undercall.core.event.Moment;
+import org.undercall.core.intent.Intent;
+
+/** What can be done with an intent: the words that stand in the cells of {@link Table}. */
+final class Rule {
+  private static final List<Rule> ALL =
+      List.of(
+          rule(
+              "-",
+              "is not listened for; refused if it comes all the same",
+              TalkRules::notNow,
+              REFUSED),
+          rule("miss", "refuses, and names what is missing", StepRules::missing, REFUSED),
+          rule("begn", "begins with the first step", TalkRules::begin, ACCEPTED),
+          rule("done", "closes the step, or asks its check question", StepRules::done, ACCEPTED),
+          rule("pass", "keeps the answer and closes the step", StepRules::passed, ACCEPTED),
+          rule("fail", "keeps the answer; the step stays open", StepRules::failed, ACCEPTED),
+          rule("wait", "closes the step if the time is over", StepRules::waited, ACCEPTED, REFUSED),
+          rule(
+              "lded",
+              "closes the step if its load is confirmed",
+              StepRules::loaded,
+              ACCEPTED,
+              REFUSED),
+          rule("hand", "hands the item over and closes the step", StepRules::handedOver, ACCEPTED),
+          rule("off", "puts the step off", StepRules::putOff, ACCEPTED),
+          rule("open", "opens a closed step again", StepRules::reopen, ACCEPTED, REFUSED),
+          rule(
+              "call",
+              "compares the value with the stage",
+              FastenRules::called,
+              ACCEPTED,
+              ASKED,
+              REFUSED),
+          rule("stag", "closes the stage", FastenRules::completed, ACCEPTED, ASKED, REFUSED),
+          rule("othr", "refuses: the other stage is at hand", FastenRules::otherStage, REFUSED),
+          rule(
+              "mark",
+              "reads the marking back if it is known",
+              FastenRules::marking,
+              ASKED,
+              REFUSED),
+          rule("hdwr", "notes new hardware", FastenRules::newHardware, ACCEPTED),
+          rule("snug", "notes: started, not tightened", FastenRules::snug, ACCEPTED),
+          rule("meas", "reads the value back", ReadBackRules::measured, ASKED, REFUSED),
+          rule("rght", "keeps what was read back", ReadBackRules::right, ACCEPTED, REFUSED),
+          rule("drop", "drops what was read back", ReadBackRules::dropped, ACCEPTED),
+          rule(
+              "agan",
+              "keeps the same value, reads another one back",
+              ReadBackRules::valueAgain,
+              ACCEPTED,
+              ASKED,
+              REFUSED),
+          rule(
+              "mkag",
+              "keeps the same marking, reads another one back",
+              ReadBackRules::markingAgain,
+              ACCEPTED,
+              ASKED,
+              REFUSED),
+          rule("end", "asks whether to end with steps open", ReadBackRules::end, ASKED),
+          rule("comp", "ends the session as complete", ReadBackRules::complete, ACCEPTED),
+          rule(
+              "take",
+              "takes the last value or closing back",
+              ReadBackRules::takeBack,
+              ACCEPTED,
+              REFUSED),
+          rule("undo", "the same, where there always is one", ReadBackRules::takeBack, ACCEPTED),
+          rule("cary", "asks to read ride height back", LoadRules::wheelsCarry, ASKED),
+          rule("jckd", "the same, for one side only", LoadRules::knuckleJacked, ASKED, REFUSED),
+          rule(
+              "hght",
+              "the same, if the height is within tolerance",
+              LoadRules::archHeight,
+              ASKED,
+              REFUSED),
+          rule("hang", "asks to read full droop back", LoadRules::hangsFree, ASKED),
+          rule(
+              "load",
+              "confirms the load for the side read back",
+              LoadRules::readBack,
+              ACCEPTED,
+              REFUSED),
+          rule("chgd", "cancels what was confirmed about the load", Moves::loadChanged, ACCEPTED),
+          rule("go", "goes to the step", Moves::goTo, ACCEPTED, REFUSED),
+          rule("back", "goes to the step before", Moves::back, ACCEPTED, REFUSED),
+          rule("side", "goes to the side's first open step", Moves::otherSide, ACCEPTED, REFUSED),
+          rule("rept", "says again what is waited for", TalkRules::repeat, ANSWERED),
+          rule("left", "names the open steps", TalkRules::left, ANSWERED),
+          rule("wher", "names the place in the walk", TalkRules::where, ANSWERED),
+          rule("note", "lets a note be spoken", TalkRules::note, ACCEPTED),
+          rule("text", "keeps the note", TalkRules::noteText, ACCEPTED),
+          rule("hold", "holds the work", TalkRules::hold, ACCEPTED),
+          rule("resu", "goes on with the work", TalkRules::resume, ACCEPTED),
+          rule("timr", "starts the step's timer", TalkRules::timerStart, ACCEPTED),
+          rule("tlft", "says how much time is left", TalkRules::timeLeft, ANSWERED),
+          rule("tcan", "cancels running timers", TalkRules::timerCancel, ACCEPTED, REFUSED),
+          rule("tend", "says which timers ran out", TalkRules::timerEnded, ACCEPTED, IGNORED),
+          rule("?", "asks again, or leaves chatter alone", TalkRules::unclear, ASKED, IGNORED));
+
+  private interface Act {
+    Decision of(Session session, Intent intent, Moment now);
+  }
+
+  private final String word;
+  private final String sentence;
+  private final Act act;
+  private final Set<Outcome> outcomes;
+
+  private Rule(String word, String sentence, Act act, Set<Outcome> outcomes) {
+    this.word = word;
+    this.sentence = sentence;
+    this.act = act;
+    this.outcomes = outcomes;
+  }
+
+  private static Rule rule(String word, String sentence, Act act, Outcome... outcomes) {
+    return new Rule(word, sentence, act, Set.of(outcomes));
+  }
+
+  /** Every rule. */
+  static List<Rule> all() {
+    return ALL;
+  }
+
+  /** The rule with a word. */
+  static Rule called(String word) {
+    return ALL.stream()
+        .filter(rule -> rule.word.equals(word))
+        .findFirst()
+        .orElseThrow(() -> new IllegalStateException("no rule is called " + word));
+  }
+
+  /** Whether intents in this cell are listened for. */
+  boolean heard() {
+    return !word.equals("-");
+  }
+
+  /** The word in the table's cells. */
+  String word() {
+    return word;
+  }
+
+  /** What it does, in a few words. */
+  String sentence() {
+    return sentence;
+  }
+
+  /** Every outcome it can have. */
+  Set<Outcome> outcomes() {
+    return outcomes;
+  }
+
+  Decision decide(Session session, Intent intent, Moment now) {
+    return act.of(session, intent, now);
+  }
+}

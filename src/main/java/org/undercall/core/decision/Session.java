@@ -1,0 +1,182 @@
+package org.undercall.core.decision;
+
+import java.util.List;
+import java.util.Optional;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.Side;
+import org.undercall.core.term.StepRef;
+
+/**
+ * The whole state of a session. It never changes: {@link #after} gives the state after an event,
+ * and replaying the events of a log gives back the very same state.
+ *
+ * @param walk the procedure, laid out
+ * @param progress how far the walk has come
+ * @param loads how the suspension is loaded
+ * @param talk where the conversation stands
+ * @param timers the timers of the wait steps
+ */
+public record Session(Walk walk, Progress progress, Loads loads, Talk talk, Timers timers) {
+
+  /** A session before its first event. */
+  public static Session start(Walk walk) {
+    return new Session(
+        walk, Progress.start(walk.places().size()), Loads.NONE, Talk.START, Timers.NONE);
+  }
+
+  /** The session after an event. */
+  public Session after(SessionEvent event) {
+    return Applied.to(this, event);
+  }
+
+  /** The session after several events. */
+  public Session after(List<SessionEvent> events) {
+    Session session = this;
+    for (SessionEvent event : events) {
+      session = session.after(event);
+    }
+    return session;
+  }
+
+  /** What the session waits for. */
+  public Phase phase() {
+    return switch (talk.mode()) {
+      case BRIEFING -> Phase.BRIEFING;
+      case NOTING -> Phase.NOTING;
+      case HELD -> Phase.ON_HOLD;
+      case ENDED -> Phase.ENDED;
+      case WORKING -> talk.pending().map(Session::readBack).orElseGet(this::stepPhase);
+    };
+  }
+
+  private static Phase readBack(Pending pending) {
+    return pending instanceof Pending.Load ? Phase.LOAD_READ_BACK : Phase.READ_BACK;
+  }
+
+  private Phase stepPhase() {
+    if (progress.allClosed()) {
+      return Phase.ALL_CLOSED;
+    }
+    if (state().closed()) {
+      return Phase.CLOSED_STEP;
+    }
+    Step step = place().step();
+    if (step instanceof Step.Fasten fasten) {
+      return fastenPhase(fasten.fastener());
+    }
+    if (step instanceof Step.Do) {
+      return state().workDone() ? Phase.CHECK : Phase.DO;
+    }
+    if (step instanceof Step.Measure) {
+      return Phase.MEASURE;
+    }
+    if (step instanceof Step.Wait) {
+      return Phase.WAITING;
+    }
+    return step instanceof Step.Load ? Phase.LOAD : Phase.HAND_OVER;
+  }
+
+  private Phase fastenPhase(Fastener fastener) {
+    if (fastener.part().oneTimeUse() && !tightening().newHardware()) {
+      return Phase.HARDWARE;
+    }
+    if (fastener.dependsOnMarking() && tightening().marking().isEmpty()) {
+      return Phase.MARKING;
+    }
+    if (!loads.holds(side(), fastener.needs())) {
+      return Phase.GATE;
+    }
+    return stage() instanceof Stage.TorqueStage ? Phase.TORQUE : Phase.ANGLE;
+  }
+
+  /** The step at hand. */
+  public Walk.Place place() {
+    return walk.places().get(progress.at());
+  }
+
+  /** The name of the step at hand. */
+  StepRef ref() {
+    return place().ref();
+  }
+
+  /** The side of the step at hand. */
+  Side side() {
+    return ref().side();
+  }
+
+  /** How far the step at hand has come. */
+  StepState state() {
+    return progress.states().get(progress.at());
+  }
+
+  /** How far the tightening at hand has come. */
+  Tightening tightening() {
+    return state().tightening();
+  }
+
+  /** The stages of the fastener at hand; its marking must be known where one is needed. */
+  List<Stage> stages() {
+    Fastener fastener = ((Step.Fasten) place().step()).fastener();
+    return fastener.stagesFor(tightening().marking()).orElseThrow();
+  }
+
+  /** The stage at hand. */
+  Stage stage() {
+    return stages().get(tightening().stagesClosed());
+  }
+
+  /** The load condition a place needs before it can be closed. */
+  static LoadCondition needs(Walk.Place place) {
+    if (place.step() instanceof Step.Fasten fasten) {
+      return fasten.fastener().needs();
+    }
+    return place.step() instanceof Step.Load load ? load.condition() : LoadCondition.ANY;
+  }
+
+  /** Whether the step at hand is open and its load condition is not confirmed. */
+  boolean lacksLoad() {
+    return !state().closed() && !loads.holds(side(), needs(place()));
+  }
+
+  /** The positions of the fasteners that wait for a condition that is confirmed on their side. */
+  List<Integer> waiting() {
+    return java.util.stream.IntStream.range(0, walk.places().size())
+        .filter(this::waits)
+        .boxed()
+        .toList();
+  }
+
+  private boolean waits(int index) {
+    Walk.Place place = walk.places().get(index);
+    StepState.Status status = progress.states().get(index).status();
+    boolean putAside = status == StepState.Status.PUT_OFF || status == StepState.Status.SNUG;
+    LoadCondition needed = needs(place);
+    return putAside && needed != LoadCondition.ANY && loads.holds(place.ref().side(), needed);
+  }
+
+  Session with(Progress next) {
+    return new Session(walk, next, loads, talk, timers);
+  }
+
+  Session with(Loads next) {
+    return new Session(walk, progress, next, talk, timers);
+  }
+
+  Session with(Talk next) {
+    return new Session(walk, progress, loads, next, timers);
+  }
+
+  Session with(Timers next) {
+    return new Session(walk, progress, loads, talk, next);
+  }
+
+  /** The step that should come next, if any is open. */
+  Optional<Integer> next() {
+    return Route.next(this);
+  }
+}

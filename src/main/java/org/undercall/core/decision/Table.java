@@ -1,0 +1,132 @@
+package org.undercall.core.decision;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.undercall.core.intent.IntentKind;
+
+/**
+ * The whole behaviour in one table: what is done with each intent in each phase.
+ *
+ * <p>A row is an intent, a column a phase by its code, a cell the word of a {@link Rule}. A missing
+ * or double row, a missing or double column, or an unknown word fails when the class is loaded.
+ */
+final class Table {
+  private static final String TEXT =
+      """
+                            BRF  DO   CHK  MEA  HDW  MRK  GAT  TRQ  ANG  WAI  LOD  HND  RBK  LRB  NOT  HLD  ALL  CLS  END
+      CAUTIONS_UNDERSTOOD   begn -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
+      STEP_COMPLETED        miss done miss miss miss miss miss miss miss wait lded hand miss miss -    -    -    -    -
+      CHECK_PASSED          -    -    pass -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
+      CHECK_FAILED          -    -    fail -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
+      VALUE_CALLED          -    -    -    meas miss miss miss call call -    -    -    agan -    -    -    -    -    -
+      TORQUE_COMPLETED      -    -    -    -    miss miss miss stag othr -    -    -    miss miss -    -    -    -    -
+      ANGLE_COMPLETED       -    -    -    -    miss miss miss othr stag -    -    -    miss miss -    -    -    -    -
+      READ_BACK_RIGHT       -    -    -    -    -    -    -    -    -    -    -    -    rght miss -    -    -    -    -
+      READ_BACK_WRONG       -    -    -    -    -    -    -    -    -    -    -    -    drop drop -    -    -    -    -
+      REPEAT                rept rept rept rept rept rept rept rept rept rept rept rept rept rept -    rept rept rept -
+      WHAT_IS_LEFT          -    left left left left left left left left left left left -    -    -    left left left -
+      WHERE_AM_I            -    wher wher wher wher wher wher wher wher wher wher wher -    -    -    wher wher wher -
+      GO_TO_STEP            -    go   go   go   go   go   go   go   go   go   go   go   -    -    -    -    go   go   -
+      STEP_BACK             -    back back back back back back back back back back back -    -    -    -    back back -
+      PUT_OFF               -    off  off  off  off  off  off  off  off  off  off  off  -    -    -    -    -    -    -
+      FITTED_SNUG           -    -    -    -    snug snug snug snug -    -    -    -    -    -    -    -    -    -    -
+      REOPEN                -    open open open open open open open open open open open -    -    -    -    open open -
+      NOTE                  -    note note note note note note note note note note note -    -    -    -    note note -
+      NOTE_TEXT             -    -    -    -    -    -    -    -    -    -    -    -    -    -    text -    -    -    -
+      HOLD                  -    hold hold hold hold hold hold hold hold hold hold hold -    -    -    -    hold hold -
+      RESUME                -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    resu -    -    -
+      WHEELS_CARRY          -    cary cary cary cary cary cary -    -    cary cary cary -    cary -    -    cary cary -
+      KNUCKLE_JACKED        -    jckd jckd jckd jckd jckd jckd -    -    jckd jckd jckd -    jckd -    -    jckd jckd -
+      ARCH_HEIGHT           -    hght hght hght hght hght hght -    -    hght hght hght -    hght -    -    hght hght -
+      HANGS_FREE            -    hang hang hang hang hang hang -    -    hang hang hang -    hang -    -    hang hang -
+      RIDE_HEIGHT_READ_BACK -    -    -    -    -    -    miss -    -    -    miss -    -    load -    -    -    -    -
+      FULL_DROOP_READ_BACK  -    -    -    -    -    -    miss -    -    -    miss -    -    load -    -    -    -    -
+      CAR_RAISED            chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -    chgd chgd chgd -
+      CAR_LOWERED           chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -    chgd chgd chgd -
+      JACK_MOVED            chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -    chgd chgd chgd -
+      HEAD_MARKING          -    -    -    -    mark mark mark mark -    -    -    -    mkag -    -    -    -    -    -
+      NEW_HARDWARE          -    -    -    -    hdwr -    -    -    -    -    -    -    -    -    -    -    -    -    -
+      TIMER_START           -    -    -    -    -    -    -    -    -    timr -    -    -    -    -    -    -    -    -
+      TIMER_LEFT            -    tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft -    -    -    tlft tlft tlft -
+      TIMER_CANCEL          -    tcan tcan tcan tcan tcan tcan tcan tcan tcan tcan tcan -    -    -    -    -    tcan -
+      TIMER_ENDED           -    tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend -    tend -
+      SIDE_CHANGE           -    side side side side side side side side side side side -    -    -    -    -    side -
+      END_OF_WORK           -    end  end  end  end  end  end  end  end  end  end  end  -    -    -    -    comp end  -
+      CANCEL_THAT           -    take take take take take take take undo take take take drop drop -    -    undo take -
+      UNCLEAR               ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    -
+      """;
+
+  private static final Map<IntentKind, Map<Phase, Rule>> CELLS = parse(TEXT);
+
+  private Table() {}
+
+  /** What is done with an intent in a phase. */
+  static Rule rule(Phase phase, IntentKind kind) {
+    return CELLS.get(kind).get(phase);
+  }
+
+  /** The intents that are listened for in a phase. */
+  static Set<IntentKind> heard(Phase phase) {
+    Set<IntentKind> heard = EnumSet.noneOf(IntentKind.class);
+    for (IntentKind kind : IntentKind.values()) {
+      boolean spoken = kind != IntentKind.TIMER_ENDED && kind != IntentKind.UNCLEAR;
+      if (spoken && rule(phase, kind).heard()) {
+        heard.add(kind);
+      }
+    }
+    return heard;
+  }
+
+  /** Reads a table; package-private so that its own checks can be tested. */
+  static Map<IntentKind, Map<Phase, Rule>> parse(String text) {
+    List<String> lines = text.lines().filter(line -> !line.isBlank()).toList();
+    List<Phase> columns = columns(lines.get(0));
+    Map<IntentKind, Map<Phase, Rule>> cells = new EnumMap<>(IntentKind.class);
+    for (String line : lines.subList(1, lines.size())) {
+      List<String> words = List.of(line.strip().split("\\s+"));
+      IntentKind kind = IntentKind.valueOf(words.get(0));
+      if (words.size() != columns.size() + 1) {
+        throw new IllegalStateException("a cell is missing or double in row " + kind);
+      }
+      Map<Phase, Rule> row = new EnumMap<>(Phase.class);
+      for (int i = 0; i < columns.size(); i++) {
+        row.put(columns.get(i), Rule.called(words.get(i + 1)));
+      }
+      if (cells.put(kind, row) != null) {
+        throw new IllegalStateException("the row is double: " + kind);
+      }
+    }
+    requireAll(cells.keySet(), IntentKind.values(), "row");
+    return cells;
+  }
+
+  private static List<Phase> columns(String line) {
+    Map<String, Phase> byCode =
+        Arrays.stream(Phase.values()).collect(Collectors.toMap(Phase::code, Function.identity()));
+    List<Phase> columns = new ArrayList<>();
+    for (String code : List.of(line.strip().split("\\s+"))) {
+      Phase phase = byCode.remove(code);
+      if (phase == null) {
+        throw new IllegalStateException("the column is double or unknown: " + code);
+      }
+      columns.add(phase);
+    }
+    requireAll(Set.copyOf(columns), Phase.values(), "column");
+    return columns;
+  }
+
+  private static <E> void requireAll(Set<E> found, E[] wanted, String what) {
+    for (E each : wanted) {
+      if (!found.contains(each)) {
+        throw new IllegalStateException("the " + what + " is missing: " + each);
+      }
+    }
+  }
+}

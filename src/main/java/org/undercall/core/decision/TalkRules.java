@@ -1,0 +1,150 @@
+package org.undercall.core.decision;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.undercall.core.event.Moment;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.intent.Intent;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.reply.Ask;
+import org.undercall.core.reply.Refuse;
+import org.undercall.core.reply.Reply;
+import org.undercall.core.reply.Say;
+import org.undercall.core.term.StepRef;
+
+/** Questions, notes, pauses, timers, and what was not understood. */
+final class TalkRules {
+  private static final String DROP = "cancel that";
+
+  private TalkRules() {}
+
+  static Decision begin(Session session, Intent intent, Moment now) {
+    return new Turn(session)
+        .record(new SessionEvent.CautionsUnderstood())
+        .moveTo(session.progress().at())
+        .end(Outcome.ACCEPTED);
+  }
+
+  static Decision repeat(Session session, Intent intent, Moment now) {
+    boolean step = session.talk().mode() == Talk.Mode.WORKING && session.talk().pending().isEmpty();
+    return answer(session, intent, step ? Prompt.entering(session) : Prompt.of(session));
+  }
+
+  static Decision left(Session session, Intent intent, Moment now) {
+    List<Walk.Place> open =
+        IntStream.range(0, session.walk().places().size())
+            .filter(i -> !session.progress().states().get(i).closed())
+            .mapToObj(session.walk().places()::get)
+            .toList();
+    return answer(session, intent, Say.left(open));
+  }
+
+  static Decision where(Session session, Intent intent, Moment now) {
+    int number = session.progress().at() + 1;
+    int of = session.walk().places().size();
+    Reply place = Say.where(number, of, session.place());
+    return answer(session, intent, place.and(Prompt.of(session)));
+  }
+
+  static Decision note(Session session, Intent intent, Moment now) {
+    return new Turn(session).record(new SessionEvent.NoteStarted()).prompt().end(Outcome.ACCEPTED);
+  }
+
+  static Decision noteText(Session session, Intent intent, Moment now) {
+    String text = ((Intent.NoteText) intent).text();
+    boolean drop = text.equals(DROP);
+    return new Turn(session)
+        .record(
+            drop ? new SessionEvent.NoteDropped() : new SessionEvent.NoteKept(session.ref(), text))
+        .say(drop ? Say.dropped() : Say.noteKept())
+        .end(Outcome.ACCEPTED);
+  }
+
+  static Decision hold(Session session, Intent intent, Moment now) {
+    return new Turn(session).record(new SessionEvent.WorkHeld()).prompt().end(Outcome.ACCEPTED);
+  }
+
+  static Decision resume(Session session, Intent intent, Moment now) {
+    Turn turn = new Turn(session).record(new SessionEvent.WorkResumed());
+    return turn.say(Prompt.entering(turn.session())).end(Outcome.ACCEPTED);
+  }
+
+  static Decision timerStart(Session session, Intent intent, Moment now) {
+    long seconds = ((Step.Wait) session.place().step()).time().toSeconds();
+    return new Turn(session)
+        .record(
+            new SessionEvent.TimerStarted(
+                session.ref(), seconds, now.wall().toInstant().plusSeconds(seconds)))
+        .say(Say.timerStarted(seconds))
+        .end(Outcome.ACCEPTED);
+  }
+
+  static Decision timeLeft(Session session, Intent intent, Moment now) {
+    long nowMillis = now.wall().toInstant().toEpochMilli();
+    Reply reply =
+        session.timers().running().values().stream()
+            .mapToLong(due -> Math.max(0, due.toEpochMilli() - nowMillis))
+            .min()
+            .stream()
+            .mapToObj(millis -> Ask.timeLeft((millis + 999) / 1000))
+            .findFirst()
+            .orElse(Say.noTimer());
+    return answer(session, intent, reply);
+  }
+
+  static Decision timerCancel(Session session, Intent intent, Moment now) {
+    Turn turn = new Turn(session);
+    List<StepRef> running = running(session);
+    if (running.isEmpty()) {
+      return turn.record(StepRules.notNow(session, intent)).say(Say.noTimer()).end(Outcome.REFUSED);
+    }
+    running.forEach(ref -> turn.record(new SessionEvent.TimerCancelled(ref)));
+    return turn.say(Say.timerCancelled()).end(Outcome.ACCEPTED);
+  }
+
+  /** Says which timers have run out; asked by the clock, never spoken. */
+  static Decision timerEnded(Session session, Intent intent, Moment now) {
+    Turn turn = new Turn(session);
+    for (StepRef ref : running(session)) {
+      if (!session.timers().running().get(ref).isAfter(now.wall().toInstant())) {
+        int index = session.walk().indexOf(ref);
+        turn.record(new SessionEvent.TimerEnded(ref))
+            .say(Say.timerEnded(session.walk().places().get(index)));
+      }
+    }
+    boolean none = turn.session().timers().equals(session.timers());
+    return turn.end(none ? Outcome.IGNORED : Outcome.ACCEPTED);
+  }
+
+  /** Words from outside the list are left alone; a half-heard phrase is asked for again. */
+  static Decision unclear(Session session, Intent intent, Moment now) {
+    Intent.Unclear unclear = (Intent.Unclear) intent;
+    boolean chatter = unclear.reason() == Intent.Unclear.Reason.FOREIGN_WORDS;
+    return new Turn(session)
+        .record(new SessionEvent.NotUnderstood(unclear.reason().name()))
+        .say(chatter ? Reply.SILENCE : Say.again())
+        .end(chatter ? Outcome.IGNORED : Outcome.ASKED);
+  }
+
+  static Decision notNow(Session session, Intent intent, Moment now) {
+    return new Turn(session)
+        .record(StepRules.notNow(session, intent))
+        .say(Refuse.notNow())
+        .end(Outcome.REFUSED);
+  }
+
+  private static Decision answer(Session session, Intent intent, Reply reply) {
+    return new Turn(session)
+        .record(new SessionEvent.Asked(intent.kind().name()))
+        .say(reply)
+        .end(Outcome.ANSWERED);
+  }
+
+  private static List<StepRef> running(Session session) {
+    return session.walk().places().stream()
+        .map(Walk.Place::ref)
+        .filter(session.timers().running()::containsKey)
+        .toList();
+  }
+}

@@ -1,0 +1,150 @@
+package org.undercall.core.reply;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Procedure;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.Measure;
+import org.undercall.core.term.Side;
+
+/** What the program says to tell what is next or to ask for something. */
+public final class Ask {
+  private Ask() {}
+
+  /** The title, where the values come from, the cautions, and the question for them. */
+  public static Reply briefing(Procedure procedure) {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(procedure.about().title() + ".");
+    sentences.add("Values: " + procedure.about().values() + ".");
+    procedure.cautions().forEach(caution -> sentences.add("Caution. " + caution));
+    sentences.add("Say: cautions understood.");
+    return new Reply(sentences);
+  }
+
+  /** The number, side and title of a step, with its cautions. */
+  public static Reply step(int number, Walk.Place place) {
+    List<String> sentences = new ArrayList<>();
+    String title = Words.step(place.ref(), place.step().head().title());
+    sentences.add("Step " + Words.count(number) + ", " + title + ".");
+    place.step().head().cautions().forEach(caution -> sentences.add("Caution. " + caution));
+    return new Reply(sentences);
+  }
+
+  /** The check question of a do step. */
+  public static Reply check(String question) {
+    return Reply.of(question, "Say: check passed, or check failed.");
+  }
+
+  /** The value to be measured. */
+  public static Reply measure(Step.Measure step) {
+    return Reply.of("Call the value in " + Words.unit(step.unit()) + ".");
+  }
+
+  /** New hardware is to be fitted. */
+  public static Reply hardware(Fastener fastener) {
+    String part =
+        switch (fastener.part().hardware()) {
+          case BOLT -> "bolt";
+          case NUT, SELF_LOCKING_NUT -> "nut";
+        };
+    return Reply.of("Fit a new " + part + ". Then say: new " + part + " fitted.");
+  }
+
+  /** The head marking is to be read out. */
+  public static Reply marking() {
+    return Reply.of("Read out the head marking.");
+  }
+
+  /** The load condition that a fastener waits for. */
+  public static Reply gate(LoadCondition needed, Side side) {
+    return Reply.of(
+        "Needs " + Words.condition(needed) + ", " + Words.side(side) + ". Not confirmed.");
+  }
+
+  /** The stage at hand, for example "Stage one of two: torque, one, one, zero newton metres." */
+  public static Reply stage(Fastener fastener, List<Stage> stages, int index) {
+    List<String> sentences = new ArrayList<>();
+    if (index == 0 && fastener.set().count() > 1) {
+      sentences.add(set(fastener));
+    }
+    sentences.add(
+        "Stage "
+            + Words.count(index + 1)
+            + " of "
+            + Words.count(stages.size())
+            + ": "
+            + Words.stage(stages.get(index))
+            + ".");
+    return new Reply(sentences);
+  }
+
+  private static String set(Fastener fastener) {
+    String all = Words.sentence(Words.count(fastener.set().count())) + " fasteners";
+    if (fastener.set().order().isEmpty()) {
+      return all + ".";
+    }
+    return all
+        + ", in the order "
+        + fastener.set().order().stream().map(Words::count).collect(Collectors.joining(", "))
+        + ".";
+  }
+
+  /** The time to be waited. */
+  public static Reply waiting(Step.Wait step) {
+    return Reply.of("Wait " + Words.time(step.time().toSeconds()) + ". Say: start the timer.");
+  }
+
+  /** The time that still runs. */
+  public static Reply timeLeft(long seconds) {
+    return Reply.of(Words.sentence(Words.time(seconds)) + " left.");
+  }
+
+  /** The load condition to be brought about. */
+  public static Reply load(LoadCondition condition, Side side) {
+    return Reply.of(
+        "Bring the " + Words.side(side) + " to " + Words.condition(condition) + ", and say how.");
+  }
+
+  /** An item to be handed over. */
+  public static Reply handOver(Step.HandOver step) {
+    return Reply.of("Hand over: " + step.due() + ". Say: step completed.");
+  }
+
+  /** A measured value read back. */
+  public static Reply readBack(Measure value) {
+    return Reply.of(
+        Words.sentence(Words.measure(value)) + ". Say: that is correct, or call it again.");
+  }
+
+  /** A head marking read back. */
+  public static Reply readBack(HeadMarking marking) {
+    return Reply.of("Head marking " + Words.marking(marking) + ". Say: that is correct.");
+  }
+
+  /** The end of the work with open steps, read back. */
+  public static Reply readBackEnd(int open) {
+    return Reply.of(
+        Words.sentence(Words.count(open, "step")) + " open. End anyway? Say: that is correct.");
+  }
+
+  /** The words to read back for a load condition. */
+  public static Reply readBackLoad(Side side, LoadCondition condition) {
+    return Reply.of("Read back: " + Words.side(side) + " at " + Words.condition(condition) + ".");
+  }
+
+  /** Every step is closed. */
+  public static Reply allClosed() {
+    return Reply.of("All steps are closed. Say: end of work.");
+  }
+
+  /** The step at hand is closed already. */
+  public static Reply closedStep() {
+    return Reply.of("This step is closed.");
+  }
+}

@@ -1,0 +1,117 @@
+package org.undercall.core.reply;
+
+import java.math.BigDecimal;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.Side;
+
+/** What the program says to refuse: what is missing, in one short sentence. */
+public final class Refuse {
+  private Refuse() {}
+
+  /** The cautions come first. */
+  public static Reply cautions() {
+    return Reply.of("Cautions first. Say: cautions understood.");
+  }
+
+  /** A load condition is not confirmed on a side. */
+  public static Reply load(LoadCondition needed, Side side) {
+    String condition = Words.sentence(Words.condition(needed));
+    return Reply.of("No. " + condition + " is not confirmed, " + Words.side(side) + ".");
+  }
+
+  /** New hardware is not confirmed. */
+  public static Reply hardware() {
+    return Reply.of("No. New hardware is not confirmed.");
+  }
+
+  /** The head marking was not read out. */
+  public static Reply marking() {
+    return Reply.of("No. The head marking is missing.");
+  }
+
+  /** The value of the stage was not called. */
+  public static Reply valueNotCalled(Stage stage) {
+    return Reply.of("No. Call the value first: " + Words.value(stage) + ".");
+  }
+
+  /** The torque stage is at hand, not the angle stage. */
+  public static Reply torqueFirst() {
+    return Reply.of("No. The torque stage comes first.");
+  }
+
+  /** The angle stage is at hand, not the torque stage. */
+  public static Reply angleNext() {
+    return Reply.of("No. The angle stage is next.");
+  }
+
+  /** A value easily confused must be called digit by digit. */
+  public static Reply digitByDigit(BigDecimal heard) {
+    return Reply.of("Heard " + Words.digits(heard) + ". Call it digit by digit.");
+  }
+
+  /** A value was called in another unit than the specification's. */
+  public static Reply otherUnit(Stage stage) {
+    return Reply.of("No. Call it in the unit of the specification: " + Words.value(stage) + ".");
+  }
+
+  /** A value was called in another unit than the one measured in. */
+  public static Reply otherUnit(org.undercall.core.procedure.Step.Measure step) {
+    return Reply.of("No. Call it in " + Words.unit(step.unit()) + ".");
+  }
+
+  /** The check question was not answered. */
+  public static Reply checkNotAnswered() {
+    return Reply.of("No. The check is not answered.");
+  }
+
+  /** The measured value was not called. */
+  public static Reply notMeasured() {
+    return Reply.of("No. The value is missing.");
+  }
+
+  /** What was said waits to be read back. */
+  public static Reply notReadBack() {
+    return Reply.of("No. First answer the read-back.");
+  }
+
+  /** The time is not over. */
+  public static Reply timeNotOver() {
+    return Reply.of("No. The time is not over.");
+  }
+
+  /** No height was noted before the work, so none can prove ride height. */
+  public static Reply noHeightNoted(Side side) {
+    return Reply.of("No. No ride height was noted, " + Words.side(side) + ".");
+  }
+
+  /** A height is outside the tolerance of the one noted before. */
+  public static Reply heightOutside() {
+    return Reply.of("No. That is not ride height.");
+  }
+
+  /** A statement about one side does not fit a step for the whole car. */
+  public static Reply oneSide() {
+    return Reply.of("No. That is one side only.");
+  }
+
+  /** There is no step with that number. */
+  public static Reply noSuchStep() {
+    return Reply.of("No. There is no such step.");
+  }
+
+  /** A step that is open cannot be opened again. */
+  public static Reply notClosed() {
+    return Reply.of("No. That step is not closed.");
+  }
+
+  /** No step is open on a side. */
+  public static Reply nothingOpen(Side side) {
+    return Reply.of("No step is open on the " + Words.side(side) + ".");
+  }
+
+  /** The intent has no place now. */
+  public static Reply notNow() {
+    return Reply.of("Not now.");
+  }
+}

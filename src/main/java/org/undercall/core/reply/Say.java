@@ -1,0 +1,233 @@
+package org.undercall.core.reply;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.LoadChange;
+import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.LoadProof;
+import org.undercall.core.term.Measure;
+import org.undercall.core.term.PutOffReason;
+import org.undercall.core.term.Side;
+
+/** What the program says about something that was done or asked. */
+public final class Say {
+  private static final int LISTED = 4;
+
+  private Say() {}
+
+  /** A step was closed. */
+  public static Reply stepClosed() {
+    return Reply.of("Step closed.");
+  }
+
+  /** A check failed and the step stays open. */
+  public static Reply checkFailed() {
+    return Reply.of("Check failed. The step stays open.");
+  }
+
+  /** A called value matches the stage. */
+  public static Reply valueMatches(Stage stage) {
+    String closing = stage instanceof Stage.TorqueStage ? "torque completed" : "angle completed";
+    return Reply.of(Words.sentence(Words.value(stage)) + ", matches. Say: " + closing + ".");
+  }
+
+  /** A stage was closed with its value. */
+  public static Reply stageClosed(int number, Stage stage) {
+    return Reply.of("Stage " + Words.count(number) + " closed at " + Words.value(stage) + ".");
+  }
+
+  /** A called value does not match; both are read out. */
+  public static Reply valueRefused(BigDecimal called, Stage stage) {
+    return Reply.of("No. Heard " + Words.digits(called) + ".", "It is " + Words.stage(stage) + ".");
+  }
+
+  /** A measured value was kept. */
+  public static Reply measured(boolean withinLimits) {
+    return Reply.of(withinLimits ? "Kept." : "Kept. It is outside the limits.");
+  }
+
+  /** A measured value is outside limits that must hold. */
+  public static Reply outsideLimits(Measure value) {
+    return Reply.of(
+        Words.sentence(Words.measure(value)) + " is outside the limits. The step stays open.");
+  }
+
+  /** A head marking was kept. */
+  public static Reply markingKept(HeadMarking marking) {
+    return Reply.of("Head marking " + Words.marking(marking) + " kept.");
+  }
+
+  /** A head marking that the procedure does not know. */
+  public static Reply markingRefused(HeadMarking marking) {
+    return Reply.of(
+        "Head marking " + Words.marking(marking) + " is not in this procedure. No value.");
+  }
+
+  /** New hardware was fitted. */
+  public static Reply newHardware() {
+    return Reply.of("New hardware noted.");
+  }
+
+  /** A load condition was said and is repeated. */
+  public static Reply loadHeard(LoadProof proof, Side side) {
+    return Reply.of(Words.sentence(Words.side(side)) + ", " + Words.proof(proof) + ".");
+  }
+
+  /** How far a height is from the one noted before the work, in millimetres, above or below. */
+  public static Reply heightDifference(Measure height, BigDecimal difference) {
+    String where =
+        difference.signum() == 0
+            ? "as noted before"
+            : Words.digits(difference.abs())
+                + (difference.signum() > 0 ? " millimetres above" : " millimetres below");
+    return Reply.of(Words.sentence(Words.measure(height)) + ", " + where + ".");
+  }
+
+  /** A load condition was confirmed. */
+  public static Reply loadConfirmed(Side side, LoadCondition condition) {
+    return Reply.of(
+        Words.sentence(Words.condition(condition)) + " confirmed, " + Words.side(side) + ".");
+  }
+
+  /** The fasteners that waited for the condition that was confirmed. */
+  public static Reply waiting(List<Walk.Place> places) {
+    String names =
+        places.stream().map(p -> p.step().head().title()).collect(Collectors.joining("; "));
+    return Reply.of(
+        Words.sentence(Words.count(places.size(), "fastener")) + " waiting: " + names + ".");
+  }
+
+  /** The load may have changed. */
+  public static Reply loadChanged(LoadChange change, boolean cancelled) {
+    String what =
+        switch (change) {
+          case CAR_RAISED -> "Car raised";
+          case CAR_LOWERED -> "Car lowered";
+          case JACK_MOVED -> "Jack moved";
+          case OTHER_SIDE_STARTED -> "Other side";
+          case STEP_CHANGES_LOAD -> "This step changes the load";
+        };
+    return Reply.of(cancelled ? what + ". The load confirmation is cancelled." : what + ".");
+  }
+
+  /** A step was put off. */
+  public static Reply putOff(PutOffReason reason) {
+    return Reply.of("Put off " + Words.reason(reason) + ". It stays open.");
+  }
+
+  /** A fastener is started, not tightened. */
+  public static Reply snug() {
+    return Reply.of("Started, not tightened. It stays open.");
+  }
+
+  /** A step was opened again. */
+  public static Reply reopened() {
+    return Reply.of("Open again. It counts as loosened.");
+  }
+
+  /** The last closing was taken back. */
+  public static Reply takenBack() {
+    return Reply.of("Taken back. This step is open.");
+  }
+
+  /** Something said was dropped. */
+  public static Reply dropped() {
+    return Reply.of("Dropped.");
+  }
+
+  /** There is nothing to take back. */
+  public static Reply nothingToTakeBack() {
+    return Reply.of("Nothing to take back.");
+  }
+
+  /** The stages of an unfinished tightening must be done again. */
+  public static Reply stagesVoided() {
+    return Reply.of("The unfinished tightening starts again at stage one.");
+  }
+
+  /** A note may be spoken now. */
+  public static Reply noteStarted() {
+    return Reply.of("Speak your note.");
+  }
+
+  /** A note was kept. */
+  public static Reply noteKept() {
+    return Reply.of("Note kept.");
+  }
+
+  /** The work is held. */
+  public static Reply held() {
+    return Reply.of("Held. Say: resume the work.");
+  }
+
+  /** A timer was started. */
+  public static Reply timerStarted(long seconds) {
+    return Reply.of("Timer runs, " + Words.time(seconds) + ".");
+  }
+
+  /** A timer ran out. */
+  public static Reply timerEnded(Walk.Place place) {
+    return Reply.of("Time is up: " + place.step().head().title() + ".");
+  }
+
+  /** A timer was cancelled. */
+  public static Reply timerCancelled() {
+    return Reply.of("Timer cancelled.");
+  }
+
+  /** No timer runs. */
+  public static Reply noTimer() {
+    return Reply.of("No timer runs.");
+  }
+
+  /** The steps that are open. */
+  public static Reply left(List<Walk.Place> open) {
+    String names =
+        open.stream()
+            .limit(LISTED)
+            .map(p -> Words.step(p.ref(), p.step().head().title()))
+            .collect(Collectors.joining("; "));
+    String more =
+        open.size() > LISTED ? "; and " + Words.count(open.size() - LISTED) + " more" : "";
+    return Reply.of(
+        Words.sentence(Words.count(open.size(), "step"))
+            + " open"
+            + (open.isEmpty() ? "." : ": " + names + more + "."));
+  }
+
+  /** Where the walk stands. */
+  public static Reply where(int number, int of, Walk.Place place) {
+    return Reply.of(
+        "Step "
+            + Words.count(number)
+            + " of "
+            + Words.count(of)
+            + ", "
+            + place.phase()
+            + ", "
+            + Words.side(place.ref().side())
+            + ".");
+  }
+
+  /** The session has ended. */
+  public static Reply ended(boolean complete, int open) {
+    return complete
+        ? Reply.of("Work complete. Log closed.")
+        : Reply.of(
+            "Work ended, not complete. " + Words.sentence(Words.count(open, "step")) + " open.");
+  }
+
+  /** The session was taken up again. */
+  public static Reply takenUp() {
+    return Reply.of("Work taken up again.");
+  }
+
+  /** Something heard was not taken. */
+  public static Reply again() {
+    return Reply.of("Say again.");
+  }
+}

@@ -1,0 +1,149 @@
+package org.undercall.core.reply;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.LoadProof;
+import org.undercall.core.term.Measure;
+import org.undercall.core.term.MeasureUnit;
+import org.undercall.core.term.PutOffReason;
+import org.undercall.core.term.Side;
+import org.undercall.core.term.StepRef;
+import org.undercall.core.term.TorqueUnit;
+
+/** The words for values, units, sides and conditions. */
+final class Words {
+  private static final List<String> DIGITS =
+      List.of("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
+  private static final List<String> SMALL =
+      List.of(
+          "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
+          "eleven", "twelve");
+
+  private Words() {}
+
+  /** A value digit by digit: 110 is "one, one, zero", 7.5 is "seven, point, five". */
+  static String digits(BigDecimal value) {
+    return digits(value.toPlainString());
+  }
+
+  private static String digits(String plain) {
+    StringBuilder spoken = new StringBuilder();
+    for (int i = 0; i < plain.length(); i++) {
+      char c = plain.charAt(i);
+      spoken.append(spoken.isEmpty() ? "" : ", ").append(c == '.' ? "point" : DIGITS.get(c - '0'));
+    }
+    return spoken.toString();
+  }
+
+  /** A small count in words, a larger one in figures. */
+  static String count(int number) {
+    return number < SMALL.size() ? SMALL.get(number) : Integer.toString(number);
+  }
+
+  /** A count of things: "one step", "two steps". */
+  static String count(int number, String thing) {
+    return count(number) + " " + thing + (number == 1 ? "" : "s");
+  }
+
+  static String unit(TorqueUnit unit) {
+    return switch (unit) {
+      case NEWTON_METRE -> "newton metres";
+      case POUND_FORCE_FOOT -> "foot pounds";
+      case POUND_FORCE_INCH -> "inch pounds";
+      case KILOGRAM_FORCE_METRE -> "kilogram metres";
+    };
+  }
+
+  static String unit(MeasureUnit unit) {
+    return switch (unit) {
+      case MILLIMETRE -> "millimetres";
+      case INCH -> "inches";
+      case DEGREE -> "degrees";
+      case BAR -> "bar";
+      case KILOMETRE -> "kilometres";
+    };
+  }
+
+  static String measure(Measure value) {
+    return digits(value.amount()) + " " + unit(value.unit());
+  }
+
+  /** The kind, value and unit of a stage: "torque, one, one, zero newton metres". */
+  static String stage(Stage stage) {
+    if (stage instanceof Stage.TorqueStage torque) {
+      return "torque, " + value(torque);
+    }
+    return "angle, " + value(stage);
+  }
+
+  /** The value and unit of a stage: "one, one, zero newton metres". */
+  static String value(Stage stage) {
+    String amount = digits(stage.amount());
+    return stage instanceof Stage.TorqueStage torque
+        ? amount + " " + unit(torque.target().unit())
+        : amount + " degrees";
+  }
+
+  static String marking(HeadMarking marking) {
+    return digits(marking.text())
+        .replace("one, zero, point", "ten, point")
+        .replace("one, two, point", "twelve, point");
+  }
+
+  static String side(Side side) {
+    return side == Side.CAR ? "whole car" : side.name().toLowerCase(Locale.ROOT) + " side";
+  }
+
+  static String step(StepRef ref, String title) {
+    return ref.side() == Side.CAR
+        ? title
+        : ref.side().name().toLowerCase(Locale.ROOT) + ", " + title;
+  }
+
+  static String condition(LoadCondition condition) {
+    return switch (condition) {
+      case ANY -> "any height";
+      case RIDE_HEIGHT -> "ride height";
+      case FULL_DROOP -> "full droop";
+    };
+  }
+
+  static String proof(LoadProof proof) {
+    return switch (proof) {
+      case WHEELS_CARRY_THE_CAR -> "wheels carry the car";
+      case KNUCKLE_JACKED_BODY_LIFTING -> "knuckle jacked, body lifting";
+      case ARCH_HEIGHT_WITHIN_TOLERANCE -> "arch height within tolerance";
+      case SUSPENSION_HANGS_FREE -> "suspension hangs free";
+    };
+  }
+
+  static String reason(PutOffReason reason) {
+    return switch (reason) {
+      case RIDE_HEIGHT -> "for ride height";
+      case FULL_DROOP -> "for full droop";
+      case WAITING_FOR_PARTS -> "waiting for parts";
+      case TOOL_MISSING -> "tool missing";
+      case LATER -> "for later";
+    };
+  }
+
+  /** A time in minutes and seconds. */
+  static String time(long seconds) {
+    long minutes = seconds / 60;
+    long rest = seconds % 60;
+    if (minutes == 0) {
+      return count((int) rest, "second");
+    }
+    String whole = count((int) minutes, "minute");
+    return rest == 0 ? whole : whole + " " + count((int) rest, "second");
+  }
+
+  /** The first letter as a capital. */
+  static String sentence(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+}

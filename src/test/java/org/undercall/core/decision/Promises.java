@@ -1,0 +1,299 @@
+package org.undercall.core.decision;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.intent.ConfusableNumbers;
+import org.undercall.core.intent.Intent;
+import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.SpokenNumber;
+import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.Measure;
+import org.undercall.core.term.Side;
+import org.undercall.core.term.StepRef;
+
+/**
+ * Watches what must never happen. It reads intents, events and replies only, keeps its own books,
+ * and knows nothing of the session's state or of the rules.
+ */
+final class Promises {
+  private final Walk walk;
+  private final Map<StepRef, Book> books = new HashMap<>();
+  private final Map<Side, LoadCondition> loads = new HashMap<>();
+  private StepRef at;
+  private Side worked = Side.CAR;
+  private Optional<Measure> heardMeasure = Optional.empty();
+  private Optional<HeadMarking> heardMarking = Optional.empty();
+  private Optional<SessionEvent.LoadCalled> heardLoad = Optional.empty();
+
+  /** What is known of one step. */
+  private record Book(
+      boolean closed, boolean hardware, Optional<HeadMarking> marking, int stages, int called) {
+    static final Book EMPTY = new Book(false, false, Optional.empty(), 0, 0);
+
+    Book closed(boolean now) {
+      return new Book(now, hardware, marking, stages, called);
+    }
+
+    Book go(int stage, int value) {
+      return new Book(closed, hardware, marking, stage, value);
+    }
+  }
+
+  Promises(Walk walk) {
+    this.walk = walk;
+    this.at = walk.places().get(0).ref();
+  }
+
+  private Promises(Promises other) {
+    this(other.walk);
+    books.putAll(other.books);
+    loads.putAll(other.loads);
+    at = other.at;
+    worked = other.worked;
+    heardMeasure = other.heardMeasure;
+    heardMarking = other.heardMarking;
+    heardLoad = other.heardLoad;
+  }
+
+  Promises copy() {
+    return new Promises(this);
+  }
+
+  /** Everything kept, for comparing. */
+  Object key() {
+    return List.of(
+        Map.copyOf(books), Map.copyOf(loads), at, worked, heardMeasure, heardMarking, heardLoad);
+  }
+
+  /** Checks one decision, or throws. */
+  void watch(Intent intent, Decision decision) {
+    Set<Class<?>> types = new HashSet<>();
+    for (SessionEvent event : decision.events()) {
+      types.add(event.getClass());
+      check(intent, event);
+      keep(event);
+    }
+    if (intent.kind() == IntentKind.UNCLEAR) {
+      types.removeAll(Set.of(SessionEvent.NotUnderstood.class, SessionEvent.NotNow.class));
+      require(types.isEmpty(), "an unclear phrase changes nothing", decision);
+    }
+    checkReply(decision.reply().text(), types, decision);
+  }
+
+  private void checkReply(String said, Set<Class<?>> types, Decision decision) {
+    said("Step closed.", SessionEvent.StepClosed.class, said, types, decision);
+    said(" closed at ", SessionEvent.StageClosed.class, said, types, decision);
+    said(
+        " confirmed, ",
+        SessionEvent.LoadConfirmed.class,
+        said.replace("not confirmed", ""),
+        types,
+        decision);
+    said("Note kept", SessionEvent.NoteKept.class, said, types, decision);
+    said("Work complete", SessionEvent.SessionEnded.class, said, types, decision);
+    Walk.Place place = place(at);
+    if (place.step() instanceof Step.Fasten fasten && fasten.fastener().dependsOnMarking()) {
+      boolean known = book(at).marking().isPresent();
+      boolean released = said.contains("Stage one of") || said.contains("first: ");
+      require(known || !released, "an unread head marking releases a value", decision);
+    }
+  }
+
+  private static void said(
+      String words, Class<?> event, String said, Set<Class<?>> types, Decision decision) {
+    require(!said.contains(words) || types.contains(event), "a reply says too much", decision);
+  }
+
+  private void check(Intent intent, SessionEvent event) {
+    if (event instanceof SessionEvent.StageClosed e) {
+      checkStage(intent, e);
+    } else if (event instanceof SessionEvent.StepClosed e) {
+      checkStep(intent, e);
+    } else if (event instanceof SessionEvent.ValueCalled e) {
+      checkValue(intent, e);
+    } else if (event instanceof SessionEvent.LoadConfirmed e) {
+      Side read = intent instanceof Intent.OfSide of ? of.side() : null;
+      boolean same =
+          heardLoad
+              .filter(h -> h.side() == e.side() && h.condition() == e.condition())
+              .filter(h -> h.proof() == e.proof() && h.height().equals(e.height()))
+              .isPresent();
+      require(same && read == e.side() && at.side() == e.side(), "a load read back", event);
+    } else if (event instanceof SessionEvent.Measured e) {
+      boolean right = intent.kind() == IntentKind.READ_BACK_RIGHT || again(intent, e.value());
+      require(right && heardMeasure.equals(Optional.of(e.value())), "a value read back", event);
+    } else if (event instanceof SessionEvent.MarkingNoted e) {
+      boolean right =
+          intent.kind() == IntentKind.READ_BACK_RIGHT || intent instanceof Intent.Marking;
+      require(right && heardMarking.equals(Optional.of(e.marking())), "a marking read back", event);
+      boolean known = fastener(e.step()).stagesFor(Optional.of(e.marking())).isPresent();
+      require(known, "a known marking", event);
+    } else if (event instanceof SessionEvent.SessionEnded e && e.complete()) {
+      boolean all = walk.places().stream().allMatch(p -> book(p.ref()).closed());
+      require(all, "complete with every step closed", event);
+    }
+  }
+
+  private static boolean again(Intent intent, Measure value) {
+    return intent instanceof Intent.OfNumber of
+        && of.number().value().compareTo(value.amount()) == 0;
+  }
+
+  private void checkValue(Intent intent, SessionEvent.ValueCalled e) {
+    Intent.OfNumber said = (Intent.OfNumber) intent;
+    require(said.number().value().compareTo(e.value()) == 0, "the value that was said", e);
+    Stage stage = stages(e.step()).get(e.stage() - 1);
+    require(stage.amount().compareTo(e.value()) == 0, "the value of the specification", e);
+    boolean words = said.number().style() == SpokenNumber.Style.WORDS;
+    require(!words || !ConfusableNumbers.isConfusable(e.value()), "digits where confusable", e);
+    String unit = said.unit().map(Enum::name).orElse("none");
+    String right =
+        stage instanceof Stage.AngleStage
+            ? "DEGREES"
+            : ((Stage.TorqueStage) stage).target().unit().name().contains("FOOT")
+                ? "FOOT_POUNDS"
+                : "NEWTON_METRES";
+    require(unit.equals("none") || unit.equals(right), "the unit of the specification", e);
+  }
+
+  private void checkStage(Intent intent, SessionEvent.StageClosed e) {
+    Book book = book(e.step());
+    boolean torque = stages(e.step()).get(e.stage() - 1) instanceof Stage.TorqueStage;
+    IntentKind wanted = torque ? IntentKind.TORQUE_COMPLETED : IntentKind.ANGLE_COMPLETED;
+    require(intent.kind() == wanted, "a stage closed by its own phrase", e);
+    require(e.step().equals(at), "a stage closed at the step at hand", e);
+    require(e.stage() == book.stages() + 1, "stages in order, in one go", e);
+    require(book.called() == e.stage(), "a value called for this stage", e);
+    require(ready(e.step()), "hardware, marking and load before a stage", e);
+  }
+
+  private void checkStep(Intent intent, SessionEvent.StepClosed e) {
+    require(e.step().equals(at), "a step closed at the step at hand", e);
+    require(!book(e.step()).closed(), "closed once", e);
+    Step step = place(e.step()).step();
+    if (step instanceof Step.Fasten) {
+      require(book(e.step()).stages() == stages(e.step()).size(), "all stages closed", e);
+      require(ready(e.step()), "hardware, marking and load before closing", e);
+    } else if (step instanceof Step.Load load) {
+      require(loads.get(e.step().side()) == load.condition(), "the load of a load step", e);
+    } else if (step instanceof Step.Do todo && todo.check().isPresent()) {
+      require(intent.kind() == IntentKind.CHECK_PASSED, "a check that passed", e);
+    }
+  }
+
+  private boolean ready(StepRef ref) {
+    Fastener fastener = fastener(ref);
+    boolean load =
+        fastener.needs() == LoadCondition.ANY || loads.get(ref.side()) == fastener.needs();
+    boolean hardware = !fastener.part().oneTimeUse() || book(ref).hardware();
+    boolean marking = !fastener.dependsOnMarking() || book(ref).marking().isPresent();
+    return load && hardware && marking;
+  }
+
+  private void keep(SessionEvent event) {
+    if (event instanceof SessionEvent.StepEntered e) {
+      enter(e.step());
+    } else if (event instanceof SessionEvent.StepClosed e) {
+      books.put(e.step(), book(e.step()).closed(true));
+      loadMayChange(!(place(e.step()).step() instanceof Step.Load) && changesLoad(e.step()));
+    } else if (event instanceof SessionEvent.StageClosed e) {
+      books.put(e.step(), book(e.step()).go(e.stage(), 0));
+    } else if (event instanceof SessionEvent.ValueCalled e) {
+      books.put(e.step(), book(e.step()).go(book(e.step()).stages(), e.stage()));
+    } else if (event instanceof SessionEvent.ValueDropped e) {
+      books.put(e.step(), book(e.step()).go(book(e.step()).stages(), 0));
+    } else if (event instanceof SessionEvent.StagesVoided e) {
+      books.put(e.step(), book(e.step()).go(0, 0));
+    } else if (event instanceof SessionEvent.StepReopened e) {
+      books.put(e.step(), Book.EMPTY);
+    } else if (event instanceof SessionEvent.ClosingTakenBack e) {
+      books.put(e.step(), book(e.step()).closed(false).go(0, 0));
+    } else {
+      keepHeard(event);
+    }
+  }
+
+  private void keepHeard(SessionEvent event) {
+    if (event instanceof SessionEvent.NewHardwareFitted e) {
+      books.put(e.step(), new Book(false, true, book(e.step()).marking(), 0, 0));
+    } else if (event instanceof SessionEvent.MarkingNoted e) {
+      books.put(
+          e.step(), new Book(false, book(e.step()).hardware(), Optional.of(e.marking()), 0, 0));
+      heardMarking = Optional.empty();
+    } else if (event instanceof SessionEvent.MarkingCalled e) {
+      heardMarking = Optional.of(e.marking());
+    } else if (event instanceof SessionEvent.MeasureCalled e) {
+      heardMeasure = Optional.of(e.value());
+    } else if (event instanceof SessionEvent.LoadCalled e) {
+      heardLoad = Optional.of(e);
+    } else if (event instanceof SessionEvent.ReadBackDropped) {
+      heardLoad = Optional.empty();
+      heardMeasure = Optional.empty();
+      heardMarking = Optional.empty();
+    } else if (event instanceof SessionEvent.LoadConfirmed e) {
+      heardLoad = Optional.empty();
+      loads.put(e.side(), e.condition());
+    } else if (event instanceof SessionEvent.LoadChanged) {
+      loadMayChange(true);
+    }
+  }
+
+  private void enter(StepRef step) {
+    if (!step.equals(at)) {
+      books.put(at, book(at).closed() ? book(at) : book(at).go(0, 0));
+    }
+    boolean other = step.side() != Side.CAR && worked != Side.CAR && worked != step.side();
+    loadMayChange(other || changesLoad(step));
+    worked = step.side() == Side.CAR ? worked : step.side();
+    at = step;
+  }
+
+  private void loadMayChange(boolean may) {
+    if (!may) {
+      return;
+    }
+    loads.clear();
+    boolean needsLoad =
+        place(at).step() instanceof Step.Fasten f && f.fastener().needs() != LoadCondition.ANY;
+    if (needsLoad && !book(at).closed()) {
+      books.put(at, book(at).go(0, 0));
+    }
+  }
+
+  private boolean changesLoad(StepRef ref) {
+    return place(ref).step().head().changesLoad();
+  }
+
+  private Book book(StepRef ref) {
+    return books.getOrDefault(ref, Book.EMPTY);
+  }
+
+  private Walk.Place place(StepRef ref) {
+    return walk.places().get(walk.indexOf(ref));
+  }
+
+  private Fastener fastener(StepRef ref) {
+    return ((Step.Fasten) place(ref).step()).fastener();
+  }
+
+  private List<Stage> stages(StepRef ref) {
+    return fastener(ref).stagesFor(book(ref).marking()).orElseThrow();
+  }
+
+  private static void require(boolean holds, String promise, Object where) {
+    if (!holds) {
+      throw new AssertionError("broken: " + promise + ", at " + Objects.toString(where));
+    }
+  }
+}

@@ -1,0 +1,135 @@
+package org.undercall.core.decision;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SplittableRandom;
+import org.undercall.core.intent.Intent;
+import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.SpokenNumber;
+import org.undercall.core.intent.SpokenUnit;
+import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.PutOffReason;
+import org.undercall.core.term.Side;
+
+/** Says sensible things most of the time, and anything at all the rest of the time. */
+final class RandomTechnician {
+  private static final List<String> NUMBERS =
+      List.of("52", "60", "117", "50", "90", "65", "15", "350", "355", "390", "5", "111", "7.5");
+  private static final List<String> MARKINGS = List.of("8.8", "10.9", "12.9");
+  private static final IntentKind[] KINDS = IntentKind.values();
+
+  private final SplittableRandom random;
+
+  RandomTechnician(SplittableRandom random) {
+    this.random = random;
+  }
+
+  Intent next(Session session) {
+    int luck = random.nextInt(100);
+    if (!session.timers().running().isEmpty() && random.nextInt(15) == 0) {
+      return of(IntentKind.TIMER_ENDED);
+    }
+    if (luck < (session.phase() == Phase.BRIEFING ? 10 : 55)) {
+      return sensible(session);
+    }
+    if (luck < 90) {
+      Set<IntentKind> heard = Decider.heard(session);
+      if (!heard.isEmpty()) {
+        return of(List.copyOf(heard).get(random.nextInt(heard.size())));
+      }
+    }
+    return of(KINDS[random.nextInt(KINDS.length)]);
+  }
+
+  private Intent sensible(Session session) {
+    if (random.nextInt(25) == 0) {
+      return number(IntentKind.ARCH_HEIGHT, "350");
+    }
+    return switch (session.phase()) {
+      case BRIEFING -> of(IntentKind.CAUTIONS_UNDERSTOOD);
+      case DO, HAND_OVER -> of(IntentKind.STEP_COMPLETED);
+      case WAITING ->
+          of(pick(IntentKind.STEP_COMPLETED, IntentKind.TIMER_START, IntentKind.TIMER_ENDED));
+      case CHECK -> of(IntentKind.CHECK_PASSED);
+      case MEASURE -> number(IntentKind.VALUE_CALLED, pick("350", "390", "5"));
+      case HARDWARE -> of(IntentKind.NEW_HARDWARE);
+      case MARKING -> of(IntentKind.HEAD_MARKING);
+      case GATE, LOAD -> load(session);
+      case TORQUE -> stage(session, IntentKind.TORQUE_COMPLETED);
+      case ANGLE -> stage(session, IntentKind.ANGLE_COMPLETED);
+      case READ_BACK -> of(IntentKind.READ_BACK_RIGHT);
+      case LOAD_READ_BACK -> loadReadBack(session);
+      case NOTING -> new Intent.NoteText(pick("cancel that", "dust boot is torn"));
+      case ON_HOLD -> of(IntentKind.RESUME);
+      case ALL_CLOSED ->
+          of(pick(IntentKind.REOPEN, IntentKind.WHAT_IS_LEFT, IntentKind.END_OF_WORK));
+      case CLOSED_STEP ->
+          of(pick(IntentKind.GO_TO_STEP, IntentKind.REOPEN, IntentKind.SIDE_CHANGE));
+      case ENDED -> of(IntentKind.REPEAT);
+    };
+  }
+
+  private Intent load(Session session) {
+    boolean droop = Session.needs(session.place()).name().equals("FULL_DROOP");
+    return droop
+        ? of(IntentKind.HANGS_FREE)
+        : of(pick(IntentKind.WHEELS_CARRY, IntentKind.KNUCKLE_JACKED, IntentKind.ARCH_HEIGHT));
+  }
+
+  private Intent loadReadBack(Session session) {
+    Pending.Load load = (Pending.Load) session.talk().pending().orElseThrow();
+    return new Intent.OfSide(
+        load.condition().name().equals("FULL_DROOP")
+            ? IntentKind.FULL_DROOP_READ_BACK
+            : IntentKind.RIDE_HEIGHT_READ_BACK,
+        load.side());
+  }
+
+  private Intent stage(Session session, IntentKind completed) {
+    String amount = session.stage().amount().toPlainString();
+    return switch (random.nextInt(3)) {
+      case 0 -> number(IntentKind.VALUE_CALLED, amount);
+      case 1 -> number(completed, amount);
+      default -> new Intent.Plain(completed);
+    };
+  }
+
+  private Intent of(IntentKind kind) {
+    return switch (kind) {
+      case ARCH_HEIGHT -> number(kind, pick("350", "355", "390", "5"));
+      case VALUE_CALLED -> number(kind, NUMBERS.get(random.nextInt(NUMBERS.size())));
+      case TORQUE_COMPLETED, ANGLE_COMPLETED ->
+          random.nextBoolean()
+              ? new Intent.Plain(kind)
+              : number(kind, NUMBERS.get(random.nextInt(NUMBERS.size())));
+      case GO_TO_STEP -> new Intent.OfStep(kind, random.nextInt(12));
+      case REOPEN ->
+          random.nextBoolean()
+              ? new Intent.Plain(kind)
+              : new Intent.OfStep(kind, random.nextInt(12));
+      case SIDE_CHANGE, RIDE_HEIGHT_READ_BACK, FULL_DROOP_READ_BACK ->
+          new Intent.OfSide(kind, pick(Side.values()));
+      case HEAD_MARKING ->
+          new Intent.Marking(new HeadMarking(pick(MARKINGS.toArray(String[]::new))));
+      case PUT_OFF -> new Intent.PutOff(pick(PutOffReason.values()));
+      case NOTE_TEXT -> new Intent.NoteText("some words");
+      case UNCLEAR -> new Intent.Unclear(pick(Intent.Unclear.Reason.values()));
+      default -> new Intent.Plain(kind);
+    };
+  }
+
+  private Intent number(IntentKind kind, String amount) {
+    SpokenNumber.Style style =
+        random.nextBoolean() ? SpokenNumber.Style.WORDS : SpokenNumber.Style.DIGIT_BY_DIGIT;
+    Optional<SpokenUnit> unit =
+        random.nextInt(3) > 0 ? Optional.empty() : Optional.of(pick(SpokenUnit.values()));
+    return new Intent.OfNumber(kind, new SpokenNumber(new BigDecimal(amount), style), unit);
+  }
+
+  @SafeVarargs
+  private <T> T pick(T... choices) {
+    return choices[random.nextInt(choices.length)];
+  }
+}

@@ -1,0 +1,92 @@
+package org.undercall.core.decision;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.undercall.core.event.Moment;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.intent.Intent;
+import org.undercall.core.intent.IntentKind;
+import org.undercall.core.procedure.Walk;
+
+class RandomWorkTest {
+  private static final long INTENTS = Long.getLong("undercall.intents", 1_200_000);
+  private static final long SEED = Long.getLong("undercall.seed", 20_261_125);
+  private static final OffsetDateTime START = OffsetDateTime.parse("2026-01-05T08:00:00+01:00");
+
+  private final Set<String> visited = new TreeSet<>();
+
+  @Test
+  void noPromiseIsBrokenHoweverTheWorkGoesAndEveryCellOfTheTableIsVisited() {
+    SplittableRandom random = new SplittableRandom(SEED);
+    long intents = 0;
+    long runs = 0;
+    while (intents < INTENTS) {
+      intents += oneRun(random.split());
+      runs++;
+    }
+    System.out.printf("%,d random intents in %,d runs, seed %d%n", intents, runs, SEED);
+    Set<String> missed = expected();
+    System.out.printf("%d cells and outcomes expected%n", missed.size());
+    missed.removeAll(visited);
+    assertEquals(Set.of(), missed, "cells with outcomes that were never visited");
+    Set<String> undeclared = new TreeSet<>(visited);
+    undeclared.removeAll(expected());
+    assertEquals(Set.of(), undeclared, "outcomes that no rule declares");
+  }
+
+  private long oneRun(SplittableRandom random) {
+    Walk walk = SampleProcedures.random(random);
+    RandomTechnician technician = new RandomTechnician(random);
+    Promises promises = new Promises(walk);
+    List<SessionEvent> log = new ArrayList<>();
+    Session session = Session.start(walk);
+    int length = 20 + random.nextInt(400);
+    long seconds = 0;
+    for (int i = 0; i < length; i++) {
+      seconds += random.nextInt(20);
+      Intent intent = technician.next(session);
+      Moment now = new Moment(START.plusSeconds(seconds), seconds * 1000);
+      Decision decision = Decider.decide(session, intent, now);
+      visited.add(cell(session.phase(), intent.kind(), decision.outcome()));
+      promises.watch(intent, decision);
+      session = session.after(decision.events());
+      log.addAll(decision.events());
+      if (random.nextInt(50) == 0) {
+        session = crashAndReplay(walk, log, session);
+      }
+    }
+    return length;
+  }
+
+  /** The program dies and comes back: the state from the log is the state before. */
+  private static Session crashAndReplay(Walk walk, List<SessionEvent> log, Session before) {
+    Session replayed = Session.start(walk).after(log);
+    assertEquals(before, replayed);
+    Decision up = Decider.takeUp(replayed, "test");
+    log.addAll(up.events());
+    return replayed.after(up.events());
+  }
+
+  private static Set<String> expected() {
+    Set<String> cells = new TreeSet<>();
+    for (Phase phase : Phase.values()) {
+      for (IntentKind kind : IntentKind.values()) {
+        for (Outcome outcome : Table.rule(phase, kind).outcomes()) {
+          cells.add(cell(phase, kind, outcome));
+        }
+      }
+    }
+    return cells;
+  }
+
+  private static String cell(Phase phase, IntentKind kind, Outcome outcome) {
+    return phase + " " + kind + " " + outcome;
+  }
+}
