@@ -1,0 +1,95 @@
+package org.undercall.adapter.files;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Locale;
+import org.undercall.adapter.files.Faults.Place;
+
+/**
+ * The text of a file with the fingerprint of its bytes.
+ *
+ * @param text without a byte order mark
+ * @param sha256 of the bytes read, small hexadecimal digits
+ */
+record FileText(String text, String sha256) {
+  /** The largest file read, in bytes. */
+  static final int MOST_BYTES = 2 * 1024 * 1024;
+
+  private static final String BYTE_ORDER_MARK = "\uFEFF";
+
+  /** Reads a file of UTF-8 text. */
+  static FileText read(Path file, Faults faults) throws ProcedureFaults {
+    byte[] bytes = bytes(file, faults);
+    faults.throwIfAny();
+    String text = decode(bytes, faults);
+    faults.throwIfAny();
+    return new FileText(text, sha256(bytes));
+  }
+
+  private static byte[] bytes(Path file, Faults faults) {
+    String seen;
+    try {
+      if (Files.exists(file) && !Files.isRegularFile(file)) {
+        seen = "a folder or device";
+      } else {
+        try (InputStream in = Files.newInputStream(file)) {
+          byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+          if (bytes.length > MOST_BYTES) {
+            String size = "a file of more than " + MOST_BYTES + " bytes";
+            faults.at(FaultCode.FILE_TOO_LARGE, "", Place.NONE, size, "at most 2 MB");
+          }
+          return bytes;
+        }
+      }
+    } catch (NoSuchFileException e) {
+      seen = "no such file";
+    } catch (IOException e) {
+      seen = "a file that cannot be read (" + e.getClass().getSimpleName() + ")";
+    }
+    faults.at(FaultCode.FILE_NOT_READABLE, "", Place.NONE, seen, "a readable procedure file");
+    return new byte[0];
+  }
+
+  private static String decode(byte[] bytes, Faults faults) {
+    CharsetDecoder decoder =
+        StandardCharsets.UTF_8
+            .newDecoder()
+            .onMalformedInput(CodingErrorAction.REPORT)
+            .onUnmappableCharacter(CodingErrorAction.REPORT);
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    CharBuffer out = CharBuffer.allocate(bytes.length + 1);
+    CoderResult result = decoder.decode(in, out, true);
+    String text = out.flip().toString();
+    if (result.isError()) {
+      String seen = String.format(Locale.ROOT, "byte 0x%02X", in.get(in.position()));
+      faults.at(FaultCode.NOT_UTF_8, "", end(text), seen, "UTF-8 text");
+    }
+    return text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+  }
+
+  /** The place just after a text. */
+  private static Place end(String text) {
+    int line = (int) text.chars().filter(c -> c == '\n').count() + 1;
+    return new Place(line, text.length() - text.lastIndexOf('\n'));
+  }
+
+  private static String sha256(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+}

@@ -1,0 +1,181 @@
+package org.undercall.adapter.files;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.json.JsonReadFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.util.regex.Pattern;
+import org.undercall.adapter.files.Faults.Place;
+
+/**
+ * Reads JSON text into a tree with exact decimals and notes where every key and value stands.
+ *
+ * <p>Faults that leave the rest readable, such as a field written twice, are collected; the others
+ * end the reading.
+ */
+final class LocatedJson {
+  /** How deep objects and lists may be nested. */
+  static final int MOST_DEPTH = 32;
+
+  /** How many values a file may have. */
+  static final int MOST_VALUES = 50_000;
+
+  private static final Pattern PLAIN_NUMBER = Pattern.compile("-?[0-9]{1,7}(\\.[0-9]{1,4})?");
+  private static final JsonNodeFactory NODES = new LightNodes();
+  private static final JsonFactory FACTORY =
+      JsonFactory.builder()
+          .enable(JsonReadFeature.ALLOW_UNESCAPED_CONTROL_CHARS)
+          .streamReadConstraints(
+              StreamReadConstraints.builder()
+                  .maxNestingDepth(MOST_DEPTH)
+                  .maxNumberLength(FileText.MOST_BYTES)
+                  .maxNameLength(FileText.MOST_BYTES)
+                  .build())
+          .build();
+
+  private final JsonParser parser;
+  private final Faults faults;
+  private int count;
+
+  private LocatedJson(JsonParser parser, Faults faults) {
+    this.parser = parser;
+    this.faults = faults;
+  }
+
+  /** Reads a text that holds one JSON value. */
+  static JsonNode read(String text, Faults faults) throws ProcedureFaults {
+    JsonNode root = NODES.missingNode();
+    try (JsonParser parser = FACTORY.createParser(text)) {
+      root = new LocatedJson(parser, faults).guardedRoot(text);
+    } catch (IOException e) {
+      throw new UncheckedIOException("reading from memory", e);
+    }
+    if (root.isMissingNode()) {
+      faults.throwIfAny();
+    }
+    return root;
+  }
+
+  private JsonNode guardedRoot(String text) throws IOException {
+    try {
+      return root();
+    } catch (StreamConstraintsException e) {
+      String expected = "at most " + MOST_DEPTH + " levels";
+      Place place = place(parser.currentLocation());
+      faults.at(FaultCode.TOO_DEEP, "", place, "deeper nesting", expected);
+    } catch (JsonProcessingException e) {
+      JsonLocation location = e.getLocation();
+      if (parser.currentLocation().getCharOffset() >= text.stripTrailing().length()) {
+        faults.at(FaultCode.TRUNCATED, "", place(location), "the end", "the rest of the JSON");
+      } else {
+        String seen = Shown.plain(e.getOriginalMessage());
+        faults.at(FaultCode.NOT_JSON, "", place(location), seen, "JSON");
+      }
+    }
+    return NODES.missingNode();
+  }
+
+  private JsonNode root() throws IOException {
+    if (parser.nextToken() == null) {
+      faults.at(FaultCode.TRUNCATED, "", Place.START, "an empty file", "a procedure");
+      return NODES.missingNode();
+    }
+    JsonNode root = value("");
+    if (count <= MOST_VALUES && parser.nextToken() != null) {
+      Place place = place(parser.currentTokenLocation());
+      faults.at(FaultCode.NOT_JSON, "", place, "more text after the procedure", "the end");
+      return NODES.missingNode();
+    }
+    return count > MOST_VALUES ? NODES.missingNode() : root;
+  }
+
+  private JsonNode value(String pointer) throws IOException {
+    Place place = place(parser.currentTokenLocation());
+    faults.valueAt(pointer, place);
+    if (++count > MOST_VALUES) {
+      String seen = "more than " + MOST_VALUES + " values";
+      faults.at(FaultCode.FILE_TOO_LARGE, "", Place.NONE, seen, "fewer values");
+      return NODES.missingNode();
+    }
+    return switch (parser.currentToken()) {
+      case START_OBJECT -> object(pointer);
+      case START_ARRAY -> array(pointer);
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(pointer);
+      case VALUE_TRUE -> NODES.booleanNode(true);
+      case VALUE_FALSE -> NODES.booleanNode(false);
+      case VALUE_NULL -> NODES.nullNode();
+      default -> text(pointer);
+    };
+  }
+
+  private ObjectNode object(String pointer) throws IOException {
+    ObjectNode object = NODES.objectNode();
+    while (count <= MOST_VALUES && parser.nextToken() != JsonToken.END_OBJECT) {
+      String name = parser.currentName();
+      String inner = pointer + "/" + name.replace("~", "~0").replace("/", "~1");
+      Place place = place(parser.currentTokenLocation());
+      faults.keyAt(inner, place);
+      parser.nextToken();
+      JsonNode value = value(inner);
+      if (object.has(name)) {
+        String seen = Shown.quoted(name) + " again";
+        faults.at(FaultCode.DUPLICATE_KEY, inner, place, seen, "each field once");
+      } else {
+        object.set(name, value);
+      }
+    }
+    return object;
+  }
+
+  private ArrayNode array(String pointer) throws IOException {
+    ArrayNode array = NODES.arrayNode();
+    while (count <= MOST_VALUES && parser.nextToken() != JsonToken.END_ARRAY) {
+      array.add(value(pointer + "/" + array.size()));
+    }
+    return array;
+  }
+
+  private JsonNode number(String pointer) throws IOException {
+    String text = parser.getText();
+    if (!PLAIN_NUMBER.matcher(text).matches()) {
+      String expected = "a plain number such as 110 or 0.5";
+      String seen = text.length() > 40 ? text.substring(0, 40) + "..." : text;
+      faults.value(FaultCode.NUMBER_FORM, pointer, seen, expected);
+      faults.ignore(pointer);
+      return NODES.nullNode();
+    }
+    return parser.currentToken() == JsonToken.VALUE_NUMBER_INT
+        ? NODES.numberNode(Integer.parseInt(text))
+        : NODES.numberNode(new BigDecimal(text));
+  }
+
+  private JsonNode text(String pointer) throws IOException {
+    String text = parser.getText();
+    text.codePoints()
+        .filter(c -> !Shown.readable(c))
+        .findFirst()
+        .ifPresent(
+            c -> {
+              String seen = "the character " + Shown.coded(c);
+              String expected = "characters that can be read";
+              faults.value(FaultCode.CONTROL_CHARACTER, pointer, seen, expected);
+              faults.ignore(pointer);
+            });
+    return NODES.textNode(text);
+  }
+
+  private static Place place(JsonLocation location) {
+    return new Place(location.getLineNr(), location.getColumnNr());
+  }
+}
