@@ -1,0 +1,121 @@
+package org.undercall.core.intent;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** The words to listen for in each slot. */
+final class Fillings {
+  private static final int LARGEST_STEP_LISTENED = 99;
+
+  /** Numbers before a unit's second wording, often the singular. */
+  private static final List<String> SECOND =
+      List.of("one", "five", "zero", "ten", "fifty", "one hundred");
+
+  /**
+   * Three digits, each pair of neighbours three times in each place. Listened for as they are: with
+   * pairs alone, a recogniser tends to lose the third digit.
+   */
+  static final List<String> THREE_DIGITS = threeDigits();
+
+  /** Whole numbers that hold every neighbouring pair of number words. */
+  private static final List<String> WHOLE_NUMBERS = coveringPairs();
+
+  private Fillings() {}
+
+  /** Phrases for the slot, in a fixed order. */
+  static List<String> of(Slot slot) {
+    return switch (slot) {
+      case TORQUE, ANGLE, LENGTH, VALUE -> quantities(slot);
+      case STEP -> WHOLE_NUMBERS.stream().filter(Fillings::isStep).toList();
+      case SIDE -> List.copyOf(PhraseTable.SIDES.values());
+      case WHEEL_SIDE -> PhraseTable.SIDES.values().stream().limit(2).toList();
+      case MARKING -> markings();
+      case REASON -> PhraseTable.REASONS.values().stream().flatMap(List::stream).toList();
+    };
+  }
+
+  private static boolean isStep(String number) {
+    return SpokenNumbers.read(List.of(number.split(" ", -1))) instanceof NumberReading.Read read
+        && read.number().value().intValueExact() >= 1
+        && read.number().value().intValueExact() <= LARGEST_STEP_LISTENED;
+  }
+
+  private static List<String> quantities(Slot slot) {
+    List<String> numbers = new ArrayList<>(WHOLE_NUMBERS);
+    numbers.addAll(decimals());
+    List<String> all = new ArrayList<>(numbers);
+    for (SpokenUnit unit : SpokenUnit.values()) {
+      if (slot.units().contains(unit)) {
+        List<String> wordings = PhraseTable.UNITS.get(unit);
+        endings().forEach(number -> all.add(number + " " + wordings.get(0)));
+        wordings.stream().skip(1).limit(1).forEach(w -> SECOND.forEach(n -> all.add(n + " " + w)));
+      }
+    }
+    return all;
+  }
+
+  /** Any word before the point, and each digit after it. */
+  private static List<String> decimals() {
+    List<String> decimals = new ArrayList<>();
+    int digit = 0;
+    for (String before : endings().toList()) {
+      decimals.add(before + " point " + NumberWords.DIGITS.get(digit));
+      digit = (digit + 1) % 10;
+    }
+    decimals.add("point five");
+    decimals.add("a hundred point five");
+    decimals.add("seven point oh five");
+    return decimals;
+  }
+
+  /** A number for each word that a number can end with. */
+  private static Stream<String> endings() {
+    Stream<String> single =
+        Stream.of(NumberWords.DIGITS, NumberWords.TEENS, NumberWords.TENS).flatMap(List::stream);
+    return Stream.concat(single, Stream.of("two oh", "one hundred", "one thousand"));
+  }
+
+  private static List<String> markings() {
+    return PhraseTable.MARKINGS.stream()
+        .flatMap(
+            marking -> {
+              int point = marking.indexOf('.');
+              String decimal = NumberWords.DIGITS.get(marking.charAt(point + 1) - '0');
+              int whole = Integer.parseInt(marking.substring(0, point));
+              return NumberWordings.of(whole).stream().map(text -> text + " point " + decimal);
+            })
+        .toList();
+  }
+
+  private static List<String> threeDigits() {
+    List<String> numbers = new ArrayList<>();
+    for (int pair = 10; pair < 100; pair++) {
+      int first = pair / 10;
+      int second = pair % 10;
+      for (int turn = 0; turn < 3; turn++) {
+        int third = (first + 3 * second + 4 * turn) % 10;
+        numbers.add(digit(first) + " " + digit(second) + " " + digit(third));
+      }
+    }
+    return List.copyOf(numbers);
+  }
+
+  private static String digit(int digit) {
+    return NumberWords.DIGITS.get(digit);
+  }
+
+  private static List<String> coveringPairs() {
+    List<String> cover = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
+    IntStream.concat(IntStream.range(0, 2_000), IntStream.range(2, 10).map(n -> 1_000 * n))
+        .mapToObj(NumberWordings::of)
+        .flatMap(Set::stream)
+        .filter(wording -> seen.addAll(WordList.pairs(wording)))
+        .forEach(cover::add);
+    return List.copyOf(cover);
+  }
+}
