@@ -19,6 +19,14 @@ public interface Ear extends AutoCloseable {
    */
   Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput;
 
+  /** Forgets what came in since the last phrase, for example the program's own voice. */
+  default void forget() {}
+
+  /** How the phrases come in, for the log: spoken, typed or pressed. */
+  default String how() {
+    return "spoken";
+  }
+
   @Override
   void close();
 

@@ -1,5 +1,7 @@
 package org.undercall.core.decision;
 
+import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.undercall.core.event.SessionEvent;
@@ -173,6 +175,11 @@ public record Session(Walk walk, Progress progress, Loads loads, Talk talk, Time
 
   Session with(Timers next) {
     return new Session(walk, progress, loads, talk, next);
+  }
+
+  /** When the next timer runs out, if one runs. */
+  public Optional<Instant> nextTimer() {
+    return timers.running().values().stream().min(Comparator.naturalOrder());
   }
 
   /** The step that should come next, if any is open. */

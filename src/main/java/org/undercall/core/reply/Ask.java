@@ -38,7 +38,7 @@ public final class Ask {
 
   /** The check question of a do step. */
   public static Reply check(String question) {
-    return Reply.of(question, "Say: check passed, or check failed.");
+    return Reply.of(question, "Say: check passed, or: check has failed.");
   }
 
   /** The value to be measured. */

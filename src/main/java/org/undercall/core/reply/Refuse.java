@@ -110,6 +110,11 @@ public final class Refuse {
     return Reply.of("No step is open on the " + Words.side(side) + ".");
   }
 
+  /** The log cannot be written: nothing counts until it can. */
+  public static Reply cannotRecord() {
+    return Reply.of("I cannot record. Nothing was closed.");
+  }
+
   /** The intent has no place now. */
   public static Reply notNow() {
     return Reply.of("Not now.");

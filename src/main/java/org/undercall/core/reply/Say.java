@@ -31,7 +31,7 @@ public final class Say {
 
   /** A called value matches the stage. */
   public static Reply valueMatches(Stage stage) {
-    String closing = stage instanceof Stage.TorqueStage ? "torque completed" : "angle completed";
+    String closing = stage instanceof Stage.TorqueStage ? "torque reached" : "angle turned";
     return Reply.of(Words.sentence(Words.value(stage)) + ", matches. Say: " + closing + ".");
   }
 

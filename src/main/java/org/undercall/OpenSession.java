@@ -1,0 +1,87 @@
+package org.undercall;
+
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.undercall.adapter.files.LoadedProcedure;
+import org.undercall.adapter.files.LogFault;
+import org.undercall.adapter.files.SessionFolder;
+import org.undercall.adapter.files.SessionLogFile;
+import org.undercall.core.decision.Decider;
+import org.undercall.core.decision.Decision;
+import org.undercall.core.decision.Session;
+import org.undercall.core.event.Recorded;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Procedure;
+import org.undercall.core.procedure.Walk;
+
+/** A session that is begun or taken up again, with its log open. */
+final class OpenSession implements AutoCloseable {
+  /** The version written into logs. */
+  static final String VERSION =
+      Optional.ofNullable(OpenSession.class.getPackage().getImplementationVersion())
+          .orElse("development");
+
+  private final SessionFolder folder;
+  private final SessionLogFile log;
+  private final Session session;
+  private final Decision first;
+
+  private OpenSession(SessionFolder folder, SessionLogFile log, Session session, Decision first) {
+    this.folder = folder;
+    this.log = log;
+    this.session = session;
+    this.first = first;
+  }
+
+  /** Begins a session in a new folder. */
+  static OpenSession begin(Path sessions, LoadedProcedure loaded, OffsetDateTime now)
+      throws LogFault {
+    String name = loaded.file().getFileName().toString();
+    SessionFolder folder = SessionFolder.create(sessions, name, loaded.bytes(), now);
+    Procedure procedure = loaded.procedure();
+    Session session = Session.start(Walk.of(procedure));
+    SessionEvent.SessionStarted started =
+        new SessionEvent.SessionStarted(
+            procedure.about().title(), procedure.about().revision(), loaded.sha256(), VERSION);
+    SessionLogFile log = SessionLogFile.open(folder.log());
+    return new OpenSession(folder, log, session, Decider.begin(session, started));
+  }
+
+  /** Takes a session up again: its log is replayed on the procedure it began with. */
+  static OpenSession takeUp(SessionFolder folder, Procedure procedure) throws LogFault {
+    SessionLogFile log = SessionLogFile.open(folder.log());
+    Session session = replay(procedure, log.decisions());
+    return new OpenSession(folder, log, session, Decider.takeUp(session, VERSION));
+  }
+
+  /** The session that recorded decisions lead to. */
+  static Session replay(Procedure procedure, List<Recorded> decisions) {
+    Session session = Session.start(Walk.of(procedure));
+    for (Recorded decision : decisions) {
+      session = session.after(decision.events());
+    }
+    return session;
+  }
+
+  SessionFolder folder() {
+    return folder;
+  }
+
+  /** What is wrong with the end of the log, if a torn line was dropped. */
+  Optional<String> dropped() {
+    return log.dropped();
+  }
+
+  /** Runs the loop with these ports until the session or the input ends. */
+  Session run(Ear ear, Voice voice, Time time) {
+    SessionLoop.Ports ports = new SessionLoop.Ports(ear, voice, log::append, time);
+    return new SessionLoop(session, ports, log.decisions().size()).run(first);
+  }
+
+  @Override
+  public void close() throws LogFault {
+    log.close();
+  }
+}

@@ -1,0 +1,132 @@
+package org.undercall;
+
+import java.time.Instant;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.undercall.adapter.files.LogFault;
+import org.undercall.core.decision.Decider;
+import org.undercall.core.decision.Decision;
+import org.undercall.core.decision.Phase;
+import org.undercall.core.decision.Session;
+import org.undercall.core.event.Moment;
+import org.undercall.core.event.Recorded;
+import org.undercall.core.intent.Intent;
+import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.Interpreter;
+import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.core.reply.Refuse;
+import org.undercall.core.reply.Reply;
+
+/**
+ * The only loop: hear, decide, record, apply, and only then speak. One thread runs it and owns the
+ * session.
+ */
+public final class SessionLoop {
+  /** How sure the recogniser must be of every word of a phrase, from 0 to 1. */
+  public static final double LEAST_CONFIDENCE = 0.6;
+
+  private static final long PATIENCE_MILLIS = 60_000;
+
+  private final Ear ear;
+  private final Voice voice;
+  private final Journal journal;
+  private final Time time;
+  private Session session;
+  private long seq;
+
+  /**
+   * Prepares a loop.
+   *
+   * @param session the session as the journal's earlier decisions left it
+   * @param ports where phrases come from, replies go, decisions are kept and time is told
+   * @param recorded how many decisions the journal holds already
+   */
+  public SessionLoop(Session session, Ports ports, long recorded) {
+    this.session = session;
+    this.ear = ports.ear();
+    this.voice = ports.voice();
+    this.journal = ports.journal();
+    this.time = ports.time();
+    this.seq = recorded;
+  }
+
+  /** What the loop is connected to. */
+  public record Ports(Ear ear, Voice voice, Journal journal, Time time) {}
+
+  /**
+   * Makes the first decision and goes on until the session ends or the input does.
+   *
+   * @param first the decision that begins the session or takes it up again
+   * @return the session as it was left
+   */
+  public Session run(Decision first) {
+    carryOut(first, Optional.empty());
+    try {
+      while (session.phase() != Phase.ENDED) {
+        listen();
+      }
+    } catch (Ear.EndOfInput e) {
+      endTimers();
+    }
+    return session;
+  }
+
+  private void listen() throws Ear.EndOfInput {
+    Set<IntentKind> allowed = Decider.heard(session);
+    Optional<RecognisedPhrase> heard = ear.next(allowed, patience());
+    endTimers();
+    if (heard.isPresent()) {
+      RecognisedPhrase phrase = heard.get();
+      Intent intent = Interpreter.interpret(phrase, allowed, LEAST_CONFIDENCE);
+      decide(intent, Optional.of(heard(phrase, intent)));
+    }
+  }
+
+  private Recorded.Heard heard(RecognisedPhrase phrase, Intent intent) {
+    String name = intent.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    double confidence = Math.round(phrase.confidence() * 100) / 100.0;
+    return new Recorded.Heard(phrase.text(), name, confidence, ear.how());
+  }
+
+  /** Lets every timer end whose time has come. */
+  private void endTimers() {
+    Instant now = time.now().wall().toInstant();
+    if (session.nextTimer().filter(due -> !due.isAfter(now)).isPresent()) {
+      decide(new Intent.Plain(IntentKind.TIMER_ENDED), Optional.empty());
+    }
+  }
+
+  private long patience() {
+    long now = time.now().wall().toInstant().toEpochMilli();
+    return session
+        .nextTimer()
+        .map(due -> Math.max(1, Math.min(PATIENCE_MILLIS, due.toEpochMilli() - now)))
+        .orElse(PATIENCE_MILLIS);
+  }
+
+  private void decide(Intent intent, Optional<Recorded.Heard> heard) {
+    carryOut(Decider.decide(session, intent, time.now()), heard);
+  }
+
+  private void carryOut(Decision decision, Optional<Recorded.Heard> heard) {
+    Moment now = time.now();
+    String said = decision.reply().text();
+    try {
+      journal.append(new Recorded(seq + 1, now, heard, decision.events(), said));
+    } catch (LogFault e) {
+      say(Refuse.cannotRecord());
+      return;
+    }
+    seq++;
+    session = session.after(decision.events());
+    say(decision.reply());
+  }
+
+  private void say(Reply reply) {
+    if (!reply.sentences().isEmpty()) {
+      voice.say(reply.text());
+      ear.forget();
+    }
+  }
+}
