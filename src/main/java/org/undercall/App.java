@@ -1,8 +1,32 @@
 package org.undercall;
 
+import java.io.PrintWriter;
+import java.util.regex.Pattern;
+import org.undercall.command.ListenCommand;
+import org.undercall.command.MicrophonesCommand;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.Spec;
+
 /** The command line entry. */
-public final class App {
-  private App() {}
+@Command(
+    name = "undercall",
+    description = "Offline, hands-free torque assistant.",
+    mixinStandardHelpOptions = true,
+    version = "undercall 0.1.0",
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {"0:all is well", "1:a fault, one line with its code", "2:wrong usage"},
+    subcommands = {ListenCommand.class, MicrophonesCommand.class})
+public final class App implements Runnable {
+  private static final Pattern CODED = Pattern.compile("[A-Z]{3}-\\d{3} .*", Pattern.DOTALL);
+
+  @Spec private CommandSpec spec;
+
+  /** Made by the command line reader. */
+  public App() {}
 
   /**
    * Starts the program.
@@ -10,6 +34,41 @@ public final class App {
    * @param args the command and its options
    */
   public static void main(String[] args) {
-    System.out.println("undercall");
+    System.exit(commandLine().execute(args));
+  }
+
+  /** The command line with all commands; a test may set where it prints to. */
+  public static CommandLine commandLine() {
+    return new CommandLine(new App())
+        .setCaseInsensitiveEnumValuesAllowed(true)
+        .setExecutionExceptionHandler(App::fault)
+        .setParameterExceptionHandler(App::wrongUsage);
+  }
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "found no command, expected one");
+  }
+
+  /** A fault with a code is one line; anything else is a fault of the program and shows where. */
+  private static int fault(Exception fault, CommandLine line, ParseResult parsed) {
+    PrintWriter err = line.getErr();
+    String message = String.valueOf(fault.getMessage());
+    if (CODED.matcher(message).matches()) {
+      err.println(message);
+    } else {
+      err.println("BUG-001 " + fault);
+      fault.printStackTrace(err);
+    }
+    err.flush();
+    return CommandLine.ExitCode.SOFTWARE;
+  }
+
+  private static int wrongUsage(ParameterException fault, String[] args) {
+    CommandLine line = fault.getCommandLine();
+    String name = line.getCommandSpec().qualifiedName();
+    line.getErr().println("USE-001 " + fault.getMessage() + "; see " + name + " --help");
+    line.getErr().flush();
+    return CommandLine.ExitCode.USAGE;
   }
 }

@@ -1,0 +1,85 @@
+package org.undercall.adapter.microphone;
+
+import java.util.concurrent.ArrayBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicLong;
+
+/**
+ * Reads a line into a ring of frames, on its own thread, until it is stopped or the device is gone.
+ * When nobody takes the frames, the oldest are dropped and counted.
+ */
+final class Capture implements Runnable {
+  /** A device that is gone answers 0 every 50 ms. */
+  private static final int ZEROS_UNTIL_LOST = 10;
+
+  private final SoundLine line;
+  private final FrameMaker maker;
+  private final byte[] block;
+  private final ArrayBlockingQueue<Frame> ring;
+  private final AtomicLong dropped = new AtomicLong();
+  private volatile boolean stopped;
+  private volatile boolean lost;
+
+  /**
+   * A capture.
+   *
+   * @param ringFrames how many frames are kept for a slow taker
+   */
+  Capture(SoundLine line, SampleFormat format, String name, int ringFrames) {
+    this.line = line;
+    this.maker = new FrameMaker(format, name);
+    this.block = new byte[format.rate() / 50 * format.blockBytes()];
+    this.ring = new ArrayBlockingQueue<>(ringFrames);
+  }
+
+  @Override
+  public void run() {
+    int zeros = 0;
+    try {
+      while (!stopped && zeros < ZEROS_UNTIL_LOST) {
+        int found = line.read(block);
+        zeros = found > 0 ? 0 : zeros + 1;
+        maker.add(block, Math.max(0, found));
+        for (Frame frame = maker.poll(); frame != null; frame = maker.poll()) {
+          put(frame);
+        }
+      }
+    } catch (SoundFault e) {
+      zeros = ZEROS_UNTIL_LOST;
+    }
+    lost = !stopped;
+  }
+
+  private void put(Frame frame) {
+    while (!ring.offer(frame)) {
+      if (ring.poll() != null) {
+        dropped.incrementAndGet();
+      }
+    }
+  }
+
+  /** The oldest frame; null if none came in time. */
+  Frame take(long waitMillis) throws InterruptedException {
+    Frame frame = ring.poll();
+    if (frame != null || lost || stopped) {
+      return frame;
+    }
+    return ring.poll(waitMillis, TimeUnit.MILLISECONDS);
+  }
+
+  void discardWaiting() {
+    ring.clear();
+  }
+
+  void stop() {
+    stopped = true;
+  }
+
+  boolean stopped() {
+    return stopped;
+  }
+
+  long dropped() {
+    return dropped.get();
+  }
+}

@@ -1,0 +1,11 @@
+package org.undercall.adapter.microphone;
+
+/**
+ * How loud a piece of sound is. 0 dBFS is a constant full scale, so a sine of full scale has an RMS
+ * of -3 dBFS; {@link LevelMeter#SILENCE} stands for no sound at all.
+ *
+ * @param rms root mean square, in dBFS
+ * @param peak the loudest sample, in dBFS
+ * @param clipped the share of samples at full scale, from 0 to 1
+ */
+public record Level(double rms, double peak, double clipped) {}

@@ -1,0 +1,101 @@
+package org.undercall.adapter.microphone;
+
+import java.util.Optional;
+import org.undercall.adapter.microphone.SoundFault.Code;
+
+/**
+ * The sound of a microphone. A thread of its own keeps reading; up to three seconds wait in a ring,
+ * after that the oldest frames are dropped and counted.
+ */
+public final class MicrophoneFrames implements Frames {
+  private static final int RING_FRAMES = 100;
+
+  /** A sound server may take two seconds to deliver the first sound. */
+  private static final long FIRST_WAIT_MILLIS = 4_000;
+
+  private static final long WAIT_MILLIS = 1_000;
+
+  private final String name;
+  private final SoundLine line;
+  private final Capture capture;
+  private final long waitMillis;
+  private long firstWaitMillis;
+
+  /** Frames of a line that is read by {@code capture}, which the caller runs. */
+  MicrophoneFrames(
+      String name, SoundLine line, Capture capture, long firstWaitMillis, long waitMillis) {
+    this.name = name;
+    this.line = line;
+    this.capture = capture;
+    this.firstWaitMillis = firstWaitMillis;
+    this.waitMillis = waitMillis;
+  }
+
+  /**
+   * Opens a microphone and starts to listen.
+   *
+   * @param name part of its name, in any case; empty for the system's choice
+   * @throws SoundFault SND-020 to SND-022
+   */
+  public static MicrophoneFrames open(Optional<String> name) throws SoundFault {
+    JavaSoundLine line = JavaSoundLine.open(name);
+    Capture capture = new Capture(line, line.format(), line.name(), RING_FRAMES);
+    Thread thread = new Thread(capture, "microphone");
+    thread.setDaemon(true);
+    thread.start();
+    return new MicrophoneFrames(line.name(), line, capture, FIRST_WAIT_MILLIS, WAIT_MILLIS);
+  }
+
+  /**
+   * {@inheritDoc}
+   *
+   * @throws SoundFault SND-023 if the device is gone: it gave nothing, again and again or for a
+   *     second. Open it again to go on.
+   */
+  @Override
+  public Optional<Frame> next() throws SoundFault {
+    if (capture.stopped()) {
+      return Optional.empty();
+    }
+    Frame frame;
+    try {
+      frame = capture.take(firstWaitMillis);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return Optional.empty();
+    }
+    if (frame == null && !capture.stopped()) {
+      throw new SoundFault(
+          Code.MICROPHONE_LOST, name, "gives no sound any more; plug it in and open it again");
+    }
+    firstWaitMillis = waitMillis;
+    return Optional.ofNullable(frame);
+  }
+
+  @Override
+  public void discardWaiting() {
+    capture.discardWaiting();
+  }
+
+  /** How many frames were dropped because nobody took them in time. */
+  public long dropped() {
+    return capture.dropped();
+  }
+
+  /** Stops; waits a second at most, since a sound system that hangs may never let go. */
+  @Override
+  public void close() {
+    if (capture.stopped()) {
+      return;
+    }
+    capture.stop();
+    Thread closer = new Thread(line::close, "microphone close");
+    closer.setDaemon(true);
+    closer.start();
+    try {
+      closer.join(WAIT_MILLIS);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}

@@ -1,0 +1,96 @@
+package org.undercall.adapter.microphone;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.Arrays;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.undercall.adapter.microphone.SoundFault.Code;
+
+/** The capture is run on the test's own thread, before the frames are taken. */
+class MicrophoneFramesTest {
+  private static final SampleFormat PLAIN = new SampleFormat(false, 16, 1, Frames.RATE);
+
+  /** Gives so many blocks of a constant sound, then nothing again and again, like a lost device. */
+  private static final class FakeLine implements SoundLine {
+    private int blocks;
+    private int zeros;
+    private int closed;
+
+    FakeLine(int blocks) {
+      this.blocks = blocks;
+    }
+
+    @Override
+    public int read(byte[] into) {
+      if (blocks == 0) {
+        zeros++;
+        return 0;
+      }
+      blocks--;
+      Arrays.fill(into, (byte) 1);
+      return into.length;
+    }
+
+    @Override
+    public synchronized void close() {
+      closed++;
+    }
+  }
+
+  private final FakeLine line = new FakeLine(30);
+
+  private MicrophoneFrames frames(int ringFrames, boolean run) {
+    Capture capture = new Capture(line, PLAIN, "fake", ringFrames);
+    if (run) {
+      capture.run();
+    }
+    return new MicrophoneFrames("fake", line, capture, 1, 1);
+  }
+
+  @Test
+  void whatWasHeardBeforeTheDeviceWentIsGivenThenTheLossIsReported() throws SoundFault {
+    MicrophoneFrames frames = frames(100, true);
+    for (int i = 0; i < 20; i++) {
+      assertEquals(i * 480L, frames.next().orElseThrow().firstSample());
+    }
+    SoundFault fault = assertThrows(SoundFault.class, frames::next);
+    assertEquals(Code.MICROPHONE_LOST, fault.code());
+    assertEquals(10, line.zeros);
+    assertEquals(0, frames.dropped());
+  }
+
+  @Test
+  void whenNobodyTakesThemTheOldestFramesAreDroppedAndCounted() throws SoundFault {
+    MicrophoneFrames frames = frames(5, true);
+    assertEquals(15, frames.dropped());
+    assertEquals(15 * 480L, frames.next().orElseThrow().firstSample());
+  }
+
+  @Test
+  void aDeviceThatHangsIsReportedAsLost() {
+    MicrophoneFrames frames = frames(5, false);
+    assertEquals(Code.MICROPHONE_LOST, assertThrows(SoundFault.class, frames::next).code());
+  }
+
+  @Test
+  void forgottenSoundDoesNotCountAsDropped() throws SoundFault {
+    MicrophoneFrames frames = frames(100, true);
+    frames.next();
+    frames.discardWaiting();
+    assertEquals(0, frames.dropped());
+    assertThrows(SoundFault.class, frames::next);
+  }
+
+  @Test
+  void closedByHandIsTheEndAndNoLoss() throws SoundFault {
+    MicrophoneFrames frames = frames(100, true);
+    frames.close();
+    frames.close();
+    assertEquals(Optional.empty(), frames.next());
+    synchronized (line) {
+      assertEquals(1, line.closed);
+    }
+  }
+}

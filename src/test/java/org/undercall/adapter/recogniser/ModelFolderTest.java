@@ -1,0 +1,138 @@
+package org.undercall.adapter.recogniser;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.undercall.adapter.recogniser.ModelFault.Code;
+
+class ModelFolderTest {
+  @TempDir private Path parent;
+  private Path folder;
+
+  @BeforeEach
+  void makeModel() throws IOException {
+    folder = TestModel.tiny(parent);
+  }
+
+  private void replaced(String name, byte[] content) throws IOException {
+    Files.write(folder.resolve(name), content);
+  }
+
+  private ModelFault refused(Code code) {
+    ModelFault fault = assertThrows(ModelFault.class, () -> ModelFolder.verify(folder));
+    assertEquals(code, fault.code(), fault.getMessage());
+    assertTrue(fault.getMessage().startsWith(code.id() + " "), fault.getMessage());
+    assertEquals(1, fault.getMessage().lines().count());
+    return fault;
+  }
+
+  @Nested
+  class WithItsChecksumList {
+    @Test
+    void theModelOfTheBuildIsAcceptedWithoutAWarning() throws ModelFault {
+      ModelFolder verified = ModelFolder.verify(ModelFolder.standard());
+      assertEquals(Optional.empty(), verified.warning());
+    }
+
+    @Test
+    void oneFlippedBitInTheTrueModelIsFound() throws IOException {
+      folder = TestModel.copied(parent);
+      byte[] graph = Files.readAllBytes(folder.resolve("graph/HCLr.fst"));
+      graph[graph.length / 2] ^= 1;
+      replaced("graph/HCLr.fst", graph);
+      ModelFault fault = refused(Code.FILE_DAMAGED);
+      assertTrue(fault.getMessage().contains("HCLr.fst"), fault.getMessage());
+    }
+
+    @Test
+    void aFileThatWasCutIsFound() throws IOException {
+      replaced("graph/Gr.fst", new byte[0]);
+      refused(Code.FILE_DAMAGED);
+    }
+
+    @Test
+    void aMissingFileIsNamed() throws IOException {
+      Files.delete(folder.resolve("graph/phones/word_boundary.int"));
+      ModelFault fault = refused(Code.FILE_MISSING);
+      assertTrue(fault.getMessage().contains("word_boundary.int"), fault.getMessage());
+    }
+
+    @Test
+    void aFileThatIsNotListedIsRefusedSinceTheRecogniserWouldTakeIt() throws IOException {
+      Files.createDirectory(folder.resolve("rnnlm"));
+      Files.writeString(folder.resolve("rnnlm/final.raw"), "x");
+      refused(Code.FILE_NOT_LISTED);
+    }
+
+    @Test
+    void hiddenFilesOfTheSystemDoNotMatter() throws IOException, ModelFault {
+      Files.writeString(folder.resolve(".DS_Store"), "x");
+      assertEquals(Optional.empty(), ModelFolder.verify(folder).warning());
+    }
+
+    @Test
+    void aSpoiltListIsNamedWithTheLine() throws IOException {
+      Files.writeString(parent.resolve("model.sha256"), "0123  README\n");
+      assertTrue(refused(Code.LIST_DAMAGED).getMessage().contains("line 1"));
+    }
+
+    @Test
+    void anEmptyListIsNoList() throws IOException {
+      Files.writeString(parent.resolve("model.sha256"), "");
+      refused(Code.LIST_DAMAGED);
+    }
+  }
+
+  @Nested
+  class WithoutAChecksumList {
+    @BeforeEach
+    void removeList() throws IOException {
+      Files.delete(parent.resolve("model.sha256"));
+    }
+
+    @Test
+    void aWellFormedModelIsAcceptedWithAWarning() throws ModelFault {
+      String warning = ModelFolder.verify(folder).warning().orElseThrow();
+      assertTrue(warning.startsWith("MOD-008 "), warning);
+    }
+
+    @Test
+    void aFolderWithoutTheGraphIsNoModel() throws IOException {
+      Files.delete(folder.resolve("graph/HCLr.fst"));
+      assertTrue(refused(Code.NOT_A_MODEL).getMessage().contains("HCLr.fst"));
+    }
+
+    @Test
+    void anEmptyFileIsNoPartOfAModel() throws IOException {
+      replaced("conf/model.conf", new byte[0]);
+      refused(Code.NOT_A_MODEL);
+    }
+
+    @Test
+    void aGraphThatIsNoGraphIsRefused() throws IOException {
+      replaced("graph/Gr.fst", new byte[] {1, 2, 3, 4, 5});
+      refused(Code.NOT_A_MODEL);
+    }
+
+    @Test
+    void aModelWithOneFixedGraphIsRefused() throws IOException {
+      Files.move(folder.resolve("graph/HCLr.fst"), folder.resolve("graph/HCLG.fst"));
+      refused(Code.NO_WORD_LISTS);
+    }
+  }
+
+  @Test
+  void aFolderThatIsNotThereIsSaid() {
+    folder = parent.resolve("nowhere");
+    assertTrue(refused(Code.NO_FOLDER).getMessage().contains("--model"));
+  }
+}
