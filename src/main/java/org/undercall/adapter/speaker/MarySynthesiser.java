@@ -1,0 +1,55 @@
+package org.undercall.adapter.speaker;
+
+/**
+ * A voice in pure Java, made by MaryTTS; it works on every machine without a download.
+ *
+ * <p>The engine starts at {@link #begin} or at the first use, on a thread of its own, and is shared
+ * by all voices. Starting takes one to three seconds and needs about 60 MB of heap, so a program
+ * whose sentences are all in a {@link SpokenCache} never starts it.
+ */
+public final class MarySynthesiser implements Synthesiser {
+  private final String name;
+  private final String effects;
+  private final int rate;
+
+  private MarySynthesiser(String name, String effects, int rate) {
+    this.name = name;
+    this.effects = effects;
+    this.rate = rate;
+  }
+
+  /**
+   * The voice as it is.
+   *
+   * @param rate samples a second of the sound it makes
+   */
+  public static MarySynthesiser plain(int rate) {
+    return new MarySynthesiser("mary", "", rate);
+  }
+
+  /**
+   * The voice with audio effects, for another speaker.
+   *
+   * @param name the speaker's name
+   * @param effects MaryTTS audio effects, for example {@code F0Add(f0Add:-40.0)}
+   * @param rate samples a second of the sound it makes
+   */
+  public static MarySynthesiser withEffects(String name, String effects, int rate) {
+    return new MarySynthesiser(name, effects, rate);
+  }
+
+  /** Starts the engine without waiting for it. */
+  public void begin() {
+    MaryEngine.started();
+  }
+
+  @Override
+  public String voice() {
+    return name + " " + MaryEngine.VOICE + " " + effects + " " + rate;
+  }
+
+  @Override
+  public Pcm speak(String words) {
+    return Resampler.to(MaryEngine.started().speak(words, effects), rate);
+  }
+}

@@ -1,0 +1,100 @@
+package org.undercall.adapter.speaker;
+
+import java.util.Arrays;
+
+/** Sound: mono, 16 bit, signed, at one sampling rate. Never changed once made. */
+public final class Pcm {
+  private final int rate;
+  private final short[] samples;
+
+  private Pcm(int rate, short[] samples) {
+    if (rate < 1) {
+      throw new IllegalArgumentException("a sampling rate is above zero: " + rate);
+    }
+    this.rate = rate;
+    this.samples = samples;
+  }
+
+  /**
+   * Sound from samples, which are copied.
+   *
+   * @param rate samples a second
+   */
+  public static Pcm of(int rate, short[] samples) {
+    return new Pcm(rate, samples.clone());
+  }
+
+  /** Sound from 16-bit little-endian bytes. */
+  static Pcm ofBytes(int rate, byte[] bytes, int offset, int length) {
+    short[] samples = new short[length / 2];
+    for (int i = 0; i < samples.length; i++) {
+      int at = offset + 2 * i;
+      samples[i] = (short) ((bytes[at] & 0xff) | bytes[at + 1] << 8);
+    }
+    return new Pcm(rate, samples);
+  }
+
+  /** Silence of a length in milliseconds. */
+  static Pcm silence(int rate, int millis) {
+    return new Pcm(rate, new short[(int) ((long) rate * millis / 1000)]);
+  }
+
+  /** Samples a second. */
+  public int rate() {
+    return rate;
+  }
+
+  /** A copy of the samples. */
+  public short[] samples() {
+    return samples.clone();
+  }
+
+  /** How many samples there are. */
+  public int length() {
+    return samples.length;
+  }
+
+  /** One sample. */
+  public short at(int index) {
+    return samples[index];
+  }
+
+  /** How long it sounds, in milliseconds, rounded up. */
+  public long millis() {
+    return (samples.length * 1000L + rate - 1) / rate;
+  }
+
+  /** The samples as 16-bit little-endian bytes. */
+  public byte[] bytes() {
+    byte[] bytes = new byte[samples.length * 2];
+    for (int i = 0; i < samples.length; i++) {
+      bytes[2 * i] = (byte) samples[i];
+      bytes[2 * i + 1] = (byte) (samples[i] >> 8);
+    }
+    return bytes;
+  }
+
+  /** The greatest amplitude, 0 to 32768. */
+  public int peak() {
+    int peak = 0;
+    for (short sample : samples) {
+      peak = Math.max(peak, Math.abs((int) sample));
+    }
+    return peak;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Pcm pcm && rate == pcm.rate && Arrays.equals(samples, pcm.samples);
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * rate + Arrays.hashCode(samples);
+  }
+
+  @Override
+  public String toString() {
+    return "Pcm[" + rate + " Hz, " + millis() + " ms]";
+  }
+}
