@@ -9,7 +9,7 @@ import java.util.Objects;
  * @param amount more than zero, trailing zeros removed, so that 110 and 110.0 are equal
  * @param unit the unit the amount is in
  */
-public record Torque(BigDecimal amount, TorqueUnit unit) {
+public record Torque(BigDecimal amount, TorqueUnit unit) implements Comparable<Torque> {
   public Torque {
     Objects.requireNonNull(unit, "unit");
     amount = Amounts.plain(amount);
@@ -26,6 +26,14 @@ public record Torque(BigDecimal amount, TorqueUnit unit) {
   /** The same torque in newton metres, as a double for computing. */
   public double inNewtonMetres() {
     return amount.multiply(unit.newtonMetres()).doubleValue();
+  }
+
+  /** Compares by size, whatever the units; so zero does not mean equal units. */
+  @Override
+  public int compareTo(Torque other) {
+    return amount
+        .multiply(unit.newtonMetres())
+        .compareTo(other.amount.multiply(other.unit.newtonMetres()));
   }
 
   /** The amount and the symbol, for example {@code 110 N·m}. */

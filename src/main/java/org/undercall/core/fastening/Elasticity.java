@@ -1,0 +1,26 @@
+package org.undercall.core.fastening;
+
+/**
+ * The modulus of elasticity E of a material.
+ *
+ * @param modulus more than zero
+ */
+public record Elasticity(Stress modulus) {
+  /** Steel, 205 000 MPa (VDI 2230 Part 1). */
+  public static final Elasticity STEEL = ofMegapascals(205_000);
+
+  public Elasticity {
+    Require.positive("modulus of elasticity", modulus.megapascals(), "MPa");
+  }
+
+  /** A modulus in megapascals. */
+  public static Elasticity ofMegapascals(double modulus) {
+    return new Elasticity(new Stress(modulus));
+  }
+
+  /** The compliance of a bar: l/(E A). */
+  public Compliance bar(Length length, Area area) {
+    double stiffness = modulus.megapascals() * area.squareMillimetres();
+    return new Compliance(length.millimetres() / stiffness);
+  }
+}
