@@ -1,0 +1,57 @@
+package org.undercall.adapter.files;
+
+/** A session log or session folder cannot be used as it is; the message is for the user. */
+public final class LogFault extends Exception {
+  private static final long serialVersionUID = 1L;
+
+  /** What is wrong, with a permanent code. */
+  public enum Code {
+    CANNOT_RECORD("LOG-001", "A decision could not be put on disk."),
+    CANNOT_READ("LOG-002", "The log or a file of the session cannot be read."),
+    IN_USE("LOG-003", "Another program has the session open."),
+    DAMAGED("LOG-004", "A line was changed or cut since it was written."),
+    OUT_OF_CHAIN("LOG-005", "A line does not follow the line before it."),
+    OUT_OF_COUNT("LOG-006", "The decisions are not numbered without a gap."),
+    UNKNOWN_EVENT("LOG-007", "A line holds an event that this version does not know."),
+    BAD_MEMBER("LOG-008", "A member is absent or does not have its form."),
+    CANNOT_CREATE("LOG-009", "The session folder cannot be created."),
+    NO_SUCH_SESSION("LOG-010", "There is no such session."),
+    OTHER_PROCEDURE("LOG-011", "The kept procedure file is not the one the session began with."),
+    NOT_STARTED("LOG-012", "The log does not begin with the start of a session.");
+
+    private final String id;
+    private final String sentence;
+
+    Code(String id, String sentence) {
+      this.id = id;
+      this.sentence = sentence;
+    }
+
+    /** The permanent code, for example {@code LOG-004}. */
+    public String id() {
+      return id;
+    }
+
+    /** What is wrong, in one sentence. */
+    public String sentence() {
+      return sentence;
+    }
+  }
+
+  private final Code code;
+
+  LogFault(Code code, String place, String found, String expected) {
+    super(code.id() + " " + place + ": found " + found + ", expected " + expected);
+    this.code = code;
+  }
+
+  /** What is wrong. */
+  public Code code() {
+    return code;
+  }
+
+  LogFault because(Throwable cause) {
+    initCause(cause);
+    return this;
+  }
+}

@@ -1,0 +1,185 @@
+package org.undercall.adapter.files;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.text.Normalizer;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/**
+ * The folder of one session: {@code log.jsonl} and {@code procedure.json}, a copy of the procedure
+ * file byte for byte, so that the session can be resumed and reviewed when the original changed.
+ *
+ * @param path the folder
+ */
+public record SessionFolder(Path path) {
+  /** The word that stands for the session begun last. */
+  public static final String LAST = "last";
+
+  private static final String LOG = "log.jsonl";
+  private static final String PROCEDURE = "procedure.json";
+  private static final DateTimeFormatter STAMP =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmmss", Locale.ROOT);
+  private static final int LONGEST_NAME = 60;
+  private static final int MOST_ALIKE = 99;
+
+  /**
+   * Creates the folder of a new session, named from the time and the procedure file's name; the
+   * name keeps only the letters a to z, digits and hyphens.
+   *
+   * @param sessions the folder of all sessions, created if absent
+   * @param procedureName name of the procedure file, with or without {@code .json}
+   * @param procedure the bytes of the procedure file
+   * @param now the time in the name
+   * @throws LogFault if it cannot be created
+   */
+  public static SessionFolder create(
+      Path sessions, String procedureName, byte[] procedure, OffsetDateTime now) throws LogFault {
+    String name = STAMP.format(now) + "-" + plain(procedureName);
+    try {
+      Files.createDirectories(sessions);
+      SessionFolder folder = new SessionFolder(fresh(sessions, name));
+      try (FileChannel copy =
+          FileChannel.open(
+              folder.path.resolve(PROCEDURE),
+              StandardOpenOption.CREATE_NEW,
+              StandardOpenOption.WRITE)) {
+        LogChannel channel = LogChannel.of(copy);
+        channel.write(procedure, 0);
+        channel.force();
+      }
+      forceNames(folder.path);
+      forceNames(sessions);
+      return folder;
+    } catch (IOException e) {
+      throw new LogFault(
+              LogFault.Code.CANNOT_CREATE,
+              "session " + name,
+              SessionLogFile.reason(e),
+              "a folder that can be written")
+          .because(e);
+    }
+  }
+
+  /**
+   * Finds a session.
+   *
+   * @param sessions the folder of all sessions
+   * @param session a session folder, its name in {@code sessions}, or {@code last}
+   * @throws LogFault if there is none
+   */
+  public static SessionFolder find(Path sessions, String session) throws LogFault {
+    if (session.equals(LAST)) {
+      return last(sessions);
+    }
+    try {
+      for (Path path : new Path[] {sessions.resolve(session), Path.of(session)}) {
+        if (Files.isRegularFile(path.resolve(LOG))) {
+          return new SessionFolder(path);
+        }
+      }
+    } catch (InvalidPathException e) {
+      // Not a path at all: nothing can be there.
+    }
+    throw noSuch("session " + session, "no folder with a " + LOG);
+  }
+
+  private static SessionFolder last(Path sessions) throws LogFault {
+    if (Files.isDirectory(sessions)) {
+      try (Stream<Path> all = Files.list(sessions)) {
+        return all.filter(p -> Files.isRegularFile(p.resolve(LOG)))
+            .max(Comparator.comparing(p -> p.getFileName().toString()))
+            .map(SessionFolder::new)
+            .orElseThrow(() -> noSuch("session " + LAST, "no session"));
+      } catch (IOException e) {
+        throw SessionLogFile.cannotRead(sessions, e);
+      }
+    }
+    throw noSuch("session " + LAST, "no folder " + sessions.getFileName());
+  }
+
+  private static LogFault noSuch(String place, String found) {
+    return new LogFault(
+        LogFault.Code.NO_SUCH_SESSION,
+        place,
+        found,
+        "a session folder, the name of one, or \"" + LAST + "\"");
+  }
+
+  /** The log of the session. */
+  public Path log() {
+    return path.resolve(LOG);
+  }
+
+  /** The copy of the procedure file. */
+  public Path procedure() {
+    return path.resolve(PROCEDURE);
+  }
+
+  /**
+   * The bytes of the procedure file the session began with.
+   *
+   * @param sha256 their SHA-256 in hex, as the log has it
+   * @throws LogFault if the copy is absent or was changed
+   */
+  public byte[] procedureBytes(String sha256) throws LogFault {
+    try {
+      byte[] bytes = Files.readAllBytes(procedure());
+      String found = LogLine.sha256(bytes);
+      if (!found.equals(sha256)) {
+        throw new LogFault(
+            LogFault.Code.OTHER_PROCEDURE, PROCEDURE, "SHA-256 " + found, "SHA-256 " + sha256);
+      }
+      return bytes;
+    } catch (IOException e) {
+      throw SessionLogFile.cannotRead(procedure(), e);
+    }
+  }
+
+  /** The SHA-256 of a file's bytes in lower-case hex. */
+  public static String sha256(byte[] bytes) {
+    return LogLine.sha256(bytes);
+  }
+
+  /** Makes new names in a folder last through a power cut, where the system can do that. */
+  static void forceNames(Path folder) {
+    try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+      channel.force(true);
+    } catch (IOException e) {
+      // Windows opens no folder: it keeps names by itself.
+    }
+  }
+
+  private static Path fresh(Path sessions, String name) throws IOException {
+    for (int i = 1; ; i++) {
+      Path path = sessions.resolve(i == 1 ? name : name + "-" + i);
+      try {
+        return Files.createDirectory(path);
+      } catch (FileAlreadyExistsException e) {
+        if (i == MOST_ALIKE) {
+          throw e;
+        }
+      }
+    }
+  }
+
+  private static String plain(String name) {
+    String ascii = Normalizer.normalize(name, Normalizer.Form.NFD).toLowerCase(Locale.ROOT);
+    String kept =
+        ascii
+            .replaceFirst("\\.json$", "")
+            .replaceAll("\\p{M}", "")
+            .replaceAll("[^a-z0-9]+", "-")
+            .replaceAll("^-+|-+$", "");
+    String shortened = kept.length() > LONGEST_NAME ? kept.substring(0, LONGEST_NAME) : kept;
+    return shortened.isEmpty() ? "procedure" : shortened.replaceAll("-+$", "");
+  }
+}

@@ -1,0 +1,191 @@
+package org.undercall.adapter.files;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.undercall.core.event.Recorded;
+
+/**
+ * The log of a session, open for appending: JSON Lines in UTF-8, one line for each decision.
+ *
+ * <p>While it is open, a lock on the file {@code <name>.lock} beside it keeps other programs from
+ * appending; reading stays possible. One thread uses it. The chain of sums shows every change to a
+ * line and every line lost before the last one; whole lines cut off the end leave no trace.
+ */
+public final class SessionLogFile implements AutoCloseable {
+  private final String name;
+  private final LogChannel file;
+  private final FileChannel lockFile;
+  private final Optional<String> dropped;
+  private final List<Recorded> decisions;
+  private long end;
+  private String last;
+
+  SessionLogFile(String name, LogChannel file, FileChannel lockFile, LogContent content) {
+    this.name = name;
+    this.file = file;
+    this.lockFile = lockFile;
+    this.dropped = content.dropped();
+    this.decisions = new ArrayList<>(content.decisions());
+    this.end = content.end();
+    this.last = content.last();
+  }
+
+  /**
+   * Opens a log for appending and reads what it holds; an absent file is created.
+   *
+   * @throws LogFault if another program has it open, or it cannot be read
+   */
+  public static SessionLogFile open(Path path) throws LogFault {
+    FileChannel lockFile = lock(path);
+    try {
+      boolean fresh = Files.notExists(path);
+      FileChannel file =
+          FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+      if (fresh) {
+        SessionFolder.forceNames(path.toAbsolutePath().getParent());
+      }
+      try {
+        return new SessionLogFile(named(path), LogChannel.of(file), lockFile, read(path));
+      } catch (LogFault e) {
+        file.close();
+        throw e;
+      }
+    } catch (IOException e) {
+      closeQuietly(lockFile);
+      throw cannotRead(path, e);
+    } catch (LogFault e) {
+      closeQuietly(lockFile);
+      throw e;
+    }
+  }
+
+  /** Reads a log without locking or changing it. */
+  public static LogContent read(Path path) throws LogFault {
+    try {
+      return LogContent.of(Files.readAllBytes(path), named(path));
+    } catch (IOException e) {
+      throw cannotRead(path, e);
+    }
+  }
+
+  /** Every decision on disk, in order; it grows with {@link #append}. */
+  public List<Recorded> decisions() {
+    return Collections.unmodifiableList(decisions);
+  }
+
+  /** The text of a torn last line found when the log was opened; the next append cuts it off. */
+  public Optional<String> dropped() {
+    return dropped;
+  }
+
+  /**
+   * Puts a decision on the disk. When this returns, it is there; when it throws, the log is as it
+   * was before, and the decision may be tried again.
+   *
+   * @throws LogFault with {@code LOG-001} if it could not be recorded
+   * @throws IllegalArgumentException if the decision does not have the next number
+   */
+  public void append(Recorded decision) throws LogFault {
+    if (decision.seq() != decisions.size() + 1L) {
+      throw new IllegalArgumentException(
+          "decision " + decision.seq() + " after " + decisions.size());
+    }
+    LogLine.Sealed line = LogLine.write(decision, last);
+    byte[] bytes = line.bytes();
+    try {
+      file.cut(end);
+      file.write(bytes, end);
+      file.force();
+    } catch (IOException e) {
+      throw cannotRecord(decision, e);
+    }
+    end += bytes.length;
+    last = line.sum();
+    decisions.add(decision);
+  }
+
+  private LogFault cannotRecord(Recorded decision, IOException cause) {
+    String cut = "the log ends with the last whole line";
+    try {
+      file.cut(end);
+      file.force();
+    } catch (IOException e) {
+      cause.addSuppressed(e);
+      cut = "the log may end with a torn line, which is dropped when it is opened again";
+    }
+    return new LogFault(
+            LogFault.Code.CANNOT_RECORD,
+            name + " decision " + decision.seq(),
+            reason(cause) + "; " + cut,
+            "a disk that takes it")
+        .because(cause);
+  }
+
+  @Override
+  public void close() throws LogFault {
+    try (lockFile) {
+      file.close();
+    } catch (IOException e) {
+      throw new LogFault(LogFault.Code.CANNOT_RECORD, name, reason(e), "a log that can be closed")
+          .because(e);
+    }
+  }
+
+  private static FileChannel lock(Path path) throws LogFault {
+    Path beside = path.resolveSibling(path.getFileName() + ".lock");
+    FileChannel channel = null;
+    try {
+      channel = FileChannel.open(beside, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+      FileLock lock = channel.tryLock();
+      if (lock != null) {
+        return channel;
+      }
+    } catch (OverlappingFileLockException e) {
+      // The same program has it: as good as another one.
+    } catch (IOException e) {
+      closeQuietly(channel);
+      throw cannotRead(beside, e);
+    }
+    closeQuietly(channel);
+    throw new LogFault(
+        LogFault.Code.IN_USE, named(path), "a session that is open", "a session nobody works on");
+  }
+
+  private static void closeQuietly(FileChannel channel) {
+    try {
+      if (channel != null) {
+        channel.close();
+      }
+    } catch (IOException e) {
+      // Nothing was written through it.
+    }
+  }
+
+  static LogFault cannotRead(Path path, IOException cause) {
+    return new LogFault(LogFault.Code.CANNOT_READ, named(path), reason(cause), "a readable file")
+        .because(cause);
+  }
+
+  static String reason(IOException e) {
+    String name = e.getClass().getSimpleName();
+    return e.getMessage() == null ? name : name + " " + e.getMessage();
+  }
+
+  /** The folder and the file, as a user knows them. */
+  private static String named(Path path) {
+    Path folder = path.toAbsolutePath().getParent();
+    String file = String.valueOf(path.getFileName());
+    return folder == null || folder.getFileName() == null
+        ? file
+        : folder.getFileName() + "/" + file;
+  }
+}
