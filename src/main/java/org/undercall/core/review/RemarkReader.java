@@ -1,0 +1,65 @@
+package org.undercall.core.review;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.undercall.core.event.Recorded;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.term.StepRef;
+
+/** Collects what was refused, noted and handed over. */
+final class RemarkReader {
+  private final List<Review.Refusal> refusals = new ArrayList<>();
+  private final List<Review.Timed<SessionEvent.NoteKept>> notes = new ArrayList<>();
+  private final Map<StepRef, Review.Timed<SessionEvent.HandedOver>> handOvers =
+      new LinkedHashMap<>();
+  private int notUnderstood;
+
+  /** Reads an event; gives back the refusal if it is one. */
+  Optional<Review.Refusal> read(SessionEvent event, Recorded decision, Optional<StepRef> atHand) {
+    if (event instanceof SessionEvent.NoteKept e) {
+      notes.add(new Review.Timed<>(decision.at().wall(), e));
+    } else if (event instanceof SessionEvent.HandedOver e) {
+      handOvers.put(e.step(), new Review.Timed<>(decision.at().wall(), e));
+    } else if (event instanceof SessionEvent.NotUnderstood) {
+      notUnderstood++;
+    }
+    return refusedStep(event, atHand).map(step -> refusal(step.step(), event, decision));
+  }
+
+  /** The step of a refusal, which may be absent. */
+  private record Refused(Optional<StepRef> step) {}
+
+  private static Optional<Refused> refusedStep(SessionEvent event, Optional<StepRef> atHand) {
+    if (event instanceof SessionEvent.ValueRefused e) {
+      return Optional.of(new Refused(Optional.of(e.step())));
+    }
+    if (event instanceof SessionEvent.CloseRefused e) {
+      return Optional.of(new Refused(Optional.of(e.step())));
+    }
+    if (event instanceof SessionEvent.MarkingRefused e) {
+      return Optional.of(new Refused(Optional.of(e.step())));
+    }
+    boolean other =
+        event instanceof SessionEvent.LoadRefused || event instanceof SessionEvent.NotNow;
+    return other ? Optional.of(new Refused(atHand)) : Optional.empty();
+  }
+
+  private Review.Refusal refusal(Optional<StepRef> step, SessionEvent event, Recorded decision) {
+    Review.Refusal refusal =
+        new Review.Refusal(
+            decision.at().wall(), step, event, decision.heard().map(Recorded.Heard::text));
+    refusals.add(refusal);
+    return refusal;
+  }
+
+  Review.Remarks remarks(List<Review.Timed<SessionEvent>> loads) {
+    return new Review.Remarks(refusals, notes, loads, List.copyOf(handOvers.values()));
+  }
+
+  int notUnderstood() {
+    return notUnderstood;
+  }
+}

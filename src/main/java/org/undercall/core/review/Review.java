@@ -1,0 +1,146 @@
+package org.undercall.core.review;
+
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.undercall.core.event.Recorded;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Procedure;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.StepRef;
+
+/**
+ * A session looked at afterwards: what was done, when, how long it took and what is still open.
+ * Everything is worked out from the recorded events, nothing is taken from a state kept elsewhere.
+ *
+ * @param head what was worked on, and when
+ * @param steps every step of the walk, in its order
+ * @param remarks what else was recorded
+ * @param totals the times of the whole session
+ * @param ending how it ended
+ */
+public record Review(
+    Head head, List<StepReview> steps, Remarks remarks, Totals totals, Ending ending) {
+
+  /**
+   * What was worked on.
+   *
+   * @param about the procedure
+   * @param version the version of the program the session began with; empty if not recorded
+   * @param started time of the first decision
+   * @param last time of the last decision
+   */
+  public record Head(
+      Procedure.About about, String version, OffsetDateTime started, OffsetDateTime last) {}
+
+  /**
+   * What else was recorded.
+   *
+   * @param refusals everything the program refused
+   * @param notes spoken notes, unchecked
+   * @param loads load conditions confirmed and cancelled, ride heights noted
+   * @param handOvers items handed over, still to be done
+   */
+  public record Remarks(
+      List<Refusal> refusals,
+      List<Timed<SessionEvent.NoteKept>> notes,
+      List<Timed<SessionEvent>> loads,
+      List<Timed<SessionEvent.HandedOver>> handOvers) {
+    public Remarks {
+      refusals = List.copyOf(refusals);
+      notes = List.copyOf(notes);
+      loads = List.copyOf(loads);
+      handOvers = List.copyOf(handOvers);
+    }
+  }
+
+  /**
+   * Something the program refused.
+   *
+   * @param at when
+   * @param step the step it is about, else the step at hand
+   * @param event why
+   * @param heard the words; empty if none were heard
+   */
+  public record Refusal(
+      OffsetDateTime at, Optional<StepRef> step, SessionEvent event, Optional<String> heard) {}
+
+  /** An event and when it was recorded. */
+  public record Timed<E extends SessionEvent>(OffsetDateTime at, E event) {}
+
+  /**
+   * The times of the whole session. They add up with the time between steps.
+   *
+   * @param elapsed from the first decision to the last
+   * @param working on a step at hand
+   * @param held while the work was held
+   * @param away while the program did not run
+   * @param notUnderstood how often something heard was no phrase
+   */
+  public record Totals(
+      Span elapsed, Duration working, Duration held, Duration away, int notUnderstood) {}
+
+  /**
+   * How the session ended.
+   *
+   * @param ended whether it was ended and not taken up again
+   * @param saidComplete whether the program then said that it was complete
+   * @param unknownSteps steps that the log names and the procedure does not have
+   */
+  public record Ending(boolean ended, boolean saidComplete, List<StepRef> unknownSteps) {
+    public Ending {
+      unknownSteps = List.copyOf(unknownSteps);
+    }
+  }
+
+  public Review {
+    steps = List.copyOf(steps);
+  }
+
+  /**
+   * Reviews a session.
+   *
+   * @param walk the procedure it was done with
+   * @param log every decision, at least one
+   */
+  public static Review of(Walk walk, List<Recorded> log) {
+    ReviewReader reader = new ReviewReader(walk, log.get(0));
+    log.forEach(reader::read);
+    return reader.review();
+  }
+
+  /** The steps that are not closed, in the order of the walk. */
+  public List<StepReview> open() {
+    return steps.stream().filter(step -> step.state() != StepReview.State.CLOSED).toList();
+  }
+
+  /** The steps that the log closes without something they need. */
+  public List<StepReview> doubtful() {
+    return steps.stream().filter(step -> !step.doubts().isEmpty()).toList();
+  }
+
+  /** Whether all work is done: ended as complete, every step closed, and each with all it needs. */
+  public boolean complete() {
+    return ending.ended()
+        && ending.saidComplete()
+        && ending.unknownSteps().isEmpty()
+        && open().isEmpty()
+        && doubtful().isEmpty();
+  }
+
+  /** The steps in groups that follow each other on the same side and in the same phase. */
+  public List<List<StepReview>> bySideAndPhase() {
+    List<List<StepReview>> groups = new ArrayList<>();
+    for (StepReview step : steps) {
+      List<StepReview> last = groups.isEmpty() ? List.of() : groups.get(groups.size() - 1);
+      if (last.isEmpty() || !last.get(0).sameGroup(step)) {
+        last = new ArrayList<>();
+        groups.add(last);
+      }
+      last.add(step);
+    }
+    return groups;
+  }
+}

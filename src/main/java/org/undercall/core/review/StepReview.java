@@ -1,0 +1,147 @@
+package org.undercall.core.review;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.PutOffReason;
+
+/**
+ * One step of the walk, looked at afterwards.
+ *
+ * @param place the step
+ * @param state how it stands at the end of the log
+ * @param times when, and how long
+ * @param work what was answered, measured and refused
+ * @param tightened what was recorded about a fastener; empty lists and values for other steps
+ * @param doubts what its last closing lacks according to the events
+ */
+public record StepReview(
+    Walk.Place place, State state, Times times, Work work, Tightened tightened, Set<Doubt> doubts) {
+
+  /** How a step stands. */
+  public enum State {
+    CLOSED,
+    OPEN,
+    PUT_OFF,
+    /** A fastener that is started, not tightened. */
+    STARTED_NOT_TIGHTENED
+  }
+
+  /** Something that a closing needs and the log does not show before it. */
+  public enum Doubt {
+    LOAD_NOT_CONFIRMED,
+    STAGE_NOT_CLOSED,
+    VALUE_OUTSIDE_TOLERANCE,
+    HEAD_MARKING_NOT_READ,
+    HARDWARE_NOT_NEW,
+    CHECK_NOT_PASSED,
+    VALUE_NOT_MEASURED,
+    VALUE_OUTSIDE_LIMITS
+  }
+
+  /**
+   * When, and how long.
+   *
+   * @param start when it first became the step at hand; empty if it never did
+   * @param end when it was closed; empty if it is not
+   * @param whole from start to end, or to the end of the log
+   * @param working at hand and not closed, without holds
+   * @param aside put off or left snug, and not at hand
+   * @param timed while its timer ran
+   */
+  public record Times(
+      Optional<OffsetDateTime> start,
+      Optional<OffsetDateTime> end,
+      Span whole,
+      Duration working,
+      Duration aside,
+      Duration timed) {}
+
+  /**
+   * What was answered, measured and refused.
+   *
+   * @param answers answers to the check question, in order
+   * @param measured measured values, in order
+   * @param refusals what was refused while it was at hand or about it
+   * @param reopened when it was opened again or its closing was taken back
+   * @param putOff every reason it was put off for, in order
+   */
+  public record Work(
+      List<Review.Timed<SessionEvent.CheckAnswered>> answers,
+      List<Review.Timed<SessionEvent.Measured>> measured,
+      List<Review.Refusal> refusals,
+      List<OffsetDateTime> reopened,
+      List<PutOffReason> putOff) {
+    public Work {
+      answers = List.copyOf(answers);
+      measured = List.copyOf(measured);
+      refusals = List.copyOf(refusals);
+      reopened = List.copyOf(reopened);
+      putOff = List.copyOf(putOff);
+    }
+  }
+
+  /**
+   * What was recorded about a fastener since it was last loosened.
+   *
+   * @param marking the head marking that was read
+   * @param newHardware when new hardware was fitted
+   * @param load the confirmation that the last closing rests on
+   * @param stages the stages of the specification; empty while the marking decides and is not known
+   * @param voided how often stages were made void
+   */
+  public record Tightened(
+      Optional<HeadMarking> marking,
+      Optional<OffsetDateTime> newHardware,
+      Optional<Review.Timed<SessionEvent.LoadConfirmed>> load,
+      List<StageReview> stages,
+      int voided) {
+    public Tightened {
+      stages = List.copyOf(stages);
+    }
+  }
+
+  /**
+   * A stage against its specification.
+   *
+   * @param specification the target and its tolerance
+   * @param called the value the technician called; it was not measured by the program
+   * @param closed when the stage was closed; empty if it is open
+   */
+  public record StageReview(
+      Stage specification, Optional<BigDecimal> called, Optional<OffsetDateTime> closed) {
+
+    /** Called value less target, in the unit of the specification. */
+    public Optional<BigDecimal> deviation() {
+      return called.map(value -> value.subtract(specification.amount()));
+    }
+
+    /** Whether a called value lies within the tolerance; true if none was called. */
+    public boolean within() {
+      return deviation().map(d -> d.abs().compareTo(plusMinus()) <= 0).orElse(true);
+    }
+
+    /** The permitted deviation either way, in the unit of the specification. */
+    public BigDecimal plusMinus() {
+      return specification instanceof Stage.TorqueStage torque
+          ? torque.plusMinus()
+          : ((Stage.AngleStage) specification).plusMinus();
+    }
+  }
+
+  public StepReview {
+    doubts = Set.copyOf(doubts);
+  }
+
+  boolean sameGroup(StepReview other) {
+    return place.ref().side() == other.place.ref().side()
+        && place.phase().equals(other.place.phase());
+  }
+}
