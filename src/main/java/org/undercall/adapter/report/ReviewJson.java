@@ -1,0 +1,105 @@
+package org.undercall.adapter.report;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import org.undercall.core.review.Review;
+import org.undercall.core.review.Span;
+
+/**
+ * A review as JSON, with the same content as the text: times in ISO form, lengths of time in whole
+ * milliseconds (members ending in {@code Millis}).
+ */
+public final class ReviewJson {
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();
+
+  private ReviewJson() {}
+
+  /** The whole review as one object, indented, ended with a line feed. */
+  public static String of(Review review) {
+    ObjectNode root = MAPPER.createObjectNode();
+    head(root, review.head());
+    ArrayNode steps = root.putArray("steps");
+    review.steps().forEach(step -> StepJson.put(steps.addObject(), step));
+    remarks(root, review);
+    Review.Totals totals = review.totals();
+    ObjectNode times = root.putObject("totals");
+    span(times, "elapsed", totals.elapsed());
+    times.put("workingMillis", totals.working().toMillis());
+    times.put("heldMillis", totals.held().toMillis());
+    times.put("awayMillis", totals.away().toMillis());
+    times.put("notUnderstood", totals.notUnderstood());
+    root.put("ended", review.ending().ended());
+    root.put("saidComplete", review.ending().saidComplete());
+    root.put("complete", review.complete());
+    try {
+      return MAPPER.writeValueAsString(root).replace("\r\n", "\n") + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a tree always has a text", e);
+    }
+  }
+
+  private static void head(ObjectNode root, Review.Head head) {
+    root.put("title", head.about().title());
+    root.put("revision", head.about().revision());
+    root.put("vehicle", head.about().vehicle());
+    root.put("values", head.about().values());
+    root.put("caution", ReviewWords.CALLED_NOT_MEASURED);
+    root.put("began", time(head.started()));
+    root.put("lastEntry", time(head.last()));
+    root.put("version", head.version());
+  }
+
+  private static void remarks(ObjectNode root, Review review) {
+    Review.Remarks remarks = review.remarks();
+    ArrayNode loads = root.putArray("loads");
+    remarks.loads().forEach(n -> timed(loads, n).put("what", ReviewWords.load(n.event())));
+    ArrayNode refusals = root.putArray("refusals");
+    remarks.refusals().forEach(refusal -> refusal(refusals.addObject(), refusal));
+    ArrayNode notes = root.putArray("notes");
+    remarks
+        .notes()
+        .forEach(
+            n ->
+                timed(notes, n)
+                    .put("step", n.event().step().toString())
+                    .put("text", n.event().text()));
+    ArrayNode handOvers = root.putArray("handedOver");
+    remarks
+        .handOvers()
+        .forEach(
+            h ->
+                timed(handOvers, h)
+                    .put("step", h.event().step().toString())
+                    .put("due", h.event().due()));
+    ArrayNode open = root.putArray("open");
+    review.open().forEach(step -> open.add(step.place().ref().toString()));
+    ArrayNode unknown = root.putArray("notInProcedure");
+    review.ending().unknownSteps().forEach(ref -> unknown.add(ref.toString()));
+  }
+
+  static void refusal(ObjectNode node, Review.Refusal refusal) {
+    node.put("at", time(refusal.at()));
+    refusal.step().ifPresent(step -> node.put("step", step.toString()));
+    node.put("what", ReviewWords.refusal(refusal.event()));
+    refusal.heard().ifPresent(heard -> node.put("heard", heard));
+  }
+
+  static ObjectNode timed(ArrayNode list, Review.Timed<?> timed) {
+    return list.addObject().put("at", time(timed.at()));
+  }
+
+  static void span(ObjectNode node, String name, Span span) {
+    node.put(name + "Millis", span.length().toMillis());
+    node.put("acrossRestart", span.acrossRestart());
+  }
+
+  static String time(OffsetDateTime time) {
+    return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(time);
+  }
+}

@@ -1,0 +1,123 @@
+package org.undercall.adapter.report;
+
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import org.undercall.core.review.Review;
+import org.undercall.core.review.StepReview;
+
+/** A review as plain text of at most 80 columns. */
+public final class ReviewText {
+  static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
+  private static final DateTimeFormatter DAY_AND_TIME =
+      DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss xxx", Locale.ROOT);
+
+  private final Review review;
+  private final Lines lines = new Lines();
+
+  private ReviewText(Review review) {
+    this.review = review;
+  }
+
+  /** The whole text, each line ended with a line feed. */
+  public static String of(Review review) {
+    ReviewText text = new ReviewText(review);
+    text.head();
+    text.steps();
+    text.remarks();
+    text.times();
+    text.verdict();
+    return text.lines.toString();
+  }
+
+  private void head() {
+    var about = review.head().about();
+    lines.add(0, about.title() + ", revision " + about.revision());
+    lines.add(0, "Vehicle: " + about.vehicle());
+    lines.add(0, "Values of the procedure: " + about.values());
+    lines.add(0, ReviewWords.CALLED_NOT_MEASURED);
+    lines.add(0, "Began " + DAY_AND_TIME.format(review.head().started()));
+    lines.add(0, "Last entry " + DAY_AND_TIME.format(review.head().last()));
+    lines.add(0, "Program version " + review.head().version());
+  }
+
+  private void steps() {
+    for (List<StepReview> group : review.bySideAndPhase()) {
+      var place = group.get(0).place();
+      lines.heading(ReviewWords.side(place.ref().side()) + ", " + place.phase());
+      group.forEach(step -> StepText.add(lines, step));
+    }
+  }
+
+  private void remarks() {
+    Review.Remarks remarks = review.remarks();
+    section("Load condition", remarks.loads(), n -> time(n.at()) + ReviewWords.load(n.event()));
+    section("Refused", remarks.refusals(), ReviewText::refusal);
+    section(
+        "Notes, as heard, unchecked",
+        remarks.notes(),
+        n -> time(n.at()) + ReviewWords.step(n.event().step()) + ": " + n.event().text());
+    section(
+        "Handed over, still to be done",
+        remarks.handOvers(),
+        h -> time(h.at()) + ReviewWords.step(h.event().step()) + ": " + h.event().due());
+    section(
+        "Open",
+        review.open(),
+        s -> ReviewWords.step(s.place().ref()) + ": " + ReviewWords.plain(s.state()));
+    section(
+        "Closed, but the log does not bear it out",
+        review.doubtful(),
+        s -> ReviewWords.step(s.place().ref()) + ": " + StepText.doubts(s));
+    section(
+        "Named in the log, not in the procedure",
+        review.ending().unknownSteps(),
+        ReviewWords::step);
+  }
+
+  static String refusal(Review.Refusal refusal) {
+    String step = refusal.step().map(s -> ReviewWords.step(s) + ": ").orElse("");
+    String heard = refusal.heard().map(h -> " (heard: " + h + ")").orElse("");
+    return time(refusal.at()) + step + ReviewWords.refusal(refusal.event()) + heard;
+  }
+
+  private <T> void section(String heading, List<T> items, Function<T, String> text) {
+    if (!items.isEmpty()) {
+      lines.heading(heading + " (" + items.size() + ")");
+      items.forEach(item -> lines.add(1, text.apply(item)));
+    }
+  }
+
+  private void times() {
+    Review.Totals totals = review.totals();
+    lines.heading("Times");
+    lines.add(1, "from first to last entry " + ReviewWords.length(totals.elapsed()));
+    lines.add(1, "at work on a step " + ReviewWords.length(totals.working()));
+    lines.add(1, "held " + ReviewWords.length(totals.held()));
+    lines.add(1, "program not running " + ReviewWords.length(totals.away()));
+    lines.add(1, "phrases not understood: " + totals.notUnderstood());
+  }
+
+  private void verdict() {
+    lines.heading(review.complete() ? "Complete" : "NOT COMPLETE");
+    int open = review.open().size();
+    if (review.complete()) {
+      lines.add(1, "Every step is closed with all that it needs.");
+      return;
+    }
+    lines.add(1, open + " of " + review.steps().size() + " steps open.");
+    if (!review.ending().ended()) {
+      lines.add(1, "The session was not ended.");
+    } else if (!review.ending().saidComplete()) {
+      lines.add(1, "The session was ended as not complete.");
+    } else {
+      lines.add(1, "The session was ended as complete, which the log does not bear out.");
+    }
+  }
+
+  private static String time(OffsetDateTime at) {
+    return TIME.format(at) + " ";
+  }
+}

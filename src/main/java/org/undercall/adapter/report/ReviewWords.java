@@ -1,0 +1,126 @@
+package org.undercall.adapter.report;
+
+import java.time.Duration;
+import java.util.Locale;
+import java.util.Optional;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.review.Span;
+import org.undercall.core.review.StepReview;
+import org.undercall.core.term.Measure;
+import org.undercall.core.term.Side;
+import org.undercall.core.term.StepRef;
+
+/** The words of the written review, shared by all its forms. */
+final class ReviewWords {
+  /** Said of every torque and angle in a review. */
+  static final String CALLED_NOT_MEASURED =
+      "Values as called by the technician, not measured by this program.";
+
+  private static final long MILLIS = 1000;
+  private static final long SECONDS = 60;
+  private static final long MINUTES = 60;
+
+  private ReviewWords() {}
+
+  /** {@code RIDE_HEIGHT} as {@code ride height}. */
+  static String plain(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  static String side(Side side) {
+    return side == Side.CAR ? "whole car" : plain(side) + " side";
+  }
+
+  static String step(StepRef ref) {
+    return ref.side() == Side.CAR ? ref.id() : ref.id() + ", " + plain(ref.side());
+  }
+
+  /** Hours, minutes and seconds, rounded to whole seconds. */
+  static String length(Duration duration) {
+    long seconds = (duration.toMillis() + MILLIS / 2) / MILLIS;
+    long minutes = seconds / SECONDS;
+    String rest = seconds % SECONDS + " s";
+    if (minutes == 0) {
+      return rest;
+    }
+    return minutes < MINUTES
+        ? minutes + " min " + rest
+        : minutes / MINUTES + " h " + minutes % MINUTES + " min " + rest;
+  }
+
+  static String length(Span span) {
+    return length(span.length()) + (span.acrossRestart() ? " (by wall clock over a restart)" : "");
+  }
+
+  /** A specification with its tolerance, for example {@code 110 N·m ±5}. */
+  static String specification(StepReview.StageReview stage) {
+    String target =
+        stage.specification() instanceof Stage.TorqueStage torque
+            ? torque.target().toString()
+            : ((Stage.AngleStage) stage.specification()).target().toString();
+    return target + " ±" + stage.plusMinus().toPlainString();
+  }
+
+  static String doubt(StepReview.Doubt doubt) {
+    return switch (doubt) {
+      case LOAD_NOT_CONFIRMED -> "the load condition was not confirmed";
+      case STAGE_NOT_CLOSED -> "a stage was not closed";
+      case VALUE_OUTSIDE_TOLERANCE -> "a called value is outside the tolerance";
+      case HEAD_MARKING_NOT_READ -> "the head marking was not read";
+      case HARDWARE_NOT_NEW -> "new hardware was not confirmed";
+      case CHECK_NOT_PASSED -> "the check was not passed";
+      case VALUE_NOT_MEASURED -> "no measured value was kept";
+      case VALUE_OUTSIDE_LIMITS -> "the measured value is outside its limits";
+    };
+  }
+
+  /** Why something was refused. */
+  static String refusal(SessionEvent event) {
+    if (event instanceof SessionEvent.ValueRefused e) {
+      return "value of stage "
+          + e.stage()
+          + ": called "
+          + e.called().toPlainString()
+          + ", specified "
+          + e.expected().toPlainString();
+    }
+    if (event instanceof SessionEvent.CloseRefused e) {
+      return "closing: missing " + plain(e.missing());
+    }
+    if (event instanceof SessionEvent.MarkingRefused e) {
+      return "head marking " + e.marking() + " is not in the procedure";
+    }
+    if (event instanceof SessionEvent.LoadRefused e) {
+      return "load condition, "
+          + side(e.side())
+          + height(e.height())
+          + ": missing "
+          + plain(e.missing());
+    }
+    return event instanceof SessionEvent.NotNow e
+        ? "not possible then: " + e.intent().toLowerCase(Locale.ROOT).replace('_', ' ')
+        : event.toString();
+  }
+
+  /** What happened to the load. */
+  static String load(SessionEvent event) {
+    if (event instanceof SessionEvent.LoadConfirmed e) {
+      return side(e.side()) + ": " + confirmed(e);
+    }
+    if (event instanceof SessionEvent.LoadChanged e) {
+      return "confirmations cancelled: " + plain(e.change());
+    }
+    return event instanceof SessionEvent.RideHeightNoted e
+        ? side(e.side()) + ": height before the work " + e.value()
+        : event.toString();
+  }
+
+  static String confirmed(SessionEvent.LoadConfirmed e) {
+    return plain(e.condition()) + " confirmed, " + plain(e.proof()) + height(e.height());
+  }
+
+  private static String height(Optional<Measure> height) {
+    return height.map(h -> ", " + h).orElse("");
+  }
+}

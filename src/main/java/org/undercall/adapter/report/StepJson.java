@@ -1,0 +1,72 @@
+package org.undercall.adapter.report;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.review.StepReview;
+
+/** One step of a review as a JSON object. */
+final class StepJson {
+  private StepJson() {}
+
+  static void put(ObjectNode node, StepReview step) {
+    node.put("step", step.place().ref().toString());
+    node.put("title", step.place().step().head().title());
+    node.put("phase", step.place().phase());
+    node.put("state", ReviewWords.plain(step.state()));
+    StepReview.Times times = step.times();
+    times.start().ifPresent(start -> node.put("start", ReviewJson.time(start)));
+    times.end().ifPresent(end -> node.put("end", ReviewJson.time(end)));
+    ReviewJson.span(node, "whole", times.whole());
+    node.put("workingMillis", times.working().toMillis());
+    node.put("asideMillis", times.aside().toMillis());
+    node.put("timedMillis", times.timed().toMillis());
+    work(node, step.work());
+    tightened(node, step.tightened());
+    ArrayNode doubts = node.putArray("doubts");
+    step.doubts().stream().sorted().map(ReviewWords::doubt).forEach(doubts::add);
+  }
+
+  private static void work(ObjectNode node, StepReview.Work work) {
+    ArrayNode answers = node.putArray("checks");
+    work.answers().forEach(a -> ReviewJson.timed(answers, a).put("passed", a.event().passed()));
+    ArrayNode measured = node.putArray("measured");
+    work.measured()
+        .forEach(
+            m ->
+                ReviewJson.timed(measured, m)
+                    .put("value", m.event().value().toString())
+                    .put("withinLimits", m.event().withinLimits()));
+    ArrayNode refusals = node.putArray("refusals");
+    work.refusals().forEach(refusal -> ReviewJson.refusal(refusals.addObject(), refusal));
+    ArrayNode reopened = node.putArray("reopened");
+    work.reopened().forEach(at -> reopened.add(ReviewJson.time(at)));
+    ArrayNode putOff = node.putArray("putOff");
+    work.putOff().forEach(reason -> putOff.add(ReviewWords.plain(reason)));
+  }
+
+  private static void tightened(ObjectNode node, StepReview.Tightened tightened) {
+    tightened.marking().ifPresent(marking -> node.put("headMarking", marking.text()));
+    tightened.newHardware().ifPresent(at -> node.put("newHardware", ReviewJson.time(at)));
+    tightened
+        .load()
+        .ifPresent(
+            load ->
+                node.putObject("load")
+                    .put("at", ReviewJson.time(load.at()))
+                    .put("what", ReviewWords.confirmed(load.event())));
+    ArrayNode stages = node.putArray("stages");
+    tightened.stages().forEach(stage -> stage(stages.addObject(), stage));
+    node.put("voided", tightened.voided());
+  }
+
+  private static void stage(ObjectNode node, StepReview.StageReview stage) {
+    boolean torque = stage.specification() instanceof Stage.TorqueStage;
+    node.put("kind", torque ? "torque" : "angle");
+    node.put("specification", ReviewWords.specification(stage));
+    stage.called().ifPresent(called -> node.put("called", called));
+    stage.deviation().ifPresent(deviation -> node.put("deviation", deviation));
+    node.put("within", stage.within());
+    stage.closed().ifPresent(at -> node.put("closed", ReviewJson.time(at)));
+  }
+}

@@ -1,0 +1,92 @@
+package org.undercall.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.undercall.adapter.files.LogContent;
+import org.undercall.adapter.files.LogFault;
+import org.undercall.adapter.files.ProcedureFaults;
+import org.undercall.adapter.files.ProcedureFile;
+import org.undercall.adapter.files.SessionFolder;
+import org.undercall.adapter.files.SessionLogFile;
+import org.undercall.adapter.report.ReviewJson;
+import org.undercall.adapter.report.ReviewText;
+import org.undercall.core.procedure.Procedure;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.review.Review;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Prints what was done in a session, step by step, and what is still open. */
+@Command(
+    name = "review",
+    description = "Print what was done in a session, and what is still open.",
+    mixinStandardHelpOptions = true,
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {
+      "0:the session is complete",
+      "1:a fault, one line with its code",
+      "2:wrong usage",
+      "3:the session is not complete"
+    })
+public final class ReviewCommand implements Callable<Integer> {
+  /** Exit status: the session is complete. */
+  public static final int COMPLETE = 0;
+
+  /** Exit status: the session cannot be reviewed. */
+  public static final int FAULT = 1;
+
+  /** Exit status: something is still open. */
+  public static final int NOT_COMPLETE = 3;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "SESSION",
+      description = "A session folder, its name under the folder of sessions, or \"last\".")
+  private String session;
+
+  @Option(
+      names = "--sessions",
+      paramLabel = "FOLDER",
+      defaultValue = "sessions",
+      description = "The folder of sessions (default: ${DEFAULT-VALUE}).")
+  private Path sessions;
+
+  @Option(names = "--json", description = "Print JSON instead of text.")
+  private boolean json;
+
+  /** Made by the command line reader. */
+  public ReviewCommand() {}
+
+  @Override
+  public Integer call() {
+    PrintWriter err = spec.commandLine().getErr();
+    try {
+      Review review = review(err);
+      PrintWriter out = spec.commandLine().getOut();
+      out.print(json ? ReviewJson.of(review) : ReviewText.of(review));
+      out.flush();
+      return review.complete() ? COMPLETE : NOT_COMPLETE;
+    } catch (LogFault | ProcedureFaults e) {
+      err.println(e.getMessage());
+      err.flush();
+      return FAULT;
+    }
+  }
+
+  private Review review(PrintWriter err) throws LogFault, ProcedureFaults {
+    SessionFolder folder = SessionFolder.find(sessions, session);
+    LogContent log = SessionLogFile.read(folder.log());
+    folder.procedureBytes(log.started().sha256());
+    Procedure procedure = ProcedureFile.load(folder.procedure()).procedure();
+    if (log.dropped().isPresent()) {
+      err.println("The last line of the log is torn and was left out.");
+      err.flush();
+    }
+    return Review.of(Walk.of(procedure), log.decisions());
+  }
+}
