@@ -4,6 +4,10 @@ import java.io.PrintWriter;
 import java.util.regex.Pattern;
 import org.undercall.command.ListenCommand;
 import org.undercall.command.MicrophonesCommand;
+import org.undercall.command.RehearseCommand;
+import org.undercall.command.ReviewCommand;
+import org.undercall.command.SayCommand;
+import org.undercall.command.WorkCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -19,7 +23,14 @@ import picocli.CommandLine.Spec;
     version = "undercall 0.1.0",
     exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {"0:all is well", "1:a fault, one line with its code", "2:wrong usage"},
-    subcommands = {ListenCommand.class, MicrophonesCommand.class})
+    subcommands = {
+      WorkCommand.class,
+      RehearseCommand.class,
+      ReviewCommand.class,
+      SayCommand.class,
+      ListenCommand.class,
+      MicrophonesCommand.class
+    })
 public final class App implements Runnable {
   private static final Pattern CODED = Pattern.compile("[A-Z]{3}-\\d{3} .*", Pattern.DOTALL);
 

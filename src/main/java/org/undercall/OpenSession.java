@@ -1,5 +1,7 @@
 package org.undercall;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -35,11 +37,13 @@ final class OpenSession implements AutoCloseable {
     this.first = first;
   }
 
-  /** Begins a session in a new folder. */
+  /** Begins a session in a new folder, which keeps a copy of the procedure file. */
   static OpenSession begin(Path sessions, LoadedProcedure loaded, OffsetDateTime now)
-      throws LogFault {
+      throws LogFault, IOException {
+    byte[] bytes = Files.readAllBytes(loaded.file());
     String name = loaded.file().getFileName().toString();
-    SessionFolder folder = SessionFolder.create(sessions, name, loaded.bytes(), now);
+    SessionFolder folder = SessionFolder.create(sessions, name, bytes, now);
+    folder.procedureBytes(loaded.sha256());
     Procedure procedure = loaded.procedure();
     Session session = Session.start(Walk.of(procedure));
     SessionEvent.SessionStarted started =
@@ -75,7 +79,7 @@ final class OpenSession implements AutoCloseable {
   }
 
   /** Runs the loop with these ports until the session or the input ends. */
-  Session run(Ear ear, Voice voice, Time time) {
+  Session run(Ear ear, Voice voice, Time time) throws LogFault {
     SessionLoop.Ports ports = new SessionLoop.Ports(ear, voice, log::append, time);
     return new SessionLoop(session, ports, log.decisions().size()).run(first);
   }

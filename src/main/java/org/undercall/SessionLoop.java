@@ -9,7 +9,6 @@ import org.undercall.core.decision.Decider;
 import org.undercall.core.decision.Decision;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.Session;
-import org.undercall.core.event.Moment;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
@@ -59,9 +58,11 @@ public final class SessionLoop {
    *
    * @param first the decision that begins the session or takes it up again
    * @return the session as it was left
+   * @throws LogFault if not even the first decision can be recorded
    */
-  public Session run(Decision first) {
-    carryOut(first, Optional.empty());
+  public Session run(Decision first) throws LogFault {
+    record(first, Optional.empty());
+    say(first.reply());
     try {
       while (session.phase() != Phase.ENDED) {
         listen();
@@ -110,17 +111,20 @@ public final class SessionLoop {
   }
 
   private void carryOut(Decision decision, Optional<Recorded.Heard> heard) {
-    Moment now = time.now();
-    String said = decision.reply().text();
     try {
-      journal.append(new Recorded(seq + 1, now, heard, decision.events(), said));
+      record(decision, heard);
     } catch (LogFault e) {
       say(Refuse.cannotRecord());
       return;
     }
+    say(decision.reply());
+  }
+
+  private void record(Decision decision, Optional<Recorded.Heard> heard) throws LogFault {
+    String said = decision.reply().text();
+    journal.append(new Recorded(seq + 1, time.now(), heard, decision.events(), said));
     seq++;
     session = session.after(decision.events());
-    say(decision.reply());
   }
 
   private void say(Reply reply) {

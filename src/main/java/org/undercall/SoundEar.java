@@ -83,7 +83,8 @@ public final class SoundEar implements Ear {
   }
 
   /** Forgets the sound that waits and the phrase begun, such as the program's own voice. */
-  public void discardWaiting() {
+  @Override
+  public void forget() {
     frames.discardWaiting();
     drop();
   }

@@ -230,7 +230,7 @@ class SoundEarTest {
     void forgettingDropsThePhraseBegun() throws EndOfInput {
       SoundEar ear = ear("ab ");
       ear.next(HOLD, MILLIS_PER_FRAME);
-      ear.discardWaiting();
+      ear.forget();
       assertThrows(EndOfInput.class, () -> ear.next(HOLD, 1000));
     }
 

@@ -51,6 +51,19 @@ public final class Voices {
     return new SteadyVoice(new SpeakerVoice(synthesiser(name, cache)), print, text);
   }
 
+  /**
+   * A voice for the loudspeaker, for replies that are printed anyway; {@code none} stays silent.
+   *
+   * @param trouble gets one line when the loudspeaker starts to fail
+   * @throws SpeakerException SPK-010 if there is no such voice
+   */
+  public static Voice spoken(String name, Path cache, Consumer<String> trouble) {
+    PrintVoice silent = new PrintVoice(words -> {});
+    return name.equalsIgnoreCase("none")
+        ? silent
+        : new SteadyVoice(new SpeakerVoice(synthesiser(name, cache)), silent, trouble);
+  }
+
   private static Synthesiser uncached(String name) {
     if (DemoVoices.names().contains(name.toLowerCase(Locale.ROOT))) {
       return DemoVoices.named(name).synthesiser();

@@ -177,6 +177,11 @@ public record Session(Walk walk, Progress progress, Loads loads, Talk talk, Time
     return new Session(walk, progress, loads, talk, next);
   }
 
+  /** How many steps are not closed. */
+  public int openSteps() {
+    return progress.open();
+  }
+
   /** When the next timer runs out, if one runs. */
   public Optional<Instant> nextTimer() {
     return timers.running().values().stream().min(Comparator.naturalOrder());

@@ -1,0 +1,99 @@
+package org.undercall;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.undercall.adapter.files.LoadedProcedure;
+import org.undercall.adapter.files.LogContent;
+import org.undercall.adapter.files.LogFault;
+import org.undercall.adapter.files.ProcedureFaults;
+import org.undercall.adapter.files.ProcedureFile;
+import org.undercall.adapter.files.SessionFolder;
+import org.undercall.adapter.files.SessionLogFile;
+import org.undercall.core.decision.Session;
+import org.undercall.core.event.SessionEvent;
+
+/** Finds the session to work on: an open one of the same procedure, or a new one. */
+public final class Work implements AutoCloseable {
+  private final OpenSession session;
+  private final boolean takenUp;
+
+  private Work(OpenSession session, boolean takenUp) {
+    this.session = session;
+    this.takenUp = takenUp;
+  }
+
+  /**
+   * Takes up the latest session of this very procedure that is not complete, or begins one.
+   *
+   * @param sessions the folder of all sessions
+   * @param fresh whether to begin a new one in any case
+   */
+  public static Work on(Path procedure, Path sessions, boolean fresh)
+      throws ProcedureFaults, LogFault, IOException {
+    LoadedProcedure loaded = ProcedureFile.load(procedure);
+    Optional<SessionFolder> open = fresh ? Optional.empty() : latestOpen(sessions, loaded.sha256());
+    if (open.isPresent()) {
+      return new Work(OpenSession.takeUp(open.get(), loaded.procedure()), true);
+    }
+    OffsetDateTime now = Time.ofMachine().now().wall();
+    return new Work(OpenSession.begin(sessions, loaded, now), false);
+  }
+
+  private static Optional<SessionFolder> latestOpen(Path sessions, String sha256)
+      throws IOException {
+    if (!Files.isDirectory(sessions)) {
+      return Optional.empty();
+    }
+    try (Stream<Path> folders = Files.list(sessions)) {
+      List<Path> latestFirst = folders.sorted(Comparator.reverseOrder()).toList();
+      return latestFirst.stream()
+          .map(SessionFolder::new)
+          .filter(folder -> Files.isRegularFile(folder.log()))
+          .filter(folder -> isOpen(folder, sha256))
+          .findFirst();
+    }
+  }
+
+  private static boolean isOpen(SessionFolder folder, String sha256) {
+    try {
+      LogContent log = SessionLogFile.read(folder.log());
+      return log.started().sha256().equals(sha256)
+          && log.decisions().stream()
+              .flatMap(decision -> decision.events().stream())
+              .noneMatch(e -> e instanceof SessionEvent.SessionEnded ended && ended.complete());
+    } catch (LogFault e) {
+      return false;
+    }
+  }
+
+  /** Whether an open session was found. */
+  public boolean takenUp() {
+    return takenUp;
+  }
+
+  /** The folder the session is kept in. */
+  public SessionFolder folder() {
+    return session.folder();
+  }
+
+  /** The text of a torn last line that was dropped, if there was one. */
+  public Optional<String> dropped() {
+    return session.dropped();
+  }
+
+  /** Works until the session or the input ends. */
+  public Session run(Ear ear, Voice voice, Time time) throws LogFault {
+    return session.run(ear, voice, time);
+  }
+
+  @Override
+  public void close() throws LogFault {
+    session.close();
+  }
+}

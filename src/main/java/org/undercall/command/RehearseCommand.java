@@ -1,0 +1,64 @@
+package org.undercall.command;
+
+import static org.undercall.command.ReviewCommand.COMPLETE;
+import static org.undercall.command.ReviewCommand.NOT_COMPLETE;
+
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.concurrent.Callable;
+import org.undercall.Dialogue;
+import org.undercall.Ear;
+import org.undercall.KeyboardEar;
+import org.undercall.Time;
+import org.undercall.Voice;
+import org.undercall.Work;
+import org.undercall.adapter.speaker.PrintVoice;
+import org.undercall.core.decision.Phase;
+import org.undercall.core.decision.Session;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** Walks a procedure with typed phrases. */
+@Command(
+    name = "rehearse",
+    description = "Walk a procedure with typed phrases in place of the microphone.",
+    mixinStandardHelpOptions = true,
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {
+      "0:the session is complete",
+      "1:a fault, one line with its code",
+      "2:wrong usage",
+      "3:the session is not complete"
+    })
+public final class RehearseCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private WorkOptions options;
+
+  /** Made by the command line reader. */
+  public RehearseCommand() {}
+
+  @Override
+  public Integer call() throws Exception {
+    PrintWriter out = spec.commandLine().getOut();
+    Dialogue dialogue = new Dialogue(out);
+    Runnable prompt =
+        () -> {
+          out.print("> ");
+          out.flush();
+        };
+    try (Work work = options.open(out);
+        Ear ear =
+            new KeyboardEar(new InputStreamReader(System.in, StandardCharsets.UTF_8), prompt);
+        Voice voice = new PrintVoice(dialogue::print)) {
+      return status(work.run(ear, voice, Time.ofMachine()));
+    }
+  }
+
+  /** The exit status for a session as it was left. */
+  static int status(Session session) {
+    return session.phase() == Phase.ENDED && session.openSteps() == 0 ? COMPLETE : NOT_COMPLETE;
+  }
+}

@@ -1,0 +1,95 @@
+package org.undercall.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.undercall.Dialogue;
+import org.undercall.Ear;
+import org.undercall.EndOfSpeech;
+import org.undercall.LazyEar;
+import org.undercall.SoundEar;
+import org.undercall.Time;
+import org.undercall.Voice;
+import org.undercall.Work;
+import org.undercall.adapter.microphone.Frames;
+import org.undercall.adapter.microphone.MicrophoneFrames;
+import org.undercall.adapter.microphone.WavFrames;
+import org.undercall.adapter.speaker.Voices;
+import org.undercall.core.intent.Phrasebook;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Walks a procedure by voice. */
+@Command(
+    name = "work",
+    description = "Walk a procedure by voice; an open session of it is taken up again.",
+    mixinStandardHelpOptions = true,
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {
+      "0:the session is complete",
+      "1:a fault, one line with its code",
+      "2:wrong usage",
+      "3:the session is not complete"
+    })
+public final class WorkCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private WorkOptions options;
+  @Mixin private ModelOption model;
+
+  @Option(
+      names = "--sound",
+      paramLabel = "FILE",
+      description = "Hear a WAV file in place of the microphone.")
+  private Path sound;
+
+  @Option(
+      names = "--microphone",
+      paramLabel = "NAME",
+      description = "A microphone with this in its name (default: the system's choice).")
+  private String microphone;
+
+  @Option(
+      names = "--voice",
+      paramLabel = "NAME",
+      defaultValue = "mary",
+      description = "mary, system, or none to print only (default: ${DEFAULT-VALUE}).")
+  private String voiceName;
+
+  /** Made by the command line reader. */
+  public WorkCommand() {}
+
+  @Override
+  public Integer call() throws Exception {
+    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter err = spec.commandLine().getErr();
+    Dialogue dialogue = new Dialogue(out);
+    LazyEar ear = LazyEar.start(() -> soundEar(err));
+    try (Work work = options.open(out);
+        Ear printed = dialogue.of(ear);
+        Voice spoken = Voices.spoken(voiceName, Voices.cacheFolder(), dialogue::print);
+        Voice voice = dialogue.of(spoken)) {
+      return RehearseCommand.status(work.run(printed, voice, time(ear)));
+    }
+  }
+
+  private Ear soundEar(PrintWriter err) throws Exception {
+    Frames frames =
+        sound != null
+            ? WavFrames.open(sound)
+            : MicrophoneFrames.open(Optional.ofNullable(microphone));
+    return new SoundEar(frames, model.load(err), Phrasebook::wordList, EndOfSpeech.byRecogniser());
+  }
+
+  /** A file is heard faster than life: its own time counts. */
+  private Time time(LazyEar ear) {
+    return sound == null
+        ? Time.ofMachine()
+        : Time.ofSound(OffsetDateTime.now(ZoneId.systemDefault()), ear::millis);
+  }
+}
