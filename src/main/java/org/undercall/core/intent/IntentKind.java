@@ -81,5 +81,53 @@ public enum IntentKind {
   /** Take back what was recorded last, or drop what is being read back. */
   CANCEL_THAT,
   /** Something was heard that is no phrase of this phase. */
-  UNCLEAR
+  UNCLEAR;
+
+  /**
+   * Whether it can close a stage or a step, confirm a read-back or a load condition, release a
+   * specification, or end the work.
+   */
+  public boolean closes() {
+    return switch (this) {
+      case CAUTIONS_UNDERSTOOD,
+          STEP_COMPLETED,
+          CHECK_PASSED,
+          TORQUE_COMPLETED,
+          ANGLE_COMPLETED,
+          READ_BACK_RIGHT,
+          WHEELS_CARRY,
+          KNUCKLE_JACKED,
+          ARCH_HEIGHT,
+          HANGS_FREE,
+          RIDE_HEIGHT_READ_BACK,
+          FULL_DROOP_READ_BACK,
+          HEAD_MARKING,
+          NEW_HARDWARE,
+          END_OF_WORK ->
+          true;
+      default -> false;
+    };
+  }
+
+  /**
+   * Whether it can change what stands recorded about a step, a side or the load. Questions, notes,
+   * timers, pauses and a number called on its own do not.
+   */
+  public boolean changesState() {
+    return switch (this) {
+      case CHECK_FAILED,
+          GO_TO_STEP,
+          STEP_BACK,
+          PUT_OFF,
+          FITTED_SNUG,
+          REOPEN,
+          CAR_RAISED,
+          CAR_LOWERED,
+          JACK_MOVED,
+          SIDE_CHANGE,
+          CANCEL_THAT ->
+          true;
+      default -> closes();
+    };
+  }
 }

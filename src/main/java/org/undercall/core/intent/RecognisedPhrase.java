@@ -27,16 +27,12 @@ public record RecognisedPhrase(List<Word> words) {
     words = List.copyOf(words);
   }
 
-  /** A phrase typed or pressed rather than heard: every word with full confidence. */
+  /**
+   * A phrase typed or pressed rather than heard: every word with full confidence, digits as words.
+   */
   public static RecognisedPhrase typed(String text) {
-    String plain = text.strip().toLowerCase(java.util.Locale.ROOT);
-    if (plain.isEmpty()) {
-      return new RecognisedPhrase(List.of());
-    }
     return new RecognisedPhrase(
-        java.util.Arrays.stream(plain.split("\\s+", -1))
-            .map(word -> new Word(word, 1, 0, 0))
-            .toList());
+        TypedWords.of(text).stream().map(word -> new Word(word, 1, 0, 0)).toList());
   }
 
   /** The words with a blank between them. */

@@ -1,0 +1,96 @@
+package org.undercall.core.intent;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** The words to listen for in each slot. */
+final class Fillings {
+  private static final int LARGEST_STEP_LISTENED = 99;
+
+  /** Whole numbers that hold every neighbouring pair of number words. */
+  private static final List<String> WHOLE_NUMBERS = coveringPairs();
+
+  private Fillings() {}
+
+  /** Phrases for the slot, in a fixed order. */
+  static List<String> of(Slot slot) {
+    return switch (slot) {
+      case TORQUE, ANGLE, LENGTH, VALUE -> quantities(slot);
+      case STEP -> WHOLE_NUMBERS.stream().filter(Fillings::isStep).toList();
+      case SIDE -> List.copyOf(PhraseTable.SIDES.values());
+      case WHEEL_SIDE -> PhraseTable.SIDES.values().stream().limit(2).toList();
+      case MARKING -> markings();
+      case REASON -> PhraseTable.REASONS.values().stream().flatMap(List::stream).toList();
+    };
+  }
+
+  private static boolean isStep(String number) {
+    return SpokenNumbers.read(List.of(number.split(" ", -1))) instanceof NumberReading.Read read
+        && read.number().value().intValueExact() >= 1
+        && read.number().value().intValueExact() <= LARGEST_STEP_LISTENED;
+  }
+
+  private static List<String> quantities(Slot slot) {
+    List<String> numbers = new ArrayList<>(WHOLE_NUMBERS);
+    numbers.addAll(decimals());
+    List<String> all = new ArrayList<>(numbers);
+    for (SpokenUnit unit : SpokenUnit.values()) {
+      if (slot.units().contains(unit)) {
+        List<String> wordings = PhraseTable.UNITS.get(unit);
+        for (String wording : wordings.subList(0, Math.min(2, wordings.size()))) {
+          endings().forEach(number -> all.add(number + " " + wording));
+        }
+      }
+    }
+    return all;
+  }
+
+  /** Any word before the point, and each digit after it. */
+  private static List<String> decimals() {
+    List<String> decimals = new ArrayList<>();
+    int digit = 0;
+    for (String before : endings().toList()) {
+      decimals.add(before + " point " + NumberWords.DIGITS.get(digit));
+      digit = (digit + 1) % 10;
+    }
+    decimals.add("point five");
+    decimals.add("a hundred point five");
+    decimals.add("seven point oh five");
+    return decimals;
+  }
+
+  /** A number for each word that a number can end with. */
+  private static Stream<String> endings() {
+    Stream<String> single =
+        Stream.of(NumberWords.DIGITS, NumberWords.TEENS, NumberWords.TENS).flatMap(List::stream);
+    return Stream.concat(single, Stream.of("two oh", "one hundred", "one thousand"));
+  }
+
+  private static List<String> markings() {
+    return PhraseTable.MARKINGS.stream()
+        .flatMap(
+            marking -> {
+              int point = marking.indexOf('.');
+              String decimal = NumberWords.DIGITS.get(marking.charAt(point + 1) - '0');
+              int whole = Integer.parseInt(marking.substring(0, point));
+              return NumberWordings.of(whole).stream().map(text -> text + " point " + decimal);
+            })
+        .toList();
+  }
+
+  private static List<String> coveringPairs() {
+    List<String> cover = new ArrayList<>();
+    Set<String> seen = new HashSet<>();
+    for (int number = 0; number <= NumberWordings.LARGEST; number++) {
+      for (String wording : NumberWordings.of(number)) {
+        if (seen.addAll(WordList.pairs(wording))) {
+          cover.add(wording);
+        }
+      }
+    }
+    return List.copyOf(cover);
+  }
+}

@@ -1,0 +1,180 @@
+package org.undercall.core.intent;
+
+import static java.util.Map.entry;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.undercall.core.term.PutOffReason;
+import org.undercall.core.term.Side;
+
+/**
+ * The one table of everything that can be heard, apart from the number words.
+ *
+ * <p>Rules, held by tests: a wording has at least two words, except a called number; no wording
+ * belongs to two kinds; losing or changing one word never turns a phrase into another kind that
+ * changes the state. A name in angle brackets is a {@link Slot}.
+ */
+final class PhraseTable {
+  /** The wordings of each kind that is spoken. */
+  static final Map<IntentKind, List<String>> WORDINGS = wordings();
+
+  /** The words for each unit; the first two are listened for, any is understood. */
+  static final Map<SpokenUnit, List<String>> UNITS = units();
+
+  /** The words for each side. */
+  static final Map<Side, String> SIDES =
+      ordered(
+          List.of(
+              entry(Side.LEFT, "left side"),
+              entry(Side.RIGHT, "right side"),
+              entry(Side.CAR, "whole car")));
+
+  /** The words for each reason to put a step off, after "put off". */
+  static final Map<PutOffReason, List<String>> REASONS =
+      ordered(
+          List.of(
+              entry(PutOffReason.RIDE_HEIGHT, List.of("for ride height", "until ride height")),
+              entry(PutOffReason.FULL_DROOP, List.of("for full droop", "until full droop")),
+              entry(PutOffReason.WAITING_FOR_PARTS, List.of("waiting for parts")),
+              entry(PutOffReason.TOOL_MISSING, List.of("tool missing", "missing a tool")),
+              entry(PutOffReason.LATER, List.of("for later", "until later"))));
+
+  /** The property classes of ISO 898-1, which are listened for in a head marking. */
+  static final List<String> MARKINGS =
+      List.of("4.6", "4.8", "5.6", "5.8", "6.8", "8.8", "9.8", "10.9", "12.9");
+
+  private PhraseTable() {}
+
+  private static Map<IntentKind, List<String>> wordings() {
+    Map<IntentKind, List<String>> table = new EnumMap<>(IntentKind.class);
+    putWork(table);
+    putTightening(table);
+    putLoad(table);
+    putMoving(table);
+    putAsking(table);
+    return Collections.unmodifiableMap(table);
+  }
+
+  private static void putWork(Map<IntentKind, List<String>> table) {
+    table.put(
+        IntentKind.CAUTIONS_UNDERSTOOD,
+        List.of(
+            "cautions understood", "i understand the cautions", "warnings read and understood"));
+    table.put(
+        IntentKind.STEP_COMPLETED,
+        List.of("step completed", "this step is finished", "finished with this step"));
+    table.put(
+        IntentKind.CHECK_PASSED,
+        List.of("check passed", "checked and in order", "looks good to me"));
+    table.put(
+        IntentKind.CHECK_FAILED,
+        List.of("check has failed", "this is not in order", "found a fault here"));
+    table.put(
+        IntentKind.FITTED_SNUG, List.of("fitted hand tight", "run in by hand", "only snug so far"));
+    table.put(
+        IntentKind.NEW_HARDWARE,
+        List.of("new bolt fitted", "new nut fitted", "new hardware fitted"));
+    table.put(
+        IntentKind.HEAD_MARKING,
+        List.of("head marking <marking>", "head is marked <marking>", "bolt is marked <marking>"));
+    table.put(IntentKind.CANCEL_THAT, List.of("cancel that", "take that back"));
+  }
+
+  private static void putTightening(Map<IntentKind, List<String>> table) {
+    table.put(IntentKind.VALUE_CALLED, List.of("<value>", "it reads <value>"));
+    table.put(
+        IntentKind.TORQUE_COMPLETED,
+        List.of(
+            "torque reached",
+            "torque reached <torque>",
+            "wrench has clicked",
+            "wrench clicked at <torque>",
+            "tightened to torque",
+            "tightened to <torque>"));
+    table.put(
+        IntentKind.ANGLE_COMPLETED,
+        List.of(
+            "angle turned", "angle turned <angle>", "full angle turned", "turned through <angle>"));
+    table.put(
+        IntentKind.READ_BACK_RIGHT,
+        List.of("that is correct", "read back correct", "you heard me right"));
+    table.put(
+        IntentKind.READ_BACK_WRONG,
+        List.of("that was wrong", "no that is wrong", "you got that wrong"));
+  }
+
+  private static void putLoad(Map<IntentKind, List<String>> table) {
+    table.put(
+        IntentKind.WHEELS_CARRY,
+        List.of("wheels carry the car", "car is on its wheels", "car stands on its wheels"));
+    table.put(
+        IntentKind.KNUCKLE_JACKED,
+        List.of("knuckle jacked body lifting", "body lifts off the stand"));
+    table.put(IntentKind.ARCH_HEIGHT, List.of("arch height <length>", "arch height is <length>"));
+    table.put(IntentKind.HANGS_FREE, List.of("suspension hangs free", "wheels are hanging free"));
+    table.put(IntentKind.RIDE_HEIGHT_READ_BACK, List.of("<side> at ride height"));
+    table.put(IntentKind.FULL_DROOP_READ_BACK, List.of("<side> at full droop"));
+    table.put(
+        IntentKind.CAR_RAISED, List.of("car is going up", "raising the car", "car was raised"));
+    table.put(
+        IntentKind.CAR_LOWERED,
+        List.of("car is coming down", "letting the car down", "lowering the car now"));
+    table.put(IntentKind.JACK_MOVED, List.of("jack moved", "i moved the jack", "i moved a stand"));
+  }
+
+  private static void putMoving(Map<IntentKind, List<String>> table) {
+    table.put(
+        IntentKind.GO_TO_STEP,
+        List.of("go to step <step>", "go back to step <step>", "jump to step <step>"));
+    table.put(IntentKind.STEP_BACK, List.of("go back one step", "back to the last step"));
+    table.put(IntentKind.PUT_OFF, List.of("put off <reason>", "put this off <reason>"));
+    table.put(
+        IntentKind.REOPEN,
+        List.of("open this step again", "open step <step> again", "reopen this step"));
+    table.put(
+        IntentKind.SIDE_CHANGE, List.of("change to the <wheel side>", "move to the <wheel side>"));
+    table.put(IntentKind.HOLD, List.of("hold the work", "pause the work"));
+    table.put(IntentKind.RESUME, List.of("resume the work", "carry on working"));
+    table.put(IntentKind.END_OF_WORK, List.of("end of work", "that is the end of work"));
+  }
+
+  private static void putAsking(Map<IntentKind, List<String>> table) {
+    table.put(IntentKind.REPEAT, List.of("say again", "say that again", "please repeat that"));
+    table.put(
+        IntentKind.WHAT_IS_LEFT,
+        List.of("what is left", "what is still open", "what remains open"));
+    table.put(
+        IntentKind.WHERE_AM_I, List.of("where am i", "what step is this", "which step is this"));
+    table.put(IntentKind.NOTE, List.of("take a note", "make a note"));
+    table.put(IntentKind.TIMER_START, List.of("start the timer", "start timing now"));
+    table.put(
+        IntentKind.TIMER_LEFT, List.of("how much time is left", "how long does it still take"));
+    table.put(IntentKind.TIMER_CANCEL, List.of("stop the timer", "forget the timer"));
+  }
+
+  private static Map<SpokenUnit, List<String>> units() {
+    Map<SpokenUnit, List<String>> units = new EnumMap<>(SpokenUnit.class);
+    units.put(
+        SpokenUnit.NEWTON_METRES,
+        List.of("newton meters", "newton meter", "newton metres", "newton metre"));
+    units.put(SpokenUnit.FOOT_POUNDS, List.of("foot pounds", "pound feet", "foot pound"));
+    units.put(SpokenUnit.INCH_POUNDS, List.of("inch pounds", "inch pound"));
+    units.put(SpokenUnit.DEGREES, List.of("degrees", "degree"));
+    units.put(
+        SpokenUnit.MILLIMETRES, List.of("millimeters", "millimeter", "millimetres", "millimetre"));
+    units.put(SpokenUnit.INCHES, List.of("inches", "inch"));
+    units.put(SpokenUnit.BAR, List.of("bar"));
+    units.put(SpokenUnit.KILOMETRES, List.of("kilometers", "kilometer", "kilometres", "kilometre"));
+    return Collections.unmodifiableMap(units);
+  }
+
+  private static <K, V> Map<K, V> ordered(List<Map.Entry<K, V>> entries) {
+    Map<K, V> map = new LinkedHashMap<>();
+    new ArrayList<>(entries).forEach(entry -> map.put(entry.getKey(), entry.getValue()));
+    return Collections.unmodifiableMap(map);
+  }
+}

@@ -1,0 +1,113 @@
+package org.undercall.core.intent;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Every phrase that can be heard, and what it means.
+ *
+ * <p>What can be heard is what can be understood: the recogniser's word list is made from the same
+ * table as the reading of a phrase.
+ */
+public final class Phrasebook {
+  private static final Map<IntentKind, List<Wording>> COMPILED = compiled();
+  private static final SortedSet<String> WORDS = allWords();
+
+  private Phrasebook() {}
+
+  /**
+   * The wordings of a kind, with slots such as {@code <number>} and an optional unit in brackets.
+   *
+   * @return empty for a kind that is not spoken
+   */
+  public static List<String> wordings(IntentKind kind) {
+    return compiledWordings(kind).stream().map(Phrasebook::shown).toList();
+  }
+
+  /**
+   * The phrases to listen for while these kinds are allowed, in a fixed order, lower case.
+   *
+   * @return never empty: "say again" and its like if no allowed kind is spoken
+   */
+  public static List<String> wordList(Set<IntentKind> allowed) {
+    WordList list = new WordList();
+    Stream.of(IntentKind.values())
+        .filter(allowed::contains)
+        .flatMap(kind -> compiledWordings(kind).stream())
+        .forEach(list::add);
+    if (list.phrases().isEmpty()) {
+      compiledWordings(IntentKind.REPEAT).forEach(list::add);
+    }
+    return list.phrases();
+  }
+
+  /** All single words that can be part of a phrase. */
+  public static SortedSet<String> words() {
+    return WORDS;
+  }
+
+  /** The wordings of a kind, ready to be matched. */
+  static List<Wording> compiledWordings(IntentKind kind) {
+    return COMPILED.getOrDefault(kind, List.of());
+  }
+
+  private static Map<IntentKind, List<Wording>> compiled() {
+    Map<IntentKind, List<Wording>> compiled = new EnumMap<>(IntentKind.class);
+    PhraseTable.WORDINGS.forEach(
+        (kind, texts) ->
+            compiled.put(kind, texts.stream().map(text -> Wording.of(kind, text)).toList()));
+    return Collections.unmodifiableMap(compiled);
+  }
+
+  private static SortedSet<String> allWords() {
+    Stream<String> phrases =
+        Stream.of(
+                COMPILED.values().stream()
+                    .flatMap(List::stream)
+                    .flatMap(wording -> Stream.of(wording.before(), wording.after()))
+                    .flatMap(List::stream),
+                PhraseTable.UNITS.values().stream().flatMap(List::stream),
+                PhraseTable.SIDES.values().stream(),
+                PhraseTable.REASONS.values().stream().flatMap(List::stream),
+                Stream.of(
+                        NumberWords.DIGITS,
+                        NumberWords.TEENS,
+                        NumberWords.TENS,
+                        NumberWords.JOINING)
+                    .flatMap(List::stream))
+            .flatMap(part -> part);
+    return Collections.unmodifiableSortedSet(
+        phrases
+            .flatMap(phrase -> Stream.of(phrase.split(" ", -1)))
+            .collect(Collectors.toCollection(TreeSet::new)));
+  }
+
+  private static String shown(Wording wording) {
+    return wording
+        .slot()
+        .map(slot -> wording.filled(shown(slot)))
+        .orElseGet(() -> wording.filled(""));
+  }
+
+  private static String shown(Slot slot) {
+    if (slot.units().isEmpty()) {
+      return "<" + slot.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ">";
+    }
+    List<String> units = new ArrayList<>();
+    for (SpokenUnit unit : SpokenUnit.values()) {
+      if (slot.units().contains(unit)) {
+        units.add(PhraseTable.UNITS.get(unit).get(0));
+      }
+    }
+    return "<number> [" + String.join(" | ", units) + "]";
+  }
+}

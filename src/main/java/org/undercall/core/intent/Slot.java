@@ -1,0 +1,143 @@
+package org.undercall.core.intent;
+
+import static org.undercall.core.intent.SpokenUnit.DEGREES;
+import static org.undercall.core.intent.SpokenUnit.FOOT_POUNDS;
+import static org.undercall.core.intent.SpokenUnit.INCHES;
+import static org.undercall.core.intent.SpokenUnit.INCH_POUNDS;
+import static org.undercall.core.intent.SpokenUnit.MILLIMETRES;
+import static org.undercall.core.intent.SpokenUnit.NEWTON_METRES;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.undercall.core.intent.Intent.OfNumber;
+import org.undercall.core.intent.Intent.OfSide;
+import org.undercall.core.intent.Intent.OfStep;
+import org.undercall.core.intent.Intent.Unclear;
+import org.undercall.core.intent.Intent.Unclear.Reason;
+import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.PutOffReason;
+import org.undercall.core.term.Side;
+
+/** A part of a wording that stands for many words, such as a number or a side. */
+enum Slot {
+  /** A torque: a number, with or without its unit. */
+  TORQUE,
+  /** An angle: a number, with or without its unit. */
+  ANGLE,
+  /** A length: a number, with or without its unit. */
+  LENGTH,
+  /** A number, with or without any unit. */
+  VALUE,
+  /** The number of a step, from 1. */
+  STEP,
+  /** The left side, the right side or the whole car. */
+  SIDE,
+  /** The left or the right side. */
+  WHEEL_SIDE,
+  /** A property class on a bolt head. */
+  MARKING,
+  /** Why a step is put off. */
+  REASON;
+
+  private static final int LARGEST_STEP = 999;
+  private static final Pattern MARKING_FORM = Pattern.compile("[1-9][0-9]?\\.[1-9]");
+
+  /** The slot with a name as written between angle brackets. */
+  static Slot named(String name) {
+    return valueOf(name.replace(' ', '_').toUpperCase(java.util.Locale.ROOT));
+  }
+
+  /** The units that may follow the number. */
+  Set<SpokenUnit> units() {
+    return switch (this) {
+      case TORQUE -> Set.of(NEWTON_METRES, FOOT_POUNDS, INCH_POUNDS);
+      case ANGLE -> Set.of(DEGREES);
+      case LENGTH -> Set.of(MILLIMETRES, INCHES);
+      case VALUE -> Set.of(SpokenUnit.values());
+      default -> Set.of();
+    };
+  }
+
+  /** Reads the words that fill the slot: the intent of this kind, or why there is none. */
+  Intent read(IntentKind kind, List<String> words) {
+    return switch (this) {
+      case TORQUE, ANGLE, LENGTH, VALUE -> quantity(kind, words);
+      case STEP -> step(kind, words);
+      case SIDE, WHEEL_SIDE -> side(kind, String.join(" ", words));
+      case MARKING -> marking(words);
+      case REASON -> reason(String.join(" ", words));
+    };
+  }
+
+  private Intent quantity(IntentKind kind, List<String> words) {
+    for (SpokenUnit unit : SpokenUnit.values()) {
+      for (String wording : PhraseTable.UNITS.get(unit)) {
+        List<String> ending = List.of(wording.split(" ", -1));
+        int numberEnd = words.size() - ending.size();
+        if (units().contains(unit)
+            && numberEnd >= 0
+            && words.subList(numberEnd, words.size()).equals(ending)) {
+          return number(kind, words.subList(0, numberEnd), Optional.of(unit));
+        }
+      }
+    }
+    return number(kind, words, Optional.empty());
+  }
+
+  private static Intent number(IntentKind kind, List<String> words, Optional<SpokenUnit> unit) {
+    NumberReading reading = SpokenNumbers.read(words);
+    return reading instanceof NumberReading.Read read
+        ? new OfNumber(kind, read.number(), unit)
+        : refused(reading);
+  }
+
+  private static Intent step(IntentKind kind, List<String> words) {
+    NumberReading reading = SpokenNumbers.read(words);
+    if (!(reading instanceof NumberReading.Read read)) {
+      return refused(reading);
+    }
+    BigDecimal value = read.number().value();
+    boolean fits = value.scale() == 0 && value.signum() > 0;
+    return fits && value.compareTo(BigDecimal.valueOf(LARGEST_STEP)) <= 0
+        ? new OfStep(kind, value.intValueExact())
+        : new Unclear(Reason.NOT_A_PHRASE);
+  }
+
+  private Intent side(IntentKind kind, String words) {
+    for (Map.Entry<Side, String> side : PhraseTable.SIDES.entrySet()) {
+      if (side.getValue().equals(words) && (this == SIDE || side.getKey() != Side.CAR)) {
+        return new OfSide(kind, side.getKey());
+      }
+    }
+    return new Unclear(Reason.NOT_A_PHRASE);
+  }
+
+  private static Intent marking(List<String> words) {
+    NumberReading reading = SpokenNumbers.read(words);
+    if (!(reading instanceof NumberReading.Read read)) {
+      return refused(reading);
+    }
+    String text = read.number().value().toPlainString();
+    return MARKING_FORM.matcher(text).matches()
+        ? new Intent.Marking(new HeadMarking(text))
+        : new Unclear(Reason.NOT_A_PHRASE);
+  }
+
+  private static Intent reason(String words) {
+    for (Map.Entry<PutOffReason, List<String>> reason : PhraseTable.REASONS.entrySet()) {
+      if (reason.getValue().contains(words)) {
+        return new Intent.PutOff(reason.getKey());
+      }
+    }
+    return new Unclear(Reason.NOT_A_PHRASE);
+  }
+
+  private static Intent refused(NumberReading reading) {
+    boolean several = reading.equals(new NumberReading.Refused(NumberReading.Refusal.AMBIGUOUS));
+    return new Unclear(several ? Reason.AMBIGUOUS_NUMBER : Reason.NOT_A_PHRASE);
+  }
+}

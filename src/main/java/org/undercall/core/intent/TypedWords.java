@@ -1,0 +1,86 @@
+package org.undercall.core.intent;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Turns typed text into the words that would have been spoken: "175 Nm" is "one seven five ...".
+ */
+final class TypedWords {
+  private static final Pattern BREAKS = Pattern.compile("[\\s!?;:]+");
+  private static final Pattern ENDING = Pattern.compile("[.,]+$");
+  private static final Pattern NUMBER =
+      Pattern.compile("(?<whole>[0-9]*)(\\.(?<decimals>[0-9]+))?(?<unit>[^0-9.,]*)");
+
+  /** Signs for units, read only straight after a number. */
+  private static final Map<String, String> UNIT_SIGNS =
+      Map.ofEntries(
+          Map.entry("nm", "newton meters"),
+          Map.entry("n·m", "newton meters"),
+          Map.entry("n.m", "newton meters"),
+          Map.entry("ftlb", "foot pounds"),
+          Map.entry("lbft", "foot pounds"),
+          Map.entry("lbf·ft", "foot pounds"),
+          Map.entry("inlb", "inch pounds"),
+          Map.entry("lbf·in", "inch pounds"),
+          Map.entry("°", "degrees"),
+          Map.entry("deg", "degrees"),
+          Map.entry("mm", "millimeters"),
+          Map.entry("in", "inches"),
+          Map.entry("km", "kilometers"));
+
+  private TypedWords() {}
+
+  /** The words in order, lower case, numbers digit by digit. */
+  static List<String> of(String text) {
+    List<String> words = new ArrayList<>();
+    boolean afterNumber = false;
+    for (String part : BREAKS.split(text.strip().toLowerCase(Locale.ROOT), -1)) {
+      String token = ENDING.matcher(part).replaceAll("");
+      if (token.isEmpty()) {
+        continue;
+      }
+      Matcher number = NUMBER.matcher(token);
+      boolean isNumber =
+          number.matches()
+              && (!number.group("whole").isEmpty() || number.group("decimals") != null);
+      if (isNumber) {
+        addNumber(words, number);
+      } else {
+        addWords(words, afterNumber ? unit(token) : token);
+      }
+      afterNumber = isNumber;
+    }
+    return words;
+  }
+
+  private static void addNumber(List<String> words, Matcher number) {
+    addDigits(words, number.group("whole"));
+    String decimals = number.group("decimals");
+    if (decimals != null) {
+      words.add(NumberWords.POINT);
+      addDigits(words, decimals);
+    }
+    String unit = number.group("unit");
+    if (!unit.isEmpty()) {
+      addWords(words, unit(unit));
+    }
+  }
+
+  private static void addDigits(List<String> words, String digits) {
+    digits.chars().forEach(digit -> words.add(NumberWords.DIGITS.get(digit - '0')));
+  }
+
+  private static String unit(String sign) {
+    return UNIT_SIGNS.getOrDefault(sign.replace("-", ""), sign);
+  }
+
+  private static void addWords(List<String> words, String text) {
+    Arrays.stream(text.split("[ -]+", -1)).filter(word -> !word.isEmpty()).forEach(words::add);
+  }
+}

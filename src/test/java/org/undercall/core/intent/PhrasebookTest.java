@@ -1,0 +1,149 @@
+package org.undercall.core.intent;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class PhrasebookTest {
+  private static final EnumSet<IntentKind> ALL = EnumSet.allOf(IntentKind.class);
+
+  private static Set<String> pairs(List<String> phrases) {
+    Set<String> pairs = new HashSet<>();
+    phrases.forEach(phrase -> pairs.addAll(WordList.pairs(phrase)));
+    return pairs;
+  }
+
+  @Nested
+  class Wordings {
+    @Test
+    void existForEverySpokenKindAndForNoOther() {
+      for (IntentKind kind : IntentKind.values()) {
+        assertEquals(
+            Samples.SPOKEN.contains(kind), !Phrasebook.wordings(kind).isEmpty(), kind + "");
+      }
+    }
+
+    @Test
+    void areAtLeastTwoWordsUnlessANumberIsCalled() {
+      for (IntentKind kind : Samples.SPOKEN) {
+        for (Samples.Sample sample : Samples.of(kind)) {
+          assertTrue(
+              sample.phrase().contains(" ") || kind == IntentKind.VALUE_CALLED, sample.phrase());
+        }
+      }
+    }
+
+    @Test
+    void ofStateChangesHaveTwoFixedWordsAroundASlot() {
+      for (IntentKind kind : Samples.SPOKEN) {
+        for (Wording wording : Phrasebook.compiledWordings(kind)) {
+          int fixed = wording.before().size() + wording.after().size();
+          assertTrue(fixed >= 2 || !kind.changesState(), wording.toString());
+        }
+      }
+    }
+
+    @Test
+    void showTheirSlots() {
+      assertTrue(
+          Phrasebook.wordings(IntentKind.TORQUE_COMPLETED)
+              .contains("tightened to <number> [newton meters | foot pounds | inch pounds]"));
+      assertTrue(Phrasebook.wordings(IntentKind.GO_TO_STEP).contains("go to step <step>"));
+    }
+  }
+
+  @Nested
+  class Kinds {
+    @Test
+    void thatCloseAlsoChangeTheState() {
+      for (IntentKind kind : IntentKind.values()) {
+        assertTrue(!kind.closes() || kind.changesState(), kind + "");
+      }
+    }
+
+    @Test
+    void thatOnlyAskDoNeither() {
+      for (IntentKind kind :
+          List.of(
+              IntentKind.REPEAT,
+              IntentKind.WHAT_IS_LEFT,
+              IntentKind.WHERE_AM_I,
+              IntentKind.VALUE_CALLED,
+              IntentKind.NOTE_TEXT,
+              IntentKind.UNCLEAR)) {
+        assertFalse(kind.changesState(), kind + "");
+      }
+    }
+  }
+
+  @Nested
+  class TheWordList {
+    @Test
+    void ofAllKindsStaysSmall() {
+      int size = Phrasebook.wordList(ALL).size();
+      System.out.println("word list of all kinds: " + size + " phrases");
+      assertTrue(size < 1_500, "phrases: " + size);
+    }
+
+    @ParameterizedTest
+    @EnumSource(IntentKind.class)
+    void ofAKindIsNeverEmptyAndHoldsOnlyPhrasesOfThatKind(IntentKind kind) {
+      List<String> phrases = Phrasebook.wordList(EnumSet.of(kind));
+      Set<IntentKind> expected =
+          Samples.SPOKEN.contains(kind) ? EnumSet.of(kind) : EnumSet.of(IntentKind.REPEAT);
+      assertFalse(phrases.isEmpty());
+      for (String phrase : phrases) {
+        RecognisedPhrase heard = InterpreterTest.heard(phrase, 1);
+        assertTrue(expected.contains(Interpreter.interpret(heard, expected, 1).kind()), phrase);
+      }
+    }
+
+    @Test
+    void isLowerCaseWithoutDoublesAndInAFixedOrder() {
+      List<String> phrases = Phrasebook.wordList(ALL);
+      assertEquals(phrases, Phrasebook.wordList(Set.copyOf(ALL)));
+      assertEquals(phrases.size(), new HashSet<>(phrases).size());
+      for (String phrase : phrases) {
+        assertEquals(phrase.strip().toLowerCase(Locale.ROOT), phrase);
+        assertFalse(phrase.contains(RecognisedPhrase.UNKNOWN));
+      }
+      assertFalse(Phrasebook.wordList(Set.of()).isEmpty());
+    }
+
+    @Test
+    void holdsEveryPairOfNeighbouringWordsOfEveryWholeNumber() {
+      Set<String> heard = pairs(Phrasebook.wordList(EnumSet.of(IntentKind.TORQUE_COMPLETED)));
+      for (int number = 0; number <= NumberWordings.LARGEST; number++) {
+        for (String wording : NumberWordings.of(number)) {
+          List<String> pairs = WordList.pairs("tightened to " + wording);
+          assertTrue(heard.containsAll(pairs), wording);
+        }
+      }
+    }
+
+    @Test
+    void holdsEveryPropertyClassAsAWholePhrase() {
+      List<String> heard = Phrasebook.wordList(EnumSet.of(IntentKind.HEAD_MARKING));
+      Stream.of("four point six", "six point eight", "ten point nine", "twelve point nine")
+          .forEach(m -> assertTrue(pairs(heard).containsAll(WordList.pairs("head marking " + m))));
+    }
+  }
+
+  @Test
+  void everySingleWordIsInTheWordsOfTheBook() {
+    for (String phrase : Phrasebook.wordList(ALL)) {
+      assertTrue(Phrasebook.words().containsAll(List.of(phrase.split(" ", -1))), phrase);
+    }
+  }
+}

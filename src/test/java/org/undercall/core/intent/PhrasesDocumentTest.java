@@ -1,0 +1,84 @@
+package org.undercall.core.intent;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** Keeps {@code docs/phrases.md} the same as the phrasebook. */
+class PhrasesDocumentTest {
+  private static final Path DOCUMENT = Path.of("docs", "phrases.md");
+
+  @Test
+  void theDocumentShowsTheTableAsItIs() throws IOException {
+    String expected = document();
+    if (Boolean.getBoolean("undercall.regenerate")) {
+      Files.createDirectories(DOCUMENT.getParent());
+      Files.writeString(DOCUMENT, expected);
+    }
+    String found = Files.exists(DOCUMENT) ? Files.readString(DOCUMENT) : "";
+    assertEquals(
+        expected,
+        found,
+        "docs/phrases.md is stale: run mvn test -Dtest=PhrasesDocumentTest -Dundercall.regenerate=true");
+  }
+
+  private static String document() {
+    StringBuilder text = new StringBuilder();
+    text.append("# What can be said\n\n");
+    text.append("Made from the phrase table; do not edit by hand.\n\n");
+    text.append("A phrase counts only as a whole. `<...>` stands for the words listed below, ");
+    text.append("`[...]` may be left out, `|` parts alternatives.\n\n");
+    text.append("| Meaning | Say | Closes or confirms | Changes the state |\n");
+    text.append("|---|---|---|---|\n");
+    for (IntentKind kind : IntentKind.values()) {
+      if (!Phrasebook.wordings(kind).isEmpty()) {
+        text.append(row(kind));
+      }
+    }
+    text.append("\n## Slots\n\n| Slot | Words |\n|---|---|\n");
+    text.append("| `<number>` | 0 to 9999, up to three decimals: \"one seven five\", ");
+    text.append("\"one seventy five\", \"a hundred and seventy five\", \"seven point five\" |\n");
+    text.append("| `<step>` | a whole number from 1 |\n");
+    slot(text, "side", PhraseTable.SIDES.values().stream().collect(joined()));
+    slot(text, "wheel side", PhraseTable.SIDES.values().stream().limit(2).collect(joined()));
+    slot(
+        text,
+        "marking",
+        "a property class as a number, such as \"ten point nine\"; expected are "
+            + String.join(", ", PhraseTable.MARKINGS));
+    slot(
+        text,
+        "reason",
+        PhraseTable.REASONS.values().stream().flatMap(r -> r.stream()).collect(joined()));
+    text.append("\nUnits: ");
+    text.append(PhraseTable.UNITS.values().stream().flatMap(u -> u.stream()).collect(joined()));
+    text.append(".\n");
+    return text.toString();
+  }
+
+  private static java.util.stream.Collector<CharSequence, ?, String> joined() {
+    return Collectors.joining("\", \"", "\"", "\"");
+  }
+
+  private static void slot(StringBuilder text, String name, String words) {
+    text.append("| `<").append(name).append(">` | ").append(words).append(" |\n");
+  }
+
+  private static String row(IntentKind kind) {
+    String wordings =
+        Phrasebook.wordings(kind).stream()
+            .map(wording -> "`" + wording.replace("|", "\\|") + "`")
+            .collect(Collectors.joining("<br>"));
+    return "| %s | %s | %s | %s |%n"
+        .formatted(
+            kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '),
+            wordings,
+            kind.closes() ? "yes" : "",
+            kind.changesState() ? "yes" : "")
+        .replace(System.lineSeparator(), "\n");
+  }
+}

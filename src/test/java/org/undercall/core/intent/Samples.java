@@ -1,0 +1,140 @@
+package org.undercall.core.intent;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.undercall.core.intent.SpokenNumber.Style;
+import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.PutOffReason;
+import org.undercall.core.term.Side;
+
+/** Phrases made by hand for each slot, with the intent that they must give. */
+final class Samples {
+  /** Every kind that is found by its words. */
+  static final Set<IntentKind> SPOKEN =
+      EnumSet.complementOf(
+          EnumSet.of(IntentKind.NOTE_TEXT, IntentKind.TIMER_ENDED, IntentKind.UNCLEAR));
+
+  private Samples() {}
+
+  /** A phrase and what it means. */
+  record Sample(String phrase, Intent intent) {}
+
+  /** Every wording of the kind, each with many fillings of its slot. */
+  static List<Sample> of(IntentKind kind) {
+    List<Sample> samples = new ArrayList<>();
+    for (Wording wording : Phrasebook.compiledWordings(kind)) {
+      if (wording.slot().isEmpty()) {
+        samples.add(new Sample(wording.filled(""), new Intent.Plain(kind)));
+      } else {
+        fillings(kind, wording.slot().get())
+            .forEach((text, intent) -> samples.add(new Sample(wording.filled(text), intent)));
+      }
+    }
+    return samples;
+  }
+
+  private static Map<String, Intent> fillings(IntentKind kind, Slot slot) {
+    Map<String, Intent> fillings = new LinkedHashMap<>();
+    switch (slot) {
+      case TORQUE ->
+          numbers(
+              fillings,
+              kind,
+              Map.of(
+                  "newton meters", SpokenUnit.NEWTON_METRES,
+                  "newton metres", SpokenUnit.NEWTON_METRES,
+                  "foot pounds", SpokenUnit.FOOT_POUNDS,
+                  "pound feet", SpokenUnit.FOOT_POUNDS,
+                  "inch pounds", SpokenUnit.INCH_POUNDS));
+      case ANGLE -> numbers(fillings, kind, Map.of("degrees", SpokenUnit.DEGREES));
+      case LENGTH ->
+          numbers(
+              fillings,
+              kind,
+              Map.of(
+                  "millimeters", SpokenUnit.MILLIMETRES,
+                  "millimetres", SpokenUnit.MILLIMETRES,
+                  "inches", SpokenUnit.INCHES));
+      case VALUE ->
+          numbers(
+              fillings,
+              kind,
+              Map.of(
+                  "newton meters", SpokenUnit.NEWTON_METRES,
+                  "degrees", SpokenUnit.DEGREES,
+                  "bar", SpokenUnit.BAR,
+                  "kilometers", SpokenUnit.KILOMETRES,
+                  "inch", SpokenUnit.INCHES));
+      case STEP -> {
+        fillings.put("one", new Intent.OfStep(kind, 1));
+        fillings.put("twelve", new Intent.OfStep(kind, 12));
+        fillings.put("one two", new Intent.OfStep(kind, 12));
+        fillings.put("twenty five", new Intent.OfStep(kind, 25));
+        fillings.put("one hundred and four", new Intent.OfStep(kind, 104));
+      }
+      case SIDE, WHEEL_SIDE -> {
+        fillings.put("left side", new Intent.OfSide(kind, Side.LEFT));
+        fillings.put("right side", new Intent.OfSide(kind, Side.RIGHT));
+        if (slot == Slot.SIDE) {
+          fillings.put("whole car", new Intent.OfSide(kind, Side.CAR));
+        }
+      }
+      case MARKING -> {
+        marking(fillings, "four point six", "4.6");
+        marking(fillings, "four point eight", "4.8");
+        marking(fillings, "five point six", "5.6");
+        marking(fillings, "five point eight", "5.8");
+        marking(fillings, "six point eight", "6.8");
+        marking(fillings, "eight point eight", "8.8");
+        marking(fillings, "nine point eight", "9.8");
+        marking(fillings, "ten point nine", "10.9");
+        marking(fillings, "one zero point nine", "10.9");
+        marking(fillings, "twelve point nine", "12.9");
+      }
+      case REASON -> {
+        fillings.put("for ride height", new Intent.PutOff(PutOffReason.RIDE_HEIGHT));
+        fillings.put("until ride height", new Intent.PutOff(PutOffReason.RIDE_HEIGHT));
+        fillings.put("for full droop", new Intent.PutOff(PutOffReason.FULL_DROOP));
+        fillings.put("waiting for parts", new Intent.PutOff(PutOffReason.WAITING_FOR_PARTS));
+        fillings.put("tool missing", new Intent.PutOff(PutOffReason.TOOL_MISSING));
+        fillings.put("for later", new Intent.PutOff(PutOffReason.LATER));
+      }
+    }
+    return fillings;
+  }
+
+  private static void numbers(
+      Map<String, Intent> fillings, IntentKind kind, Map<String, SpokenUnit> units) {
+    Map<String, SpokenNumber> numbers = new LinkedHashMap<>();
+    numbers.put("five", number("5", Style.DIGIT_BY_DIGIT));
+    numbers.put("ninety", number("90", Style.WORDS));
+    numbers.put("one ten", number("110", Style.WORDS));
+    numbers.put("one seven five", number("175", Style.DIGIT_BY_DIGIT));
+    numbers.put("one seventy five", number("175", Style.WORDS));
+    numbers.put("two hundred and five", number("205", Style.WORDS));
+    numbers.put("a hundred", number("100", Style.WORDS));
+    numbers.put("seven point five", number("7.5", Style.DIGIT_BY_DIGIT));
+    numbers.forEach(
+        (text, value) -> {
+          fillings.put(text, new Intent.OfNumber(kind, value, Optional.empty()));
+          units.forEach(
+              (unitText, unit) ->
+                  fillings.put(
+                      text + " " + unitText, new Intent.OfNumber(kind, value, Optional.of(unit))));
+        });
+  }
+
+  private static SpokenNumber number(String value, Style style) {
+    return new SpokenNumber(new BigDecimal(value), style);
+  }
+
+  private static void marking(Map<String, Intent> fillings, String text, String marking) {
+    fillings.put(text, new Intent.Marking(new HeadMarking(marking)));
+  }
+}
