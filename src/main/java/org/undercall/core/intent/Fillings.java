@@ -4,11 +4,22 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** The words to listen for in each slot. */
 final class Fillings {
   private static final int LARGEST_STEP_LISTENED = 99;
+
+  /** Numbers before a unit's second wording, often the singular. */
+  private static final List<String> SECOND =
+      List.of("one", "five", "zero", "ten", "fifty", "one hundred");
+
+  /**
+   * Three digits, each pair of neighbours three times in each place. Listened for as they are: with
+   * pairs alone, a recogniser tends to lose the third digit.
+   */
+  static final List<String> THREE_DIGITS = threeDigits();
 
   /** Whole numbers that hold every neighbouring pair of number words. */
   private static final List<String> WHOLE_NUMBERS = coveringPairs();
@@ -40,9 +51,8 @@ final class Fillings {
     for (SpokenUnit unit : SpokenUnit.values()) {
       if (slot.units().contains(unit)) {
         List<String> wordings = PhraseTable.UNITS.get(unit);
-        for (String wording : wordings.subList(0, Math.min(2, wordings.size()))) {
-          endings().forEach(number -> all.add(number + " " + wording));
-        }
+        endings().forEach(number -> all.add(number + " " + wordings.get(0)));
+        wordings.stream().skip(1).limit(1).forEach(w -> SECOND.forEach(n -> all.add(n + " " + w)));
       }
     }
     return all;
@@ -81,16 +91,31 @@ final class Fillings {
         .toList();
   }
 
+  private static List<String> threeDigits() {
+    List<String> numbers = new ArrayList<>();
+    for (int pair = 10; pair < 100; pair++) {
+      int first = pair / 10;
+      int second = pair % 10;
+      for (int turn = 0; turn < 3; turn++) {
+        int third = (first + 3 * second + 4 * turn) % 10;
+        numbers.add(digit(first) + " " + digit(second) + " " + digit(third));
+      }
+    }
+    return List.copyOf(numbers);
+  }
+
+  private static String digit(int digit) {
+    return NumberWords.DIGITS.get(digit);
+  }
+
   private static List<String> coveringPairs() {
     List<String> cover = new ArrayList<>();
     Set<String> seen = new HashSet<>();
-    for (int number = 0; number <= NumberWordings.LARGEST; number++) {
-      for (String wording : NumberWordings.of(number)) {
-        if (seen.addAll(WordList.pairs(wording))) {
-          cover.add(wording);
-        }
-      }
-    }
+    IntStream.concat(IntStream.range(0, 2_000), IntStream.range(2, 10).map(n -> 1_000 * n))
+        .mapToObj(NumberWordings::of)
+        .flatMap(Set::stream)
+        .filter(wording -> seen.addAll(WordList.pairs(wording)))
+        .forEach(cover::add);
     return List.copyOf(cover);
   }
 }

@@ -1,6 +1,9 @@
 package org.undercall.core.intent;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The number words that can be heard, each with what it is worth alone. */
 final class NumberWords {
@@ -35,6 +38,12 @@ final class NumberWords {
 
   /** The words that join others to a number. */
   static final List<String> JOINING = List.of(OH, A, AND, HUNDRED, THOUSAND, POINT);
+
+  /** All number words. */
+  static final Set<String> ALL =
+      Stream.of(DIGITS, TEENS, TENS, JOINING)
+          .flatMap(List::stream)
+          .collect(Collectors.toUnmodifiableSet());
 
   private NumberWords() {}
 

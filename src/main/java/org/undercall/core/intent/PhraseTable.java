@@ -2,7 +2,6 @@ package org.undercall.core.intent;
 
 import static java.util.Map.entry;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -24,6 +23,9 @@ final class PhraseTable {
 
   /** The words for each unit; the first two are listened for, any is understood. */
   static final Map<SpokenUnit, List<String>> UNITS = units();
+
+  /** The unit wordings cut into words. */
+  static final Map<List<String>, SpokenUnit> UNIT_WORDS = unitWords();
 
   /** The words for each side. */
   static final Map<Side, String> SIDES =
@@ -172,9 +174,16 @@ final class PhraseTable {
     return Collections.unmodifiableMap(units);
   }
 
+  private static Map<List<String>, SpokenUnit> unitWords() {
+    Map<List<String>, SpokenUnit> words = new LinkedHashMap<>();
+    UNITS.forEach(
+        (unit, wordings) -> wordings.forEach(w -> words.put(List.of(w.split(" ", -1)), unit)));
+    return Collections.unmodifiableMap(words);
+  }
+
   private static <K, V> Map<K, V> ordered(List<Map.Entry<K, V>> entries) {
     Map<K, V> map = new LinkedHashMap<>();
-    new ArrayList<>(entries).forEach(entry -> map.put(entry.getKey(), entry.getValue()));
+    entries.forEach(entry -> map.put(entry.getKey(), entry.getValue()));
     return Collections.unmodifiableMap(map);
   }
 }

@@ -78,12 +78,7 @@ public final class Phrasebook {
                 PhraseTable.UNITS.values().stream().flatMap(List::stream),
                 PhraseTable.SIDES.values().stream(),
                 PhraseTable.REASONS.values().stream().flatMap(List::stream),
-                Stream.of(
-                        NumberWords.DIGITS,
-                        NumberWords.TEENS,
-                        NumberWords.TENS,
-                        NumberWords.JOINING)
-                    .flatMap(List::stream))
+                NumberWords.ALL.stream())
             .flatMap(part -> part);
     return Collections.unmodifiableSortedSet(
         phrases

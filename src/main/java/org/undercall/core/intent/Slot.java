@@ -74,15 +74,13 @@ enum Slot {
   }
 
   private Intent quantity(IntentKind kind, List<String> words) {
-    for (SpokenUnit unit : SpokenUnit.values()) {
-      for (String wording : PhraseTable.UNITS.get(unit)) {
-        List<String> ending = List.of(wording.split(" ", -1));
-        int numberEnd = words.size() - ending.size();
-        if (units().contains(unit)
-            && numberEnd >= 0
-            && words.subList(numberEnd, words.size()).equals(ending)) {
-          return number(kind, words.subList(0, numberEnd), Optional.of(unit));
-        }
+    for (Map.Entry<List<String>, SpokenUnit> unit : PhraseTable.UNIT_WORDS.entrySet()) {
+      List<String> ending = unit.getKey();
+      int numberEnd = words.size() - ending.size();
+      if (numberEnd >= 0
+          && words.subList(numberEnd, words.size()).equals(ending)
+          && units().contains(unit.getValue())) {
+        return number(kind, words.subList(0, numberEnd), Optional.of(unit.getValue()));
       }
     }
     return number(kind, words, Optional.empty());

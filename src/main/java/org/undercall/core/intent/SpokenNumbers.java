@@ -50,6 +50,9 @@ public final class SpokenNumbers {
    * @param words lower case
    */
   public static NumberReading read(List<String> words) {
+    if (words.isEmpty() || !NumberWords.ALL.containsAll(words)) {
+      return new Refused(Refusal.NOT_A_NUMBER);
+    }
     SpokenNumber number = number(words);
     if (number != null) {
       return new Read(number);
