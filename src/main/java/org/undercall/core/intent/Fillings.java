@@ -16,8 +16,8 @@ final class Fillings {
       List.of("one", "five", "zero", "ten", "fifty", "one hundred");
 
   /**
-   * Three digits, each pair of neighbours three times in each place. Listened for as they are: with
-   * pairs alone, a recogniser tends to lose the third digit.
+   * Three digits, each first pair with three endings. Listened for as they are: with pairs alone, a
+   * recogniser tends to lose the third digit.
    */
   static final List<String> THREE_DIGITS = threeDigits();
 

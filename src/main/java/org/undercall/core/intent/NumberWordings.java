@@ -14,7 +14,7 @@ final class NumberWordings {
 
   private NumberWordings() {}
 
-  /** All wordings, digit by digit first. */
+  /** All wordings, sorted. */
   static Set<String> of(int number) {
     if (number < 0 || number > LARGEST) {
       throw new IllegalArgumentException("a spoken number is 0 to " + LARGEST + ": " + number);

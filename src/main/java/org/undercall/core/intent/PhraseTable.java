@@ -93,7 +93,7 @@ final class PhraseTable {
         List.of(
             "torque reached",
             "torque reached <torque>",
-            "wrench has clicked",
+            "wrench clicked",
             "wrench clicked at <torque>",
             "tightened to torque",
             "tightened to <torque>"));
