@@ -2,6 +2,7 @@ package org.undercall;
 
 import java.io.PrintWriter;
 import java.util.regex.Pattern;
+import org.undercall.command.DemoCommand;
 import org.undercall.command.ListenCommand;
 import org.undercall.command.MicrophonesCommand;
 import org.undercall.command.RehearseCommand;
@@ -24,6 +25,7 @@ import picocli.CommandLine.Spec;
     exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {"0:all is well", "1:a fault, one line with its code", "2:wrong usage"},
     subcommands = {
+      DemoCommand.class,
       WorkCommand.class,
       RehearseCommand.class,
       ReviewCommand.class,

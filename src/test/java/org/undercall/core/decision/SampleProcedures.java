@@ -111,7 +111,8 @@ final class SampleProcedures {
   }
 
   private static Step step(String id, SplittableRandom random) {
-    LoadCondition some = LoadCondition.values()[1 + random.nextInt(2)];
+    LoadCondition some =
+        random.nextBoolean() ? LoadCondition.RIDE_HEIGHT : LoadCondition.FULL_DROOP;
     return switch (random.nextInt(9)) {
       case 0 -> doStep(id, random.nextBoolean(), random.nextInt(3) == 0);
       case 1 -> measure(id, random.nextBoolean(), random.nextBoolean());
@@ -137,7 +138,7 @@ final class SampleProcedures {
     return fasten(
         id,
         new Fastener.Part(Hardware.SELF_LOCKING_NUT, random.nextBoolean(), Lubrication.DRY),
-        LoadCondition.values()[random.nextInt(3)],
+        List.of(LoadCondition.values()).get(random.nextInt(3)),
         List.of(new Variant(Optional.empty(), stages)));
   }
 }

@@ -1,0 +1,120 @@
+package org.undercall.demo;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import org.undercall.Dialogue;
+import org.undercall.EndOfSpeech;
+import org.undercall.LazyEar;
+import org.undercall.SoundEar;
+import org.undercall.Time;
+import org.undercall.Voice;
+import org.undercall.Work;
+import org.undercall.adapter.files.LogFault;
+import org.undercall.adapter.files.ProcedureFaults;
+import org.undercall.adapter.files.SessionFolder;
+import org.undercall.adapter.recogniser.RecogniserMaker;
+import org.undercall.adapter.speaker.DemoVoices;
+import org.undercall.adapter.speaker.Pcm;
+import org.undercall.adapter.speaker.SpokenCache;
+import org.undercall.adapter.speaker.Voices;
+import org.undercall.adapter.speaker.WavTimeline;
+import org.undercall.adapter.speaker.WavVoice;
+import org.undercall.core.intent.Phrasebook;
+
+/**
+ * The main job without people and without sound hardware: invented technicians speak a script, the
+ * real recogniser hears it, the replies are spoken, and all of it is written to a WAV file.
+ */
+public final class Demo {
+  private static final int RATE = DemoVoices.RATE;
+
+  private final Path procedure;
+  private final Script script;
+  private final Path cache;
+  private final Map<String, SpokenCache> speakers = new TreeMap<>();
+
+  private Demo(Path procedure, Script script, Path cache) {
+    this.procedure = procedure;
+    this.script = script;
+    this.cache = cache;
+  }
+
+  /**
+   * A demonstration of a procedure and a script.
+   *
+   * @param cache folder that keeps spoken sound
+   */
+  public static Demo of(Path procedure, Path script, Path cache) throws IOException {
+    return new Demo(procedure, Script.read(script), cache);
+  }
+
+  /**
+   * Runs it in a new session.
+   *
+   * @param sessions the folder of all sessions
+   * @param model loads the recogniser, on a thread of its own
+   * @param dialogue prints what is heard and said, as it happens
+   * @return the folder of the session; {@code dialogue.wav} in it holds the sound of both sides
+   */
+  public SessionFolder run(Path sessions, Callable<RecogniserMaker> model, Dialogue dialogue)
+      throws ProcedureFaults, LogFault, IOException {
+    Files.createDirectories(sessions);
+    Path sound = Files.createTempFile(sessions, "dialogue", ".wav");
+    SessionFolder folder;
+    try (WavTimeline timeline = new WavTimeline(sound, RATE);
+        Work work = Work.on(procedure, sessions, true)) {
+      folder = work.folder();
+      converse(work, timeline, model, dialogue);
+    }
+    Files.move(sound, folder.path().resolve("dialogue.wav"));
+    return folder;
+  }
+
+  private void converse(
+      Work work, WavTimeline timeline, Callable<RecogniserMaker> model, Dialogue dialogue)
+      throws LogFault {
+    Clock clock = new Clock();
+    try (WavVoice voice = new WavVoice(speaker("mary"), timeline, clock::millis);
+        Voice printed = dialogue.of(voice)) {
+      clock.frames =
+          new ScriptFrames(script, (line, at) -> spoken(line, at, timeline), voice::endMillis);
+      LazyEar ear =
+          LazyEar.start(
+              () ->
+                  new SoundEar(
+                      clock.frames,
+                      model.call(),
+                      Phrasebook::wordList,
+                      EndOfSpeech.byRecogniser()));
+      Time time = Time.ofSound(OffsetDateTime.now(ZoneId.systemDefault()), clock::millis);
+      work.run(dialogue.of(ear), printed, time);
+      ear.close();
+    } finally {
+      speakers.values().forEach(SpokenCache::close);
+    }
+  }
+
+  private static final class Clock {
+    private ScriptFrames frames;
+
+    long millis() {
+      return frames == null ? 0 : frames.millis();
+    }
+  }
+
+  private byte[] spoken(Script.Line line, long atMillis, WavTimeline timeline) {
+    Pcm sound = speaker(line.speaker()).speak(line.words());
+    timeline.add(atMillis, sound);
+    return sound.bytes();
+  }
+
+  private SpokenCache speaker(String name) {
+    return speakers.computeIfAbsent(name, n -> Voices.synthesiser(n, cache));
+  }
+}
