@@ -1,7 +1,9 @@
 package org.undercall;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -32,6 +34,7 @@ public final class SoundEar implements Ear {
   private final RecogniserMaker maker;
   private final Function<Set<IntentKind>, List<String>> phrases;
   private final EndOfSpeech end;
+  private final Map<Set<IntentKind>, List<String>> lists = new HashMap<>();
   private Set<IntentKind> allowed = Set.of();
   private Recogniser recogniser;
   private long position;
@@ -149,9 +152,13 @@ public final class SoundEar implements Ear {
   }
 
   private List<String> listed() {
-    List<String> list = new ArrayList<>(phrases.apply(allowed));
-    list.add(RecognisedPhrase.UNKNOWN);
-    return list;
+    return lists.computeIfAbsent(
+        allowed,
+        kinds -> {
+          List<String> list = new ArrayList<>(phrases.apply(kinds));
+          list.add(RecognisedPhrase.UNKNOWN);
+          return List.copyOf(list);
+        });
   }
 
   private void drop() {

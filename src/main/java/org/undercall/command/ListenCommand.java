@@ -104,6 +104,7 @@ public final class ListenCommand implements Callable<Integer> {
         SpeechModel loaded = model.load(spec.commandLine().getErr());
         SoundEar ear =
             new SoundEar(frames, loaded, Phrasebook::wordList, EndOfSpeech.byRecogniser())) {
+      ear.forget();
       while (true) {
         ear.next(allowed, PATIENCE_MILLIS).ifPresent(phrase -> print(phrase, allowed, out));
       }
