@@ -10,20 +10,22 @@ import org.undercall.adapter.speaker.SpeakerException.Fault;
  * Their sound has 16,000 samples a second, as the recogniser wants it.
  */
 public enum DemoVoices {
-  ALTO(""),
-  TENOR("TractScaler(amount:1.1)+F0Add(f0Add:-60.0)"),
-  LOW("TractScaler(amount:1.15)+F0Add(f0Add:-80.0)+Rate(durScale:1.1)"),
-  HIGH("TractScaler(amount:0.93)+F0Add(f0Add:40.0)"),
-  SLOW("F0Add(f0Add:-20.0)+Rate(durScale:1.25)"),
-  BRISK("F0Add(f0Add:15.0)+Rate(durScale:0.88)");
+  ALTO("F0Scale(f0Scale:0.7)", 1.0),
+  TENOR("F0Scale(f0Scale:0.7)", 0.9),
+  LOW("TractScaler(amount:0.92)+F0Scale(f0Scale:0.7)", 0.85),
+  HIGH("TractScaler(amount:0.92)", 1.0),
+  BRISK("F0Scale(f0Scale:0.7)", 1.1),
+  LIVELY("F0Scale(f0Scale:1.3)", 0.95);
 
   /** Samples a second of every demo voice. */
   public static final int RATE = 16_000;
 
   private final String effects;
+  private final double speed;
 
-  DemoVoices(String effects) {
+  DemoVoices(String effects, double speed) {
     this.effects = effects;
+    this.speed = speed;
   }
 
   /** The names, lower case. */
@@ -49,6 +51,6 @@ public enum DemoVoices {
 
   /** A synthesiser that speaks with this voice. */
   public Synthesiser synthesiser() {
-    return MarySynthesiser.withEffects(name().toLowerCase(Locale.ROOT), effects, RATE);
+    return MarySynthesiser.withEffects(name().toLowerCase(Locale.ROOT), effects, speed, RATE);
   }
 }

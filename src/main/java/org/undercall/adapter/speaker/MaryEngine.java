@@ -17,6 +17,8 @@ import org.undercall.adapter.speaker.SpeakerException.Fault;
 final class MaryEngine {
   static final String VOICE = "cmu-slt-hsmm";
 
+  private static final int TAIL_MILLIS = 150;
+
   private static MaryEngine only;
 
   private final CompletableFuture<LocalMaryInterface> mary = new CompletableFuture<>();
@@ -56,7 +58,7 @@ final class MaryEngine {
     synchronized (ready) {
       try {
         ready.setAudioEffects(effects);
-        Pcm sound = samples(ready.generateAudio(words));
+        Pcm sound = samples(ready.generateAudio(ended(words))).withTail(TAIL_MILLIS);
         if (sound.peak() == 0) {
           throw new SpeakerException(Fault.NO_SOUND, "no sound came for \"" + words + "\"");
         }
@@ -65,6 +67,11 @@ final class MaryEngine {
         throw new SpeakerException(Fault.MARY_FAILED, "cannot say \"" + words + "\": " + e, e);
       }
     }
+  }
+
+  /** With an end mark: without one this voice speaks at half its pace. */
+  private static String ended(String words) {
+    return words.matches("(?s).*[.!?]\\s*") ? words : words.replaceFirst("[,;:\\s-]*$", ".");
   }
 
   private LocalMaryInterface ready() {

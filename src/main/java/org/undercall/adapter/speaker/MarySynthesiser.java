@@ -10,11 +10,13 @@ package org.undercall.adapter.speaker;
 public final class MarySynthesiser implements Synthesiser {
   private final String name;
   private final String effects;
+  private final double speed;
   private final int rate;
 
-  private MarySynthesiser(String name, String effects, int rate) {
+  private MarySynthesiser(String name, String effects, double speed, int rate) {
     this.name = name;
     this.effects = effects;
+    this.speed = speed;
     this.rate = rate;
   }
 
@@ -24,18 +26,20 @@ public final class MarySynthesiser implements Synthesiser {
    * @param rate samples a second of the sound it makes
    */
   public static MarySynthesiser plain(int rate) {
-    return new MarySynthesiser("mary", "", rate);
+    return new MarySynthesiser("mary", "", 1, rate);
   }
 
   /**
    * The voice with audio effects, for another speaker.
    *
    * @param name the speaker's name
-   * @param effects MaryTTS audio effects, for example {@code F0Add(f0Add:-40.0)}
+   * @param effects MaryTTS audio effects, for example {@code F0Add(f0Add:-40.0)}; the effect Rate
+   *     does nothing to this voice
+   * @param speed 1 as it is; above 1 faster, higher and with a shorter throat
    * @param rate samples a second of the sound it makes
    */
-  public static MarySynthesiser withEffects(String name, String effects, int rate) {
-    return new MarySynthesiser(name, effects, rate);
+  public static MarySynthesiser withEffects(String name, String effects, double speed, int rate) {
+    return new MarySynthesiser(name, effects, speed, rate);
   }
 
   /** Starts the engine without waiting for it. */
@@ -45,11 +49,11 @@ public final class MarySynthesiser implements Synthesiser {
 
   @Override
   public String voice() {
-    return name + " " + MaryEngine.VOICE + " " + effects + " " + rate;
+    return name + " " + MaryEngine.VOICE + " " + effects + " " + speed + " " + rate;
   }
 
   @Override
   public Pcm speak(String words) {
-    return Resampler.to(MaryEngine.started().speak(words, effects), rate);
+    return Resampler.to(MaryEngine.started().speak(words, effects).sped(speed), rate);
   }
 }

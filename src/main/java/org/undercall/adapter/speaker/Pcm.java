@@ -4,6 +4,8 @@ import java.util.Arrays;
 
 /** Sound: mono, 16 bit, signed, at one sampling rate. Never changed once made. */
 public final class Pcm {
+  private static final int QUIET = 150;
+
   private final int rate;
   private final short[] samples;
 
@@ -37,6 +39,21 @@ public final class Pcm {
   /** Silence of a length in milliseconds. */
   static Pcm silence(int rate, int millis) {
     return new Pcm(rate, new short[(int) ((long) rate * millis / 1000)]);
+  }
+
+  /** The same sound with silence at its end cut down to a length in milliseconds. */
+  Pcm withTail(int millis) {
+    int end = samples.length;
+    while (end > 0 && Math.abs((int) samples[end - 1]) < QUIET) {
+      end--;
+    }
+    int keep = (int) Math.min(samples.length, end + (long) rate * millis / 1000);
+    return new Pcm(rate, Arrays.copyOf(samples, keep));
+  }
+
+  /** The same samples at another rate: higher is faster and higher in pitch. */
+  Pcm sped(double factor) {
+    return new Pcm((int) Math.round(rate * factor), samples);
   }
 
   /** Samples a second. */

@@ -1,0 +1,57 @@
+package org.undercall.adapter.speaker;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.undercall.adapter.speaker.SpeakerException.Fault;
+
+/** A sound device that keeps what is written, and can be absent, lost, or call back. */
+final class FakeLine implements SoundLine {
+  final List<String> calls = new ArrayList<>();
+  long written;
+  boolean absent;
+  boolean lost;
+  boolean running;
+  Runnable duringWrite = () -> {};
+
+  @Override
+  public void open(int rate) {
+    if (absent) {
+      throw new SpeakerException(Fault.NO_DEVICE, "no sound device");
+    }
+    running = true;
+    calls.add("open " + rate);
+  }
+
+  @Override
+  public int write(byte[] bytes, int offset, int length) {
+    duringWrite.run();
+    if (lost || !running) {
+      return 0;
+    }
+    written += length;
+    return length;
+  }
+
+  @Override
+  public void drain() {
+    calls.add("drain");
+  }
+
+  @Override
+  public void silence() {
+    running = false;
+    calls.add("silence");
+  }
+
+  @Override
+  public void resume() {
+    running = true;
+    calls.add("resume");
+  }
+
+  @Override
+  public void close() {
+    running = false;
+    calls.add("close");
+  }
+}

@@ -1,0 +1,106 @@
+package org.undercall.adapter.speaker;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.undercall.adapter.speaker.SpeakerException.Fault;
+
+class SpeakerVoiceTest {
+  private static final int MILLI = FakeSynthesiser.RATE / 1000 * 2;
+
+  private final FakeLine line = new FakeLine();
+  private final FakeSynthesiser maker = new FakeSynthesiser(1000);
+  private final SpeakerVoice voice = new SpeakerVoice(maker, line);
+
+  @Test
+  void silenceGoesBeforeTheFirstWordsOnly() {
+    voice.say("one");
+    assertEquals(1600 * MILLI, line.written);
+    voice.say("two");
+    assertEquals(2600 * MILLI, line.written);
+    assertEquals(List.of("open 16000", "drain", "drain"), line.calls);
+  }
+
+  @Test
+  void blankWordsDoNotOpenTheDevice() {
+    voice.say("  ");
+    assertEquals(List.of(), line.calls);
+  }
+
+  @Nested
+  class Stop {
+    @Test
+    void theRestOfTheSentenceAndTheNextOnesAreNotSaid() {
+      line.duringWrite = () -> stopAfter(800);
+      voice.say("One. Two. Three.");
+      assertTrue(line.written <= 820L * MILLI, "written " + line.written);
+      assertEquals(List.of("One."), maker.asked);
+      assertTrue(line.calls.contains("silence"));
+      assertTrue(!line.calls.contains("drain"));
+    }
+
+    @Test
+    void theNextWordsAreSaid() {
+      line.duringWrite = () -> stopAfter(800);
+      voice.say("one");
+      long before = line.written;
+      line.duringWrite = () -> {};
+      voice.say("two");
+      assertEquals(1000 * MILLI, line.written - before);
+    }
+
+    @Test
+    void stoppingASilentVoiceDoesNotStopTheNextWords() {
+      voice.say("one");
+      voice.stop();
+      voice.say("two");
+      assertEquals(2600 * MILLI, line.written);
+    }
+
+    private void stopAfter(int millis) {
+      if (line.written == (long) millis * MILLI) {
+        voice.stop();
+      }
+    }
+  }
+
+  @Nested
+  class Trouble {
+    @Test
+    void noDeviceIsACodedError() {
+      line.absent = true;
+      SpeakerException e = assertThrows(SpeakerException.class, () -> voice.say("one"));
+      assertEquals(Fault.NO_DEVICE, e.fault());
+    }
+
+    @Test
+    void aLostDeviceIsACodedErrorAndIsOpenedAgain() {
+      voice.say("one");
+      line.lost = true;
+      SpeakerException e = assertThrows(SpeakerException.class, () -> voice.say("two"));
+      assertEquals(Fault.DEVICE_GONE, e.fault());
+      line.lost = false;
+      long before = line.written;
+      voice.say("three");
+      assertEquals(1600 * MILLI, line.written - before);
+    }
+
+    @Test
+    void theSecondVoiceSaysWhatTheFirstCannot() {
+      List<String> printed = new ArrayList<>();
+      SteadyVoice steady = new SteadyVoice(voice, new PrintVoice(printed::add), printed::add);
+      line.absent = true;
+      steady.say("one");
+      steady.say("two");
+      line.absent = false;
+      steady.say("three");
+      assertEquals(List.of("SPK-001 no sound device", "one", "two"), printed);
+      assertEquals(1600 * MILLI, line.written);
+    }
+  }
+}
