@@ -22,10 +22,15 @@ public record Plausibility(Verdict verdict, double lowest, double highest) {
     TOO_LOW,
     /** Below yield, whatever the friction. */
     PLAUSIBLE,
-    /** May reach yield if the friction is low. */
-    NEAR_YIELD,
+    /** Fits, but reaches yield where the friction is at its lowest; worth a remark. */
+    PLAUSIBLE_NEAR_YIELD,
     /** Reaches yield, whatever the friction. */
-    TOO_HIGH
+    TOO_HIGH;
+
+    /** Whether the torque fits the bolt. */
+    public boolean plausible() {
+      return this == PLAUSIBLE || this == PLAUSIBLE_NEAR_YIELD;
+    }
   }
 
   /** Judges a torque alone. */
@@ -40,7 +45,7 @@ public record Plausibility(Verdict verdict, double lowest, double highest) {
       return Verdict.TOO_HIGH;
     }
     if (highest >= 1) {
-      return Verdict.NEAR_YIELD;
+      return Verdict.PLAUSIBLE_NEAR_YIELD;
     }
     return highest < TOO_LOW ? Verdict.TOO_LOW : Verdict.PLAUSIBLE;
   }

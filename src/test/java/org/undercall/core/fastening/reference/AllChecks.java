@@ -20,8 +20,4 @@ final class AllChecks {
         .flatMap(Function.identity())
         .toList();
   }
-
-  static List<Check> of(Group group) {
-    return list().stream().filter(check -> check.group() == group).toList();
-  }
 }

@@ -81,6 +81,14 @@ final class JointChecks {
     return ours.map(o -> PreloadChecks.publishedOrValue(Group.JOINT, row, what, o));
   }
 
+  /** The examples that we give no value for. */
+  static List<String> withoutOurs() {
+    return Rows.of("04a_angle_examples").stream()
+        .filter(row -> example(row).isEmpty())
+        .map(row -> row.get("id") + " " + row.get("what"))
+        .toList();
+  }
+
   private static Stream<Check> scatter() {
     return Rows.of("04b_torque_vs_torque_angle_scatter").stream()
         .flatMap(

@@ -1,0 +1,143 @@
+package org.undercall.core.fastening;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.undercall.core.fastening.QuantitiesTest.refusal;
+
+import org.apache.commons.math3.analysis.integration.SimpsonIntegrator;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+
+@DisplayName("Bush twist")
+class BushTest {
+  private static final Range<Height> TRAVEL = new Range<>(Height.mm(-100), Height.mm(70));
+  private final ArmSwing arm = new ArmSwing(Length.mm(350), Height.mm(-10), TRAVEL);
+
+  @Nested
+  class OfAnArm {
+
+    @Test
+    void isZeroAtRideHeightIfTightenedThere() {
+      ArmSwing.Twist twist = arm.tightenedAt(Height.mm(-10));
+      assertEquals(0, twist.atRide().degrees());
+      assertEquals(0, twist.here().degrees());
+      assertEquals(-14.964, twist.atDroop().degrees(), 0.001);
+      assertEquals(13.174, twist.atBump().degrees(), 0.001);
+      assertEquals(14.964, twist.worst().degrees(), 0.001);
+    }
+
+    @Test
+    void isPresetIfTightenedHangingFree() {
+      ArmSwing.Twist twist = arm.tightenedAt(Height.mm(-100));
+      assertEquals(-14.964, twist.here().degrees(), 0.001);
+      assertEquals(14.964, twist.atRide().degrees(), 0.001);
+      assertEquals(0, twist.atDroop().degrees());
+      assertEquals(28.139, twist.worst().degrees(), 0.001);
+    }
+
+    @Test
+    void followsTheWheelArch() {
+      assertEquals(Height.mm(-10), arm.heightFor(Length.mm(382), Length.mm(382)));
+      assertEquals(Height.mm(-50), arm.heightFor(Length.mm(382), Length.mm(422)));
+      assertEquals(Height.mm(10), arm.heightFor(Length.mm(382), Length.mm(362)));
+    }
+
+    @Test
+    void staysWithinALimitInsideTheTolerance() {
+      Range<Height> tolerance = arm.tolerance(Rotation.degrees(5));
+      for (Height offset : new Height[] {tolerance.low(), tolerance.high()}) {
+        Height height = Height.mm(-10 + offset.millimetres());
+        assertEquals(5, arm.tightenedAt(height).atRide().size().degrees(), 1e-9);
+      }
+      assertEquals(-30.5, tolerance.low().millimetres(), 0.1);
+      assertEquals(30.5, tolerance.high().millimetres(), 0.1);
+    }
+
+    @Test
+    void toleranceEndsWhereTheArmStandsUpright() {
+      Range<Height> tolerance = arm.tolerance(Rotation.degrees(120));
+      assertEquals(-340, tolerance.low().millimetres(), 1e-9);
+      assertEquals(360, tolerance.high().millimetres(), 1e-9);
+    }
+
+    @Test
+    void refusesHeightsTheArmCannotReach() {
+      assertTrue(refusal(() -> arm.angleAt(Height.mm(351))).startsWith("FAS-052"));
+      assertEquals(90, arm.angleAt(Height.mm(350)).degrees(), 1e-9);
+      assertEquals(-90, arm.angleAt(Height.mm(-350)).degrees(), 1e-9);
+      assertTrue(
+          refusal(() -> new ArmSwing(Length.mm(99), Height.mm(0), TRAVEL)).startsWith("FAS-050"));
+      assertTrue(
+          refusal(
+                  () ->
+                      new ArmSwing(
+                          Length.mm(60), Height.mm(0), new Range<>(Height.mm(0), Height.mm(61))))
+              .startsWith("FAS-050"));
+      assertTrue(
+          refusal(() -> new ArmSwing(Length.mm(350), Height.mm(71), TRAVEL)).startsWith("FAS-051"));
+      assertTrue(refusal(() -> arm.tolerance(Rotation.degrees(0))).startsWith("FAS-001"));
+    }
+
+    @Test
+    void mayReachAsFarAsItIsLong() {
+      Range<Height> whole = new Range<>(Height.mm(-100), Height.mm(100));
+      ArmSwing upright = new ArmSwing(Length.mm(100), Height.mm(0), whole);
+      assertEquals(90, upright.tightenedAt(Height.mm(0)).atBump().degrees(), 1e-9);
+    }
+  }
+
+  @Nested
+  class WithALimit {
+
+    @Test
+    void warnsAboveItAndNotAtIt() {
+      assertFalse(PresetLimit.PROPOSED.exceededBy(Rotation.degrees(5)));
+      assertTrue(PresetLimit.PROPOSED.exceededBy(Rotation.degrees(5.01)));
+      assertTrue(PresetLimit.PROPOSED.exceededBy(Rotation.degrees(-5.01)));
+    }
+
+    @Test
+    void isASettingThatLeavesATolerance() {
+      PresetLimit limit = new PresetLimit(Rotation.degrees(3));
+      assertEquals(arm.tolerance(Rotation.degrees(3)), limit.tolerance(arm));
+      assertTrue(refusal(() -> new PresetLimit(Rotation.degrees(0))).startsWith("FAS-001"));
+    }
+  }
+
+  @Nested
+  class OfRubber {
+    private final BondedBush bush =
+        new BondedBush(Length.mm(12), Length.mm(20), Length.mm(50), new Stress(0.8));
+
+    @Test
+    void strainAddsUpToTheTwist() {
+      Rotation twist = Rotation.degrees(15);
+      double inside = bush.strainInside(twist);
+      SimpsonIntegrator integrator = new SimpsonIntegrator();
+      double angle = integrator.integrate(10_000, r -> inside * 12 * 12 / (r * r) / r, 12, 20);
+      assertEquals(twist.inRadians(), angle, 1e-6);
+      assertEquals(inside * 144 / 400, bush.strainOutside(twist), 1e-12);
+    }
+
+    @Test
+    void momentCarriesTheSignAndStrainDoesNot() {
+      Rotation back = Rotation.degrees(-15);
+      assertEquals(-29.61, bush.moment(back).newtonMetres(), 0.005);
+      assertEquals(0.818, bush.strainInside(back), 0.0005);
+    }
+
+    @Test
+    void needsRubberBetweenItsSleeves() {
+      assertTrue(
+          refusal(
+                  () ->
+                      new BondedBush(Length.mm(12), Length.mm(12), Length.mm(50), new Stress(0.8)))
+              .startsWith("FAS-004"));
+      assertTrue(
+          refusal(() -> new BondedBush(Length.mm(12), Length.mm(20), Length.mm(50), new Stress(0)))
+              .startsWith("FAS-001"));
+    }
+  }
+}
