@@ -5,6 +5,7 @@ import java.util.regex.Pattern;
 import org.undercall.command.DemoCommand;
 import org.undercall.command.ListenCommand;
 import org.undercall.command.MicrophonesCommand;
+import org.undercall.command.PrepareCommand;
 import org.undercall.command.RehearseCommand;
 import org.undercall.command.ReviewCommand;
 import org.undercall.command.SayCommand;
@@ -31,7 +32,8 @@ import picocli.CommandLine.Spec;
       ReviewCommand.class,
       SayCommand.class,
       ListenCommand.class,
-      MicrophonesCommand.class
+      MicrophonesCommand.class,
+      PrepareCommand.class
     })
 public final class App implements Runnable {
   private static final Pattern CODED = Pattern.compile("[A-Z]{3}-\\d{3} .*", Pattern.DOTALL);
