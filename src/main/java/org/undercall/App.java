@@ -2,6 +2,7 @@ package org.undercall;
 
 import java.io.PrintWriter;
 import java.util.regex.Pattern;
+import org.undercall.command.CheckCommand;
 import org.undercall.command.DemoCommand;
 import org.undercall.command.ListenCommand;
 import org.undercall.command.MicrophonesCommand;
@@ -30,6 +31,7 @@ import picocli.CommandLine.Spec;
       WorkCommand.class,
       RehearseCommand.class,
       ReviewCommand.class,
+      CheckCommand.class,
       SayCommand.class,
       ListenCommand.class,
       MicrophonesCommand.class,

@@ -61,6 +61,11 @@ final class Faults {
     return unusable.contains(pointer);
   }
 
+  /** Where the values of the file stand. */
+  FilePlaces places() {
+    return new FilePlaces(values);
+  }
+
   /** Ends the reading if there is any fault. */
   void throwIfAny() throws ProcedureFaults {
     if (!found.isEmpty()) {

@@ -26,6 +26,7 @@ public final class ProcedureFile {
     Ready.SCHEMA.check(root, faults);
     new ProcedureRules(faults).check(root);
     faults.throwIfAny();
-    return new LoadedProcedure(ProcedureReader.procedure(root), file, text.sha256());
+    return new LoadedProcedure(
+        ProcedureReader.procedure(root), file, text.sha256(), faults.places());
   }
 }

@@ -10,12 +10,14 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
+import org.undercall.core.procedure.JointKind;
 import org.undercall.core.procedure.Lubrication;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Tool;
 import org.undercall.core.procedure.Variant;
+import org.undercall.core.procedure.Wheels;
 import org.undercall.core.procedure.WorkPhase;
 import org.undercall.core.term.Angle;
 import org.undercall.core.term.HeadMarking;
@@ -64,12 +66,15 @@ final class ProcedureReader {
             flag(step, "changesLoad"));
     String kind = text(step, "kind");
     return switch (kind) {
-      case "do" -> new Step.Do(head, Optional.ofNullable(step.path("check").textValue()));
+      case "do" -> new Step.Do(head, optional(step, "check"), wheels(step.path("wheelsOn")));
       case "measure" -> measure(head, step);
       case "fasten" -> new Step.Fasten(head, fastener(step.get("fastener")));
       case "wait" -> new Step.Wait(head, Duration.ofSeconds(step.get("seconds").intValue()));
       case "load" ->
-          new Step.Load(head, FileWords.constant(LoadCondition.class, text(step, "condition")));
+          new Step.Load(
+              head,
+              FileWords.constant(LoadCondition.class, text(step, "condition")),
+              flag(step, "byWheels"));
       case "hand-over" -> new Step.HandOver(head, text(step, "due"));
       default -> throw new IllegalStateException("no such kind of step: " + kind);
     };
@@ -98,12 +103,29 @@ final class ProcedureReader {
             fastener.path("count").asInt(1), list(fastener, "order", JsonNode::intValue)),
         fastener.has("variants")
             ? list(fastener, "variants", ProcedureReader::variant)
-            : List.of(variant(fastener)));
+            : List.of(variant(fastener)),
+        joint(fastener));
+  }
+
+  private static Fastener.Joint joint(JsonNode fastener) {
+    return new Fastener.Joint(
+        optional(fastener, "joint").map(word -> FileWords.constant(JointKind.class, word)),
+        optional(fastener, "arm"),
+        optional(fastener, "needsReason"),
+        flag(fastener, "wheel"),
+        optional(fastener, "nutClass"));
+  }
+
+  private static Wheels wheels(JsonNode on) {
+    if (on.isMissingNode()) {
+      return Wheels.LEFT_AS_THEY_ARE;
+    }
+    return on.booleanValue() ? Wheels.FITTED : Wheels.REMOVED;
   }
 
   private static Variant variant(JsonNode variant) {
     return new Variant(
-        Optional.ofNullable(variant.path("marking").textValue()).map(HeadMarking::new),
+        optional(variant, "marking").map(HeadMarking::new),
         list(variant, "stages", ProcedureReader::stage));
   }
 
@@ -120,6 +142,10 @@ final class ProcedureReader {
 
   private static String text(JsonNode node, String field) {
     return node.get(field).textValue();
+  }
+
+  private static Optional<String> optional(JsonNode node, String field) {
+    return Optional.ofNullable(node.path(field).textValue());
   }
 
   private static boolean flag(JsonNode node, String field) {

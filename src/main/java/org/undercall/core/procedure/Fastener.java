@@ -20,6 +20,7 @@ import org.undercall.core.term.LoadCondition;
  * @param set how many there are and in which order they are tightened
  * @param variants the specification by head marking; one without a marking, or all with different
  *     ones
+ * @param joint what it holds, as far as that is stated
  */
 public record Fastener(
     String name,
@@ -28,7 +29,28 @@ public record Fastener(
     Part part,
     LoadCondition needs,
     FastenerSet set,
-    List<Variant> variants) {
+    List<Variant> variants,
+    Joint joint) {
+
+  /**
+   * What a fastener holds. Only checked, never spoken.
+   *
+   * @param kind the kind of joint; empty if it is not stated
+   * @param arm the arm it belongs to, so that its fasteners can be compared
+   * @param reason why it is tightened at another load condition than its like
+   * @param wheel whether it holds a wheel
+   * @param nutClass the property class marked on the nut, for example {@code 10}
+   */
+  public record Joint(
+      Optional<JointKind> kind,
+      Optional<String> arm,
+      Optional<String> reason,
+      boolean wheel,
+      Optional<String> nutClass) {
+    /** Nothing is stated. */
+    public static final Joint UNSTATED =
+        new Joint(Optional.empty(), Optional.empty(), Optional.empty(), false, Optional.empty());
+  }
 
   /**
    * What is turned.
@@ -68,6 +90,7 @@ public record Fastener(
     Objects.requireNonNull(part, "part");
     Objects.requireNonNull(needs, "needs");
     Objects.requireNonNull(set, "set");
+    Objects.requireNonNull(joint, "joint");
     variants = List.copyOf(variants);
     if (drive.signum() <= 0) {
       throw new IllegalArgumentException("a drive size is more than zero: " + drive);
@@ -79,6 +102,18 @@ public record Fastener(
     if (!single && !distinct) {
       throw new IllegalArgumentException("variants need different head markings: " + markings);
     }
+  }
+
+  /** A fastener of which it is not stated what it holds. */
+  public Fastener(
+      String name,
+      String thread,
+      BigDecimal drive,
+      Part part,
+      LoadCondition needs,
+      FastenerSet set,
+      List<Variant> variants) {
+    this(name, thread, drive, part, needs, set, variants, Joint.UNSTATED);
   }
 
   /** Whether the head marking must be read out before a value is released. */

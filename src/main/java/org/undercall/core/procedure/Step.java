@@ -31,8 +31,14 @@ public sealed interface Step {
    * Work to be done.
    *
    * @param check a question answered before the step closes, if there is one
+   * @param wheels what it does to the wheels
    */
-  record Do(Head head, Optional<String> check) implements Step {}
+  record Do(Head head, Optional<String> check, Wheels wheels) implements Step {
+    /** Work that leaves the wheels as they are. */
+    public Do(Head head, Optional<String> check) {
+      this(head, check, Wheels.LEFT_AS_THEY_ARE);
+    }
+  }
 
   /**
    * A value to be measured and called.
@@ -66,8 +72,17 @@ public sealed interface Step {
   /** A time to be waited. */
   record Wait(Head head, Duration time) implements Step {}
 
-  /** A load condition to be brought about and confirmed. */
-  record Load(Head head, LoadCondition condition) implements Step {}
+  /**
+   * A load condition to be brought about and confirmed.
+   *
+   * @param byWheels whether wheels that carry the car bring it about, so that they must be on
+   */
+  record Load(Head head, LoadCondition condition, boolean byWheels) implements Step {
+    /** A load condition brought about in any way. */
+    public Load(Head head, LoadCondition condition) {
+      this(head, condition, false);
+    }
+  }
 
   /**
    * Something that stays to be done by others or later, read out and handed over.

@@ -1,0 +1,22 @@
+package org.undercall.core.check;
+
+import java.util.List;
+import org.undercall.core.procedure.Procedure;
+
+/** Rules about the cautions at the start. */
+final class CautionRules {
+  private CautionRules() {}
+
+  static List<Finding> check(Procedure procedure) {
+    boolean stands = procedure.cautions().stream().anyMatch(CautionRules::namesStands);
+    String found = procedure.cautions().size() + " without the word \"stands\"";
+    String expected = "a caution such as \"Stands carry the car, never a jack alone.\"";
+    return stands
+        ? List.of()
+        : List.of(new Finding(CheckRule.NO_STANDS, "/cautions", found, expected));
+  }
+
+  private static boolean namesStands(String caution) {
+    return Spot.word(caution, "stands");
+  }
+}

@@ -1,0 +1,55 @@
+package org.undercall.core.check;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import org.undercall.core.fastening.Calibration;
+import org.undercall.core.fastening.ToolRange;
+import org.undercall.core.procedure.Stage.TorqueStage;
+import org.undercall.core.procedure.Tool;
+import org.undercall.core.term.Torque;
+
+/** Rules about the torque wrenches at hand. */
+final class ToolRules {
+  private ToolRules() {}
+
+  static List<Finding> calibrations(List<Tool> tools, LocalDate on) {
+    List<Finding> findings = new ArrayList<>();
+    for (int i = 0; i < tools.size(); i++) {
+      Tool tool = tools.get(i);
+      Calibration calibration = new Calibration(tool.calibrated(), OptionalInt.empty());
+      if (calibration.on(on, Calibration.Interval.ISO_6789) != Calibration.State.VALID) {
+        String found = tool.id() + " calibrated on " + tool.calibrated();
+        String expected = "a day up to 12 months before " + on;
+        String pointer = "/tools/" + i + "/calibrated";
+        findings.add(new Finding(CheckRule.CALIBRATION_OVER, pointer, found, expected));
+      }
+    }
+    return findings;
+  }
+
+  static List<Finding> ranges(Spot spot, List<Tool> tools) {
+    List<Finding> findings = new ArrayList<>();
+    for (Staged<TorqueStage> stage : Staged.torques(spot)) {
+      Torque torque = stage.stage().target();
+      if (tools.stream().noneMatch(tool -> wellCovered(tool, torque))) {
+        String ranges =
+            tools.stream()
+                .map(t -> ToolRange.upTo(t.most()))
+                .map(r -> r.least() + " to " + r.most())
+                .collect(Collectors.joining(", "));
+        String expected = "a torque from 20 % to 100 % of a wrench: " + ranges;
+        findings.add(
+            spot.at(stage.field("torque"), CheckRule.TOOL_AT_ITS_END, torque + "", expected));
+      }
+    }
+    return findings;
+  }
+
+  private static boolean wellCovered(Tool tool, Torque torque) {
+    return tool.covers(torque)
+        && ToolRange.upTo(tool.most()).place(torque) == ToolRange.Place.WITHIN;
+  }
+}
