@@ -15,6 +15,8 @@ import org.undercall.adapter.microphone.MicrophoneFrames;
 import org.undercall.adapter.microphone.SoundFault;
 import org.undercall.adapter.microphone.WavFrames;
 import org.undercall.adapter.recogniser.SpeechModel;
+import org.undercall.core.decision.Decider;
+import org.undercall.core.decision.Phase;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
@@ -50,6 +52,12 @@ public final class ListenCommand implements Callable<Integer> {
       paramLabel = "KIND",
       description = "What may be said: ${COMPLETION-CANDIDATES}. Default: everything but notes.")
   private List<IntentKind> intents;
+
+  @Option(
+      names = "--phase",
+      paramLabel = "PHASE",
+      description = "What may be said in a phase of the work: ${COMPLETION-CANDIDATES}.")
+  private Phase phase;
 
   @Option(names = "--free", description = "Any words may be said; nothing is read from them.")
   private boolean free;
@@ -116,6 +124,9 @@ public final class ListenCommand implements Callable<Integer> {
   private Set<IntentKind> allowed() {
     if (free) {
       return Set.of(IntentKind.NOTE_TEXT);
+    }
+    if (phase != null) {
+      return Decider.heard(phase);
     }
     return intents == null
         ? EnumSet.complementOf(EnumSet.of(IntentKind.NOTE_TEXT))

@@ -91,6 +91,7 @@ final class FastenerRules {
           faults.value(FaultCode.ANGLE_BEFORE_TORQUE, stage.pointer(), found, expected);
         }
         tolerance(stage, "torque");
+        Levers.checkAdaptor(stage.at("adaptor"), faults);
         range(stage);
       }
       index++;

@@ -43,7 +43,10 @@ public enum FaultCode {
   TOOL_RANGE(39, "A tool's least torque is not less than its most."),
   LIMITS_CROSSED(40, "The least permitted value is more than the most."),
   NO_HEIGHT_TOLERANCE(41, "A step notes the ride height, but there is no tolerance for it."),
-  HEIGHT_NOTE_MISPLACED(42, "The ride height is noted in another unit than mm, or not per side.");
+  HEIGHT_NOTE_MISPLACED(42, "The ride height is noted in another unit than mm, or not per side."),
+  ARM_TRAVEL(
+      43, "The heights of the arm do not rise from droop over ride to bump within its length."),
+  ADAPTOR_TURNED_BACK(44, "An adaptor is turned back by as much as the wrench is long.");
 
   private final int number;
   private final String meaning;

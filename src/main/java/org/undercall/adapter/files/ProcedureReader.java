@@ -38,7 +38,7 @@ final class ProcedureReader {
             text(root, "values")),
         list(root, "cautions", JsonNode::textValue),
         list(root, "tools", ProcedureReader::tool),
-        number(root.path("rideHeight"), "plusMinus"),
+        Levers.rideHeight(root.path("rideHeight")),
         list(root, "phases", ProcedureReader::phase));
   }
 
@@ -133,7 +133,7 @@ final class ProcedureReader {
     BigDecimal plusMinus = stage.get("plusMinus").decimalValue();
     return stage.has("angle")
         ? new Stage.AngleStage(new Angle(stage.get("angle").decimalValue()), plusMinus)
-        : new Stage.TorqueStage(torque(stage, "torque"), plusMinus);
+        : Levers.torqueStage(torque(stage, "torque"), plusMinus, stage.path("adaptor"));
   }
 
   private static Torque torque(JsonNode node, String field) {

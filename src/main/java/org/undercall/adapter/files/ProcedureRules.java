@@ -26,6 +26,7 @@ final class ProcedureRules {
     FastenerRules fasteners = new FastenerRules(faults, ranges);
     Map<String, String> ids = new HashMap<>();
     boolean tolerance = root.has("rideHeight");
+    Levers.checkArm(new Located("/rideHeight/arm", root.path("rideHeight").path("arm")), faults);
     for (Located phase : items(new Located("/phases", root.path("phases")))) {
       boolean perSide = phase.node().path("each").asText().equals("side");
       for (Located step : items(phase.at("steps"))) {

@@ -59,7 +59,12 @@ final class ReviewWords {
         stage.specification() instanceof Stage.TorqueStage torque
             ? torque.target().toString()
             : ((Stage.AngleStage) stage.specification()).target().toString();
-    return target + " ±" + stage.plusMinus().toPlainString();
+    return target + " ±" + stage.plusMinus().toPlainString() + dialled(stage.specification());
+  }
+
+  private static String dialled(Stage stage) {
+    boolean adaptor = stage instanceof Stage.TorqueStage t && t.dialled().isPresent();
+    return adaptor ? ", wrench set to " + ((Stage.TorqueStage) stage).setting() : "";
   }
 
   static String doubt(StepReview.Doubt doubt) {

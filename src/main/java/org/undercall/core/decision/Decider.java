@@ -18,7 +18,12 @@ public final class Decider {
 
   /** The intents that may be heard now. */
   public static Set<IntentKind> heard(Session session) {
-    return Table.heard(session.phase());
+    return heard(session.phase());
+  }
+
+  /** The intents that may be heard in a phase. */
+  public static Set<IntentKind> heard(Phase phase) {
+    return Table.heard(phase);
   }
 
   /** The first decision of a new session: it begins, and the cautions are read out. */

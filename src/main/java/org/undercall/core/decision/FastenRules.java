@@ -95,11 +95,19 @@ final class FastenRules {
     boolean last = number == session.stages().size();
     String value =
         stage instanceof Stage.TorqueStage torque
-            ? torque.target().toString()
+            ? recorded(torque)
             : ((Stage.AngleStage) stage).target().toString();
     turn.record(new SessionEvent.StageClosed(session.ref(), number, value))
         .say(Say.stageClosed(number, stage));
     return last ? turn.close() : turn.prompt();
+  }
+
+  /** The torque of the specification, and what was dialled for it with an adaptor on. */
+  private static String recorded(Stage.TorqueStage stage) {
+    return stage
+        .dialled()
+        .map(d -> stage.target() + ", wrench set to " + d.setting() + " with the adaptor")
+        .orElse(stage.target().toString());
   }
 
   private static void keep(Turn turn, Intent.OfNumber value) {

@@ -1,14 +1,21 @@
 package org.undercall.core.decision;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import org.undercall.core.event.Missing;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
+import org.undercall.core.fastening.ArmSwing;
+import org.undercall.core.fastening.Height;
+import org.undercall.core.fastening.Length;
+import org.undercall.core.fastening.Range;
+import org.undercall.core.fastening.Units;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.SpokenUnit;
+import org.undercall.core.procedure.RideHeight;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.reply.Ask;
@@ -45,15 +52,18 @@ final class LoadRules {
     Intent.OfNumber number = (Intent.OfNumber) intent;
     Side side = session.side();
     Measure noted = session.loads().rideHeights().get(side);
-    Optional<BigDecimal> tolerance = session.walk().procedure().rideHeightTolerance();
+    Optional<RideHeight> rideHeight = session.walk().procedure().rideHeight();
     boolean millimetres = number.unit().orElse(SpokenUnit.MILLIMETRES) == SpokenUnit.MILLIMETRES;
-    if (noted == null || tolerance.isEmpty() || !millimetres) {
+    if (noted == null || rideHeight.isEmpty() || !millimetres) {
       return refuse(session, Missing.HEIGHT_NOTED_BEFORE, Refuse.noHeightNoted(side));
     }
     Measure height = new Measure(number.number().value(), MeasureUnit.MILLIMETRE);
     BigDecimal difference = height.amount().subtract(noted.amount());
-    Reply measured = Say.heightDifference(height, difference);
-    if (difference.abs().compareTo(tolerance.get()) > 0) {
+    Optional<BigDecimal> preset = rideHeight.get().arm().map(arm -> preset(arm, noted, height));
+    Reply measured =
+        Say.heightDifference(height, difference).and(preset.map(Say::preset).orElse(Reply.SILENCE));
+    if (difference.abs().compareTo(rideHeight.get().plusMinus()) > 0
+        || tooMuch(rideHeight, preset)) {
       return new Turn(session)
           .record(
               new SessionEvent.LoadRefused(
@@ -72,6 +82,27 @@ final class LoadRules {
         .say(measured)
         .say(Ask.readBackLoad(side, LoadCondition.RIDE_HEIGHT))
         .end(Outcome.ASKED);
+  }
+
+  /** The twist in degrees, to a tenth, that the bush keeps if it is tightened at this height. */
+  private static BigDecimal preset(RideHeight.Arm arm, Measure noted, Measure now) {
+    ArmSwing swing =
+        new ArmSwing(
+            new Length(arm.length().doubleValue()),
+            Height.mm(arm.ride().doubleValue()),
+            new Range<>(Height.mm(arm.droop().doubleValue()), Height.mm(arm.bump().doubleValue())));
+    Height joint = swing.heightFor(Units.length(noted), Units.length(now));
+    double reach = arm.length().doubleValue();
+    double within = Math.max(-reach, Math.min(reach, joint.millimetres()));
+    double degrees = swing.tightenedAt(Height.mm(within)).atRide().degrees();
+    return BigDecimal.valueOf(degrees).setScale(1, RoundingMode.HALF_UP);
+  }
+
+  private static boolean tooMuch(Optional<RideHeight> rideHeight, Optional<BigDecimal> preset) {
+    return rideHeight
+        .flatMap(RideHeight::arm)
+        .filter(arm -> preset.filter(p -> p.abs().compareTo(arm.presetLimit()) > 0).isPresent())
+        .isPresent();
   }
 
   /** The technician reads the condition back; it counts only for the side that was repeated. */

@@ -33,6 +33,9 @@ final class Table {
       REPEAT                rept rept rept rept rept rept rept rept rept rept rept rept rept rept -    rept rept rept -
       WHAT_IS_LEFT          -    left left left left left left left left left left left -    -    -    left left left -
       WHERE_AM_I            -    wher wher wher wher wher wher wher wher wher wher wher -    -    -    wher wher wher -
+      WRENCH_SETTING        -    -    -    -    -    -    -    sett sett -    -    -    -    -    -    -    -    -    -
+      OTHER_UNIT            -    -    -    -    -    -    -    unit -    -    -    -    -    -    -    -    -    -    -
+      WHY_THIS_VALUE        -    -    -    -    -    -    -    why  why  -    -    -    -    -    -    -    -    -    -
       GO_TO_STEP            -    go   go   go   go   go   go   go   go   go   go   go   -    -    -    -    go   go   -
       STEP_BACK             -    back back back back back back back back back back back -    -    -    -    back back -
       PUT_OFF               -    off  off  off  off  off  off  off  off  off  off  off  -    -    -    -    -    -    -

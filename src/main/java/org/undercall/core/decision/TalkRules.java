@@ -134,7 +134,7 @@ final class TalkRules {
         .end(Outcome.REFUSED);
   }
 
-  private static Decision answer(Session session, Intent intent, Reply reply) {
+  static Decision answer(Session session, Intent intent, Reply reply) {
     return new Turn(session)
         .record(new SessionEvent.Asked(intent.kind().name()))
         .say(reply)

@@ -26,6 +26,12 @@ public enum IntentKind {
   WHAT_IS_LEFT,
   /** Say the step, side and stage at hand. */
   WHERE_AM_I,
+  /** What is set on the wrench for the stage at hand. */
+  WRENCH_SETTING,
+  /** The torque of the stage at hand in another unit. */
+  OTHER_UNIT,
+  /** What the value of the stage at hand is for. */
+  WHY_THIS_VALUE,
   /** Go to the step with a number. */
   GO_TO_STEP,
   /** Go back to the step before this one. */

@@ -151,6 +151,14 @@ final class PhraseTable {
         List.of("what is left", "what is still open", "what remains open"));
     table.put(
         IntentKind.WHERE_AM_I, List.of("where am i", "what step is this", "which step is this"));
+    table.put(
+        IntentKind.WRENCH_SETTING,
+        List.of("what should the wrench read", "what do i set the wrench to"));
+    table.put(
+        IntentKind.OTHER_UNIT,
+        List.of("what is that in foot pounds", "what is that in newton meters"));
+    table.put(
+        IntentKind.WHY_THIS_VALUE, List.of("why this value", "where does this value come from"));
     table.put(IntentKind.NOTE, List.of("take a note", "make a note"));
     table.put(IntentKind.TIMER_START, List.of("start the timer", "start timing now"));
     table.put(

@@ -1,6 +1,5 @@
 package org.undercall.core.procedure;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -11,8 +10,8 @@ import java.util.Optional;
  * @param about title, vehicle, author, revision and the note on where its values come from
  * @param cautions spoken before the first step, at least one
  * @param tools the torque wrenches at hand
- * @param rideHeightTolerance how far, in millimetres, a called wheel-centre-to-arch height may lie
- *     from the one noted before the work; empty if heights are not used
+ * @param rideHeight what a called wheel-centre-to-arch height is compared with; empty if heights
+ *     are not used
  * @param phases in the order of the work; neighbouring phases walked per side form one run, left
  *     side first
  */
@@ -20,7 +19,7 @@ public record Procedure(
     About about,
     List<String> cautions,
     List<Tool> tools,
-    Optional<BigDecimal> rideHeightTolerance,
+    Optional<RideHeight> rideHeight,
     List<WorkPhase> phases) {
 
   /**

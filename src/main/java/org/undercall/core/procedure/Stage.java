@@ -1,13 +1,17 @@
 package org.undercall.core.procedure;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import org.undercall.core.term.Angle;
 import org.undercall.core.term.Torque;
 
 /** One stage of tightening: a torque, or an angle of turn after a torque. */
 public sealed interface Stage {
 
-  /** The amount that the technician calls for this stage, in the unit of the specification. */
+  /**
+   * The amount that the technician calls for this stage, in the unit of the specification: what the
+   * wrench is set to, or the angle.
+   */
   BigDecimal amount();
 
   /**
@@ -15,15 +19,27 @@ public sealed interface Stage {
    *
    * @param target the torque of the specification
    * @param plusMinus the permitted deviation either way, in the unit of the target, zero or more
+   * @param dialled what to set on the wrench if an adaptor is on it
    */
-  record TorqueStage(Torque target, BigDecimal plusMinus) implements Stage {
+  record TorqueStage(Torque target, BigDecimal plusMinus, Optional<Dialled> dialled)
+      implements Stage {
     public TorqueStage {
       requireTolerance(plusMinus);
     }
 
+    /** A stage without an adaptor. */
+    public TorqueStage(Torque target, BigDecimal plusMinus) {
+      this(target, plusMinus, Optional.empty());
+    }
+
+    /** What the wrench is set to: the target, or with an adaptor what is dialled for it. */
+    public Torque setting() {
+      return dialled.map(Dialled::setting).orElse(target);
+    }
+
     @Override
     public BigDecimal amount() {
-      return target.amount();
+      return setting().amount();
     }
   }
 

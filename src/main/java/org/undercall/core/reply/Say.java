@@ -2,7 +2,9 @@ package org.undercall.core.reply;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
@@ -12,6 +14,7 @@ import org.undercall.core.term.LoadProof;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
+import org.undercall.core.term.Torque;
 
 /** What the program says about something that was done or asked. */
 public final class Say {
@@ -211,6 +214,57 @@ public final class Say {
             + ", "
             + Words.side(place.ref().side())
             + ".");
+  }
+
+  /** What the wrench is set to, and what that makes at the fastener with an adaptor on. */
+  public static Reply setting(Stage stage) {
+    String reads = "Set the wrench to " + Words.value(stage) + ".";
+    if (stage instanceof Stage.TorqueStage torque && torque.dialled().isPresent()) {
+      String at = Words.sentence(Words.torque(torque.target())) + " at the fastener.";
+      return Reply.of(reads, at);
+    }
+    return stage instanceof Stage.TorqueStage
+        ? Reply.of(reads)
+        : Reply.of("Turn on by " + Words.value(stage) + ".");
+  }
+
+  /** The torque of the specification in another unit, only to show. */
+  public static Reply inOtherUnit(Torque specified, Torque shown) {
+    return Reply.of(
+        Words.sentence(Words.torque(specified)) + " is about " + Words.torque(shown) + ".",
+        "The specification is in " + Words.unit(specified.unit()) + ".");
+  }
+
+  /** What a value belongs to: thread, marking and tolerance. */
+  public static Reply belongsTo(Fastener fastener, Optional<HeadMarking> marking, Stage stage) {
+    String head = marking.map(m -> ", head marking " + Words.marking(m)).orElse("");
+    BigDecimal plusMinus =
+        stage instanceof Stage.TorqueStage torque
+            ? torque.plusMinus()
+            : ((Stage.AngleStage) stage).plusMinus();
+    return Reply.of(
+        "It is for " + fastener.name() + ", " + Words.thread(fastener.thread()) + head + ".",
+        "Plus or minus " + Words.digits(plusMinus) + " " + Words.unit(stage) + ".");
+  }
+
+  /** The preload a torque makes, as a range in kilonewtons. */
+  public static Reply preload(long least, long most) {
+    return Reply.of("It clamps with about " + least + " to " + most + " kilonewtons.");
+  }
+
+  /** Why the preload is not known. */
+  public static Reply preloadNotKnown() {
+    return Reply.of("Class or friction is not stated, so the clamp force is not known.");
+  }
+
+  /** Why the preload after an angle stage is not known. */
+  public static Reply angleNotKnown() {
+    return Reply.of("The angle stretches the bolt. How far is not known without joint data.");
+  }
+
+  /** The twist a bush keeps at ride height if it is tightened now, in degrees with its sign. */
+  public static Reply preset(BigDecimal degrees) {
+    return Reply.of("The bush would keep " + Words.digits(degrees.abs()) + " degrees of twist.");
   }
 
   /** The session has ended. */

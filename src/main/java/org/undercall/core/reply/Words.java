@@ -12,6 +12,7 @@ import org.undercall.core.term.MeasureUnit;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
+import org.undercall.core.term.Torque;
 import org.undercall.core.term.TorqueUnit;
 
 /** The words for values, units, sides and conditions. */
@@ -75,17 +76,28 @@ final class Words {
   /** The kind, value and unit of a stage: "torque, one, one, zero newton metres". */
   static String stage(Stage stage) {
     if (stage instanceof Stage.TorqueStage torque) {
-      return "torque, " + value(torque);
+      String adaptor = torque.dialled().isPresent() ? "adaptor on, set the wrench to " : "";
+      return "torque, " + adaptor + value(torque);
     }
     return "angle, " + value(stage);
   }
 
+  static String torque(Torque torque) {
+    return digits(torque.amount()) + " " + unit(torque.unit());
+  }
+
   /** The value and unit of a stage: "one, one, zero newton metres". */
   static String value(Stage stage) {
-    String amount = digits(stage.amount());
-    return stage instanceof Stage.TorqueStage torque
-        ? amount + " " + unit(torque.target().unit())
-        : amount + " degrees";
+    return digits(stage.amount()) + " " + unit(stage);
+  }
+
+  static String unit(Stage stage) {
+    return stage instanceof Stage.TorqueStage torque ? unit(torque.target().unit()) : "degrees";
+  }
+
+  /** A thread designation: M12x1.5 is "M 12 by 1.5". */
+  static String thread(String designation) {
+    return designation.replaceFirst("M", "M ").replace("x", " by ");
   }
 
   static String marking(HeadMarking marking) {

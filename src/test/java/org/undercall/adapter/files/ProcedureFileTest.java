@@ -60,7 +60,9 @@ class ProcedureFileTest {
           () -> assertEquals("Link", procedure.about().title()),
           () -> assertEquals("invented for a test", procedure.about().values()),
           () -> assertEquals(List.of("Stands carry the car."), procedure.cautions()),
-          () -> assertEquals(Optional.of(BigDecimal.TEN), procedure.rideHeightTolerance()));
+          () ->
+              assertEquals(
+                  Optional.of(BigDecimal.TEN), procedure.rideHeight().map(h -> h.plusMinus())));
     }
 
     @Test

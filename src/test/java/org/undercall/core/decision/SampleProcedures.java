@@ -10,6 +10,7 @@ import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.Lubrication;
 import org.undercall.core.procedure.Procedure;
+import org.undercall.core.procedure.RideHeight;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Variant;
@@ -32,7 +33,7 @@ final class SampleProcedures {
         new Procedure.About("Sample", "invented van", "nobody", "1", "invented"),
         List.of("Stands, never a jack alone."),
         List.of(),
-        Optional.of(BigDecimal.TEN),
+        Optional.of(new RideHeight(BigDecimal.TEN, Optional.empty())),
         List.of(phases));
   }
 

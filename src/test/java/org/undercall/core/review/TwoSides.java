@@ -38,6 +38,7 @@ import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.Lubrication;
 import org.undercall.core.procedure.Procedure;
+import org.undercall.core.procedure.RideHeight;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Variant;
@@ -97,7 +98,7 @@ public final class TwoSides {
                 "Bush bolts", "Invented van", "Test", "2", "invented for demonstration"),
             List.of("Stands carry the van."),
             List.of(),
-            Optional.of(amount("10")),
+            Optional.of(new RideHeight(amount("10"), Optional.empty())),
             List.of(sides, finish)));
   }
 

@@ -1,0 +1,53 @@
+package org.undercall.core.procedure;
+
+import java.math.BigDecimal;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What a called wheel-centre-to-arch height is compared with.
+ *
+ * @param plusMinus how far, in millimetres, it may lie from the one noted before the work
+ * @param arm the arm whose bush the height twists, if it is stated
+ */
+public record RideHeight(BigDecimal plusMinus, Optional<Arm> arm) {
+
+  /**
+   * A control arm, by the heights of its outer joint above its inner pivot, in millimetres,
+   * negative below it.
+   *
+   * @param length from the inner pivot to the outer joint
+   * @param ride at ride height
+   * @param droop at full droop, not above {@code ride}
+   * @param bump at full bump, not below {@code ride}
+   * @param presetLimit the twist in degrees that a bush may keep at ride height: a setting of the
+   *     workshop, since no limit is published
+   */
+  public record Arm(
+      BigDecimal length,
+      BigDecimal ride,
+      BigDecimal droop,
+      BigDecimal bump,
+      BigDecimal presetLimit) {
+    public Arm {
+      boolean rising = droop.compareTo(ride) <= 0 && ride.compareTo(bump) <= 0;
+      boolean reached = droop.abs().max(bump.abs()).compareTo(length) < 0;
+      if (!rising || !reached || presetLimit.signum() <= 0) {
+        throw new IllegalArgumentException(
+            "droop, ride and bump rise within the arm's length: "
+                + droop
+                + " "
+                + ride
+                + " "
+                + bump);
+      }
+    }
+  }
+
+  public RideHeight {
+    Objects.requireNonNull(arm, "arm");
+    if (plusMinus.signum() <= 0) {
+      throw new IllegalArgumentException("a tolerance is more than zero: " + plusMinus);
+    }
+  }
+}
