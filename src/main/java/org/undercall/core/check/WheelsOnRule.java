@@ -1,10 +1,13 @@
 package org.undercall.core.check;
 
-import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
@@ -21,7 +24,7 @@ final class WheelsOnRule {
   private WheelsOnRule() {}
 
   static List<Finding> check(Procedure procedure, List<Spot> spots) {
-    List<Finding> findings = new ArrayList<>();
+    Map<Spot, Set<Side>> missing = new LinkedHashMap<>();
     Set<Side> off = EnumSet.noneOf(Side.class);
     for (Walk.Place place : Walk.of(procedure).places()) {
       Set<Side> sides = sides(place.ref().side());
@@ -30,20 +33,20 @@ final class WheelsOnRule {
       } else if (place.step() instanceof Step.Do work && work.wheels() == Wheels.FITTED) {
         off.removeAll(sides);
       }
-      Set<Side> missing = EnumSet.copyOf(sides);
-      missing.retainAll(off);
-      if (!missing.isEmpty()) {
-        spots.stream()
-            .filter(spot -> spot.step().equals(place.step()) && needsWheels(spot))
-            .findFirst()
-            .ifPresent(spot -> findings.add(finding(spot, missing)));
-      }
+      sides.retainAll(off);
+      spots.stream()
+          .filter(spot -> spot.step().equals(place.step()) && needsWheels(spot))
+          .forEach(spot -> missing.computeIfAbsent(spot, s -> new TreeSet<>()).addAll(sides));
     }
-    return findings;
+    missing.values().removeIf(Set::isEmpty);
+    return missing.entrySet().stream().map(e -> finding(e.getKey(), e.getValue())).toList();
   }
 
   private static Finding finding(Spot spot, Set<Side> missing) {
-    String sides = missing.toString().toLowerCase(Locale.ROOT);
+    String sides =
+        missing.stream()
+            .map(side -> side.name().toLowerCase(Locale.ROOT))
+            .collect(Collectors.joining(" and "));
     String field = spot.step() instanceof Step.Load ? "byWheels" : "fastener";
     String expected = "a step before it with \"wheelsOn\": true";
     return spot.at(field, CheckRule.WHEELS_OFF, "wheels off: " + sides, expected);
