@@ -1,5 +1,6 @@
 package org.undercall.command;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -7,6 +8,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.undercall.CountedUses;
 import org.undercall.adapter.files.FilePlaces;
 import org.undercall.adapter.files.LoadedProcedure;
 import org.undercall.adapter.files.ProcedureFaults;
@@ -58,6 +60,13 @@ public final class CheckCommand implements Callable<Integer> {
       description = "The day on which tools are used, such as 2026-03-31 (default: today).")
   private LocalDate on;
 
+  @Option(
+      names = "--sessions",
+      paramLabel = "FOLDER",
+      defaultValue = "sessions",
+      description = "Sessions from which the uses of the tools are counted (${DEFAULT-VALUE}).")
+  private Path sessions;
+
   @Option(names = "--json", description = "Print JSON instead of text.")
   private boolean json;
 
@@ -71,7 +80,7 @@ public final class CheckCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     PrintWriter err = spec.commandLine().getErr();
     try {
       return report(ProcedureFile.load(file));
@@ -82,9 +91,10 @@ public final class CheckCommand implements Callable<Integer> {
     }
   }
 
-  private int report(LoadedProcedure loaded) {
+  private int report(LoadedProcedure loaded) throws IOException {
     LocalDate day = on == null ? LocalDate.now(clock) : on;
-    List<Finding> findings = ProcedureCheck.of(loaded.procedure(), day);
+    CountedUses counted = CountedUses.in(sessions, loaded.procedure().tools());
+    List<Finding> findings = ProcedureCheck.of(loaded.procedure(), day, counted.uses());
     List<PlacedFinding> placed = findings.stream().map(f -> placed(f, loaded.places())).toList();
     String name = String.valueOf(file.getFileName());
     PrintWriter out = spec.commandLine().getOut();

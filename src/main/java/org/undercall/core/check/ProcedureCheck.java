@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.undercall.core.procedure.Procedure;
@@ -19,10 +20,19 @@ public final class ProcedureCheck {
    * @param on the day for which calibrations are judged
    */
   public static List<Finding> of(Procedure procedure, LocalDate on) {
+    return of(procedure, on, Map.of());
+  }
+
+  /**
+   * All findings, with the uses of the tools since their calibration.
+   *
+   * @param uses by the tool's id; an absent tool was not counted
+   */
+  public static List<Finding> of(Procedure procedure, LocalDate on, Map<String, Integer> uses) {
     List<Spot> spots = Spot.of(procedure);
     List<Finding> findings = new ArrayList<>();
     findings.addAll(CautionRules.check(procedure));
-    findings.addAll(ToolRules.calibrations(procedure.tools(), on));
+    findings.addAll(ToolRules.calibrations(procedure.tools(), on, uses));
     for (Spot spot : spots) {
       findings.addAll(TorqueRules.check(spot));
       findings.addAll(AngleRules.check(spot));

@@ -3,6 +3,7 @@ package org.undercall.core.check;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.undercall.core.fastening.Calibration;
@@ -15,12 +16,19 @@ import org.undercall.core.term.Torque;
 final class ToolRules {
   private ToolRules() {}
 
-  static List<Finding> calibrations(List<Tool> tools, LocalDate on) {
+  static List<Finding> calibrations(List<Tool> tools, LocalDate on, Map<String, Integer> uses) {
     List<Finding> findings = new ArrayList<>();
     for (int i = 0; i < tools.size(); i++) {
       Tool tool = tools.get(i);
-      Calibration calibration = new Calibration(tool.calibrated(), OptionalInt.empty());
-      if (calibration.on(on, Calibration.Interval.ISO_6789) != Calibration.State.VALID) {
+      Calibration calibration = new Calibration(tool.calibrated(), counted(uses, tool));
+      Calibration.State state = calibration.on(on, Calibration.Interval.ISO_6789);
+      if (state == Calibration.State.DUE_BY_USES) {
+        String found = tool.id() + " used " + uses.get(tool.id()) + " times since its calibration";
+        String expected = "less than " + Calibration.Interval.ISO_6789.uses() + " uses";
+        findings.add(
+            new Finding(
+                CheckRule.CALIBRATION_OVER, "/tools/" + i + "/calibrated", found, expected));
+      } else if (state != Calibration.State.VALID) {
         String found = tool.id() + " calibrated on " + tool.calibrated();
         String expected = "a day up to 12 months before " + on;
         String pointer = "/tools/" + i + "/calibrated";
@@ -30,10 +38,15 @@ final class ToolRules {
     return findings;
   }
 
+  private static OptionalInt counted(Map<String, Integer> uses, Tool tool) {
+    Integer count = uses.get(tool.id());
+    return count == null ? OptionalInt.empty() : OptionalInt.of(count);
+  }
+
   static List<Finding> ranges(Spot spot, List<Tool> tools) {
     List<Finding> findings = new ArrayList<>();
     for (Staged<TorqueStage> stage : Staged.torques(spot)) {
-      Torque torque = stage.stage().target();
+      Torque torque = stage.stage().setting();
       if (tools.stream().noneMatch(tool -> wellCovered(tool, torque))) {
         String ranges =
             tools.stream()

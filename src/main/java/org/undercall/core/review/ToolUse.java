@@ -1,0 +1,78 @@
+package org.undercall.core.review;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.undercall.core.event.Recorded;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Tool;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.StepRef;
+import org.undercall.core.term.Torque;
+
+/**
+ * How often the torque wrenches were used since their calibration, as far as the logs tell.
+ *
+ * <p>The log does not name the wrench: a closed torque stage counts for the first listed one whose
+ * range holds the setting, once for each fastener of a set.
+ */
+public final class ToolUse {
+  private final List<Tool> tools;
+  private final Map<String, Integer> uses = new HashMap<>();
+
+  /** Counts for these tools, each from the day of its calibration. */
+  public ToolUse(List<Tool> tools) {
+    this.tools = List.copyOf(tools);
+  }
+
+  /** The uses counted so far, by the tool's id; a tool that was not used is absent. */
+  public Map<String, Integer> uses() {
+    return Map.copyOf(uses);
+  }
+
+  /** Adds what one session recorded. */
+  public void add(Walk walk, List<Recorded> decisions) {
+    Map<StepRef, HeadMarking> markings = new HashMap<>();
+    for (Recorded decision : decisions) {
+      LocalDate day = decision.at().wall().toLocalDate();
+      for (SessionEvent event : decision.events()) {
+        if (event instanceof SessionEvent.MarkingNoted noted) {
+          markings.put(noted.step(), noted.marking());
+        } else if (event instanceof SessionEvent.StageClosed closed) {
+          add(walk, closed, Optional.ofNullable(markings.get(closed.step())), day);
+        }
+      }
+    }
+  }
+
+  private void add(
+      Walk walk, SessionEvent.StageClosed closed, Optional<HeadMarking> marking, LocalDate day) {
+    int index = walk.indexOf(closed.step());
+    if (index < 0 || !(walk.places().get(index).step() instanceof Step.Fasten step)) {
+      return;
+    }
+    Optional<Stage> stage =
+        step.fastener()
+            .stagesFor(marking)
+            .filter(stages -> closed.stage() <= stages.size())
+            .map(stages -> stages.get(closed.stage() - 1));
+    if (stage.isPresent() && stage.get() instanceof Stage.TorqueStage torque) {
+      used(walk.procedure().tools(), torque.setting(), day)
+          .ifPresent(id -> uses.merge(id, step.fastener().set().count(), Integer::sum));
+    }
+  }
+
+  private Optional<String> used(List<Tool> atHand, Torque setting, LocalDate day) {
+    return atHand.stream()
+        .filter(tool -> tool.covers(setting))
+        .findFirst()
+        .flatMap(used -> tools.stream().filter(t -> t.id().equals(used.id())).findFirst())
+        .filter(tool -> !day.isBefore(tool.calibrated()))
+        .map(Tool::id);
+  }
+}

@@ -1,0 +1,116 @@
+package org.undercall.core.review;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.undercall.core.check.CheckRule;
+import org.undercall.core.check.ProcedureCheck;
+import org.undercall.core.event.Moment;
+import org.undercall.core.event.Recorded;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Hardware;
+import org.undercall.core.procedure.Lubrication;
+import org.undercall.core.procedure.Procedure;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Tool;
+import org.undercall.core.procedure.Variant;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.procedure.WorkPhase;
+import org.undercall.core.term.Angle;
+import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.Side;
+import org.undercall.core.term.StepRef;
+import org.undercall.core.term.Torque;
+
+/** Invented values throughout. */
+class ToolUseTest {
+  private static final Tool SMALL = tool("small", "10", "60");
+  private static final Tool LARGE = tool("large", "40", "200");
+  private static final StepRef STEP = new StepRef("bolts", Side.CAR);
+
+  private final Walk walk = Walk.of(procedure());
+
+  @Test
+  void aTorqueStageCountsForTheFirstToolThatCoversItOncePerFastener() {
+    assertEquals(Map.of("large", 5), uses(at("2026-06-01", stage(1))));
+  }
+
+  @Test
+  void anAngleStageUsesNoTorqueWrench() {
+    assertEquals(Map.of(), uses(at("2026-06-01", stage(2))));
+  }
+
+  @Test
+  void usesBeforeTheCalibrationDoNotCount() {
+    assertEquals(Map.of(), uses(at("2026-01-31", stage(1))));
+    assertEquals(Map.of("large", 5), uses(at("2026-02-01", stage(1))));
+  }
+
+  @Test
+  void fiveThousandUsesMakeACalibrationDue() {
+    assertEquals(List.of(), calibrationFindings(Map.of("large", 4999)));
+    assertEquals(
+        List.of("large used 5000 times since its calibration"),
+        calibrationFindings(Map.of("large", 5000)));
+  }
+
+  private List<String> calibrationFindings(Map<String, Integer> uses) {
+    return ProcedureCheck.of(walk.procedure(), LocalDate.parse("2026-06-01"), uses).stream()
+        .filter(finding -> finding.rule() == CheckRule.CALIBRATION_OVER)
+        .map(finding -> finding.found())
+        .toList();
+  }
+
+  private Map<String, Integer> uses(Recorded... decisions) {
+    ToolUse use = new ToolUse(List.of(SMALL, LARGE));
+    use.add(walk, List.of(decisions));
+    return use.uses();
+  }
+
+  private static SessionEvent stage(int number) {
+    return new SessionEvent.StageClosed(STEP, number, "value");
+  }
+
+  private static Recorded at(String day, SessionEvent event) {
+    Moment moment = new Moment(OffsetDateTime.parse(day + "T10:00:00+01:00"), 0);
+    return new Recorded(1, moment, Optional.empty(), List.of(event), "");
+  }
+
+  private static Tool tool(String id, String least, String most) {
+    return new Tool(
+        id, Torque.newtonMetres(least), Torque.newtonMetres(most), LocalDate.parse("2026-02-01"));
+  }
+
+  private static Procedure procedure() {
+    Fastener bolts =
+        new Fastener(
+            "wheel bolts",
+            "M14x1.5",
+            new BigDecimal("19"),
+            new Fastener.Part(Hardware.BOLT, false, Lubrication.DRY),
+            LoadCondition.ANY,
+            new Fastener.FastenerSet(5, List.of(1, 3, 5, 2, 4)),
+            List.of(
+                new Variant(
+                    Optional.empty(),
+                    List.of(
+                        new Stage.TorqueStage(Torque.newtonMetres("135"), BigDecimal.TEN),
+                        new Stage.AngleStage(Angle.degrees("30"), BigDecimal.ONE)))),
+            Fastener.Joint.UNSTATED);
+    Step step = new Step.Fasten(new Step.Head("bolts", "Bolts", List.of(), false), bolts);
+    return new Procedure(
+        new Procedure.About("Wheels", "invented van", "Test", "1", "invented"),
+        List.of("Stands carry the van."),
+        List.of(SMALL, LARGE),
+        Optional.empty(),
+        List.of(new WorkPhase("tighten", false, List.of(step))));
+  }
+}
