@@ -61,7 +61,7 @@ final class PreloadFigure extends FigureBase {
     return switch (verdict) {
       case TOO_LOW -> "hardly any preload, whatever the friction";
       case PLAUSIBLE -> "below yield, whatever the friction";
-      case NEAR_YIELD -> "may reach yield if the friction is low";
+      case PLAUSIBLE_NEAR_YIELD -> "may reach yield if the friction is low";
       case TOO_HIGH -> "reaches yield, whatever the friction";
     };
   }
