@@ -11,6 +11,7 @@ import org.undercall.command.RehearseCommand;
 import org.undercall.command.ReviewCommand;
 import org.undercall.command.SayCommand;
 import org.undercall.command.WorkCommand;
+import org.undercall.command.figure.FigureCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -32,6 +33,7 @@ import picocli.CommandLine.Spec;
       RehearseCommand.class,
       ReviewCommand.class,
       CheckCommand.class,
+      FigureCommand.class,
       SayCommand.class,
       ListenCommand.class,
       MicrophonesCommand.class,

@@ -1,0 +1,107 @@
+package org.undercall.command.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.undercall.adapter.report.Figure.Item;
+import org.undercall.core.fastening.Bolt;
+import org.undercall.core.fastening.Friction;
+import org.undercall.core.fastening.FrictionClass;
+import org.undercall.core.fastening.Range;
+import org.undercall.core.fastening.Seat;
+import org.undercall.core.procedure.Lubrication;
+import org.undercall.core.term.Torque;
+import picocli.CommandLine.Option;
+
+/** What is known about a bolt, its torque and its friction. */
+final class BoltOptions {
+  @Option(
+      names = "--thread",
+      paramLabel = "THREAD",
+      required = true,
+      description = "ISO metric, M4 to M24, such as M12x1.5.")
+  private String thread;
+
+  @Option(
+      names = "--class",
+      paramLabel = "CLASS",
+      required = true,
+      description = "The head marking, such as 10.9.")
+  private String marking;
+
+  @Option(
+      names = "--torque",
+      paramLabel = "TORQUE",
+      required = true,
+      converter = TypedTorque.class,
+      description = "The torque (stage), such as 65Nm.")
+  private Torque torque;
+
+  @Option(
+      names = "--lubrication",
+      paramLabel = "STATE",
+      description = "dry, oiled, greased or as_delivered (default: ${DEFAULT-VALUE}).",
+      defaultValue = "UNSTATED")
+  private Lubrication lubrication;
+
+  @Option(
+      names = "--friction",
+      arity = "2",
+      paramLabel = "MU",
+      description = "Lowest and highest friction, in place of a state.")
+  private double[] friction;
+
+  @Option(
+      names = "--seat",
+      arity = "2",
+      paramLabel = "MM",
+      description = "Outer and inner diameter of the seat (default: standard hexagon).")
+  private double[] seat;
+
+  Bolt bolt() {
+    if (!marking.matches("[1-9][0-9]?\\.[0-9]")) {
+      throw FigureBase.refused("FIG-008", "--class", marking, "a head marking such as 10.9");
+    }
+    Bolt bolt = Bolt.hexagon(thread, marking);
+    return seat == null ? bolt : bolt.with(Seat.of(seat[0], seat[1]));
+  }
+
+  Torque torque() {
+    return torque;
+  }
+
+  Range<Friction> friction() {
+    if (friction != null) {
+      return Range.between(Friction.of(friction[0]), Friction.of(friction[1]));
+    }
+    return FrictionClass.expect(lubrication)
+        .orElseThrow(
+            () ->
+                FigureBase.refused(
+                    "FIG-001",
+                    "--lubrication",
+                    "threadlocker, for which no published range of friction is at hand",
+                    "--friction with the lowest and highest"));
+  }
+
+  List<Item> inputs() {
+    Bolt bolt = bolt();
+    List<Item> items = new ArrayList<>();
+    items.add(Item.words("thread and class", bolt));
+    items.add(
+        Item.words(
+            "seat",
+            bolt.seat().bearing()
+                + " over "
+                + bolt.seat().hole()
+                + (seat == null ? ", standard hexagon" : "")));
+    items.add(Item.words("torque", torque));
+    items.add(
+        Item.range(
+            "friction of thread and seat",
+            friction().low().coefficient(),
+            friction().high().coefficient(),
+            2,
+            ""));
+    return items;
+  }
+}

@@ -1,0 +1,34 @@
+package org.undercall.command.figure;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Computes one thing and shows formula, inputs, results, source and caution. */
+@Command(
+    name = "figure",
+    description = "Compute a torque, a preload, an angle stage, an adaptor, a twist or a window.",
+    mixinStandardHelpOptions = true,
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {"0:computed", "1:a fault, one line with its code", "2:wrong usage"},
+    subcommands = {
+      ConvertFigure.class,
+      PreloadFigure.class,
+      AngleFigure.class,
+      AdaptorFigure.class,
+      TwistFigure.class,
+      ToolFigure.class
+    })
+public final class FigureCommand implements Runnable {
+  @Spec private CommandSpec spec;
+
+  /** Made by the command line reader. */
+  public FigureCommand() {}
+
+  @Override
+  public void run() {
+    throw new ParameterException(
+        spec.commandLine(), "found nothing to compute, expected one of convert, preload, ...");
+  }
+}

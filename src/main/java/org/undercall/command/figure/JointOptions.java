@@ -1,0 +1,84 @@
+package org.undercall.command.figure;
+
+import java.util.List;
+import java.util.Optional;
+import org.undercall.adapter.report.Figure.Item;
+import org.undercall.core.fastening.Bolt;
+import org.undercall.core.fastening.BoltBody;
+import org.undercall.core.fastening.ClampedParts;
+import org.undercall.core.fastening.Elasticity;
+import org.undercall.core.fastening.JointStiffness;
+import org.undercall.core.fastening.Length;
+import org.undercall.core.fastening.PressureCone;
+import org.undercall.core.fastening.SleeveStack;
+import org.undercall.core.fastening.SleeveStack.Sleeve;
+import picocli.CommandLine.Option;
+
+/** The sizes of a joint: clamped length, full shank, and a plate or a tube. */
+final class JointOptions {
+  @Option(names = "--clamped", paramLabel = "MM", description = "The clamped length.")
+  private Double clamped;
+
+  @Option(
+      names = "--shank",
+      paramLabel = "MM",
+      description = "Length of the full shank within the clamped length.")
+  private Double shank;
+
+  @Option(names = "--plate", paramLabel = "MM", description = "Outer diameter of clamped plates.")
+  private Double plate;
+
+  @Option(
+      names = "--tube",
+      arity = "2",
+      paramLabel = "MM",
+      description = "Outer and inner diameter of a clamped tube, such as the sleeve of a bush.")
+  private double[] tube;
+
+  /** The springs of the joint; empty if no size is given. */
+  Optional<JointStiffness> stiffness(Bolt bolt) {
+    boolean none = clamped == null && shank == null && plate == null && tube == null;
+    if (none) {
+      return Optional.empty();
+    }
+    if (clamped == null || shank == null || (plate == null) == (tube == null)) {
+      throw FigureBase.refused(
+          "FIG-003",
+          "sizes of the joint",
+          "some of them",
+          "--clamped and --shank, and either --plate or --tube");
+    }
+    if (!(shank > 0 && shank < clamped)) {
+      throw FigureBase.refused(
+          "FIG-004", "--shank", shank + " mm", "more than zero, less than --clamped");
+    }
+    BoltBody body =
+        new BoltBody(
+            bolt.thread(),
+            Length.mm(shank),
+            Length.mm(clamped - shank),
+            BoltBody.Ends.HEXAGON_AND_NUT);
+    return Optional.of(JointStiffness.of(body, parts(bolt), Elasticity.STEEL));
+  }
+
+  private ClampedParts parts(Bolt bolt) {
+    return tube != null
+        ? new SleeveStack(List.of(Sleeve.of(clamped, tube[0], tube[1])))
+        : new PressureCone(
+            bolt.seat(), Length.mm(clamped), Length.mm(plate), PressureCone.Kind.THROUGH_BOLT);
+  }
+
+  List<Item> inputs() {
+    if (clamped == null) {
+      return List.of(Item.words("sizes of the joint", "not known"));
+    }
+    String parts =
+        tube != null
+            ? "a tube, " + tube[0] + " over " + tube[1] + " mm"
+            : "plates of " + plate + " mm";
+    return List.of(
+        Item.number("clamped length", clamped, 1, "mm"),
+        Item.number("full shank within it", shank, 1, "mm"),
+        Item.words("clamped parts", parts + ", steel, hexagon head and nut"));
+  }
+}

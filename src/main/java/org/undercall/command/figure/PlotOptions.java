@@ -1,0 +1,40 @@
+package org.undercall.command.figure;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import org.jfree.chart.JFreeChart;
+import org.undercall.adapter.plot.SvgFile;
+import picocli.CommandLine.Option;
+
+/** Where a plot is written, and what it says about its values. */
+final class PlotOptions {
+  @Option(names = "--plot", paramLabel = "FILE.svg", description = "Draw it to an SVG file.")
+  private Path file;
+
+  @Option(
+      names = "--note",
+      paramLabel = "TEXT",
+      defaultValue = "",
+      description = "Words under the title, such as where the values come from.")
+  private String note;
+
+  boolean wanted() {
+    return file != null;
+  }
+
+  String note() {
+    return note;
+  }
+
+  void write(JFreeChart chart) {
+    try {
+      SvgFile.write(file, chart);
+    } catch (IOException e) {
+      throw FigureBase.refused(
+          "FIG-002",
+          "--plot " + file,
+          "a file that cannot be written (" + e.getClass().getSimpleName() + ")",
+          "a folder that exists and may be written to");
+    }
+  }
+}

@@ -1,0 +1,68 @@
+package org.undercall.command.figure;
+
+import java.util.List;
+import org.undercall.adapter.report.Figure;
+import org.undercall.adapter.report.Figure.Item;
+import org.undercall.core.fastening.Assembly;
+import org.undercall.core.fastening.Bolt;
+import org.undercall.core.fastening.Force;
+import org.undercall.core.fastening.Friction;
+import org.undercall.core.fastening.LongForm;
+import org.undercall.core.fastening.Plausibility;
+import org.undercall.core.fastening.Range;
+import org.undercall.core.term.Torque;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** The preload that a torque makes, over the range of friction. */
+@Command(
+    name = "preload",
+    description = "The preload that a torque makes, and whether the bolt bears it.",
+    mixinStandardHelpOptions = true)
+final class PreloadFigure extends FigureBase {
+  @Mixin private BoltOptions options;
+
+  @Override
+  Figure figure() {
+    Bolt bolt = options.bolt();
+    Range<Friction> friction = options.friction();
+    Range<Force> preload = LongForm.of(bolt).preload(options.torque(), friction);
+    Range<Force> yield = Assembly.atYield(bolt).preload(friction);
+    Range<Torque> torque = Assembly.atYield(bolt).torque(friction);
+    Plausibility judged = Plausibility.of(bolt, options.torque(), friction);
+    return new Figure(
+        "F = T / (0.16 P + 0.58 d2 µ + DKm/2 µ)",
+        options.inputs(),
+        List.of(
+            forces("preload, if the bolt stays elastic", preload),
+            forces("preload at yield", yield),
+            Item.range(
+                "torque at yield",
+                torque.low().inNewtonMetres(),
+                torque.high().inNewtonMetres(),
+                0,
+                "N·m"),
+            Item.range(
+                "share of the yield preload",
+                judged.lowest() * 100,
+                judged.highest() * 100,
+                0,
+                "%"),
+            Item.words("judgement", words(judged.verdict()))),
+        "VDI 2230 Part 1 (long form, yield with plastic torsion); ISO 898-1:2013 (strengths)",
+        "torque alone leaves the preload open by this much. This is " + ESTIMATE);
+  }
+
+  static Item forces(String name, Range<Force> range) {
+    return Item.range(name, range.low().inKilonewtons(), range.high().inKilonewtons(), 1, "kN");
+  }
+
+  private static String words(Plausibility.Verdict verdict) {
+    return switch (verdict) {
+      case TOO_LOW -> "hardly any preload, whatever the friction";
+      case PLAUSIBLE -> "below yield, whatever the friction";
+      case PLAUSIBLE_NEAR_YIELD -> "may reach yield if the friction is low";
+      case TOO_HIGH -> "reaches yield, whatever the friction";
+    };
+  }
+}
