@@ -11,61 +11,64 @@ import java.util.stream.Collectors;
  * anything else, even when its event is no longer written.
  */
 public enum EventKind {
-  SESSION_STARTED("E01", SessionEvent.SessionStarted.class, "A session began with a procedure."),
+  SESSION_STARTED("EV01", SessionEvent.SessionStarted.class, "A session began with a procedure."),
   SESSION_RESUMED(
-      "E02", SessionEvent.SessionResumed.class, "The program took the session up again."),
+      "EV02", SessionEvent.SessionResumed.class, "The program took the session up again."),
   CAUTIONS_UNDERSTOOD(
-      "E03", SessionEvent.CautionsUnderstood.class, "The cautions were read and understood."),
-  STEP_ENTERED("E04", SessionEvent.StepEntered.class, "A step became the step at hand."),
-  STEP_CLOSED("E05", SessionEvent.StepClosed.class, "A step was closed with all it needs."),
-  WORK_DONE("E06", SessionEvent.WorkDone.class, "The work of a step with a check is done."),
-  CHECK_ANSWERED("E07", SessionEvent.CheckAnswered.class, "The check question was answered."),
-  VALUE_CALLED("E08", SessionEvent.ValueCalled.class, "A called value matched the stage."),
-  VALUE_REFUSED("E09", SessionEvent.ValueRefused.class, "A called value did not match the stage."),
-  VALUE_DROPPED("E10", SessionEvent.ValueDropped.class, "A called value was taken back."),
-  STAGE_CLOSED("E11", SessionEvent.StageClosed.class, "A torque or angle stage was closed."),
+      "EV03", SessionEvent.CautionsUnderstood.class, "The cautions were read and understood."),
+  STEP_ENTERED("EV04", SessionEvent.StepEntered.class, "A step became the step at hand."),
+  STEP_CLOSED("EV05", SessionEvent.StepClosed.class, "A step was closed with all it needs."),
+  WORK_DONE("EV06", SessionEvent.WorkDone.class, "The work of a step with a check is done."),
+  CHECK_ANSWERED("EV07", SessionEvent.CheckAnswered.class, "The check question was answered."),
+  VALUE_CALLED("EV08", SessionEvent.ValueCalled.class, "A called value matched the stage."),
+  VALUE_REFUSED("EV09", SessionEvent.ValueRefused.class, "A called value did not match the stage."),
+  VALUE_DROPPED("EV10", SessionEvent.ValueDropped.class, "A called value was taken back."),
+  STAGE_CLOSED("EV11", SessionEvent.StageClosed.class, "A torque or angle stage was closed."),
   STAGES_VOIDED(
-      "E12",
+      "EV12",
       SessionEvent.StagesVoided.class,
       "Stages of an unfinished tightening no longer count."),
-  CLOSE_REFUSED("E13", SessionEvent.CloseRefused.class, "Closing was refused for what is missing."),
-  MEASURE_CALLED("E14", SessionEvent.MeasureCalled.class, "A measured value waits for read-back."),
-  MEASURED("E15", SessionEvent.Measured.class, "A measured value was read back and kept."),
+  CLOSE_REFUSED(
+      "EV13", SessionEvent.CloseRefused.class, "Closing was refused for what is missing."),
+  MEASURE_CALLED("EV14", SessionEvent.MeasureCalled.class, "A measured value waits for read-back."),
+  MEASURED("EV15", SessionEvent.Measured.class, "A measured value was read back and kept."),
   RIDE_HEIGHT_NOTED(
-      "E16", SessionEvent.RideHeightNoted.class, "The ride height before the work was noted."),
-  MARKING_CALLED("E17", SessionEvent.MarkingCalled.class, "A head marking waits for read-back."),
-  MARKING_NOTED("E18", SessionEvent.MarkingNoted.class, "A head marking was read back and kept."),
+      "EV16", SessionEvent.RideHeightNoted.class, "The ride height before the work was noted."),
+  MARKING_CALLED("EV17", SessionEvent.MarkingCalled.class, "A head marking waits for read-back."),
+  MARKING_NOTED("EV18", SessionEvent.MarkingNoted.class, "A head marking was read back and kept."),
   MARKING_REFUSED(
-      "E19", SessionEvent.MarkingRefused.class, "A head marking is not in the procedure."),
-  NEW_HARDWARE_FITTED("E20", SessionEvent.NewHardwareFitted.class, "New hardware was fitted."),
-  LOAD_CALLED("E21", SessionEvent.LoadCalled.class, "A load condition waits for read-back."),
-  LOAD_CONFIRMED("E22", SessionEvent.LoadConfirmed.class, "A load condition was read back."),
-  LOAD_REFUSED("E23", SessionEvent.LoadRefused.class, "A load condition was not accepted."),
+      "EV19", SessionEvent.MarkingRefused.class, "A head marking is not in the procedure."),
+  NEW_HARDWARE_FITTED("EV20", SessionEvent.NewHardwareFitted.class, "New hardware was fitted."),
+  LOAD_CALLED("EV21", SessionEvent.LoadCalled.class, "A load condition waits for read-back."),
+  LOAD_CONFIRMED("EV22", SessionEvent.LoadConfirmed.class, "A load condition was read back."),
+  LOAD_REFUSED("EV23", SessionEvent.LoadRefused.class, "A load condition was not accepted."),
   LOAD_CHANGED(
-      "E24", SessionEvent.LoadChanged.class, "The load may have changed: confirmations cancelled."),
-  STEP_PUT_OFF("E25", SessionEvent.StepPutOff.class, "A step was put off and stays open."),
+      "EV24",
+      SessionEvent.LoadChanged.class,
+      "The load may have changed: confirmations cancelled."),
+  STEP_PUT_OFF("EV25", SessionEvent.StepPutOff.class, "A step was put off and stays open."),
   FASTENER_SNUG(
-      "E26", SessionEvent.FastenerSnug.class, "A fastener was started and is not tightened."),
+      "EV26", SessionEvent.FastenerSnug.class, "A fastener was started and is not tightened."),
   STEP_REOPENED(
-      "E27", SessionEvent.StepReopened.class, "A step was opened again; a fastener is loose."),
+      "EV27", SessionEvent.StepReopened.class, "A step was opened again; a fastener is loose."),
   CLOSING_TAKEN_BACK(
-      "E28", SessionEvent.ClosingTakenBack.class, "The last closing was taken back."),
+      "EV28", SessionEvent.ClosingTakenBack.class, "The last closing was taken back."),
   READ_BACK_DROPPED(
-      "E29", SessionEvent.ReadBackDropped.class, "What waited for read-back was dropped."),
-  NOTE_STARTED("E30", SessionEvent.NoteStarted.class, "The next words are a note."),
-  NOTE_KEPT("E31", SessionEvent.NoteKept.class, "A note was kept as heard, unchecked."),
-  NOTE_DROPPED("E32", SessionEvent.NoteDropped.class, "The note was dropped."),
-  WORK_HELD("E33", SessionEvent.WorkHeld.class, "The work was held."),
-  WORK_RESUMED("E34", SessionEvent.WorkResumed.class, "The work went on."),
-  TIMER_STARTED("E35", SessionEvent.TimerStarted.class, "A timer was started."),
-  TIMER_ENDED("E36", SessionEvent.TimerEnded.class, "A timer ran out."),
-  TIMER_CANCELLED("E37", SessionEvent.TimerCancelled.class, "A timer was cancelled."),
-  HANDED_OVER("E38", SessionEvent.HandedOver.class, "An item was handed over, still to be done."),
-  END_CALLED("E39", SessionEvent.EndCalled.class, "The end with open steps waits for read-back."),
-  SESSION_ENDED("E40", SessionEvent.SessionEnded.class, "The session was ended."),
-  ASKED("E41", SessionEvent.Asked.class, "A question was answered."),
-  NOT_NOW("E42", SessionEvent.NotNow.class, "An intent has no place in this phase."),
-  NOT_UNDERSTOOD("E43", SessionEvent.NotUnderstood.class, "Something heard was no phrase.");
+      "EV29", SessionEvent.ReadBackDropped.class, "What waited for read-back was dropped."),
+  NOTE_STARTED("EV30", SessionEvent.NoteStarted.class, "The next words are a note."),
+  NOTE_KEPT("EV31", SessionEvent.NoteKept.class, "A note was kept as heard, unchecked."),
+  NOTE_DROPPED("EV32", SessionEvent.NoteDropped.class, "The note was dropped."),
+  WORK_HELD("EV33", SessionEvent.WorkHeld.class, "The work was held."),
+  WORK_RESUMED("EV34", SessionEvent.WorkResumed.class, "The work went on."),
+  TIMER_STARTED("EV35", SessionEvent.TimerStarted.class, "A timer was started."),
+  TIMER_ENDED("EV36", SessionEvent.TimerEnded.class, "A timer ran out."),
+  TIMER_CANCELLED("EV37", SessionEvent.TimerCancelled.class, "A timer was cancelled."),
+  HANDED_OVER("EV38", SessionEvent.HandedOver.class, "An item was handed over, still to be done."),
+  END_CALLED("EV39", SessionEvent.EndCalled.class, "The end with open steps waits for read-back."),
+  SESSION_ENDED("EV40", SessionEvent.SessionEnded.class, "The session was ended."),
+  ASKED("EV41", SessionEvent.Asked.class, "A question was answered."),
+  NOT_NOW("EV42", SessionEvent.NotNow.class, "An intent has no place in this phase."),
+  NOT_UNDERSTOOD("EV43", SessionEvent.NotUnderstood.class, "Something heard was no phrase.");
 
   private static final Map<Class<?>, EventKind> BY_TYPE =
       Arrays.stream(values()).collect(Collectors.toMap(EventKind::type, Function.identity()));
@@ -92,7 +95,7 @@ public enum EventKind {
     return Optional.ofNullable(BY_ID.get(id));
   }
 
-  /** The permanent id, for example {@code E05}. */
+  /** The permanent id, for example {@code EV05}. */
   public String id() {
     return id;
   }

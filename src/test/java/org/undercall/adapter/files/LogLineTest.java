@@ -102,7 +102,7 @@ class LogLineTest {
         "{\"seq\":1,\"at\":\"2026-11-25T09:12:01+01:00\",\"mono\":1000,"
             + "\"heard\":{\"text\":\"step completed\",\"intent\":\"step-completed\","
             + "\"confidence\":0.97,\"how\":\"spoken\"},"
-            + "\"events\":[{\"id\":\"E22\",\"event\":\"load-confirmed\",\"side\":\"right\","
+            + "\"events\":[{\"id\":\"EV22\",\"event\":\"load-confirmed\",\"side\":\"right\","
             + "\"condition\":\"ride-height\",\"proof\":\"knuckle-jacked-body-lifting\","
             + "\"height\":\"382.5 mm\"}],\"said\":\"Recorded.\",\"prev\":\""
             + "0".repeat(64)
@@ -118,7 +118,7 @@ class LogLineTest {
     @DisplayName("loads with members that are not known here")
     void extraMembers() throws LogFault {
       String text =
-          lineWith("{\"id\":\"E24\",\"event\":\"renamed\",\"change\":\"car-raised\",\"why\":1}");
+          lineWith("{\"id\":\"EV24\",\"event\":\"renamed\",\"change\":\"car-raised\",\"why\":1}");
       Recorded read = LogLine.read(text + "}", LogLine.FIRST, "line 1");
       assertEquals(EventKind.LOAD_CHANGED, EventKind.of(read.events().get(0)));
     }
@@ -126,10 +126,10 @@ class LogLineTest {
     @Test
     @DisplayName("is refused with its line when it holds an unknown event, even at the end")
     void unknownEvent() {
-      LogFault fault = faultOf(lineWith("{\"id\":\"E99\",\"event\":\"car-painted\"}"));
+      LogFault fault = faultOf(lineWith("{\"id\":\"EV99\",\"event\":\"car-painted\"}"));
       assertEquals(LogFault.Code.UNKNOWN_EVENT, fault.code());
       assertEquals(
-          "LOG-007 log.jsonl line 1: found event E99 car-painted,"
+          "LOG-007 log.jsonl line 1: found event EV99 car-painted,"
               + " expected an event this version knows",
           fault.getMessage());
     }
@@ -140,15 +140,15 @@ class LogLineTest {
       delimiter = ';',
       quoteCharacter = '`',
       value = {
-        "{\"id\":\"E05\"}; step",
-        "{\"id\":\"E05\",\"step\":7}; step",
-        "{\"id\":\"E18\",\"step\":\"a\",\"marking\":\"hard\"}; marking",
-        "{\"id\":\"E24\",\"change\":\"car-sold\"}; change",
-        "{\"id\":\"E16\",\"side\":\"left\",\"value\":\"382 ft\"}; value",
-        "{\"id\":\"E16\",\"side\":\"left\",\"value\":\"1E9 mm\"}; value",
-        "{\"id\":\"E40\",\"complete\":\"yes\",\"open\":0}; complete",
-        "{\"id\":\"E40\",\"complete\":true,\"open\":99999999999}; open",
-        "{\"id\":\"E35\",\"step\":\"a\",\"seconds\":1,\"due\":\"noon\"}; due",
+        "{\"id\":\"EV05\"}; step",
+        "{\"id\":\"EV05\",\"step\":7}; step",
+        "{\"id\":\"EV18\",\"step\":\"a\",\"marking\":\"hard\"}; marking",
+        "{\"id\":\"EV24\",\"change\":\"car-sold\"}; change",
+        "{\"id\":\"EV16\",\"side\":\"left\",\"value\":\"382 ft\"}; value",
+        "{\"id\":\"EV16\",\"side\":\"left\",\"value\":\"1E9 mm\"}; value",
+        "{\"id\":\"EV40\",\"complete\":\"yes\",\"open\":0}; complete",
+        "{\"id\":\"EV40\",\"complete\":true,\"open\":99999999999}; open",
+        "{\"id\":\"EV35\",\"step\":\"a\",\"seconds\":1,\"due\":\"noon\"}; due",
         "{\"event\":\"step-closed\"}; id",
         "7; id"
       })
