@@ -5,7 +5,7 @@ import org.undercall.core.procedure.Step;
 import org.undercall.core.reply.Ask;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Reply;
-import org.undercall.core.reply.Say;
+import org.undercall.core.reply.Tell;
 
 /** What the program says to tell what the session waits for. */
 final class Prompt {
@@ -31,8 +31,8 @@ final class Prompt {
       case LOAD -> Ask.load(((Step.Load) session.place().step()).condition(), session.side());
       case HAND_OVER -> Ask.handOver((Step.HandOver) session.place().step());
       case READ_BACK, LOAD_READ_BACK -> readBack(session.talk().pending().orElseThrow(), session);
-      case NOTING -> Say.noteStarted();
-      case ON_HOLD -> Say.held();
+      case NOTING -> Tell.noteStarted();
+      case ON_HOLD -> Tell.held();
       case ALL_CLOSED -> Ask.allClosed();
       case CLOSED_STEP -> Ask.closedStep();
       case ENDED -> Refuse.notNow();

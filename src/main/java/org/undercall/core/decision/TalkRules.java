@@ -11,6 +11,7 @@ import org.undercall.core.reply.Ask;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
+import org.undercall.core.reply.Tell;
 import org.undercall.core.term.StepRef;
 
 /** Questions, notes, pauses, timers, and what was not understood. */
@@ -37,13 +38,13 @@ final class TalkRules {
             .filter(i -> !session.progress().states().get(i).closed())
             .mapToObj(session.walk().places()::get)
             .toList();
-    return answer(session, intent, Say.left(open));
+    return answer(session, intent, Tell.left(open));
   }
 
   static Decision where(Session session, Intent intent, Moment now) {
     int number = session.progress().at() + 1;
     int of = session.walk().places().size();
-    Reply place = Say.where(number, of, session.place());
+    Reply place = Tell.where(number, of, session.place());
     return answer(session, intent, place.and(Prompt.of(session)));
   }
 
@@ -57,7 +58,7 @@ final class TalkRules {
     return new Turn(session)
         .record(
             drop ? new SessionEvent.NoteDropped() : new SessionEvent.NoteKept(session.ref(), text))
-        .say(drop ? Say.dropped() : Say.noteKept())
+        .say(drop ? Say.dropped() : Tell.noteKept())
         .end(Outcome.ACCEPTED);
   }
 
@@ -76,7 +77,7 @@ final class TalkRules {
         .record(
             new SessionEvent.TimerStarted(
                 session.ref(), seconds, now.wall().toInstant().plusSeconds(seconds)))
-        .say(Say.timerStarted(seconds))
+        .say(Tell.timerStarted(seconds))
         .end(Outcome.ACCEPTED);
   }
 
@@ -89,7 +90,7 @@ final class TalkRules {
             .stream()
             .mapToObj(millis -> Ask.timeLeft((millis + 999) / 1000))
             .findFirst()
-            .orElse(Say.noTimer());
+            .orElse(Tell.noTimer());
     return answer(session, intent, reply);
   }
 
@@ -97,10 +98,12 @@ final class TalkRules {
     Turn turn = new Turn(session);
     List<StepRef> running = running(session);
     if (running.isEmpty()) {
-      return turn.record(StepRules.notNow(session, intent)).say(Say.noTimer()).end(Outcome.REFUSED);
+      return turn.record(StepRules.notNow(session, intent))
+          .say(Tell.noTimer())
+          .end(Outcome.REFUSED);
     }
     running.forEach(ref -> turn.record(new SessionEvent.TimerCancelled(ref)));
-    return turn.say(Say.timerCancelled()).end(Outcome.ACCEPTED);
+    return turn.say(Tell.timerCancelled()).end(Outcome.ACCEPTED);
   }
 
   /** Says which timers have run out; asked by the clock, never spoken. */
@@ -110,7 +113,7 @@ final class TalkRules {
       if (!session.timers().running().get(ref).isAfter(now.wall().toInstant())) {
         int index = session.walk().indexOf(ref);
         turn.record(new SessionEvent.TimerEnded(ref))
-            .say(Say.timerEnded(session.walk().places().get(index)));
+            .say(Tell.timerEnded(session.walk().places().get(index)));
       }
     }
     boolean none = turn.session().timers().equals(session.timers());

@@ -17,7 +17,7 @@ import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.reply.Reply;
-import org.undercall.core.reply.Say;
+import org.undercall.core.reply.Tell;
 import org.undercall.core.term.Torque;
 import org.undercall.core.term.TorqueUnit;
 
@@ -28,7 +28,7 @@ final class ValueQuestions {
   private ValueQuestions() {}
 
   static Decision setting(Session session, Intent intent, Moment now) {
-    return TalkRules.answer(session, intent, Say.setting(session.stage()));
+    return TalkRules.answer(session, intent, Tell.setting(session.stage()));
   }
 
   /** In foot pounds what is specified in newton metres, in newton metres what is not. */
@@ -39,17 +39,17 @@ final class ValueQuestions {
             ? TorqueUnit.POUND_FORCE_FOOT
             : TorqueUnit.NEWTON_METRE;
     Torque shown = ScaleReading.of(specified, unit, TENTH).shown();
-    return TalkRules.answer(session, intent, Say.inOtherUnit(specified, shown));
+    return TalkRules.answer(session, intent, Tell.inOtherUnit(specified, shown));
   }
 
   static Decision why(Session session, Intent intent, Moment now) {
     Fastener fastener = ((Step.Fasten) session.place().step()).fastener();
     Stage stage = session.stage();
-    Reply belongs = Say.belongsTo(fastener, session.tightening().marking(), stage);
+    Reply belongs = Tell.belongsTo(fastener, session.tightening().marking(), stage);
     Reply force =
         stage instanceof Stage.TorqueStage torque
             ? clampForce(fastener, session, torque.target())
-            : Say.angleNotKnown();
+            : Tell.angleNotKnown();
     return TalkRules.answer(session, intent, belongs.and(force));
   }
 
@@ -62,8 +62,8 @@ final class ValueQuestions {
                     FrictionClass.expect(fastener.part().lubrication())
                         .map(friction -> LongForm.of(bolt).preload(torque, friction)));
     return preload
-        .map(f -> Say.preload(kilonewtons(f.low()), kilonewtons(f.high())))
-        .orElse(Say.preloadNotKnown());
+        .map(f -> Tell.preload(kilonewtons(f.low()), kilonewtons(f.high())))
+        .orElse(Tell.preloadNotKnown());
   }
 
   private static Optional<Bolt> bolt(Fastener fastener, Session session) {

@@ -1,0 +1,128 @@
+package org.undercall.core.reply;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.Torque;
+
+/** What the program says to answer a question, and about notes, pauses and timers. */
+public final class Tell {
+  private static final int LISTED = 4;
+
+  private Tell() {}
+
+  /** A note may be spoken now. */
+  public static Reply noteStarted() {
+    return Reply.of("Speak your note.");
+  }
+
+  /** A note was kept. */
+  public static Reply noteKept() {
+    return Reply.of("Note kept.");
+  }
+
+  /** The work is held. */
+  public static Reply held() {
+    return Reply.of("Held. Say: resume the work.");
+  }
+
+  /** A timer was started. */
+  public static Reply timerStarted(long seconds) {
+    return Reply.of("Timer runs, " + Words.time(seconds) + ".");
+  }
+
+  /** A timer ran out. */
+  public static Reply timerEnded(Walk.Place place) {
+    return Reply.of("Time is up: " + place.step().head().title() + ".");
+  }
+
+  /** A timer was cancelled. */
+  public static Reply timerCancelled() {
+    return Reply.of("Timer cancelled.");
+  }
+
+  /** No timer runs. */
+  public static Reply noTimer() {
+    return Reply.of("No timer runs.");
+  }
+
+  /** The steps that are open. */
+  public static Reply left(List<Walk.Place> open) {
+    String names =
+        open.stream()
+            .limit(LISTED)
+            .map(p -> Words.step(p.ref(), p.step().head().title()))
+            .collect(Collectors.joining("; "));
+    String more =
+        open.size() > LISTED ? "; and " + Words.count(open.size() - LISTED) + " more" : "";
+    return Reply.of(
+        Words.sentence(Words.count(open.size(), "step"))
+            + " open"
+            + (open.isEmpty() ? "." : ": " + names + more + "."));
+  }
+
+  /** Where the walk stands. */
+  public static Reply where(int number, int of, Walk.Place place) {
+    return Reply.of(
+        "Step "
+            + Words.count(number)
+            + " of "
+            + Words.count(of)
+            + ", "
+            + place.phase()
+            + ", "
+            + Words.side(place.ref().side())
+            + ".");
+  }
+
+  /** What the wrench is set to, and what that makes at the fastener with an adaptor on. */
+  public static Reply setting(Stage stage) {
+    String reads = "Set the wrench to " + Words.value(stage) + ".";
+    if (stage instanceof Stage.TorqueStage torque && torque.dialled().isPresent()) {
+      String at = Words.sentence(Words.torque(torque.target())) + " at the fastener.";
+      return Reply.of(reads, at);
+    }
+    return stage instanceof Stage.TorqueStage
+        ? Reply.of(reads)
+        : Reply.of("Turn on by " + Words.value(stage) + ".");
+  }
+
+  /** The torque of the specification in another unit, only to show. */
+  public static Reply inOtherUnit(Torque specified, Torque shown) {
+    return Reply.of(
+        Words.sentence(Words.torque(specified)) + " is about " + Words.torque(shown) + ".",
+        "The specification is in " + Words.unit(specified.unit()) + ".");
+  }
+
+  /** What a value belongs to: thread, marking and tolerance. */
+  public static Reply belongsTo(Fastener fastener, Optional<HeadMarking> marking, Stage stage) {
+    String head = marking.map(m -> ", head marking " + Words.marking(m)).orElse("");
+    BigDecimal plusMinus =
+        stage instanceof Stage.TorqueStage torque
+            ? torque.plusMinus()
+            : ((Stage.AngleStage) stage).plusMinus();
+    return Reply.of(
+        "It is for " + fastener.name() + ", " + Words.thread(fastener.thread()) + head + ".",
+        "Plus or minus " + Words.digits(plusMinus) + " " + Words.unit(stage) + ".");
+  }
+
+  /** The preload a torque makes, as a range in kilonewtons. */
+  public static Reply preload(long least, long most) {
+    return Reply.of("It clamps with about " + least + " to " + most + " kilonewtons.");
+  }
+
+  /** Why the preload is not known. */
+  public static Reply preloadNotKnown() {
+    return Reply.of("Class or friction is not stated, so the clamp force is not known.");
+  }
+
+  /** Why the preload after an angle stage is not known. */
+  public static Reply angleNotKnown() {
+    return Reply.of("The angle stretches the bolt. How far is not known without joint data.");
+  }
+}
