@@ -1,6 +1,5 @@
 package org.undercall;
 
-import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -9,6 +8,7 @@ import org.undercall.core.decision.Decider;
 import org.undercall.core.decision.Decision;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.Session;
+import org.undercall.core.event.Moment;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
@@ -27,12 +27,16 @@ public final class SessionLoop {
 
   private static final long PATIENCE_MILLIS = 60_000;
 
+  /** How long to leave a timer alone whose end could not be recorded. */
+  private static final long RETRY_MILLIS = 10_000;
+
   private final Ear ear;
   private final Voice voice;
   private final Journal journal;
   private final Time time;
   private Session session;
   private long seq;
+  private long retryAt = Long.MIN_VALUE;
 
   /**
    * Prepares a loop.
@@ -92,32 +96,36 @@ public final class SessionLoop {
 
   /** Lets every timer end whose time has come. */
   private void endTimers() {
-    Instant now = time.now().wall().toInstant();
-    if (session.nextTimer().filter(due -> !due.isAfter(now)).isPresent()) {
-      decide(new Intent.Plain(IntentKind.TIMER_ENDED), Optional.empty());
+    Moment now = time.now();
+    boolean due =
+        session.nextTimer().filter(end -> !end.isAfter(now.wall().toInstant())).isPresent();
+    if (due && now.monotonicMillis() >= retryAt) {
+      boolean recorded = decide(new Intent.Plain(IntentKind.TIMER_ENDED), Optional.empty());
+      retryAt = recorded ? Long.MIN_VALUE : now.monotonicMillis() + RETRY_MILLIS;
     }
   }
 
   private long patience() {
-    long now = time.now().wall().toInstant().toEpochMilli();
+    Moment now = time.now();
+    long retry = retryAt == Long.MIN_VALUE ? 0 : retryAt - now.monotonicMillis();
     return session
         .nextTimer()
-        .map(due -> Math.max(1, Math.min(PATIENCE_MILLIS, due.toEpochMilli() - now)))
+        .map(due -> Math.max(retry, due.toEpochMilli() - now.wall().toInstant().toEpochMilli()))
+        .map(millis -> Math.max(1, Math.min(PATIENCE_MILLIS, millis)))
         .orElse(PATIENCE_MILLIS);
   }
 
-  private void decide(Intent intent, Optional<Recorded.Heard> heard) {
-    carryOut(Decider.decide(session, intent, time.now()), heard);
-  }
-
-  private void carryOut(Decision decision, Optional<Recorded.Heard> heard) {
+  /** Decides and carries out; says so if it could not be recorded. */
+  private boolean decide(Intent intent, Optional<Recorded.Heard> heard) {
+    Decision decision = Decider.decide(session, intent, time.now());
     try {
       record(decision, heard);
     } catch (LogFault e) {
       say(Refuse.cannotRecord());
-      return;
+      return false;
     }
     say(decision.reply());
+    return true;
   }
 
   private void record(Decision decision, Optional<Recorded.Heard> heard) throws LogFault {

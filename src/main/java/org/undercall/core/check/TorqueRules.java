@@ -60,8 +60,11 @@ final class TorqueRules {
                   Locale.ROOT, "%.0f N·m", Assembly.atYield(b).torque(low, low).inNewtonMetres());
           String expected =
               String.format(
+                  Locale.ROOT,
                   "less than %s, where %s yields at friction %s",
-                  limit, Bolts.words(b, stage.variant()), low);
+                  limit,
+                  Bolts.words(b, stage.variant()),
+                  low);
           return Optional.of(
               spot.at(stage.field("torque"), rule, stage.stage().target() + "", expected));
         });

@@ -181,16 +181,25 @@ final class Applied {
             session,
             step,
             s -> s.with(s.tightening().withStagesClosed(0)).with(StepState.Status.OPEN));
-    return forgetClosing(open);
+    return forgetHeight(forgetClosing(open), step);
   }
 
   private static Session reopened(Session session, StepRef step) {
     Session open = forgetClosing(change(session, step, s -> StepState.FRESH));
-    Step kind = open.walk().places().get(open.walk().indexOf(step)).step();
-    if (kind instanceof Step.Measure measure && measure.notesRideHeight()) {
-      return open.with(open.loads().withRideHeight(step.side(), Optional.empty()));
-    }
-    return kind instanceof Step.Wait ? open.with(open.timers().cancelled(step)) : open;
+    return kind(open, step) instanceof Step.Wait
+        ? open.with(open.timers().cancelled(step))
+        : forgetHeight(open, step);
+  }
+
+  /** A ride height whose step is open again was not noted. */
+  private static Session forgetHeight(Session session, StepRef step) {
+    return kind(session, step) instanceof Step.Measure measure && measure.notesRideHeight()
+        ? session.with(session.loads().withRideHeight(step.side(), Optional.empty()))
+        : session;
+  }
+
+  private static Step kind(Session session, StepRef step) {
+    return session.walk().places().get(session.walk().indexOf(step)).step();
   }
 
   private static Session forgetClosing(Session session) {

@@ -6,6 +6,7 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.reply.Say;
+import org.undercall.core.term.LoadChange;
 
 /** Decides what becomes of an intent. It changes nothing: the events do, when they are applied. */
 public final class Decider {
@@ -31,10 +32,17 @@ public final class Decider {
     return new Turn(session).record(started).prompt().end(Outcome.ACCEPTED);
   }
 
-  /** The decision that takes a session up again; running times are checked by the clock later. */
+  /**
+   * The decision that takes a session up again. What was confirmed about the load is cancelled: the
+   * car may have moved meanwhile. Running times are checked by the clock later.
+   */
   public static Decision takeUp(Session session, String version) {
     Turn turn = new Turn(session).record(new SessionEvent.SessionResumed(version));
     turn.say(Say.takenUp());
+    if (session.talk().pending().orElse(null) instanceof Pending.Load) {
+      turn.record(new SessionEvent.ReadBackDropped());
+    }
+    turn.loadChanged(LoadChange.PROGRAM_RESTARTED);
     boolean walking = turn.session().talk().mode() == Talk.Mode.WORKING;
     turn.say(
         walking && turn.session().talk().pending().isEmpty()

@@ -51,7 +51,7 @@ final class FastenRules {
         .voidStages()
         .record(new SessionEvent.FastenerSnug(session.ref()))
         .say(Say.snug())
-        .moveOn()
+        .leave()
         .end(Outcome.ACCEPTED);
   }
 
@@ -120,7 +120,7 @@ final class FastenRules {
   private static Optional<Decision> refusedValue(Session session, Intent.OfNumber value) {
     Stage stage = session.stage();
     BigDecimal called = value.number().value();
-    if (value.unit().isPresent() && value.unit().get() != unit(stage)) {
+    if (value.unit().isPresent() && !value.unit().equals(unit(stage))) {
       return Optional.of(StepRules.refuse(session, Missing.OTHER_UNIT, Refuse.otherUnit(stage)));
     }
     if (called.compareTo(stage.amount()) != 0) {
@@ -145,15 +145,17 @@ final class FastenRules {
     return Optional.empty();
   }
 
-  private static SpokenUnit unit(Stage stage) {
+  /** The unit that may be said with the value; empty if no phrase has it. */
+  private static Optional<SpokenUnit> unit(Stage stage) {
     if (stage instanceof Stage.TorqueStage torque) {
       TorqueUnit unit = torque.target().unit();
       return switch (unit) {
-        case NEWTON_METRE, KILOGRAM_FORCE_METRE -> SpokenUnit.NEWTON_METRES;
-        case POUND_FORCE_FOOT -> SpokenUnit.FOOT_POUNDS;
-        case POUND_FORCE_INCH -> SpokenUnit.INCH_POUNDS;
+        case NEWTON_METRE -> Optional.of(SpokenUnit.NEWTON_METRES);
+        case POUND_FORCE_FOOT -> Optional.of(SpokenUnit.FOOT_POUNDS);
+        case POUND_FORCE_INCH -> Optional.of(SpokenUnit.INCH_POUNDS);
+        case KILOGRAM_FORCE_METRE -> Optional.empty();
       };
     }
-    return SpokenUnit.DEGREES;
+    return Optional.of(SpokenUnit.DEGREES);
   }
 }

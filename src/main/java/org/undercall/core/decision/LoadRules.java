@@ -53,8 +53,10 @@ final class LoadRules {
     Side side = session.side();
     Measure noted = session.loads().rideHeights().get(side);
     Optional<RideHeight> rideHeight = session.walk().procedure().rideHeight();
-    boolean millimetres = number.unit().orElse(SpokenUnit.MILLIMETRES) == SpokenUnit.MILLIMETRES;
-    if (noted == null || rideHeight.isEmpty() || !millimetres) {
+    if (number.unit().orElse(SpokenUnit.MILLIMETRES) != SpokenUnit.MILLIMETRES) {
+      return refuse(session, Missing.OTHER_UNIT, Refuse.heightInMillimetres());
+    }
+    if (noted == null || rideHeight.isEmpty()) {
       return refuse(session, Missing.HEIGHT_NOTED_BEFORE, Refuse.noHeightNoted(side));
     }
     Measure height = new Measure(number.number().value(), MeasureUnit.MILLIMETRE);
@@ -137,7 +139,7 @@ final class LoadRules {
         && session.loads().holds(session.side(), Session.needs(session.place()))) {
       return turn.close();
     }
-    boolean atHand = session.place().step() instanceof Step.Fasten;
+    boolean atHand = session.place().step() instanceof Step.Fasten && !session.state().closed();
     return waiting.isEmpty() || atHand ? turn.prompt() : turn.moveOn();
   }
 

@@ -27,7 +27,7 @@ final class Prompt {
       case MARKING -> Ask.marking();
       case GATE -> Ask.gate(fastener(session).needs(), session.side());
       case TORQUE, ANGLE -> stage(session);
-      case WAITING -> Ask.waiting((Step.Wait) session.place().step());
+      case WAITING -> waiting(session);
       case LOAD -> Ask.load(((Step.Load) session.place().step()).condition(), session.side());
       case HAND_OVER -> Ask.handOver((Step.HandOver) session.place().step());
       case READ_BACK, LOAD_READ_BACK -> readBack(session.talk().pending().orElseThrow(), session);
@@ -37,6 +37,15 @@ final class Prompt {
       case CLOSED_STEP -> Ask.closedStep();
       case ENDED -> Refuse.notNow();
     };
+  }
+
+  private static Reply waiting(Session session) {
+    if (session.timers().ended().contains(session.ref())) {
+      return Ask.timeOver();
+    }
+    return session.timers().running().containsKey(session.ref())
+        ? Ask.timerRuns()
+        : Ask.waiting((Step.Wait) session.place().step());
   }
 
   private static Fastener fastener(Session session) {

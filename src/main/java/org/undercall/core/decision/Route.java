@@ -19,6 +19,19 @@ final class Route {
     if (!waiting.isEmpty()) {
       return Optional.of(waiting.get(0));
     }
+    return openFirst(session);
+  }
+
+  /**
+   * The next step after the one at hand was put aside: another fastener further on that waits for a
+   * load condition now confirmed, then as {@link #next}. So it never goes straight back.
+   */
+  static Optional<Integer> afterPutAside(Session session) {
+    int at = session.progress().at();
+    return session.waiting().stream().filter(i -> i > at).findFirst().or(() -> openFirst(session));
+  }
+
+  private static Optional<Integer> openFirst(Session session) {
     int at = session.progress().at();
     IntPredicate open = i -> status(session, i) == StepState.Status.OPEN;
     IntPredicate notClosed = i -> status(session, i) != StepState.Status.CLOSED;

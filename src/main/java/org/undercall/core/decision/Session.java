@@ -4,12 +4,14 @@ import java.time.Instant;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 
@@ -24,6 +26,10 @@ import org.undercall.core.term.StepRef;
  * @param timers the timers of the wait steps
  */
 public record Session(Walk walk, Progress progress, Loads loads, Talk talk, Timers timers) {
+
+  /** Reasons that a confirmed load does not do away with. */
+  private static final Set<PutOffReason> NOT_FOR_LOAD =
+      Set.of(PutOffReason.WAITING_FOR_PARTS, PutOffReason.TOOL_MISSING);
 
   /** A session before its first event. */
   public static Session start(Walk walk) {
@@ -157,8 +163,13 @@ public record Session(Walk walk, Progress progress, Loads loads, Talk talk, Time
     Walk.Place place = walk.places().get(index);
     StepState.Status status = progress.states().get(index).status();
     boolean putAside = status == StepState.Status.PUT_OFF || status == StepState.Status.SNUG;
+    boolean lacksParts =
+        progress.states().get(index).reason().filter(NOT_FOR_LOAD::contains).isPresent();
     LoadCondition needed = needs(place);
-    return putAside && needed != LoadCondition.ANY && loads.holds(place.ref().side(), needed);
+    return putAside
+        && !lacksParts
+        && needed != LoadCondition.ANY
+        && loads.holds(place.ref().side(), needed);
   }
 
   Session with(Progress next) {

@@ -72,7 +72,7 @@ final class StepRules {
         .voidStages()
         .record(new SessionEvent.StepPutOff(session.ref(), putOff.reason()))
         .say(Say.putOff(putOff.reason()))
-        .moveOn()
+        .leave()
         .end(Outcome.ACCEPTED);
   }
 

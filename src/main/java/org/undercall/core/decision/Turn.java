@@ -58,6 +58,11 @@ final class Turn {
     return next.map(this::moveTo).orElseGet(this::prompt);
   }
 
+  /** Goes on after the step at hand was put off or left snug. */
+  Turn leave() {
+    return Route.afterPutAside(session).map(this::moveTo).orElseGet(this::prompt);
+  }
+
   /** Goes to a step: whatever the way there can change about the load is cancelled first. */
   Turn moveTo(int index) {
     StepRef target = session.walk().places().get(index).ref();

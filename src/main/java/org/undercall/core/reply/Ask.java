@@ -100,6 +100,16 @@ public final class Ask {
     return Reply.of("Wait " + Words.time(step.time().toSeconds()) + ". Say: start the timer.");
   }
 
+  /** The time was waited. */
+  public static Reply timeOver() {
+    return Reply.of("The time is over. Say: step completed.");
+  }
+
+  /** The time is being waited. */
+  public static Reply timerRuns() {
+    return Reply.of("The timer runs.");
+  }
+
   /** The time that still runs. */
   public static Reply timeLeft(long seconds) {
     return Reply.of(Words.sentence(Words.time(seconds)) + " left.");

@@ -85,6 +85,11 @@ public final class Refuse {
     return Reply.of("No. No ride height was noted, " + Words.side(side) + ".");
   }
 
+  /** A height was called in another unit. */
+  public static Reply heightInMillimetres() {
+    return Reply.of("No. Call the height in millimetres.");
+  }
+
   /** A height is outside the tolerance of the one noted before. */
   public static Reply heightOutside() {
     return Reply.of("No. That is not ride height.");

@@ -108,6 +108,7 @@ public final class Say {
           case JACK_MOVED -> "Jack moved";
           case OTHER_SIDE_STARTED -> "Other side";
           case STEP_CHANGES_LOAD -> "This step changes the load";
+          case PROGRAM_RESTARTED -> "I was off";
         };
     return Reply.of(cancelled ? what + ". The load confirmation is cancelled." : what + ".");
   }

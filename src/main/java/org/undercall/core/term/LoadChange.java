@@ -6,5 +6,7 @@ public enum LoadChange {
   CAR_LOWERED,
   JACK_MOVED,
   OTHER_SIDE_STARTED,
-  STEP_CHANGES_LOAD
+  STEP_CHANGES_LOAD,
+  /** The program did not run for a while, and saw nothing. */
+  PROGRAM_RESTARTED
 }

@@ -91,6 +91,18 @@ final class Promises {
     checkReply(decision.reply().text(), types, decision);
   }
 
+  /** The program was off and takes the work up: whatever was known about the load is void. */
+  void restarted(Decision decision) {
+    loadMayChange(true);
+    heardLoad = Optional.empty();
+    for (SessionEvent event : decision.events()) {
+      boolean closes =
+          event instanceof SessionEvent.StepClosed || event instanceof SessionEvent.StageClosed;
+      require(!closes, "a restart closes nothing", event);
+      keep(event);
+    }
+  }
+
   private void checkReply(String said, Set<Class<?>> types, Decision decision) {
     said("Step closed.", SessionEvent.StepClosed.class, said, types, decision);
     said(" closed at ", SessionEvent.StageClosed.class, said, types, decision);

@@ -59,17 +59,19 @@ class RandomWorkTest {
       session = session.after(decision.events());
       log.addAll(decision.events());
       if (random.nextInt(50) == 0) {
-        session = crashAndReplay(walk, log, session);
+        session = crashAndReplay(walk, log, session, promises);
       }
     }
     return length;
   }
 
   /** The program dies and comes back: the state from the log is the state before. */
-  private static Session crashAndReplay(Walk walk, List<SessionEvent> log, Session before) {
+  private static Session crashAndReplay(
+      Walk walk, List<SessionEvent> log, Session before, Promises promises) {
     Session replayed = Session.start(walk).after(log);
     assertEquals(before, replayed);
     Decision up = Decider.takeUp(replayed, "test");
+    promises.restarted(up);
     log.addAll(up.events());
     return replayed.after(up.events());
   }

@@ -1,0 +1,166 @@
+package org.undercall.core.decision;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.undercall.core.event.EventKind;
+import org.undercall.core.event.Moment;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.intent.Intent;
+import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.Interpreter;
+import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.Side;
+import org.undercall.core.term.StepRef;
+
+/** A bay in which a dialogue is played. Every decision is also watched for broken promises. */
+final class Bay {
+  private static final OffsetDateTime START = OffsetDateTime.parse("2026-01-05T08:00:00+01:00");
+  private static final double LEAST_CONFIDENCE = 0.6;
+
+  private final Walk walk;
+  private final Promises promises;
+  private final List<SessionEvent> recorded = new ArrayList<>();
+  private List<SessionEvent> last = List.of();
+  private Session session;
+  private long seconds;
+
+  private Bay(Walk walk) {
+    this.walk = walk;
+    this.promises = new Promises(walk);
+    this.session = Session.start(walk);
+  }
+
+  /** A bay in which the cautions wait to be understood. */
+  static Bay briefing(Walk walk) {
+    return new Bay(walk);
+  }
+
+  /** A bay in which the work has begun. */
+  static Bay working(Walk walk) {
+    Bay bay = new Bay(walk);
+    bay.say("cautions understood");
+    return bay;
+  }
+
+  /**
+   * Plays a dialogue line by line and compares it as a whole: {@code > } is said by the technician,
+   * {@code < } is one sentence of the reply, {@code +30} lets seconds pass, {@code * restart} ends
+   * the program and takes the work up again.
+   */
+  Bay goes(String dialogue) {
+    StringBuilder played = new StringBuilder();
+    for (String line : dialogue.lines().toList()) {
+      if (line.startsWith("<")) {
+        continue;
+      }
+      played.append(line).append('\n');
+      reply(line).forEach(sentence -> played.append("< ").append(sentence).append('\n'));
+    }
+    assertEquals(dialogue, played.toString());
+    return this;
+  }
+
+  private List<String> reply(String line) {
+    return switch (line.charAt(0)) {
+      case '+' -> pass(Long.parseLong(line.substring(1)));
+      case '*' -> restart();
+      default -> say(line.substring(2));
+    };
+  }
+
+  /** Says a phrase with full confidence; gives the sentences of the reply. */
+  List<String> say(String phrase) {
+    return hear(RecognisedPhrase.typed(phrase));
+  }
+
+  /** Says phrases whose replies do not matter. */
+  Bay after(String... phrases) {
+    List.of(phrases).forEach(this::say);
+    return this;
+  }
+
+  /** Says a phrase that is heard with a confidence. */
+  List<String> mumble(String phrase, double confidence) {
+    return hear(
+        new RecognisedPhrase(
+            RecognisedPhrase.typed(phrase).words().stream()
+                .map(w -> new RecognisedPhrase.Word(w.text(), confidence, 0, 0))
+                .toList()));
+  }
+
+  /** The program ends and takes the work up from what was recorded. */
+  private List<String> restart() {
+    assertEquals(session, Session.start(walk).after(recorded), "the state replayed");
+    Decision up = Decider.takeUp(session, "test");
+    promises.restarted(up);
+    return apply(up);
+  }
+
+  /** Lets seconds pass without the program noticing. */
+  Bay sleep(long more) {
+    seconds += more;
+    return this;
+  }
+
+  private List<String> pass(long more) {
+    sleep(more);
+    return decide(new Intent.Plain(IntentKind.TIMER_ENDED));
+  }
+
+  private List<String> hear(RecognisedPhrase phrase) {
+    return decide(Interpreter.interpret(phrase, Decider.heard(session), LEAST_CONFIDENCE));
+  }
+
+  private List<String> decide(Intent intent) {
+    Decision decision =
+        Decider.decide(session, intent, new Moment(START.plusSeconds(seconds), seconds * 1000));
+    promises.watch(intent, decision);
+    return apply(decision);
+  }
+
+  private List<String> apply(Decision decision) {
+    last = decision.events();
+    recorded.addAll(last);
+    session = session.after(last);
+    return decision.reply().sentences();
+  }
+
+  /** What was recorded for the last phrase, by the names of the dictionary. */
+  String last() {
+    return last.stream().map(e -> EventKind.of(e).name()).collect(Collectors.joining(" "));
+  }
+
+  /** Every recorded event of a type, in order. */
+  <E extends SessionEvent> List<E> recorded(Class<E> type) {
+    return recorded.stream().filter(type::isInstance).map(type::cast).toList();
+  }
+
+  /** What the session waits for. */
+  Phase phase() {
+    return session.phase();
+  }
+
+  /** The step at hand, such as {@code bush/left}. */
+  String at() {
+    return session.ref().toString();
+  }
+
+  /** How a step stands. */
+  StepState.Status status(String id, Side side) {
+    return session.progress().states().get(walk.indexOf(new StepRef(id, side))).status();
+  }
+
+  /** The names of the closed steps, in the order of the walk. */
+  String closed() {
+    return walk.places().stream()
+        .map(Walk.Place::ref)
+        .filter(ref -> status(ref.id(), ref.side()) == StepState.Status.CLOSED)
+        .map(StepRef::toString)
+        .collect(Collectors.joining(" "));
+  }
+}

@@ -1,0 +1,149 @@
+package org.undercall.core.decision;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.term.MeasureUnit;
+
+@DisplayName("A measured value")
+class MeasureTest {
+  @Nested
+  @DisplayName("is kept")
+  class Kept {
+    @Test
+    @DisplayName("when the read-back is called right")
+    void right() {
+      Bay.working(Jobs.measuring(MeasureUnit.MILLIMETRE, false))
+          .goes(
+              """
+            > three hundred
+            < Three, zero, zero millimetres. Say: that is correct, or call it again.
+            > step completed
+            < No. First answer the read-back.
+            > that is correct
+            < Kept.
+            < Step two, look title.
+            """);
+    }
+
+    @Test
+    @DisplayName("when it is repeated, also with its unit")
+    void repeated() {
+      Bay.working(Jobs.measuring(MeasureUnit.MILLIMETRE, false))
+          .goes(
+              """
+            > one three
+            < One, three millimetres. Say: that is correct, or call it again.
+            > one three millimeters
+            < Kept.
+            < Step two, look title.
+            """);
+    }
+
+    @Test
+    @DisplayName("as it was called last")
+    void second() {
+      Bay bay =
+          Bay.working(Jobs.measuring(MeasureUnit.MILLIMETRE, false))
+              .goes(
+                  """
+            > one two
+            < One, two millimetres. Say: that is correct, or call it again.
+            > one three
+            < One, three millimetres. Say: that is correct, or call it again.
+            > one two
+            < One, two millimetres. Say: that is correct, or call it again.
+            > that is correct
+            < Kept.
+            < Step two, look title.
+            """);
+      assertEquals("12 mm", bay.recorded(SessionEvent.Measured.class).get(0).value().toString());
+    }
+
+    @Test
+    @DisplayName("in the unit of the step")
+    void otherUnits() {
+      Bay.working(Jobs.measuring(MeasureUnit.BAR, false))
+          .goes(
+              """
+            > ten point five millimeters
+            < No. Call it in bar.
+            > ten point five bar
+            < One, zero, point, five bar. Say: that is correct, or call it again.
+            > ten point five
+            < Kept.
+            < Step two, look title.
+            """);
+    }
+  }
+
+  @Nested
+  @DisplayName("outside its limits")
+  class Limits {
+    @Test
+    @DisplayName("keeps the step open")
+    void fault() {
+      Bay.working(Jobs.measuring(MeasureUnit.MILLIMETRE, false))
+          .goes(
+              """
+            > four zero one
+            < Four, zero, one millimetres. Say: that is correct, or call it again.
+            > that is correct
+            < Four, zero, one millimetres is outside the limits. The step stays open.
+            > nine
+            < Nine millimetres. Say: that is correct, or call it again.
+            > nine
+            < Nine millimetres is outside the limits. The step stays open.
+            > step completed
+            < No. The value is missing.
+            > four zero zero
+            < Four, zero, zero millimetres. Say: that is correct, or call it again.
+            > that is correct
+            < Kept.
+            < Step two, look title.
+            """);
+    }
+
+    @Test
+    @DisplayName("is a finding that closes the step where that is stated")
+    void finding() {
+      Bay bay =
+          Bay.working(Jobs.measuring(MeasureUnit.MILLIMETRE, true))
+              .goes(
+                  """
+            > four zero one millimeters
+            < Four, zero, one millimetres. Say: that is correct, or call it again.
+            > that is correct
+            < Kept. It is outside the limits.
+            < Step two, look title.
+            """);
+      assertFalse(bay.recorded(SessionEvent.Measured.class).get(0).withinLimits());
+    }
+  }
+
+  @Nested
+  @DisplayName("in another unit")
+  class Unit {
+    @Test
+    @DisplayName("is not kept, even when it repeats the number")
+    void otherUnit() {
+      Bay.working(Jobs.measuring(MeasureUnit.MILLIMETRE, false))
+          .goes(
+              """
+            > one two inches
+            < No. Call it in millimetres.
+            > one two
+            < One, two millimetres. Say: that is correct, or call it again.
+            > one two inches
+            < No. Call it in millimetres.
+            > that is correct
+            < Kept.
+            < Step two, look title.
+            """);
+    }
+  }
+}
