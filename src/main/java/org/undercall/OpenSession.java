@@ -3,6 +3,7 @@ package org.undercall;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -57,7 +58,13 @@ final class OpenSession implements AutoCloseable {
   static OpenSession takeUp(SessionFolder folder, Procedure procedure) throws LogFault {
     SessionLogFile log = SessionLogFile.open(folder.log());
     Session session = replay(procedure, log.decisions());
-    return new OpenSession(folder, log, session, Decider.takeUp(session, VERSION));
+    return new OpenSession(
+        folder, log, session, Decider.takeUp(session, VERSION, away(log.decisions())));
+  }
+
+  private static Duration away(List<Recorded> decisions) {
+    OffsetDateTime last = decisions.get(decisions.size() - 1).at().wall();
+    return Duration.between(last, Time.ofMachine().now().wall());
   }
 
   /** The session that recorded decisions lead to. */

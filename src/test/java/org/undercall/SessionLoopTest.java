@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -91,7 +92,8 @@ class SessionLoopTest {
       Session left = run();
       assertEquals(List.of(1L, 2L, 3L), numbersOf(bench.recorded));
       Bench later = new Bench().hears("that is correct");
-      new SessionLoop(left, later.ports(), 3).run(Decider.takeUp(left, "test"));
+      new SessionLoop(left, later.ports(), 3)
+          .run(Decider.takeUp(left, "test", Duration.ofHours(1)));
       assertEquals(List.of(4L, 5L), numbersOf(later.recorded));
     }
 
@@ -149,7 +151,7 @@ class SessionLoopTest {
                         session,
                         new SessionLoop.Ports(ports.ear(), ports.voice(), full, ports.time()),
                         0)
-                    .run(Decider.takeUp(session, "test"));
+                    .run(Decider.takeUp(session, "test", Duration.ofHours(1)));
               });
       assertEquals("LOG-010", thrown.code().id());
       assertEquals(List.of(), bench.happened);

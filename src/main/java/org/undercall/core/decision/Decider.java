@@ -1,5 +1,6 @@
 package org.undercall.core.decision;
 
+import java.time.Duration;
 import java.util.Set;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
@@ -10,6 +11,8 @@ import org.undercall.core.term.LoadChange;
 
 /** Decides what becomes of an intent. It changes nothing: the events do, when they are applied. */
 public final class Decider {
+  private static final Duration SHORT_ABSENCE = Duration.ofMinutes(2);
+
   private Decider() {}
 
   /** What becomes of an intent in a session. */
@@ -33,16 +36,21 @@ public final class Decider {
   }
 
   /**
-   * The decision that takes a session up again. What was confirmed about the load is cancelled: the
-   * car may have moved meanwhile. Running times are checked by the clock later.
+   * The decision that takes a session up again, in the state it was left. If the program was away
+   * for more than two minutes, what was confirmed about the load is cancelled: the car may have
+   * moved, and nobody heard it. Running times are checked by the clock later.
+   *
+   * @param away the time by the wall clock since the last decision
    */
-  public static Decision takeUp(Session session, String version) {
+  public static Decision takeUp(Session session, String version, Duration away) {
     Turn turn = new Turn(session).record(new SessionEvent.SessionResumed(version));
     turn.say(Say.takenUp());
-    if (session.talk().pending().orElse(null) instanceof Pending.Load) {
-      turn.record(new SessionEvent.ReadBackDropped());
+    if (away.isNegative() || away.compareTo(SHORT_ABSENCE) > 0) {
+      if (session.talk().pending().orElse(null) instanceof Pending.Load) {
+        turn.record(new SessionEvent.ReadBackDropped());
+      }
+      turn.loadChanged(LoadChange.PROGRAM_RESTARTED);
     }
-    turn.loadChanged(LoadChange.PROGRAM_RESTARTED);
     boolean walking = turn.session().talk().mode() == Talk.Mode.WORKING;
     turn.say(
         walking && turn.session().talk().pending().isEmpty()

@@ -2,6 +2,7 @@ package org.undercall.core.decision;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -96,8 +97,8 @@ final class Bay {
   /** The program ends and takes the work up from what was recorded. */
   private List<String> restart() {
     assertEquals(session, Session.start(walk).after(recorded), "the state replayed");
-    Decision up = Decider.takeUp(session, "test");
-    promises.restarted(up);
+    Decision up = Decider.takeUp(session, "test", Duration.ofHours(1));
+    promises.restarted(up, 3600);
     return apply(up);
   }
 

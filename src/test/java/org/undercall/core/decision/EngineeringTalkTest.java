@@ -110,6 +110,32 @@ class EngineeringTalkTest {
   }
 
   @Nested
+  @DisplayName("taken up again")
+  class TakenUpAgain {
+    private Phase afterMinutes(long minutes) {
+      begin(Optional.empty(), SampleProcedures.bushBolt("bush"));
+      say("new bolt fitted");
+      say("head marking ten point nine");
+      say("that is correct");
+      say("knuckle jacked body lifting");
+      say("left side at ride height");
+      assertEquals(Phase.TORQUE, session.phase());
+      Decision up = Decider.takeUp(session, "test", java.time.Duration.ofMinutes(minutes));
+      return session.after(up.events()).phase();
+    }
+
+    @Test
+    void soonTheStateIsTheSame() {
+      assertEquals(Phase.TORQUE, afterMinutes(2));
+    }
+
+    @Test
+    void laterTheLoadIsToBeConfirmedAgain() {
+      assertEquals(Phase.GATE, afterMinutes(3));
+    }
+  }
+
+  @Nested
   @DisplayName("asked about a value")
   class AskedAboutAValue {
     @Test

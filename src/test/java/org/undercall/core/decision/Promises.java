@@ -92,9 +92,11 @@ final class Promises {
   }
 
   /** The program was off and takes the work up: whatever was known about the load is void. */
-  void restarted(Decision decision) {
-    loadMayChange(true);
-    heardLoad = Optional.empty();
+  void restarted(Decision decision, long secondsAway) {
+    if (secondsAway > 120) {
+      loadMayChange(true);
+      heardLoad = Optional.empty();
+    }
     for (SessionEvent event : decision.events()) {
       boolean closes =
           event instanceof SessionEvent.StepClosed || event instanceof SessionEvent.StageClosed;

@@ -2,6 +2,7 @@ package org.undercall.core.decision;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,7 +60,7 @@ class RandomWorkTest {
       session = session.after(decision.events());
       log.addAll(decision.events());
       if (random.nextInt(50) == 0) {
-        session = crashAndReplay(walk, log, session, promises);
+        session = crashAndReplay(walk, log, session, promises, random.nextInt(240));
       }
     }
     return length;
@@ -67,11 +68,11 @@ class RandomWorkTest {
 
   /** The program dies and comes back: the state from the log is the state before. */
   private static Session crashAndReplay(
-      Walk walk, List<SessionEvent> log, Session before, Promises promises) {
+      Walk walk, List<SessionEvent> log, Session before, Promises promises, int seconds) {
     Session replayed = Session.start(walk).after(log);
     assertEquals(before, replayed);
-    Decision up = Decider.takeUp(replayed, "test");
-    promises.restarted(up);
+    Decision up = Decider.takeUp(replayed, "test", Duration.ofSeconds(seconds));
+    promises.restarted(up, seconds);
     log.addAll(up.events());
     return replayed.after(up.events());
   }
