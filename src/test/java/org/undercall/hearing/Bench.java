@@ -1,0 +1,16 @@
+package org.undercall.hearing;
+
+import org.undercall.adapter.recogniser.RecogniserMaker;
+
+/** What every measurement needs. */
+record Bench(
+    RecogniserMaker maker,
+    Recordings recordings,
+    Noises noises,
+    Trials trials,
+    SpeedFigures speed) {
+  /** The program as it stands. */
+  Listener listener() {
+    return Listener.standard(maker);
+  }
+}
