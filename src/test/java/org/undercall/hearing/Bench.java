@@ -7,6 +7,7 @@ record Bench(
     RecogniserMaker maker,
     Recordings recordings,
     Noises noises,
+    Speakers speakers,
     Trials trials,
     SpeedFigures speed) {
   /** The program as it stands. */

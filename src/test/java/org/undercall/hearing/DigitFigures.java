@@ -61,7 +61,9 @@ final class DigitFigures {
 
   private List<Result> trials(Digits digits, int full, long seed, Conditions conditions) {
     Listener listener = bench.listener();
-    return bench.trials().run(full, seed, random -> trial(digits, listener, conditions, random));
+    return bench
+        .trials()
+        .run(full, seed, (i, random) -> trial(digits, listener, conditions, random));
   }
 
   private Result trial(Digits digits, Listener listener, Conditions conditions, Random random) {

@@ -21,12 +21,18 @@ public final class MeasureHearing {
   /** A part of the measurement. */
   private enum Part {
     SPEED,
-    DIGITS;
+    DIGITS,
+    NUMBERS,
+    PHRASES,
+    NEARMISS;
 
     List<Table> tables(Bench bench) {
       return switch (this) {
         case SPEED -> List.of(bench.speed().table(bench));
         case DIGITS -> new DigitFigures(bench).tables();
+        case NUMBERS -> new NumberFigures(bench).tables();
+        case PHRASES -> new PhraseFigures(bench).tables();
+        case NEARMISS -> new NearMissFigures(bench).tables();
       };
     }
   }
@@ -52,7 +58,8 @@ public final class MeasureHearing {
     Pages pages = new Pages(whole);
     SpeedFigures speed = new SpeedFigures();
     try (SpeechModel model = speed.load()) {
-      Bench bench = new Bench(model, recordings.get(), Noises.of(recordings.get()), trials, speed);
+      Recordings found = recordings.get();
+      Bench bench = new Bench(model, found, Noises.of(found), Speakers.find(), trials, speed);
       for (Part part : parts) {
         long start = System.nanoTime();
         pages.add(part.tables(bench));

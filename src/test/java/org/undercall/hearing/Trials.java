@@ -7,7 +7,6 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.function.Function;
 
 /** Runs many trials on all cores. Each has a random source of its own, so order does not matter. */
 final class Trials {
@@ -29,19 +28,26 @@ final class Trials {
     return (int) Math.max(1, Math.round(full * scale));
   }
 
+  /** One trial. */
+  interface Trial<T> {
+    /** Runs it; the index counts from 0, the random source is the trial's own. */
+    T run(int index, Random random);
+  }
+
   /**
    * Makes so many trials.
    *
    * @param full how many the full run makes
    * @param seed the same seed makes the same trials
    */
-  <T> List<T> run(int full, long seed, Function<Random, T> trial) {
+  <T> List<T> run(int full, long seed, Trial<T> trial) {
     ExecutorService pool = Executors.newFixedThreadPool(threads);
     try {
       List<Future<T>> waiting = new ArrayList<>();
       for (int i = 0; i < count(full); i++) {
+        int index = i;
         Random random = new Random(seed * 1_000_003L + i);
-        waiting.add(pool.submit(() -> trial.apply(random)));
+        waiting.add(pool.submit(() -> trial.run(index, random)));
       }
       List<T> results = new ArrayList<>();
       for (Future<T> future : waiting) {
