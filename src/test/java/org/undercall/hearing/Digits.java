@@ -1,0 +1,75 @@
+package org.undercall.hearing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import org.undercall.core.intent.SpokenSamples;
+
+/** Real people's digits, each speaker's apart. */
+final class Digits {
+  private static final int LEAST_CLIPS = 3;
+
+  private final List<Speaker> speakers = new ArrayList<>();
+  private int files;
+
+  /** What one person said: clips by digit. */
+  private record Speaker(String name, List<Clip> clips) {}
+
+  private record Clip(int digit, Speech speech) {}
+
+  /** A value as one person said it. */
+  record Said(String digits, String speaker, Speech speech) {}
+
+  private Digits() {}
+
+  /** The speakers with at least three clips. */
+  static Digits of(List<Recordings.Recording> recordings) {
+    Map<String, List<Clip>> bySpeaker = new TreeMap<>();
+    for (Recordings.Recording recording : recordings) {
+      int digit = SpokenSamples.digit(recording.spoken());
+      if (digit >= 0) {
+        bySpeaker
+            .computeIfAbsent(recording.speaker(), s -> new ArrayList<>())
+            .add(new Clip(digit, Speech.in(recording.sound())));
+      }
+    }
+    Digits digits = new Digits();
+    bySpeaker.forEach(
+        (name, clips) -> {
+          boolean mayBegin = clips.stream().anyMatch(clip -> clip.digit() > 0);
+          if (clips.size() >= LEAST_CLIPS && mayBegin) {
+            digits.speakers.add(new Speaker(name, clips));
+            digits.files += clips.size();
+          }
+        });
+    return digits;
+  }
+
+  boolean isEmpty() {
+    return speakers.isEmpty();
+  }
+
+  /** How many speakers and files there are, in words. */
+  String counted() {
+    return speakers.size() + " speakers, " + files + " files";
+  }
+
+  /** A value of three digits, the first not zero, different clips of one speaker. */
+  Said threeDigits(Random random) {
+    Speaker speaker = speakers.get(random.nextInt(speakers.size()));
+    List<Clip> left = new ArrayList<>(speaker.clips());
+    StringBuilder digits = new StringBuilder();
+    List<Speech> words = new ArrayList<>();
+    while (words.size() < LEAST_CLIPS) {
+      Clip clip = left.get(random.nextInt(left.size()));
+      if (!words.isEmpty() || clip.digit() > 0) {
+        left.remove(clip);
+        digits.append(clip.digit());
+        words.add(clip.speech());
+      }
+    }
+    return new Said(digits.toString(), speaker.name(), Splicing.spoken(words, random));
+  }
+}

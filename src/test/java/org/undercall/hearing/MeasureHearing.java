@@ -1,0 +1,82 @@
+package org.undercall.hearing;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.undercall.adapter.recogniser.ModelFault;
+import org.undercall.adapter.recogniser.SpeechModel;
+
+/**
+ * Measures how well the program hears, prints the figures and writes them down. No figure makes it
+ * fail.
+ *
+ * <p>Properties: {@code hearing.scale}, 1 for all trials, less for a quick look; {@code
+ * hearing.parts}, names of parts with commas, all if absent. Only a whole full run writes {@code
+ * docs/hearing.md}.
+ */
+public final class MeasureHearing {
+  /** A part of the measurement. */
+  private enum Part {
+    SPEED,
+    DIGITS,
+    NUMBERS,
+    PHRASES,
+    NEARMISS;
+
+    List<Table> tables(Bench bench) {
+      return switch (this) {
+        case SPEED -> List.of(bench.speed().table(bench));
+        case DIGITS -> new DigitFigures(bench).tables();
+        case NUMBERS -> new NumberFigures(bench).tables();
+        case PHRASES -> new PhraseFigures(bench).tables();
+        case NEARMISS -> new NearMissFigures(bench).tables();
+      };
+    }
+  }
+
+  private MeasureHearing() {}
+
+  /**
+   * Runs the measurement.
+   *
+   * @param args none
+   */
+  public static void main(String[] args) throws IOException, ModelFault {
+    double scale = Double.parseDouble(System.getProperty("hearing.scale", "1"));
+    Set<Part> parts = parts(System.getProperty("hearing.parts", ""));
+    Optional<Recordings> recordings = Recordings.find();
+    if (recordings.isEmpty()) {
+      System.out.println(
+          "hearing: no recordings, nothing measured; name their folder in UNDERCALL_SPEECH");
+      return;
+    }
+    boolean whole = scale >= 1 && parts.size() == Part.values().length;
+    Trials trials = new Trials(Runtime.getRuntime().availableProcessors(), scale);
+    Pages pages = new Pages(whole);
+    SpeedFigures speed = new SpeedFigures();
+    try (SpeechModel model = speed.load()) {
+      Recordings found = recordings.get();
+      Bench bench = new Bench(model, found, Noises.of(found), Speakers.find(), trials, speed);
+      for (Part part : parts) {
+        long start = System.nanoTime();
+        pages.add(part.tables(bench));
+        System.out.printf("hearing: %s took %.0f s%n", part, (System.nanoTime() - start) / 1e9);
+      }
+      pages.write(bench, scale);
+    }
+  }
+
+  private static Set<Part> parts(String names) {
+    Set<Part> parts = new TreeSet<>();
+    for (Part part : Part.values()) {
+      if (names.isBlank()
+          || List.of(names.split(",", -1)).contains(part.name().toLowerCase(Locale.ROOT))) {
+        parts.add(part);
+      }
+    }
+    return parts;
+  }
+}

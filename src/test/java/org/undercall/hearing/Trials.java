@@ -1,0 +1,63 @@
+package org.undercall.hearing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+
+/** Runs many trials on all cores. Each has a random source of its own, so order does not matter. */
+final class Trials {
+  private final int threads;
+  private final double scale;
+
+  /**
+   * Trials on a machine.
+   *
+   * @param scale 1 for the full counts, less for a quick look
+   */
+  Trials(int threads, double scale) {
+    this.threads = threads;
+    this.scale = scale;
+  }
+
+  /** How many trials to make where the full run makes so many; at least one. */
+  int count(int full) {
+    return (int) Math.max(1, Math.round(full * scale));
+  }
+
+  /** One trial. */
+  interface Trial<T> {
+    /** Runs it; the index counts from 0, the random source is the trial's own. */
+    T run(int index, Random random);
+  }
+
+  /**
+   * Makes so many trials.
+   *
+   * @param full how many the full run makes
+   * @param seed the same seed makes the same trials
+   */
+  <T> List<T> run(int full, long seed, Trial<T> trial) {
+    ExecutorService pool = Executors.newFixedThreadPool(threads);
+    try {
+      List<Future<T>> waiting = new ArrayList<>();
+      for (int i = 0; i < count(full); i++) {
+        int index = i;
+        Random random = new Random(seed * 1_000_003L + i);
+        waiting.add(pool.submit(() -> trial.run(index, random)));
+      }
+      List<T> results = new ArrayList<>();
+      for (Future<T> future : waiting) {
+        results.add(future.get());
+      }
+      return results;
+    } catch (InterruptedException | ExecutionException e) {
+      throw new IllegalStateException(e);
+    } finally {
+      pool.shutdownNow();
+    }
+  }
+}
