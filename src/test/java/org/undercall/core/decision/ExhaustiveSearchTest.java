@@ -48,7 +48,10 @@ class ExhaustiveSearchTest {
           IntentKind.KNUCKLE_JACKED,
           IntentKind.ARCH_HEIGHT,
           IntentKind.HOLD,
-          IntentKind.RESUME);
+          IntentKind.RESUME,
+          IntentKind.WRENCH_SETTING,
+          IntentKind.OTHER_UNIT,
+          IntentKind.WHY_THIS_VALUE);
 
   private record Node(Session session, Promises promises, int depth) {}
 
