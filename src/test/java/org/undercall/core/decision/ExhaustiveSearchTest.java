@@ -3,6 +3,7 @@ package org.undercall.core.decision;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -90,13 +91,14 @@ class ExhaustiveSearchTest {
       transitions++;
       add(new Node(node.session().after(decision.events()), promises, node.depth() + 1));
     }
-    restart(node);
+    restart(node, 60);
+    restart(node, 3600);
   }
 
-  private void restart(Node node) {
-    Decision up = Decider.takeUp(node.session(), "test");
+  private void restart(Node node, long secondsAway) {
+    Decision up = Decider.takeUp(node.session(), "test", Duration.ofSeconds(secondsAway));
     Promises promises = node.promises().copy();
-    promises.restarted(up);
+    promises.restarted(up, secondsAway);
     transitions++;
     add(new Node(node.session().after(up.events()), promises, node.depth() + 1));
   }
