@@ -30,6 +30,7 @@ import org.undercall.core.term.StepRef;
 @DisplayName("The program, killed at any moment")
 class CrashTest {
   private static final int KILLS = Integer.getInteger("undercall.kills", 6);
+  private static final int PHRASES = 48;
   private static final long SEED = Long.getLong("undercall.seed", 20_261_125);
   private static final Path DEMO = Path.of("shared", "procedures", "demo-lateral-link.json");
 
@@ -48,8 +49,9 @@ class CrashTest {
     Procedure procedure = ProcedureFile.load(file).procedure();
     StringBuilder printed = new StringBuilder();
     int status = -1;
+    int spacing = Math.max(1, PHRASES / KILLS);
     while (status != 0) {
-      untilKill = kills < KILLS ? 1 + random.nextInt(9) : Integer.MAX_VALUE;
+      untilKill = kills < KILLS ? 1 + random.nextInt(spacing) : Integer.MAX_VALUE;
       try (Rehearsal rehearsal = Rehearsal.start(file, folder.resolve("sessions"))) {
         status = work(rehearsal, procedure);
         printed.append(rehearsal.printed());
@@ -58,7 +60,7 @@ class CrashTest {
     List<Recorded> log = log();
     System.out.printf(
         "%d kills, %d decisions, seed %d%n%s%n", kills, log.size(), SEED, torn(printed));
-    assertEquals(KILLS, kills);
+    assertEquals(KILLS, kills, "the work was over before the last kill");
     everyPrintedReplyIsInTheLog(printed.toString(), log);
     nothingIsClosedTwice(log, procedure);
     assertEquals(Phase.ENDED, OpenSession.replay(procedure, log).phase());

@@ -97,7 +97,9 @@ final class BehaviourPage {
     text.append(" comes then. Left out are answers that stay in their phase, and what works alike");
     text.append(" in most phases: ");
     text.append(Ways.EVERYWHERE.stream().map(BehaviourPage::words).collect(joined()));
-    text.append(", a load that changes, and a restart.\n\n```mermaid\nstateDiagram-v2\n");
+    text.append(
+        ", a load that changes or that is confirmed while another step is at hand, and a restart."
+            + "\n\n```mermaid\nstateDiagram-v2\n");
     text.append("    next_step: next step\n");
     for (Phase phase : Phase.values()) {
       text.append(String.format(Locale.ROOT, "    %s: %s\n", phase.code(), words(phase)));

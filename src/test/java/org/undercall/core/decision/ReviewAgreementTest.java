@@ -3,6 +3,7 @@ package org.undercall.core.decision;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,8 +57,10 @@ class ReviewAgreementTest {
         promises.watch(intent, decision);
         apply(decision);
         if (random.nextInt(60) == 0) {
-          Decision up = Decider.takeUp(session, "test");
-          promises.restarted(up);
+          long away = random.nextInt(240);
+          seconds += away;
+          Decision up = Decider.takeUp(session, "test", Duration.ofSeconds(away));
+          promises.restarted(up, away);
           apply(up);
         }
       }

@@ -34,7 +34,12 @@ record Ways(Map<String, Set<IntentKind>> ways) {
           IntentKind.NOTE_TEXT,
           IntentKind.HOLD,
           IntentKind.RESUME,
+          IntentKind.READ_BACK_WRONG,
           IntentKind.END_OF_WORK);
+
+  /** Where a confirmed load leads when it was waited for. */
+  private static final Set<Phase> AFTER_LOAD =
+      EnumSet.of(Phase.TORQUE, Phase.GATE, Phase.LOAD, Phase.ALL_CLOSED);
 
   private static final Set<IntentKind> LOAD_CHANGES =
       EnumSet.of(IntentKind.CAR_RAISED, IntentKind.CAR_LOWERED, IntentKind.JACK_MOVED);
@@ -80,7 +85,7 @@ record Ways(Map<String, Set<IntentKind>> ways) {
     if (step) {
       add(from.code() + " --> " + NEXT, kind);
       ways.computeIfAbsent(NEXT + " --> " + to.code(), k -> EnumSet.noneOf(IntentKind.class));
-    } else if (from != Phase.LOAD_READ_BACK || !dropped(decision)) {
+    } else if (from != Phase.LOAD_READ_BACK || AFTER_LOAD.contains(to)) {
       add(from.code() + " --> " + to.code(), kind);
     }
   }
@@ -91,11 +96,6 @@ record Ways(Map<String, Set<IntentKind>> ways) {
       return from == Phase.GATE || from == Phase.LOAD;
     }
     return kind == IntentKind.END_OF_WORK ? from == Phase.ALL_CLOSED : !EVERYWHERE.contains(kind);
-  }
-
-  /** A load that was called at another step goes back to wherever it was called. */
-  private static boolean dropped(Decision decision) {
-    return decision.events().stream().anyMatch(e -> e instanceof SessionEvent.ReadBackDropped);
   }
 
   private void add(String way, IntentKind kind) {
