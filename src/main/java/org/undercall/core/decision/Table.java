@@ -54,7 +54,7 @@ final class Table {
       CAR_RAISED            chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -    chgd chgd chgd -
       CAR_LOWERED           chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -    chgd chgd chgd -
       JACK_MOVED            chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -    chgd chgd chgd -
-      HEAD_MARKING          -    -    -    -    mark mark mark mark -    -    -    -    mkag -    -    -    -    -    -
+      HEAD_MARKING          -    -    -    -    miss mark mark mark -    -    -    -    mkag -    -    -    -    -    -
       NEW_HARDWARE          -    -    -    -    hdwr -    -    -    -    -    -    -    -    -    -    -    -    -    -
       TIMER_START           -    -    -    -    -    -    -    -    -    timr -    -    -    -    -    -    -    -    -
       TIMER_LEFT            -    tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft -    -    -    tlft tlft tlft -

@@ -20,8 +20,9 @@ record Tightening(
 
   static final Tightening LOOSE = new Tightening(false, Optional.empty(), 0, Optional.empty());
 
+  /** New hardware may be of another class: its head marking is to be read again. */
   Tightening withNewHardware() {
-    return new Tightening(true, marking, 0, Optional.empty());
+    return new Tightening(true, Optional.empty(), 0, Optional.empty());
   }
 
   Tightening withMarking(HeadMarking read) {

@@ -28,27 +28,13 @@ import org.undercall.core.term.StepRef;
  */
 final class Promises {
   private final Walk walk;
-  private final Map<StepRef, Book> books = new HashMap<>();
+  private final Map<StepRef, StepBook> books = new HashMap<>();
   private final Map<Side, LoadCondition> loads = new HashMap<>();
   private StepRef at;
   private Side worked = Side.CAR;
   private Optional<Measure> heardMeasure = Optional.empty();
   private Optional<HeadMarking> heardMarking = Optional.empty();
   private Optional<SessionEvent.LoadCalled> heardLoad = Optional.empty();
-
-  /** What is known of one step. */
-  private record Book(
-      boolean closed, boolean hardware, Optional<HeadMarking> marking, int stages, int called) {
-    static final Book EMPTY = new Book(false, false, Optional.empty(), 0, 0);
-
-    Book closed(boolean now) {
-      return new Book(now, hardware, marking, stages, called);
-    }
-
-    Book go(int stage, int value) {
-      return new Book(closed, hardware, marking, stage, value);
-    }
-  }
 
   Promises(Walk walk) {
     this.walk = walk;
@@ -106,27 +92,15 @@ final class Promises {
   }
 
   private void checkReply(String said, Set<Class<?>> types, Decision decision) {
-    said("Step closed.", SessionEvent.StepClosed.class, said, types, decision);
-    said(" closed at ", SessionEvent.StageClosed.class, said, types, decision);
-    said(
-        " confirmed, ",
-        SessionEvent.LoadConfirmed.class,
-        said.replace("not confirmed", ""),
-        types,
-        decision);
-    said("Note kept", SessionEvent.NoteKept.class, said, types, decision);
-    said("Work complete", SessionEvent.SessionEnded.class, said, types, decision);
+    require(ReplyPromise.saysNoMoreThan(types, said), "a reply says too much", decision);
     Walk.Place place = place(at);
     if (place.step() instanceof Step.Fasten fasten && fasten.fastener().dependsOnMarking()) {
       boolean known = book(at).marking().isPresent();
-      boolean released = said.contains("Stage one of") || said.contains("first: ");
-      require(known || !released, "an unread head marking releases a value", decision);
+      require(
+          known || !ReplyPromise.releasesAValue(said),
+          "an unread head marking holds back",
+          decision);
     }
-  }
-
-  private static void said(
-      String words, Class<?> event, String said, Set<Class<?>> types, Decision decision) {
-    require(!said.contains(words) || types.contains(event), "a reply says too much", decision);
   }
 
   private void check(Intent intent, SessionEvent event) {
@@ -182,7 +156,7 @@ final class Promises {
   }
 
   private void checkStage(Intent intent, SessionEvent.StageClosed e) {
-    Book book = book(e.step());
+    StepBook book = book(e.step());
     boolean torque = stages(e.step()).get(e.stage() - 1) instanceof Stage.TorqueStage;
     IntentKind wanted = torque ? IntentKind.TORQUE_COMPLETED : IntentKind.ANGLE_COMPLETED;
     require(intent.kind() == wanted, "a stage closed by its own phrase", e);
@@ -230,7 +204,7 @@ final class Promises {
     } else if (event instanceof SessionEvent.StagesVoided e) {
       books.put(e.step(), book(e.step()).go(0, 0));
     } else if (event instanceof SessionEvent.StepReopened e) {
-      books.put(e.step(), Book.EMPTY);
+      books.put(e.step(), StepBook.EMPTY);
     } else if (event instanceof SessionEvent.ClosingTakenBack e) {
       books.put(e.step(), book(e.step()).closed(false).go(0, 0));
     } else {
@@ -240,10 +214,10 @@ final class Promises {
 
   private void keepHeard(SessionEvent event) {
     if (event instanceof SessionEvent.NewHardwareFitted e) {
-      books.put(e.step(), new Book(false, true, book(e.step()).marking(), 0, 0));
+      books.put(e.step(), new StepBook(false, true, Optional.empty(), 0, 0));
     } else if (event instanceof SessionEvent.MarkingNoted e) {
       books.put(
-          e.step(), new Book(false, book(e.step()).hardware(), Optional.of(e.marking()), 0, 0));
+          e.step(), new StepBook(false, book(e.step()).hardware(), Optional.of(e.marking()), 0, 0));
       heardMarking = Optional.empty();
     } else if (event instanceof SessionEvent.MarkingCalled e) {
       heardMarking = Optional.of(e.marking());
@@ -289,8 +263,8 @@ final class Promises {
     return place(ref).step().head().changesLoad();
   }
 
-  private Book book(StepRef ref) {
-    return books.getOrDefault(ref, Book.EMPTY);
+  private StepBook book(StepRef ref) {
+    return books.getOrDefault(ref, StepBook.EMPTY);
   }
 
   private Walk.Place place(StepRef ref) {
