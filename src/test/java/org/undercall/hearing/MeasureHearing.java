@@ -24,7 +24,9 @@ public final class MeasureHearing {
     DIGITS,
     NUMBERS,
     PHRASES,
-    NEARMISS;
+    NEARMISS,
+    FALSE,
+    PEER;
 
     List<Table> tables(Bench bench) {
       return switch (this) {
@@ -33,6 +35,8 @@ public final class MeasureHearing {
         case NUMBERS -> new NumberFigures(bench).tables();
         case PHRASES -> new PhraseFigures(bench).tables();
         case NEARMISS -> new NearMissFigures(bench).tables();
+        case FALSE -> new FalseFigures(bench).tables();
+        case PEER -> new PeerFigures(bench).tables();
       };
     }
   }
