@@ -11,8 +11,8 @@ import org.undercall.core.intent.IntentKind;
 
 /** The same clips heard by the program and by another recogniser. */
 final class PeerFigures {
-  private static final int VALUES = 150;
-  private static final int CHATTER = 100;
+  private static final int VALUES = 100;
+  private static final int CHATTER = 60;
 
   private final Bench bench;
   private final Set<IntentKind> allowed = PhaseWords.heard(Phase.TORQUE);
