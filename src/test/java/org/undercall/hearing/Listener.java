@@ -78,7 +78,12 @@ final class Listener {
 
   /** What came of saying something, given what would be right. */
   static Result result(List<Heard> heard, Predicate<Intent> right) {
-    List<Intent> clear = heard.stream().filter(Heard::isClear).map(Heard::intent).toList();
+    return judged(heard.stream().map(Heard::intent).toList(), right);
+  }
+
+  /** The same, from the intents alone. */
+  static Result judged(List<Intent> heard, Predicate<Intent> right) {
+    List<Intent> clear = heard.stream().filter(i -> i.kind() != IntentKind.UNCLEAR).toList();
     if (clear.isEmpty()) {
       return heard.isEmpty() ? Result.SILENT : Result.ASKED;
     }

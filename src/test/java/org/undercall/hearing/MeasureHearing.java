@@ -14,8 +14,8 @@ import org.undercall.adapter.recogniser.SpeechModel;
  * fail.
  *
  * <p>Properties: {@code hearing.scale}, 1 for all trials, less for a quick look; {@code
- * hearing.parts}, names of parts with commas, all if absent. Only a whole full run writes {@code
- * docs/hearing.md}.
+ * hearing.parts}, names of parts with commas, all if absent; {@code hearing.page}, where the page
+ * goes. Without it only a whole full run writes {@code docs/hearing.md}.
  */
 public final class MeasureHearing {
   /** A part of the measurement. */
@@ -24,7 +24,11 @@ public final class MeasureHearing {
     DIGITS,
     NUMBERS,
     PHRASES,
-    NEARMISS;
+    NEARMISS,
+    FALSE,
+    PEER,
+    TRIED,
+    END;
 
     List<Table> tables(Bench bench) {
       return switch (this) {
@@ -33,6 +37,10 @@ public final class MeasureHearing {
         case NUMBERS -> new NumberFigures(bench).tables();
         case PHRASES -> new PhraseFigures(bench).tables();
         case NEARMISS -> new NearMissFigures(bench).tables();
+        case FALSE -> new FalseFigures(bench).tables();
+        case PEER -> new PeerFigures(bench).tables();
+        case TRIED -> new TriedFigures(bench).tables();
+        case END -> new EndFigures(bench).tables();
       };
     }
   }
@@ -55,7 +63,7 @@ public final class MeasureHearing {
     }
     boolean whole = scale >= 1 && parts.size() == Part.values().length;
     Trials trials = new Trials(Runtime.getRuntime().availableProcessors(), scale);
-    Pages pages = new Pages(whole);
+    Pages pages = new Pages(System.getProperty("hearing.page", ""), whole);
     SpeedFigures speed = new SpeedFigures();
     try (SpeechModel model = speed.load()) {
       Recordings found = recordings.get();

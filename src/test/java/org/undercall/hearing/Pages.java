@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Prints the tables as they come and writes the pages at the end. */
 final class Pages {
@@ -18,16 +19,17 @@ final class Pages {
   private static final Path PAGE = Path.of("docs", "hearing.md");
   private static final Path PART_PAGE = Path.of("target", "hearing.md");
 
-  private final boolean whole;
+  private final Path page;
   private final List<Table> tables = new ArrayList<>();
 
   /**
    * No pages yet.
    *
-   * @param whole whether every part runs in full, so that the page in docs may be written
+   * @param named where the page is to go; blank for the usual place
+   * @param whole whether every part runs in full, so that the usual place is in docs
    */
-  Pages(boolean whole) {
-    this.whole = whole;
+  Pages(String named, boolean whole) {
+    this.page = named.isBlank() ? (whole ? PAGE : PART_PAGE) : Path.of(named);
   }
 
   void add(List<Table> more) {
@@ -43,9 +45,9 @@ final class Pages {
     ArrayNode list = root.putArray("tables");
     tables.forEach(table -> list.add(table.json()));
     JSON.writerWithDefaultPrettyPrinter().writeValue(JSON_FILE.toFile(), root);
-    Path page = whole ? PAGE : PART_PAGE;
     StringBuilder text = new StringBuilder(text("hearing-before.md"));
     text.append("Machine: ").append(Machine.described()).append(".\n");
+    text.append(String.format(Locale.ROOT, "Trials: %.0f %% of a full run's.%n", 100 * scale));
     text.append("Noise files: ").append(bench.noises().counted()).append(".\n\n");
     tables.forEach(table -> text.append(table.markdown()));
     text.append(text("hearing-after.md"));

@@ -14,7 +14,7 @@ import org.undercall.core.intent.IntentKind;
 /** How long loading and hearing take, and how much memory. One thread. */
 final class SpeedFigures {
   private static final int LATENCY_TRIALS = 200;
-  private static final double FULL_MINUTES = 30;
+  private static final double FULL_MINUTES = 20;
 
   private final Table table =
       new Table(

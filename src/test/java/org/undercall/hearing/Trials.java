@@ -7,6 +7,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.IntFunction;
 
 /** Runs many trials on all cores. Each has a random source of its own, so order does not matter. */
 final class Trials {
@@ -41,13 +42,17 @@ final class Trials {
    * @param seed the same seed makes the same trials
    */
   <T> List<T> run(int full, long seed, Trial<T> trial) {
+    return all(count(full), i -> trial.run(i, new Random(seed * 1_000_003L + i)));
+  }
+
+  /** Does something for every index from 0 to below the count, in the order of the index. */
+  <T> List<T> all(int count, IntFunction<T> each) {
     ExecutorService pool = Executors.newFixedThreadPool(threads);
     try {
       List<Future<T>> waiting = new ArrayList<>();
-      for (int i = 0; i < count(full); i++) {
+      for (int i = 0; i < count; i++) {
         int index = i;
-        Random random = new Random(seed * 1_000_003L + i);
-        waiting.add(pool.submit(() -> trial.run(index, random)));
+        waiting.add(pool.submit(() -> each.apply(index)));
       }
       List<T> results = new ArrayList<>();
       for (Future<T> future : waiting) {

@@ -25,6 +25,13 @@ public final class SpokenSamples {
     return String.join(" ", words);
   }
 
+  /** Whether a number can hold the word. */
+  public static boolean isNumberWord(String word) {
+    return NumberWords.ALL.contains(word)
+        && !word.equals(NumberWords.A)
+        && !word.equals(NumberWords.AND);
+  }
+
   /** Whether the words say digits only. */
   public static boolean isDigits(String words) {
     return Stream.of(words.split(" ", -1)).allMatch(word -> digit(word) >= 0);
