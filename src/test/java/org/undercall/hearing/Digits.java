@@ -32,7 +32,7 @@ final class Digits {
       if (digit >= 0) {
         bySpeaker
             .computeIfAbsent(recording.speaker(), s -> new ArrayList<>())
-            .add(new Clip(digit, Speech.in(recording.sound())));
+            .add(new Clip(digit, Speech.word(recording.sound())));
       }
     }
     Digits digits = new Digits();

@@ -1,6 +1,7 @@
 package org.undercall.hearing;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -78,7 +79,17 @@ final class Listener {
 
   /** What came of saying something, given what would be right. */
   static Result result(List<Heard> heard, Predicate<Intent> right) {
-    return judged(heard.stream().map(Heard::intent).toList(), right);
+    Result result = judged(heard.stream().map(Heard::intent).toList(), right);
+    boolean cut = heard.size() > 1 && result != Result.RIGHT && right.test(whole(heard));
+    return cut ? Result.CUT : result;
+  }
+
+  /** What all the pieces together would have meant. */
+  private static Intent whole(List<Heard> heard) {
+    List<RecognisedPhrase.Word> words =
+        heard.stream().flatMap(h -> h.phrase().words().stream()).toList();
+    Set<IntentKind> all = EnumSet.complementOf(EnumSet.of(IntentKind.NOTE_TEXT));
+    return Interpreter.interpret(new RecognisedPhrase(words), all, 0);
   }
 
   /** The same, from the intents alone. */

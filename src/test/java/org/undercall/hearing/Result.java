@@ -8,6 +8,8 @@ enum Result {
   ASKED("asked again"),
   /** Nothing came at all; the technician has to say it again unasked. */
   SILENT("not heard"),
+  /** What was said came in two or more pieces, each a phrase of its own or none. */
+  CUT("cut in two"),
   /** Something else was heard. */
   WRONG("heard wrong");
 

@@ -1,6 +1,8 @@
 package org.undercall.hearing;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
 import org.undercall.adapter.microphone.Frames;
 
 /**
@@ -25,27 +27,53 @@ record Speech(Sound sound, double activeRms) {
   /** The margin kept after the last loud block: 40 ms. */
   private static final int AFTER = 4 * BLOCK;
 
-  /** Finds the speech in a recording. */
+  /** Loud blocks this far apart still belong together: 250 ms, more than a stop consonant holds. */
+  private static final int LONGEST_GAP = 25;
+
+  /** Finds the words in a recording: everything from the first loud block to the last. */
   static Speech in(Sound recording) {
     double[] loudness = loudness(recording);
-    double limit = limit(loudness);
-    int first = -1;
-    int last = -1;
-    double power = 0;
-    int loud = 0;
-    for (int i = 0; i < loudness.length; i++) {
-      if (loudness[i] >= limit) {
-        first = first < 0 ? i : first;
-        last = i;
-        power += loudness[i] * loudness[i];
-        loud++;
+    return cut(recording, loudness, loud(loudness));
+  }
+
+  /**
+   * Finds one word in a recording: what holds together around the loudest block, no click apart.
+   */
+  static Speech word(Sound recording) {
+    double[] loudness = loudness(recording);
+    List<Integer> loud = loud(loudness);
+    List<Integer> best = List.of();
+    double most = -1;
+    int from = 0;
+    for (int i = 1; i <= loud.size(); i++) {
+      if (i == loud.size() || loud.get(i) - loud.get(i - 1) > LONGEST_GAP) {
+        List<Integer> run = loud.subList(from, i);
+        double power = power(loudness, run);
+        best = power > most ? run : best;
+        most = Math.max(most, power);
+        from = i;
       }
     }
-    if (loud == 0) {
+    return cut(recording, loudness, best);
+  }
+
+  private static Speech cut(Sound recording, double[] loudness, List<Integer> loud) {
+    if (loud.isEmpty()) {
       return new Speech(recording, 0);
     }
+    int first = loud.get(0);
+    int last = loud.get(loud.size() - 1);
     Sound cut = recording.part(first * BLOCK - BEFORE, (last + 1) * BLOCK + AFTER);
-    return new Speech(cut, Math.sqrt(power / loud));
+    return new Speech(cut, Math.sqrt(power(loudness, loud) / loud.size()));
+  }
+
+  private static List<Integer> loud(double[] loudness) {
+    double limit = limit(loudness);
+    return IntStream.range(0, loudness.length).filter(i -> loudness[i] >= limit).boxed().toList();
+  }
+
+  private static double power(double[] loudness, List<Integer> blocks) {
+    return blocks.stream().mapToDouble(i -> loudness[i] * loudness[i]).sum();
   }
 
   private static double limit(double[] loudness) {

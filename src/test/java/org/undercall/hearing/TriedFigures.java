@@ -29,7 +29,7 @@ final class TriedFigures {
     /** What would have come of it had a guard let only some phrases through. */
     Result with(Predicate<RecognisedPhrase> guard) {
       List<Listener.Heard> kept =
-          heard.stream().filter(h -> h.isClear() && guard.test(h.phrase())).toList();
+          heard.stream().filter(h -> !h.isClear() || guard.test(h.phrase())).toList();
       Result result = Listener.result(kept, DigitFigures.isValue(said));
       return result == Result.SILENT && !heard.isEmpty() ? Result.ASKED : result;
     }

@@ -12,29 +12,39 @@ import org.undercall.core.intent.SpokenNumbers;
 import org.undercall.core.intent.SpokenSamples;
 
 /** A second recogniser's words on the same sound, and whether they speak against the first's. */
-record Witness(List<String> words) {
+record Witness(List<RecognisedPhrase.Word> all) {
+  /** How far, in seconds, a word may lie outside a phrase and still be held against it. */
+  private static final double MARGIN = 0.3;
+
   /** What a recogniser without a word list writes for number words. */
   private static final Map<String, String> SOUNDS_LIKE =
       Map.of("to", "two", "too", "two", "for", "four", "won", "one", "ate", "eight");
 
   /** Lets a recogniser hear a whole clip, then closes it. */
   static Witness hears(Recogniser recogniser, Sound sound) {
-    List<String> words = new ArrayList<>();
+    List<RecognisedPhrase.Word> words = new ArrayList<>();
     try (recogniser) {
       for (int at = 0; at < sound.length(); ) {
         var frame = sound.frame(at);
         at += frame.samples();
         if (recogniser.accept(frame.sound(), 2 * frame.samples())) {
-          add(words, recogniser.result());
+          words.addAll(recogniser.result().words());
         }
       }
-      add(words, recogniser.finalResult());
+      words.addAll(recogniser.finalResult().words());
     }
     return new Witness(words);
   }
 
-  private static void add(List<String> words, RecognisedPhrase phrase) {
-    phrase.words().forEach(w -> words.add(SOUNDS_LIKE.getOrDefault(w.text(), w.text())));
+  /** The words in and close to the time of a phrase. */
+  private List<String> words(RecognisedPhrase phrase) {
+    List<RecognisedPhrase.Word> said = phrase.words();
+    double from = said.get(0).start() - MARGIN;
+    double to = said.get(said.size() - 1).end() + MARGIN;
+    return all.stream()
+        .filter(w -> w.end() > from && w.start() < to)
+        .map(w -> SOUNDS_LIKE.getOrDefault(w.text(), w.text()))
+        .toList();
   }
 
   /**
@@ -44,7 +54,7 @@ record Witness(List<String> words) {
   boolean contradicts(RecognisedPhrase phrase) {
     List<String> said =
         numberWords(phrase.words().stream().map(RecognisedPhrase.Word::text).toList());
-    List<String> mine = numberWords(words);
+    List<String> mine = numberWords(words(phrase));
     if (said.isEmpty() || mine.size() < said.size()) {
       return false;
     }
@@ -57,7 +67,7 @@ record Witness(List<String> words) {
   boolean confirms(RecognisedPhrase phrase) {
     List<String> said =
         numberWords(phrase.words().stream().map(RecognisedPhrase.Word::text).toList());
-    return said.isEmpty() || value(said).equals(value(numberWords(words)));
+    return said.isEmpty() || value(said).equals(value(numberWords(words(phrase))));
   }
 
   private static List<String> numberWords(List<String> words) {
