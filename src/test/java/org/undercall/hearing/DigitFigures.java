@@ -14,7 +14,7 @@ import org.undercall.core.intent.IntentKind;
 /** Real people's values of three digits, in the word list of a torque stage. */
 final class DigitFigures {
   private static final int CLEAN = 600;
-  private static final int A_CELL = 35;
+  private static final int A_CELL = 30;
   private static final int NARROW = 300;
 
   private final Bench bench;

@@ -46,9 +46,9 @@ final class FalseFigures {
 
   List<Table> tables() {
     List<Sound> chatter =
-        bench.recordings().of("chatter").stream().map(Recordings.Recording::sound).toList();
+        bench.recordings().mixed("chatter").stream().map(Recordings.Recording::sound).toList();
     List<Sound> noise =
-        bench.recordings().of("noise").stream()
+        bench.recordings().mixed("noise").stream()
             .filter(Noises::isNoise)
             .map(Recordings.Recording::sound)
             .toList();

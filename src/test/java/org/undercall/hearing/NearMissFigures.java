@@ -15,7 +15,7 @@ import org.undercall.core.intent.SpokenSamples;
 
 /** Values that are not the specification, and how often one is taken for it all the same. */
 final class NearMissFigures {
-  private static final int HEARINGS = 2_000;
+  private static final int HEARINGS = 1_600;
   private static final int LARGEST = 400;
   private static final List<Integer> LEVELS = List.of(20, 10, 5);
 

@@ -56,7 +56,7 @@ final class PeerFigures {
 
   private void chatter() {
     List<Sound> clips =
-        bench.recordings().of("chatter").stream()
+        bench.recordings().mixed("chatter").stream()
             .limit(bench.trials().count(CHATTER))
             .map(r -> Sound.joined(Mixing.LEAD, r.sound(), Mixing.TAIL))
             .toList();

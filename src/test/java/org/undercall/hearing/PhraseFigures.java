@@ -16,7 +16,7 @@ import org.undercall.core.intent.SpokenSamples.Phrase;
 /** Every phrase by synthetic speakers, each in the word list of a phase in which it counts. */
 final class PhraseFigures {
   private static final int A_GROUP = 240;
-  private static final int A_CELL = 30;
+  private static final int A_CELL = 25;
   private static final int WORST = 12;
 
   private final Bench bench;

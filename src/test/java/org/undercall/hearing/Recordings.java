@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import org.undercall.adapter.microphone.SoundFault;
 
 /** The folder of recordings: {@code UNDERCALL_SPEECH}, or {@code ../shared/speech}. */
@@ -67,5 +69,12 @@ final class Recordings {
   /** The recordings of a kind. */
   List<Recording> of(String kind) {
     return all.stream().filter(recording -> recording.kind().equals(kind)).toList();
+  }
+
+  /** The recordings of a kind in a mixed order that is always the same, so that a part is fair. */
+  List<Recording> mixed(String kind) {
+    List<Recording> mixed = new ArrayList<>(of(kind));
+    Collections.shuffle(mixed, new Random(5));
+    return mixed;
   }
 }

@@ -16,7 +16,7 @@ import org.undercall.core.intent.SpokenSamples;
 
 /** Guards on called values that were tried, each on the very same hearings. */
 final class TriedFigures {
-  private static final int A_SET = 80;
+  private static final int A_SET = 50;
   private static final List<Double> LIMITS = List.of(0.7, 0.8, 0.9, 0.95, 0.99);
 
   private final Bench bench;
