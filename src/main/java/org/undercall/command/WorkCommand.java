@@ -16,7 +16,9 @@ import org.undercall.Voice;
 import org.undercall.Work;
 import org.undercall.adapter.microphone.Frames;
 import org.undercall.adapter.microphone.MicrophoneFrames;
+import org.undercall.adapter.microphone.SoundFault;
 import org.undercall.adapter.microphone.WavFrames;
+import org.undercall.adapter.recogniser.ModelFault;
 import org.undercall.adapter.speaker.Voices;
 import org.undercall.core.intent.Phrasebook;
 import picocli.CommandLine.Command;
@@ -69,20 +71,24 @@ public final class WorkCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
     Dialogue dialogue = new Dialogue(out);
-    LazyEar ear = LazyEar.start(() -> soundEar(err));
-    try (Work work = options.open(out);
-        Ear printed = dialogue.of(ear);
-        Voice spoken = Voices.spoken(voiceName, Voices.cacheFolder(), dialogue::print);
-        Voice voice = dialogue.of(spoken)) {
-      return RehearseCommand.status(work.run(printed, voice, time(ear)));
+    try (Frames frames = frames()) {
+      LazyEar ear = LazyEar.start(() -> soundEar(frames, err));
+      try (Work work = options.open(out);
+          Ear printed = dialogue.of(ear);
+          Voice spoken = Voices.spoken(voiceName, Voices.cacheFolder(), dialogue::print);
+          Voice voice = dialogue.of(spoken)) {
+        return RehearseCommand.status(work.run(printed, voice, time(ear)));
+      }
     }
   }
 
-  private Ear soundEar(PrintWriter err) throws Exception {
-    Frames frames =
-        sound != null
-            ? WavFrames.open(sound)
-            : MicrophoneFrames.open(Optional.ofNullable(microphone));
+  private Frames frames() throws SoundFault {
+    return sound != null
+        ? WavFrames.open(sound)
+        : MicrophoneFrames.open(Optional.ofNullable(microphone));
+  }
+
+  private Ear soundEar(Frames frames, PrintWriter err) throws ModelFault {
     return new SoundEar(frames, model.load(err), Phrasebook::wordList, EndOfSpeech.byRecogniser());
   }
 
