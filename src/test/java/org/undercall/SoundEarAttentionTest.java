@@ -21,8 +21,7 @@ class SoundEarAttentionTest {
   class EarlyEnds {
     @Test
     void areFollowedByANewRecogniser() throws EndOfInput {
-      SoundEar ear =
-          fakes.ear("ab--c ", new Attention(fakes.letters(), new EarFakes.AtB(true)));
+      SoundEar ear = fakes.ear("ab--c ", new Attention(fakes.letters(), new EarFakes.AtB(true)));
       assertEquals("a b", heard(ear, HOLD));
       assertEquals(0, fakes.open);
       assertEquals("c", heard(ear, HOLD));

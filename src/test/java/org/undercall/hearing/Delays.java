@@ -44,8 +44,7 @@ final class Delays {
   /** Hears a clip at a torque stage. */
   static Trial trial(Listener listener, Mixing.Clip clip, Predicate<Intent> right) {
     List<Listener.Heard> heard = listener.hear(clip.sound(), ALLOWED);
-    OptionalDouble at =
-        heard.isEmpty() ? OptionalDouble.empty() : heard.get(heard.size() - 1).at();
+    OptionalDouble at = heard.isEmpty() ? OptionalDouble.empty() : heard.get(heard.size() - 1).at();
     double end = (double) clip.endOfSpeech() / Frames.RATE;
     return new Trial(
         Listener.result(heard, right),

@@ -25,9 +25,7 @@ final class Machine {
   }
 
   private static double megabytes(String name) {
-    return field(STATUS, name)
-        .map(kb -> Long.parseLong(kb.split(" ", -1)[0]) / 1024.0)
-        .orElse(0.0);
+    return field(STATUS, name).map(kb -> Long.parseLong(kb.split(" ", -1)[0]) / 1024.0).orElse(0.0);
   }
 
   /** Processor time of the current thread in nanoseconds. */

@@ -86,8 +86,7 @@ final class Said {
     Speaker speaker = speakers.anyPlain(random);
     Speech speech = pause > 0 ? speaker.say(words) : speaker.say(all);
     if (pause > 0) {
-      Sound sound =
-          Sound.joined(speech.sound(), Sound.silence(pause), speaker.say(more).sound());
+      Sound sound = Sound.joined(speech.sound(), Sound.silence(pause), speaker.say(more).sound());
       speech = new Speech(sound, speech.activeRms());
     }
     return new Spoken(speech, heard -> same(heard, meant));
