@@ -30,5 +30,5 @@ if not exist "%READY%" (
   popd
   type nul > "%READY%"
 )
-java -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xmx256m "-Dundercall.home=%HOME_DIR%." -jar "%JAR%" %*
+java -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xms24m -Xmx256m -Xmn12m -XX:MinHeapFreeRatio=10 -XX:MaxHeapFreeRatio=25 "-Dundercall.home=%HOME_DIR%." -jar "%JAR%" %*
 exit /b %ERRORLEVEL%

@@ -1,7 +1,8 @@
 package org.undercall;
 
-import org.undercall.adapter.microphone.Frame;
-import org.undercall.adapter.recogniser.Recogniser;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.undercall.core.intent.IntentKind;
 
 /**
  * Decides that a phrase has ended before the recogniser does. What the recogniser itself takes for
@@ -9,26 +10,37 @@ import org.undercall.adapter.recogniser.Recogniser;
  */
 public interface EndOfSpeech {
 
-  /** A new phrase may begin now. */
-  void begin();
+  /** A new phrase may begin now, of what is allowed. */
+  void begin(Set<IntentKind> allowed);
 
   /**
-   * Looks at one more frame, which the recogniser has taken already.
+   * Looks at one more piece of sound, which the recogniser has taken already.
    *
-   * @param recogniser to ask for the words so far
-   * @return whether the phrase has ended
+   * @param millis how long it is
+   * @param speech whether it holds speech
+   * @param words asks for the words so far
+   * @return whether the phrase seems to have ended; then the final words are to be shown to {@link
+   *     #holds}
    */
-  boolean ended(Frame frame, Recogniser recogniser);
+  boolean ended(int millis, boolean speech, Supplier<String> words);
 
-  /** Leaves it to the recogniser: about 0.9 s after the last word with a word list. */
+  /** Whether the phrase has ended, now that its final words are known. */
+  boolean holds(String finalWords);
+
+  /** Leaves it to the recogniser: about 0.8 s after the last word with a word list. */
   static EndOfSpeech byRecogniser() {
     return new EndOfSpeech() {
       @Override
-      public void begin() {}
+      public void begin(Set<IntentKind> allowed) {}
 
       @Override
-      public boolean ended(Frame frame, Recogniser recogniser) {
+      public boolean ended(int millis, boolean speech, Supplier<String> words) {
         return false;
+      }
+
+      @Override
+      public boolean holds(String finalWords) {
+        return true;
       }
     };
   }

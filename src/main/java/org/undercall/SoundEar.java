@@ -1,6 +1,8 @@
 package org.undercall;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,30 +15,29 @@ import org.undercall.adapter.microphone.SoundFault;
 import org.undercall.adapter.recogniser.Recogniser;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.Phrasebook;
 import org.undercall.core.intent.RecognisedPhrase;
 
 /**
- * Hears phrases in sound: frames go to a recogniser that knows only what may be said now.
+ * Hears phrases in sound: frames go to a recogniser that knows only what may be said now, as long
+ * as somebody speaks. In silence there is no recogniser; the last half second is kept, so that the
+ * first word is heard whole.
  *
  * <p>Time is the source's own, counted in samples, so a file needs no real time. One thread uses
  * it.
  */
 public final class SoundEar implements Ear {
-  private static final int BYTES_PER_SAMPLE = 2;
-
-  /** Silence before the first word, without which that word gets lost: 0.4 s. */
-  private static final byte[] LEAD = silence(400);
-
-  /** Silence after the end of the source, so that the last word is decoded whole: 0.4 s. */
-  private static final byte[] TAIL = silence(400);
+  /** Frames before the first one with speech that are heard with it: 0.51 s. */
+  private static final int FRAMES_BEFORE = 17;
 
   private final Frames frames;
   private final RecogniserMaker maker;
   private final Function<Set<IntentKind>, List<String>> phrases;
-  private final EndOfSpeech end;
+  private final Attention attention;
   private final Map<Set<IntentKind>, List<String>> lists = new HashMap<>();
+  private final Deque<Frame> before = new ArrayDeque<>();
   private Set<IntentKind> allowed = Set.of();
-  private Recogniser recogniser;
+  private Hearing hearing;
   private long position;
   private boolean silent;
 
@@ -46,17 +47,22 @@ public final class SoundEar implements Ear {
    * @param frames the sound; the ear closes it
    * @param maker makes recognisers; the ear does not close it
    * @param phrases the phrases for what may be said
-   * @param end decides when a phrase has ended
+   * @param attention how it notices speech and its end; the ear closes its detector
    */
   public SoundEar(
       Frames frames,
       RecogniserMaker maker,
       Function<Set<IntentKind>, List<String>> phrases,
-      EndOfSpeech end) {
+      Attention attention) {
     this.frames = frames;
     this.maker = maker;
     this.phrases = phrases;
-    this.end = end;
+    this.attention = attention;
+  }
+
+  /** The ear of the program: all phrases, the usual attention. */
+  public static SoundEar standard(Frames frames, RecogniserMaker maker) {
+    return new SoundEar(frames, maker, Phrasebook::wordList, Attention.standard());
   }
 
   /**
@@ -70,7 +76,7 @@ public final class SoundEar implements Ear {
   @Override
   public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis)
       throws EndOfInput {
-    if (recogniser != null && !allowed.equals(this.allowed)) {
+    if (!allowed.equals(this.allowed)) {
       drop();
     }
     this.allowed = Set.copyOf(allowed);
@@ -90,17 +96,19 @@ public final class SoundEar implements Ear {
   public void forget() {
     frames.discardWaiting();
     drop();
+    before.clear();
   }
 
   /** How much sound was heard so far, in seconds of the source. */
   public double seconds() {
-    return seconds(position);
+    return (double) position / Frames.RATE;
   }
 
   @Override
   public void close() {
     drop();
     frames.close();
+    attention.activity().close();
   }
 
   private Optional<Frame> frame() {
@@ -114,41 +122,49 @@ public final class SoundEar implements Ear {
   private RecognisedPhrase heard(Frame frame) {
     if (frame.firstSample() != position) {
       drop();
+      before.clear();
     }
-    if (recogniser == null) {
-      start(frame.firstSample());
-    }
-    byte[] sound = frame.sound();
-    boolean recogniserSays = recogniser.accept(sound, sound.length);
     position = frame.firstSample() + frame.samples();
-    boolean ended = end.ended(frame, recogniser);
-    if (!recogniserSays && !ended) {
-      return new RecognisedPhrase(List.of());
+    boolean speech = attention.activity().isSpeech(frame.sound());
+    RecognisedPhrase phrase = hearing == null ? waited(frame, speech) : hearing.take(frame, speech);
+    if (hearing != null && hearing.mayRest()) {
+      drop();
     }
-    end.begin();
-    return recogniserSays ? recogniser.result() : recogniser.finalResult();
+    return phrase;
+  }
+
+  /** Waits for speech; when it comes, hears it with what came just before. */
+  private RecognisedPhrase waited(Frame frame, boolean speech) {
+    before.add(frame);
+    if (!speech) {
+      if (before.size() > FRAMES_BEFORE) {
+        before.remove();
+      }
+      return Hearing.NONE;
+    }
+    hearing = new Hearing(this::recogniser, before.peek().firstSample(), attention.end(), allowed);
+    RecognisedPhrase phrase = Hearing.NONE;
+    while (phrase.words().isEmpty() && !before.isEmpty()) {
+      phrase = hearing.take(before.remove(), true);
+    }
+    before.clear();
+    return phrase;
   }
 
   private RecognisedPhrase last() throws EndOfInput {
     silent = true;
-    if (recogniser == null) {
+    if (hearing == null) {
       throw new EndOfInput();
     }
-    RecognisedPhrase phrase =
-        recogniser.accept(TAIL, TAIL.length) ? recogniser.result() : recogniser.finalResult();
-    recogniser.close();
-    recogniser = null;
+    RecognisedPhrase phrase = hearing.last();
+    drop();
     return phrase;
   }
 
-  private void start(long sample) {
-    double startSeconds = seconds(sample) - seconds(LEAD.length / BYTES_PER_SAMPLE);
-    recogniser =
-        allowed.contains(IntentKind.NOTE_TEXT)
-            ? maker.free(startSeconds)
-            : maker.withWordList(listed(), startSeconds);
-    recogniser.accept(LEAD, LEAD.length);
-    end.begin();
+  private Recogniser recogniser(double startSeconds) {
+    return allowed.contains(IntentKind.NOTE_TEXT)
+        ? maker.free(startSeconds)
+        : maker.withWordList(listed(), startSeconds);
   }
 
   private List<String> listed() {
@@ -162,17 +178,9 @@ public final class SoundEar implements Ear {
   }
 
   private void drop() {
-    if (recogniser != null) {
-      recogniser.close();
-      recogniser = null;
+    if (hearing != null) {
+      hearing.close();
+      hearing = null;
     }
-  }
-
-  private static double seconds(long samples) {
-    return (double) samples / Frames.RATE;
-  }
-
-  private static byte[] silence(int millis) {
-    return new byte[BYTES_PER_SAMPLE * Frames.RATE * millis / 1000];
   }
 }

@@ -168,7 +168,8 @@ class ArchitectureTest {
   @DisplayName("around the core")
   class Around {
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {"files", "microphone", "plot", "recogniser", "report", "speaker"})
+    @ValueSource(
+        strings = {"activity", "files", "microphone", "plot", "recogniser", "report", "speaker"})
     @DisplayName("that are adapters use the core and the ports, never each other")
     void adapters(String adapter) {
       classes()
@@ -190,6 +191,7 @@ class ArchitectureTest {
           .resideInAPackage(ROOT + ".adapter..")
           .should()
           .resideInAnyPackage(
+              ROOT + ".adapter.activity..",
               ROOT + ".adapter.files..",
               ROOT + ".adapter.microphone..",
               ROOT + ".adapter.plot..",

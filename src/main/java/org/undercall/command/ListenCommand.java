@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.undercall.Ear.EndOfInput;
-import org.undercall.EndOfSpeech;
 import org.undercall.SoundEar;
 import org.undercall.adapter.microphone.Frames;
 import org.undercall.adapter.microphone.MicrophoneFrames;
@@ -20,7 +19,6 @@ import org.undercall.core.decision.Phase;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
-import org.undercall.core.intent.Phrasebook;
 import org.undercall.core.intent.RecognisedPhrase;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -110,8 +108,7 @@ public final class ListenCommand implements Callable<Integer> {
     Set<IntentKind> allowed = allowed();
     try (Frames frames = source.open();
         SpeechModel loaded = model.load(spec.commandLine().getErr());
-        SoundEar ear =
-            new SoundEar(frames, loaded, Phrasebook::wordList, EndOfSpeech.byRecogniser())) {
+        SoundEar ear = SoundEar.standard(frames, loaded)) {
       ear.forget();
       while (true) {
         ear.next(allowed, PATIENCE_MILLIS).ifPresent(phrase -> print(phrase, allowed, out));

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercall.Dialogue;
 import org.undercall.Ear;
-import org.undercall.EndOfSpeech;
 import org.undercall.LazyEar;
 import org.undercall.SoundEar;
 import org.undercall.Time;
@@ -20,7 +19,6 @@ import org.undercall.adapter.microphone.SoundFault;
 import org.undercall.adapter.microphone.WavFrames;
 import org.undercall.adapter.recogniser.ModelFault;
 import org.undercall.adapter.speaker.Voices;
-import org.undercall.core.intent.Phrasebook;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -89,7 +87,7 @@ public final class WorkCommand implements Callable<Integer> {
   }
 
   private Ear soundEar(Frames frames, PrintWriter err) throws ModelFault {
-    return new SoundEar(frames, model.load(err), Phrasebook::wordList, EndOfSpeech.byRecogniser());
+    return SoundEar.standard(frames, model.load(err));
   }
 
   /** A file is heard faster than life: its own time counts. */

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.undercall.Dialogue;
-import org.undercall.EndOfSpeech;
 import org.undercall.LazyEar;
 import org.undercall.SoundEar;
 import org.undercall.Time;
@@ -25,7 +24,6 @@ import org.undercall.adapter.speaker.SpokenCache;
 import org.undercall.adapter.speaker.Voices;
 import org.undercall.adapter.speaker.WavTimeline;
 import org.undercall.adapter.speaker.WavVoice;
-import org.undercall.core.intent.Phrasebook;
 
 /**
  * The main job without people and without sound hardware: invented technicians speak a script, the
@@ -84,14 +82,7 @@ public final class Demo {
         Voice printed = dialogue.of(voice)) {
       clock.frames =
           new ScriptFrames(script, (line, at) -> spoken(line, at, timeline), voice::endMillis);
-      LazyEar ear =
-          LazyEar.start(
-              () ->
-                  new SoundEar(
-                      clock.frames,
-                      model.call(),
-                      Phrasebook::wordList,
-                      EndOfSpeech.byRecogniser()));
+      LazyEar ear = LazyEar.start(() -> SoundEar.standard(clock.frames, model.call()));
       Time time = Time.ofSound(OffsetDateTime.now(ZoneId.systemDefault()), clock::millis);
       work.run(dialogue.of(ear), printed, time);
       ear.close();

@@ -1,144 +1,107 @@
 package org.undercall.hearing;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
-import java.util.Set;
-import java.util.function.Predicate;
 import java.util.function.Supplier;
-import org.undercall.EndOfSpeech;
-import org.undercall.adapter.microphone.Frames;
-import org.undercall.core.decision.Phase;
-import org.undercall.core.decision.PhaseWords;
-import org.undercall.core.intent.Intent;
-import org.undercall.core.intent.IntentKind;
-import org.undercall.core.intent.Interpreter;
-import org.undercall.core.intent.Phrasebook;
-import org.undercall.core.intent.RecognisedPhrase;
-import org.undercall.core.intent.SpokenSamples;
+import org.undercall.Attention;
+import org.undercall.QuickEnd;
+import org.undercall.Waits;
+import org.undercall.adapter.activity.Activities;
 
 /** Ways to notice the end of a phrase: how soon, and how often a phrase is cut in two. */
 final class EndFigures {
   private static final int A_SET = 60;
-  private static final int NEVER = Integer.MAX_VALUE;
-  private static final List<String> FIXED =
-      List.of(
-          "step completed",
-          "cancel that",
-          "say again",
-          "where am i",
-          "what is left",
-          "hold the work",
-          "jack moved",
-          "fitted hand tight");
+
+  /** Waits to compare with the program's own. */
+  private static final Map<String, Waits> TRIED =
+      Map.of(
+          "shorter waits: 90, 120, 240, 360 ms", new Waits(90, 120, 240, 360, 420, 600),
+          "longer waits: 240, 300, 480, 600 ms", new Waits(240, 300, 480, 600, 600, 750),
+          "never by unchanged words in noise",
+              new Waits(180, 180, 420, 540, Waits.NEVER, Waits.NEVER),
+          "whole phrases only, no numbers",
+              new Waits(180, Waits.NEVER, Waits.NEVER, Waits.NEVER, 420, Waits.NEVER));
 
   private final Bench bench;
-  private final Set<IntentKind> allowed = PhaseWords.heard(Phase.TORQUE);
-  private final List<String> list = Phrasebook.wordList(allowed);
-
-  /** Something said, with what would be right. */
-  private record Said(Speech speech, Predicate<Intent> right) {}
-
-  private record Trial(Result result, double delay) {}
+  private final Said said;
 
   private interface Saying {
-    Said by(Random random);
+    Said.Spoken by(Random random);
   }
 
   EndFigures(Bench bench) {
     this.bench = bench;
+    this.said = new Said(bench.speakers());
   }
 
   List<Table> tables() {
     Table table =
         new Table(
             "Ways to notice the end of a phrase",
-            "Plain synthetic speakers, clean, torque stage. The delay is from the end of speech"
-                + " until the phrase is reported, median. With a pause: the value in words, such as"
-                + " one hundred ... seventy five, with so much silence after the hundreds.",
+            "Plain synthetic speakers, clean, torque stage. Delays in seconds from the end of"
+                + " speech until the phrase is reported: median and 95th percentile. Values: 121 to"
+                + " 399 in words. The waits are those after a whole phrase, a whole number, a number"
+                + " that may take a last digit, and a phrase that may take a value. With a pause:"
+                + " silence of so many milliseconds after the hundreds (one hundred ... seventy"
+                + " five), after the tens (one hundred seventy ... five), before the last of three"
+                + " digits (one seven ... five), before decimals (one seven five ... point five),"
+                + " and before a value (torque reached ... one seventy five).",
             List.of(
                 "end by",
-                "fixed phrases, s",
-                "right %",
-                "values, s",
+                "fixed phrases",
+                "torque reached",
+                "values",
                 "values right %",
-                "pause 300 ms, right %",
-                "pause 500 ms, right %"));
-    row(table, "the recogniser (as it is)", EndOfSpeech::byRecogniser);
-    for (int millis : List.of(240, 360)) {
-      row(
-          table,
-          "words unchanged " + millis + " ms; by the recogniser if they could go on",
-          () -> new EarlyEnd(allowed, list, millis, NEVER));
-    }
+                "hundreds 300, right %",
+                "hundreds 500, right %",
+                "tens 300, right %",
+                "digits 400, right %",
+                "decimals 150, right %",
+                "value 400, right %"));
+    row(table, "the recogniser alone", Attention::byRecogniser);
+    row(table, "the program: 180, 180, 420, 540 ms", Attention::standard);
+    TRIED.entrySet().stream()
+        .sorted(Map.Entry.comparingByKey())
+        .forEach(tried -> row(table, tried.getKey(), () -> attention(tried.getValue())));
     row(
         table,
-        "words unchanged 240 ms; 600 ms if they could go on",
-        () -> new EarlyEnd(allowed, list, 240, 600));
+        "the program, speech by loudness alone",
+        () -> new Attention(Activities.byLoudness(), new QuickEnd(Waits.STANDARD)));
     return List.of(table);
   }
 
-  private void row(Table table, String label, Supplier<EndOfSpeech> end) {
-    Listener listener = new Listener(bench.maker(), end);
-    List<Trial> fixed = trials(listener, 801, this::fixed);
-    List<Trial> values = trials(listener, 802, random -> value(0, random));
+  private static Attention attention(Waits waits) {
+    return new Attention(Activities.best(), new QuickEnd(waits));
+  }
+
+  private void row(Table table, String label, Supplier<Attention> attention) {
+    Listener listener = new Listener(bench.maker(), attention);
+    Delays values = trials(listener, 802, random -> said.inWords(0, random));
     table.row(
         label,
-        median(fixed),
-        right(fixed),
-        median(values),
-        right(values),
-        right(trials(listener, 803, random -> value(300, random))),
-        right(trials(listener, 804, random -> value(500, random))));
+        trials(listener, 801, said::fixed).shown(),
+        trials(listener, 805, said::open).shown(),
+        values.shown(),
+        values.right(),
+        trials(listener, 803, random -> said.inWords(300, random)).right(),
+        trials(listener, 804, random -> said.inWords(500, random)).right(),
+        trials(listener, 806, random -> said.tens(300, random)).right(),
+        trials(listener, 807, random -> said.lastDigit(400, random)).right(),
+        trials(listener, 808, random -> said.decimals(150, random)).right(),
+        trials(listener, 809, random -> said.value(400, random)).right());
   }
 
-  private Said fixed(Random random) {
-    String words = FIXED.get(random.nextInt(FIXED.size()));
-    Intent meant = Interpreter.interpret(RecognisedPhrase.typed(words), allowed, 0);
-    return new Said(bench.speakers().anyPlain(random).say(words), meant::equals);
-  }
-
-  private Said value(int pause, Random random) {
-    int number = 121 + random.nextInt(79) + 100 * random.nextInt(3);
-    String hundreds = SpokenSamples.digits(number / 100) + " hundred";
-    String rest = NumberFigures.inWords(number % 100, random);
-    Speaker speaker = bench.speakers().anyPlain(random);
-    Speech speech = speaker.say(hundreds + " " + rest);
-    if (pause > 0) {
-      Speech first = speaker.say(hundreds);
-      Sound sound = Sound.joined(first.sound(), Sound.silence(pause), speaker.say(rest).sound());
-      speech = new Speech(sound, first.activeRms());
-    }
-    return new Said(speech, DigitFigures.isValue(Integer.toString(number)));
-  }
-
-  private List<Trial> trials(Listener listener, long seed, Saying saying) {
-    return bench
-        .trials()
-        .run(
-            A_SET,
-            seed,
-            (i, random) -> {
-              Said said = saying.by(random);
-              Mixing.Clip clip = Mixing.clean(said.speech());
-              List<Listener.Heard> heard = listener.hear(clip.sound(), allowed);
-              double end = (double) clip.endOfSpeech() / Frames.RATE;
-              double at =
-                  heard.isEmpty()
-                      ? clip.sound().seconds()
-                      : heard.get(heard.size() - 1).at().orElse(clip.sound().seconds());
-              return new Trial(Listener.result(heard, said.right()), at - end);
-            });
-  }
-
-  private static Share right(List<Trial> trials) {
-    int count = (int) trials.stream().filter(t -> t.result() == Result.RIGHT).count();
-    return new Share(count, trials.size());
-  }
-
-  private static double median(List<Trial> trials) {
-    List<Double> delays = new ArrayList<>(trials.stream().map(Trial::delay).toList());
-    delays.sort(null);
-    return delays.get(delays.size() / 2);
+  private Delays trials(Listener listener, long seed, Saying saying) {
+    return Delays.of(
+        bench
+            .trials()
+            .run(
+                A_SET,
+                seed,
+                (i, random) -> {
+                  Said.Spoken spoken = saying.by(random);
+                  return Delays.trial(listener, Mixing.clean(spoken.speech()), spoken.right());
+                }));
   }
 }

@@ -10,8 +10,8 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import org.undercall.Attention;
 import org.undercall.Ear;
-import org.undercall.EndOfSpeech;
 import org.undercall.SessionLoop;
 import org.undercall.SoundEar;
 import org.undercall.adapter.recogniser.RecogniserMaker;
@@ -26,17 +26,17 @@ final class Listener {
   private static final long PATIENCE_MILLIS = 60_000;
 
   private final RecogniserMaker maker;
-  private final Supplier<EndOfSpeech> end;
+  private final Supplier<Attention> attention;
   private final Map<Set<IntentKind>, List<String>> lists = new ConcurrentHashMap<>();
 
-  Listener(RecogniserMaker maker, Supplier<EndOfSpeech> end) {
+  Listener(RecogniserMaker maker, Supplier<Attention> attention) {
     this.maker = maker;
-    this.end = end;
+    this.attention = attention;
   }
 
   /** The program as it stands. */
   static Listener standard(RecogniserMaker maker) {
-    return new Listener(maker, EndOfSpeech::byRecogniser);
+    return new Listener(maker, Attention::standard);
   }
 
   /**
@@ -55,7 +55,7 @@ final class Listener {
   List<Heard> hear(Sound sound, Set<IntentKind> allowed) {
     List<Heard> all = new ArrayList<>();
     ClipFrames frames = new ClipFrames(sound);
-    try (SoundEar ear = new SoundEar(frames, maker, this::words, end.get())) {
+    try (SoundEar ear = new SoundEar(frames, maker, this::words, attention.get())) {
       while (true) {
         Optional<RecognisedPhrase> phrase = ear.next(allowed, PATIENCE_MILLIS);
         double at = frames.seconds();

@@ -16,9 +16,16 @@ final class Machine {
 
   /** Memory of the process that is in RAM, in MB; 0 where the system does not tell. */
   static double residentMegabytes() {
-    return field(STATUS, "VmRSS")
-        .map(kb -> Long.parseLong(kb.split(" ", -1)[0]) / 1024.0)
-        .orElse(0.0);
+    return megabytes("VmRSS");
+  }
+
+  /** The most there ever was of it, in MB; 0 where the system does not tell. */
+  static double peakMegabytes() {
+    return megabytes("VmHWM");
+  }
+
+  private static double megabytes(String name) {
+    return field(STATUS, name).map(kb -> Long.parseLong(kb.split(" ", -1)[0]) / 1024.0).orElse(0.0);
   }
 
   /** Processor time of the current thread in nanoseconds. */

@@ -32,7 +32,12 @@ public final class MeasureHearing {
 
     List<Table> tables(Bench bench) {
       return switch (this) {
-        case SPEED -> List.of(bench.speed().table(bench));
+        case SPEED ->
+            List.of(
+                bench.speed().table(bench),
+                new DelayFigures(bench).table(),
+                new IdleFigures(bench).table(),
+                new MemoryFigures(bench).table());
         case DIGITS -> new DigitFigures(bench).tables();
         case NUMBERS -> new NumberFigures(bench).tables();
         case PHRASES -> new PhraseFigures(bench).tables();

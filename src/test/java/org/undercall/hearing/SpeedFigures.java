@@ -1,8 +1,6 @@
 package org.undercall.hearing;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
 import java.util.Set;
 import org.undercall.adapter.recogniser.ModelFault;
 import org.undercall.adapter.recogniser.ModelFolder;
@@ -13,16 +11,13 @@ import org.undercall.core.intent.IntentKind;
 
 /** How long loading and hearing take, and how much memory. One thread. */
 final class SpeedFigures {
-  private static final int LATENCY_TRIALS = 200;
   private static final double FULL_MINUTES = 20;
 
   private final Table table =
       new Table(
           "Speed and memory",
-          "One thread, torque stage. The end of speech is the last block of 10 ms within 30 dB of"
-              + " the loudest, plus 40 ms; the delay counts sound time and processor time, as if"
-              + " the sound came live. Memory is that of the whole process, this measurement's own"
-              + " heap included.",
+          "One thread, torque stage, chatter. Memory is that of the whole process, this"
+              + " measurement's own heap included.",
           List.of("figure", "value", "unit"));
   private final Set<IntentKind> allowed = PhaseWords.heard(Phase.TORQUE);
 
@@ -50,7 +45,6 @@ final class SpeedFigures {
       return table;
     }
     listen(listener, chatter, FULL_MINUTES * trials.count(100) / 100);
-    delays(listener, Digits.of(bench.recordings().of("digits")), trials.count(LATENCY_TRIALS));
     return table;
   }
 
@@ -68,33 +62,5 @@ final class SpeedFigures {
     table.row("sound listened to", seconds / 60, "min");
     table.row("processor time for one second of it", busy / 1e9 / seconds, "s");
     table.row("resident memory after it", Machine.residentMegabytes(), "MB");
-  }
-
-  private void delays(Listener listener, Digits digits, int count) {
-    List<Double> delays = new ArrayList<>();
-    int late = 0;
-    for (int i = 0; i < count; i++) {
-      Random random = new Random(500 + i);
-      Mixing.Clip clip = Mixing.clean(digits.threeDigits(random).speech());
-      List<Listener.Heard> heard = listener.hear(clip.sound(), allowed);
-      if (!heard.isEmpty() && heard.get(heard.size() - 1).at().isPresent()) {
-        double end = clip.endOfSpeech() / 16_000.0;
-        delays.add(heard.get(heard.size() - 1).at().getAsDouble() - end);
-      } else {
-        late++;
-      }
-    }
-    delays.sort(null);
-    table.row("phrases timed (real people's values, clean)", delays.size(), "phrases");
-    table.row("phrases not reported within 1.5 s", late, "phrases");
-    if (!delays.isEmpty()) {
-      table.row("from the end of speech to the phrase, median", at(delays, 0.5), "s");
-      table.row("... fastest tenth below", at(delays, 0.1), "s");
-      table.row("... slowest tenth above", at(delays, 0.9), "s");
-    }
-  }
-
-  private static double at(List<Double> sorted, double quantile) {
-    return sorted.get((int) Math.min(sorted.size() - 1, quantile * sorted.size()));
   }
 }
