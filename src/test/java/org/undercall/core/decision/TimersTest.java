@@ -257,7 +257,7 @@ class TimersTest {
               > how long did this step take so far
               < Step two: ten minutes ten seconds at work.
               > how long have i worked
-              < 11 minutes 20 seconds at work, and 30 seconds on hold.
+              < Eleven minutes 20 seconds at work, and 30 seconds on hold.
               """);
     }
   }
