@@ -71,7 +71,7 @@ final class OpenSession implements AutoCloseable {
   static Session replay(Procedure procedure, List<Recorded> decisions) {
     Session session = Session.start(Walk.of(procedure));
     for (Recorded decision : decisions) {
-      session = session.after(decision.events());
+      session = session.after(decision);
     }
     return session;
   }
@@ -86,9 +86,9 @@ final class OpenSession implements AutoCloseable {
   }
 
   /** Runs the loop with these ports until the session or the input ends. */
-  Session run(Ear ear, Voice voice, Time time) throws LogFault {
+  Session run(Ear ear, Voice voice, Time time, Duration remindAfter) throws LogFault {
     SessionLoop.Ports ports = new SessionLoop.Ports(ear, voice, log::append, time);
-    return new SessionLoop(session, ports, log.decisions().size()).run(first);
+    return new SessionLoop(session, ports, log.decisions().size(), remindAfter).run(first);
   }
 
   @Override

@@ -1,5 +1,6 @@
 package org.undercall;
 
+import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -25,15 +26,20 @@ public final class SessionLoop {
   /** How sure the recogniser must be of every word of a phrase, from 0 to 1. */
   public static final double LEAST_CONFIDENCE = 0.6;
 
+  /** The quiet before the first reminder, if nothing else is set. */
+  public static final Duration REMIND_AFTER = Duration.ofMinutes(10);
+
   private static final long PATIENCE_MILLIS = 60_000;
 
-  /** How long to leave a timer alone whose end could not be recorded. */
+  /** How long to leave an act of its own alone that could not be recorded. */
   private static final long RETRY_MILLIS = 10_000;
 
   private final Ear ear;
   private final Voice voice;
   private final Journal journal;
   private final Time time;
+  private final Duration remindAfter;
+  private final ClockWatch clocks;
   private Session session;
   private long seq;
   private long retryAt = Long.MIN_VALUE;
@@ -46,12 +52,24 @@ public final class SessionLoop {
    * @param recorded how many decisions the journal holds already
    */
   public SessionLoop(Session session, Ports ports, long recorded) {
+    this(session, ports, recorded, REMIND_AFTER);
+  }
+
+  /**
+   * Prepares a loop that reminds after another time.
+   *
+   * @param remindAfter the quiet before the first reminder, doubled before each further one; zero
+   *     for no reminders
+   */
+  public SessionLoop(Session session, Ports ports, long recorded, Duration remindAfter) {
     this.session = session;
     this.ear = ports.ear();
     this.voice = ports.voice();
     this.journal = ports.journal();
     this.time = ports.time();
     this.seq = recorded;
+    this.remindAfter = remindAfter;
+    this.clocks = new ClockWatch(time.now());
   }
 
   /** What the loop is connected to. */
@@ -67,24 +85,28 @@ public final class SessionLoop {
   public Session run(Decision first) throws LogFault {
     record(first, Optional.empty());
     say(first.reply());
+    lookAtClocks(0);
     try {
       while (session.phase() != Phase.ENDED) {
         listen();
       }
     } catch (Ear.EndOfInput e) {
-      endTimers();
+      lookAtClocks(PATIENCE_MILLIS);
     }
     return session;
   }
 
   private void listen() throws Ear.EndOfInput {
     Set<IntentKind> allowed = Decider.heard(session);
-    Optional<RecognisedPhrase> heard = ear.next(allowed, patience());
-    endTimers();
+    long patience = patience();
+    Optional<RecognisedPhrase> heard = ear.next(allowed, patience);
+    lookAtClocks(patience);
     if (heard.isPresent()) {
       RecognisedPhrase phrase = heard.get();
       Intent intent = Interpreter.interpret(phrase, allowed, LEAST_CONFIDENCE);
       decide(intent, Optional.of(heard(phrase, intent)));
+    } else {
+      remind();
     }
   }
 
@@ -94,25 +116,51 @@ public final class SessionLoop {
     return new Recorded.Heard(phrase.text(), name, confidence, ear.how());
   }
 
-  /** Lets every timer end whose time has come. */
-  private void endTimers() {
+  /** Deals with a clock that was set, then with every timer whose time has come. */
+  private void lookAtClocks(long patience) {
     Moment now = time.now();
-    boolean due =
-        session.nextTimer().filter(end -> !end.isAfter(now.wall().toInstant())).isPresent();
-    if (due && now.monotonicMillis() >= retryAt) {
-      boolean recorded = decide(new Intent.Plain(IntentKind.TIMER_ENDED), Optional.empty());
-      retryAt = recorded ? Long.MIN_VALUE : now.monotonicMillis() + RETRY_MILLIS;
+    Optional<Intent> jump = clocks.look(now, patience);
+    if (jump.isEmpty() || own(jump.get(), now)) {
+      clocks.seen(now);
+      boolean due = session.nextTimer().filter(t -> !t.isAfter(now.wall().toInstant())).isPresent();
+      if (due) {
+        own(new Intent.Plain(IntentKind.TIMER_ENDED), now);
+      }
     }
   }
 
+  /** Reminds the technician if nothing was heard or said for long. */
+  private void remind() {
+    Moment now = time.now();
+    Optional<Long> next = nextReminder();
+    if (next.isPresent() && next.get() <= now.monotonicMillis()) {
+      own(new Intent.NothingHeard(now.monotonicMillis() - session.quietSince()), now);
+    }
+  }
+
+  private Optional<Long> nextReminder() {
+    return remindAfter.isZero() ? Optional.empty() : session.nextReminder(remindAfter.toMillis());
+  }
+
+  /** The loop's own act; if it cannot be recorded, it is left alone for a while. */
+  private boolean own(Intent intent, Moment now) {
+    if (now.monotonicMillis() < retryAt) {
+      return false;
+    }
+    boolean recorded = decide(intent, Optional.empty());
+    retryAt = recorded ? Long.MIN_VALUE : now.monotonicMillis() + RETRY_MILLIS;
+    return recorded;
+  }
+
+  /** How long to listen until something of the loop's own is due. */
   private long patience() {
     Moment now = time.now();
+    long wall = now.wall().toInstant().toEpochMilli();
+    long timer = session.nextTimer().map(t -> t.toEpochMilli() - wall).orElse(PATIENCE_MILLIS);
+    long reminder = nextReminder().map(at -> at - now.monotonicMillis()).orElse(PATIENCE_MILLIS);
     long retry = retryAt == Long.MIN_VALUE ? 0 : retryAt - now.monotonicMillis();
-    return session
-        .nextTimer()
-        .map(due -> Math.max(retry, due.toEpochMilli() - now.wall().toInstant().toEpochMilli()))
-        .map(millis -> Math.max(1, Math.min(PATIENCE_MILLIS, millis)))
-        .orElse(PATIENCE_MILLIS);
+    long next = Math.max(retry, Math.min(timer, reminder));
+    return Math.max(1, Math.min(PATIENCE_MILLIS, next));
   }
 
   /** Decides and carries out; says so if it could not be recorded. */
@@ -130,9 +178,10 @@ public final class SessionLoop {
 
   private void record(Decision decision, Optional<Recorded.Heard> heard) throws LogFault {
     String said = decision.reply().text();
-    journal.append(new Recorded(seq + 1, time.now(), heard, decision.events(), said));
+    Recorded recorded = new Recorded(seq + 1, time.now(), heard, decision.events(), said);
+    journal.append(recorded);
     seq++;
-    session = session.after(decision.events());
+    session = session.after(recorded);
   }
 
   private void say(Reply reply) {

@@ -3,6 +3,7 @@ package org.undercall;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.Comparator;
 import java.util.List;
@@ -89,7 +90,16 @@ public final class Work implements AutoCloseable {
 
   /** Works until the session or the input ends. */
   public Session run(Ear ear, Voice voice, Time time) throws LogFault {
-    return session.run(ear, voice, time);
+    return run(ear, voice, time, SessionLoop.REMIND_AFTER);
+  }
+
+  /**
+   * Works until the session or the input ends.
+   *
+   * @param remindAfter the quiet before the first reminder; zero for none
+   */
+  public Session run(Ear ear, Voice voice, Time time, Duration remindAfter) throws LogFault {
+    return session.run(ear, voice, time, remindAfter);
   }
 
   @Override

@@ -24,6 +24,8 @@ final class Bench {
   private final Queue<Turn> turns = new ArrayDeque<>();
   private Optional<LogFault> broken = Optional.empty();
   private long millis;
+  private long wallSet;
+  private java.time.ZoneOffset zone = START.getOffset();
 
   /** What comes next from the ear: a phrase or none, after some time, and what happens before. */
   private record Turn(Optional<RecognisedPhrase> phrase, long millis, Runnable before) {}
@@ -62,13 +64,26 @@ final class Bench {
     return this;
   }
 
+  /** Nothing is heard for a time, in which the wall clock is set. */
+  Bench wallClockSet(long by, long during) {
+    turns.add(new Turn(Optional.empty(), during, () -> wallSet += by));
+    return this;
+  }
+
+  /** Nothing is heard for a time, in which summer time begins. */
+  Bench summerTime(long during) {
+    turns.add(new Turn(Optional.empty(), during, () -> zone = java.time.ZoneOffset.ofHours(2)));
+    return this;
+  }
+
   /** What the loop is connected to. */
   SessionLoop.Ports ports() {
     return new SessionLoop.Ports(new FakeEar(), new FakeVoice(), this::append, this::now);
   }
 
   private Moment now() {
-    return new Moment(START.plusNanos(millis * 1_000_000), millis);
+    OffsetDateTime wall = START.plusNanos((millis + wallSet) * 1_000_000);
+    return new Moment(wall.withOffsetSameInstant(zone), millis);
   }
 
   private void append(Recorded decision) throws LogFault {

@@ -53,7 +53,7 @@ public final class RehearseCommand implements Callable<Integer> {
         Ear ear =
             new KeyboardEar(new InputStreamReader(System.in, StandardCharsets.UTF_8), prompt);
         Voice voice = new PrintVoice(dialogue::print)) {
-      return status(work.run(ear, voice, Time.ofMachine()));
+      return status(work.run(ear, voice, Time.ofMachine(), options.remindAfter()));
     }
   }
 

@@ -75,7 +75,7 @@ public final class WorkCommand implements Callable<Integer> {
           Ear printed = dialogue.of(ear);
           Voice spoken = Voices.spoken(voiceName, Voices.cacheFolder(), dialogue::print);
           Voice voice = dialogue.of(spoken)) {
-        return RehearseCommand.status(work.run(printed, voice, time(ear)));
+        return RehearseCommand.status(work.run(printed, voice, time(ear), options.remindAfter()));
       }
     }
   }

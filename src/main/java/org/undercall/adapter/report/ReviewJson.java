@@ -77,6 +77,8 @@ public final class ReviewJson {
                 timed(handOvers, h)
                     .put("step", h.event().step().toString())
                     .put("due", h.event().due()));
+    ArrayNode timers = root.putArray("timers");
+    remarks.timers().forEach(t -> timed(timers, t).put("what", TimerWords.of(t.event())));
     ArrayNode open = root.putArray("open");
     review.open().forEach(step -> open.add(step.place().ref().toString()));
     ArrayNode unknown = root.putArray("notInProcedure");

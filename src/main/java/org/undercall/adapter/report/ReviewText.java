@@ -63,6 +63,7 @@ public final class ReviewText {
         "Handed over, still to be done",
         remarks.handOvers(),
         h -> time(h.at()) + ReviewWords.step(h.event().step()) + ": " + h.event().due());
+    section("Timers", remarks.timers(), t -> time(t.at()) + TimerWords.of(t.event()));
     section(
         "Open",
         review.open(),

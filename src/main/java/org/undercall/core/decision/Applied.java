@@ -10,6 +10,7 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.event.SessionEvent.Asked;
 import org.undercall.core.event.SessionEvent.CautionsUnderstood;
 import org.undercall.core.event.SessionEvent.CheckAnswered;
+import org.undercall.core.event.SessionEvent.ClockJumped;
 import org.undercall.core.event.SessionEvent.CloseRefused;
 import org.undercall.core.event.SessionEvent.ClosingTakenBack;
 import org.undercall.core.event.SessionEvent.EndCalled;
@@ -24,6 +25,10 @@ import org.undercall.core.event.SessionEvent.MarkingNoted;
 import org.undercall.core.event.SessionEvent.MarkingRefused;
 import org.undercall.core.event.SessionEvent.MeasureCalled;
 import org.undercall.core.event.SessionEvent.Measured;
+import org.undercall.core.event.SessionEvent.NamedTimerCancelled;
+import org.undercall.core.event.SessionEvent.NamedTimerEnded;
+import org.undercall.core.event.SessionEvent.NamedTimerStarted;
+import org.undercall.core.event.SessionEvent.NamedTimerWarned;
 import org.undercall.core.event.SessionEvent.NewHardwareFitted;
 import org.undercall.core.event.SessionEvent.NotNow;
 import org.undercall.core.event.SessionEvent.NotUnderstood;
@@ -31,6 +36,7 @@ import org.undercall.core.event.SessionEvent.NoteDropped;
 import org.undercall.core.event.SessionEvent.NoteKept;
 import org.undercall.core.event.SessionEvent.NoteStarted;
 import org.undercall.core.event.SessionEvent.ReadBackDropped;
+import org.undercall.core.event.SessionEvent.Reminded;
 import org.undercall.core.event.SessionEvent.RideHeightNoted;
 import org.undercall.core.event.SessionEvent.SessionEnded;
 import org.undercall.core.event.SessionEvent.SessionResumed;
@@ -40,10 +46,12 @@ import org.undercall.core.event.SessionEvent.StagesVoided;
 import org.undercall.core.event.SessionEvent.StepClosed;
 import org.undercall.core.event.SessionEvent.StepEntered;
 import org.undercall.core.event.SessionEvent.StepPutOff;
+import org.undercall.core.event.SessionEvent.StepRecalled;
 import org.undercall.core.event.SessionEvent.StepReopened;
 import org.undercall.core.event.SessionEvent.TimerCancelled;
 import org.undercall.core.event.SessionEvent.TimerEnded;
 import org.undercall.core.event.SessionEvent.TimerStarted;
+import org.undercall.core.event.SessionEvent.TimerWarned;
 import org.undercall.core.event.SessionEvent.ValueCalled;
 import org.undercall.core.event.SessionEvent.ValueDropped;
 import org.undercall.core.event.SessionEvent.ValueRefused;
@@ -52,6 +60,7 @@ import org.undercall.core.event.SessionEvent.WorkHeld;
 import org.undercall.core.event.SessionEvent.WorkResumed;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.term.StepRef;
+import org.undercall.core.term.TimerName;
 
 /** What each event changes in the session: one line an event. */
 final class Applied {
@@ -92,14 +101,24 @@ final class Applied {
     on(NoteDropped.class, (s, e) -> working(s));
     on(WorkHeld.class, (s, e) -> s.with(s.talk().with(Talk.Mode.HELD)));
     on(WorkResumed.class, (s, e) -> working(s));
-    on(TimerStarted.class, (s, e) -> s.with(s.timers().started(e.step(), e.due())));
-    on(TimerEnded.class, (s, e) -> s.with(s.timers().ended(e.step())));
-    on(TimerCancelled.class, (s, e) -> s.with(s.timers().cancelled(e.step())));
+    on(
+        TimerStarted.class,
+        (s, e) -> s.with(s.timers().started(of(e.step()), e.due(), e.seconds())));
+    on(TimerWarned.class, (s, e) -> s.with(s.timers().warned(of(e.step()))));
+    on(TimerEnded.class, (s, e) -> s.with(s.timers().ended(of(e.step()))));
+    on(TimerCancelled.class, (s, e) -> s.with(s.timers().cancelled(of(e.step()))));
+    on(
+        NamedTimerStarted.class,
+        (s, e) -> s.with(s.timers().started(named(e.name()), e.due(), e.seconds())));
+    on(NamedTimerWarned.class, (s, e) -> s.with(s.timers().warned(named(e.name()))));
+    on(NamedTimerEnded.class, (s, e) -> s.with(s.timers().ended(named(e.name()))));
+    on(NamedTimerCancelled.class, (s, e) -> s.with(s.timers().cancelled(named(e.name()))));
+    on(ClockJumped.class, (s, e) -> s.with(s.timers().shifted(e.millis())));
     on(EndCalled.class, (s, e) -> await(s, new Pending.End()));
     on(SessionEnded.class, (s, e) -> s.with(s.talk().settled().with(Talk.Mode.ENDED)));
     nothing(SessionStarted.class, HandedOver.class, Asked.class, NotNow.class);
     nothing(ValueRefused.class, CloseRefused.class, MarkingRefused.class, LoadRefused.class);
-    nothing(NotUnderstood.class);
+    nothing(NotUnderstood.class, Reminded.class, StepRecalled.class);
     for (EventKind kind : EventKind.values()) {
       if (!CHANGES.containsKey(kind)) {
         throw new IllegalStateException("no line says what changes after " + kind);
@@ -135,6 +154,14 @@ final class Applied {
       }
     }
     throw new IllegalStateException("not in the dictionary: " + type);
+  }
+
+  private static TimerKey of(StepRef step) {
+    return new TimerKey.OfStep(step);
+  }
+
+  private static TimerKey named(TimerName name) {
+    return new TimerKey.Named(name);
   }
 
   private static <T> Optional<T> some(T value) {
@@ -187,7 +214,7 @@ final class Applied {
   private static Session reopened(Session session, StepRef step) {
     Session open = forgetClosing(change(session, step, s -> StepState.FRESH));
     return kind(open, step) instanceof Step.Wait
-        ? open.with(open.timers().cancelled(step))
+        ? open.with(open.timers().cancelled(of(step)))
         : forgetHeight(open, step);
   }
 

@@ -7,11 +7,13 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.reply.Say;
+import org.undercall.core.reply.Timing;
 import org.undercall.core.term.LoadChange;
 
 /** Decides what becomes of an intent. It changes nothing: the events do, when they are applied. */
 public final class Decider {
-  private static final Duration SHORT_ABSENCE = Duration.ofMinutes(2);
+  /** An absence up to this leaves what was confirmed about the load. */
+  static final Duration SHORT_ABSENCE = Duration.ofMinutes(2);
 
   private Decider() {}
 
@@ -38,18 +40,20 @@ public final class Decider {
   /**
    * The decision that takes a session up again, in the state it was left. If the program was away
    * for more than two minutes, what was confirmed about the load is cancelled: the car may have
-   * moved, and nobody heard it. Running times are checked by the clock later.
+   * moved, and nobody heard it. Running times are checked by the clock later. If the wall clock
+   * stands before the last decision it was set back: timers keep what they had left then.
    *
    * @param away the time by the wall clock since the last decision
    */
   public static Decision takeUp(Session session, String version, Duration away) {
     Turn turn = new Turn(session).record(new SessionEvent.SessionResumed(version));
     turn.say(Say.takenUp());
+    if (away.isNegative()) {
+      turn.record(new SessionEvent.ClockJumped(away.toMillis()))
+          .say(Timing.clockSet(away.toSeconds(), !session.timers().running().isEmpty()));
+    }
     if (away.isNegative() || away.compareTo(SHORT_ABSENCE) > 0) {
-      if (session.talk().pending().orElse(null) instanceof Pending.Load) {
-        turn.record(new SessionEvent.ReadBackDropped());
-      }
-      turn.loadChanged(LoadChange.PROGRAM_RESTARTED);
+      turn.absent(LoadChange.PROGRAM_RESTARTED);
     }
     boolean walking = turn.session().talk().mode() == Talk.Mode.WORKING;
     turn.say(

@@ -124,6 +124,7 @@ final class LoadRules {
                 new SessionEvent.LoadConfirmed(
                     load.side(), load.condition(), load.proof(), load.height()))
             .say(Say.loadConfirmed(load.side(), load.condition()));
+    turn.recall(Recall.possible(session, turn.session()));
     return goOn(turn).end(Outcome.ACCEPTED);
   }
 

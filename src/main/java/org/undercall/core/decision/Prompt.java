@@ -43,7 +43,7 @@ final class Prompt {
     if (session.timers().ended().contains(session.ref())) {
       return Ask.timeOver();
     }
-    return session.timers().running().containsKey(session.ref())
+    return session.timers().runs(session.ref())
         ? Ask.timerRuns()
         : Ask.waiting((Step.Wait) session.place().step());
   }

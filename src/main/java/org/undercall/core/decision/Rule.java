@@ -107,10 +107,25 @@ final class Rule {
           rule("text", "keeps the note", TalkRules::noteText, ACCEPTED),
           rule("hold", "holds the work", TalkRules::hold, ACCEPTED),
           rule("resu", "goes on with the work", TalkRules::resume, ACCEPTED),
-          rule("timr", "starts the step's timer", TalkRules::timerStart, ACCEPTED),
-          rule("tlft", "says how much time is left", TalkRules::timeLeft, ANSWERED),
-          rule("tcan", "cancels running timers", TalkRules::timerCancel, ACCEPTED, REFUSED),
-          rule("tend", "says which timers ran out", TalkRules::timerEnded, ACCEPTED, IGNORED),
+          rule("timr", "starts the step's timer", TimerRules::start, ACCEPTED),
+          rule("tset", "starts the timer with the name", TimerRules::set, ACCEPTED),
+          rule("tlft", "says how much time is left", TimerRules::left, ANSWERED),
+          rule(
+              "tcan",
+              "cancels the timer; asks which if several run",
+              TimerRules::cancel,
+              ACCEPTED,
+              REFUSED),
+          rule(
+              "tend",
+              "says which timers ran out or soon will",
+              TimerRules::ended,
+              ACCEPTED,
+              IGNORED),
+          rule("stim", "says how long the step took so far", TimeRules::step, ANSWERED),
+          rule("wtim", "says how long the work took so far", TimeRules::work, ANSWERED),
+          rule("here", "reminds of what is waited for", TimeRules::remind, ACCEPTED),
+          rule("cset", "keeps the timers; says the clock was set", TimeRules::jump, ACCEPTED),
           rule("?", "asks again, or leaves chatter alone", TalkRules::unclear, ASKED, IGNORED));
 
   private interface Act {

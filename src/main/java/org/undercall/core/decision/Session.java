@@ -1,10 +1,10 @@
 package org.undercall.core.decision;
 
 import java.time.Instant;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
@@ -23,18 +23,27 @@ import org.undercall.core.term.StepRef;
  * @param progress how far the walk has come
  * @param loads how the suspension is loaded
  * @param talk where the conversation stands
- * @param timers the timers of the wait steps
+ * @param timers the timers that run, and whose time is over
+ * @param stopwatch how long it took so far
  */
-public record Session(Walk walk, Progress progress, Loads loads, Talk talk, Timers timers) {
+public record Session(
+    Walk walk, Progress progress, Loads loads, Talk talk, Timers timers, Stopwatch stopwatch) {
 
   /** Reasons that a confirmed load does not do away with. */
   private static final Set<PutOffReason> NOT_FOR_LOAD =
       Set.of(PutOffReason.WAITING_FOR_PARTS, PutOffReason.TOOL_MISSING);
 
+  private static final int MOST_DOUBLINGS = 10;
+
   /** A session before its first event. */
   public static Session start(Walk walk) {
     return new Session(
-        walk, Progress.start(walk.places().size()), Loads.NONE, Talk.START, Timers.NONE);
+        walk,
+        Progress.start(walk.places().size()),
+        Loads.NONE,
+        Talk.START,
+        Timers.NONE,
+        Stopwatch.START);
   }
 
   /** The session after an event. */
@@ -49,6 +58,13 @@ public record Session(Walk walk, Progress progress, Loads loads, Talk talk, Time
       session = session.after(event);
     }
     return session;
+  }
+
+  /** The session after a recorded decision, with the time it took. */
+  public Session after(Recorded decision) {
+    Stopwatch next = stopwatch.until(this, decision);
+    Session s = after(decision.events());
+    return new Session(walk, s.progress, s.loads, s.talk, s.timers, next);
   }
 
   /** What the session waits for. */
@@ -173,19 +189,19 @@ public record Session(Walk walk, Progress progress, Loads loads, Talk talk, Time
   }
 
   Session with(Progress next) {
-    return new Session(walk, next, loads, talk, timers);
+    return new Session(walk, next, loads, talk, timers, stopwatch);
   }
 
   Session with(Loads next) {
-    return new Session(walk, progress, next, talk, timers);
+    return new Session(walk, progress, next, talk, timers, stopwatch);
   }
 
   Session with(Talk next) {
-    return new Session(walk, progress, loads, next, timers);
+    return new Session(walk, progress, loads, next, timers, stopwatch);
   }
 
   Session with(Timers next) {
-    return new Session(walk, progress, loads, talk, next);
+    return new Session(walk, progress, loads, talk, next, stopwatch);
   }
 
   /** How many steps are not closed. */
@@ -193,9 +209,30 @@ public record Session(Walk walk, Progress progress, Loads loads, Talk talk, Time
     return progress.open();
   }
 
-  /** When the next timer runs out, if one runs. */
+  /** When the next timer runs out or warns of its end, by the wall clock; empty if none runs. */
   public Optional<Instant> nextTimer() {
-    return timers.running().values().stream().min(Comparator.naturalOrder());
+    return timers.next();
+  }
+
+  /**
+   * When to remind the technician that something is waited for, by the clock that is never set.
+   *
+   * @param afterMillis the quiet before the first reminder; before each further one it is doubled
+   * @return empty while nothing is waited for: on hold, after the end, while the step's time runs
+   */
+  public Optional<Long> nextReminder(long afterMillis) {
+    Phase phase = phase();
+    boolean rests =
+        phase == Phase.ON_HOLD
+            || phase == Phase.ENDED
+            || (phase == Phase.WAITING && timers.runs(ref()));
+    int doubled = Math.min(stopwatch.reminders(), MOST_DOUBLINGS);
+    return rests ? Optional.empty() : Optional.of(stopwatch.quiet() + (afterMillis << doubled));
+  }
+
+  /** Since when nothing was heard or said, by the clock that is never set. */
+  public long quietSince() {
+    return stopwatch.quiet();
   }
 
   /** The step that should come next, if any is open. */

@@ -57,9 +57,14 @@ final class Table {
       HEAD_MARKING          -    -    -    -    miss mark mark mark -    -    -    -    mkag -    -    -    -    -    -
       NEW_HARDWARE          -    -    -    -    hdwr -    -    -    -    -    -    -    -    -    -    -    -    -    -
       TIMER_START           -    -    -    -    -    -    -    -    -    timr -    -    -    -    -    -    -    -    -
+      TIMER_SET             -    tset tset tset tset tset tset tset tset tset tset tset -    -    -    tset tset tset -
       TIMER_LEFT            -    tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft -    -    -    tlft tlft tlft -
-      TIMER_CANCEL          -    tcan tcan tcan tcan tcan tcan tcan tcan tcan tcan tcan -    -    -    -    -    tcan -
-      TIMER_ENDED           -    tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend -    tend -
+      TIMER_CANCEL          -    tcan tcan tcan tcan tcan tcan tcan tcan tcan tcan tcan -    -    -    tcan tcan tcan -
+      TIMER_ENDED           -    tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend -
+      STEP_TIME             -    stim stim stim stim stim stim stim stim stim stim stim -    -    -    stim -    stim -
+      WORK_TIME             -    wtim wtim wtim wtim wtim wtim wtim wtim wtim wtim wtim -    -    -    wtim wtim wtim -
+      NOTHING_HEARD         here here here here here here here here here here here here here here here -    here here -
+      CLOCK_JUMPED          cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset -
       SIDE_CHANGE           -    side side side side side side side side side side side -    -    -    -    -    side -
       END_OF_WORK           -    end  end  end  end  end  end  end  end  end  end  end  -    -    -    -    comp end  -
       CANCEL_THAT           -    take take take take take take take undo take take take drop drop -    -    undo take -
@@ -79,8 +84,7 @@ final class Table {
   static Set<IntentKind> heard(Phase phase) {
     Set<IntentKind> heard = EnumSet.noneOf(IntentKind.class);
     for (IntentKind kind : IntentKind.values()) {
-      boolean spoken = kind != IntentKind.TIMER_ENDED && kind != IntentKind.UNCLEAR;
-      if (spoken && rule(phase, kind).heard()) {
+      if (kind.isHeard() && rule(phase, kind).heard()) {
         heard.add(kind);
       }
     }

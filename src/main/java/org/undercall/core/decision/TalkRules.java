@@ -5,16 +5,13 @@ import java.util.stream.IntStream;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
-import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
-import org.undercall.core.reply.Ask;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
 import org.undercall.core.reply.Tell;
-import org.undercall.core.term.StepRef;
 
-/** Questions, notes, pauses, timers, and what was not understood. */
+/** Questions, notes, pauses, and what was not understood. */
 final class TalkRules {
   private static final String DROP = "cancel that";
 
@@ -71,55 +68,6 @@ final class TalkRules {
     return turn.say(Prompt.entering(turn.session())).end(Outcome.ACCEPTED);
   }
 
-  static Decision timerStart(Session session, Intent intent, Moment now) {
-    long seconds = ((Step.Wait) session.place().step()).time().toSeconds();
-    return new Turn(session)
-        .record(
-            new SessionEvent.TimerStarted(
-                session.ref(), seconds, now.wall().toInstant().plusSeconds(seconds)))
-        .say(Tell.timerStarted(seconds))
-        .end(Outcome.ACCEPTED);
-  }
-
-  static Decision timeLeft(Session session, Intent intent, Moment now) {
-    long nowMillis = now.wall().toInstant().toEpochMilli();
-    Reply reply =
-        session.timers().running().values().stream()
-            .mapToLong(due -> Math.max(0, due.toEpochMilli() - nowMillis))
-            .min()
-            .stream()
-            .mapToObj(millis -> Ask.timeLeft((millis + 999) / 1000))
-            .findFirst()
-            .orElse(Tell.noTimer());
-    return answer(session, intent, reply);
-  }
-
-  static Decision timerCancel(Session session, Intent intent, Moment now) {
-    Turn turn = new Turn(session);
-    List<StepRef> running = running(session);
-    if (running.isEmpty()) {
-      return turn.record(StepRules.notNow(session, intent))
-          .say(Tell.noTimer())
-          .end(Outcome.REFUSED);
-    }
-    running.forEach(ref -> turn.record(new SessionEvent.TimerCancelled(ref)));
-    return turn.say(Tell.timerCancelled()).end(Outcome.ACCEPTED);
-  }
-
-  /** Says which timers have run out; asked by the clock, never spoken. */
-  static Decision timerEnded(Session session, Intent intent, Moment now) {
-    Turn turn = new Turn(session);
-    for (StepRef ref : running(session)) {
-      if (!session.timers().running().get(ref).isAfter(now.wall().toInstant())) {
-        int index = session.walk().indexOf(ref);
-        turn.record(new SessionEvent.TimerEnded(ref))
-            .say(Tell.timerEnded(session.walk().places().get(index)));
-      }
-    }
-    boolean none = turn.session().timers().equals(session.timers());
-    return turn.end(none ? Outcome.IGNORED : Outcome.ACCEPTED);
-  }
-
   /** Words from outside the list are left alone; a half-heard phrase is asked for again. */
   static Decision unclear(Session session, Intent intent, Moment now) {
     Intent.Unclear unclear = (Intent.Unclear) intent;
@@ -142,12 +90,5 @@ final class TalkRules {
         .record(new SessionEvent.Asked(intent.kind().name()))
         .say(reply)
         .end(Outcome.ANSWERED);
-  }
-
-  private static List<StepRef> running(Session session) {
-    return session.walk().places().stream()
-        .map(Walk.Place::ref)
-        .filter(session.timers().running()::containsKey)
-        .toList();
   }
 }

@@ -45,7 +45,9 @@ final class Turn {
   /** Closes the step at hand and goes on to the next. */
   Turn close() {
     Walk.Place place = session.place();
+    Session before = session;
     record(new SessionEvent.StepClosed(place.ref()));
+    recall(Recall.leftOver(before, session));
     if (place.step().head().changesLoad() && !(place.step() instanceof Step.Load)) {
       loadChanged(LoadChange.STEP_CHANGES_LOAD);
     }
@@ -87,6 +89,20 @@ final class Turn {
     }
     record(new SessionEvent.LoadChanged(change)).say(Say.loadChanged(change, true));
     return session.lacksLoad() ? voidStages() : this;
+  }
+
+  /** Brings steps that were put off to mind again. */
+  Turn recall(Recall recall) {
+    recall.steps().forEach(place -> record(new SessionEvent.StepRecalled(place.ref())));
+    return recall.steps().isEmpty() ? this : say(recall.reply());
+  }
+
+  /** Nobody listened for a while: what was confirmed or about to be confirmed no longer counts. */
+  Turn absent(LoadChange change) {
+    if (session.talk().pending().orElse(null) instanceof Pending.Load) {
+      record(new SessionEvent.ReadBackDropped());
+    }
+    return loadChanged(change);
   }
 
   /** An unfinished tightening that is left or interrupted starts again at its first stage. */

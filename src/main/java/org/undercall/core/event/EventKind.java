@@ -68,7 +68,22 @@ public enum EventKind {
   SESSION_ENDED("EV40", SessionEvent.SessionEnded.class, "The session was ended."),
   ASKED("EV41", SessionEvent.Asked.class, "A question was answered."),
   NOT_NOW("EV42", SessionEvent.NotNow.class, "An intent has no place in this phase."),
-  NOT_UNDERSTOOD("EV43", SessionEvent.NotUnderstood.class, "Something heard was no phrase.");
+  NOT_UNDERSTOOD("EV43", SessionEvent.NotUnderstood.class, "Something heard was no phrase."),
+  NAMED_TIMER_STARTED(
+      "EV50", SessionEvent.NamedTimerStarted.class, "A timer with a name was started by voice."),
+  NAMED_TIMER_ENDED("EV51", SessionEvent.NamedTimerEnded.class, "A timer with a name ran out."),
+  NAMED_TIMER_CANCELLED(
+      "EV52", SessionEvent.NamedTimerCancelled.class, "A timer with a name was cancelled."),
+  TIMER_WARNED("EV53", SessionEvent.TimerWarned.class, "A step's timer soon runs out."),
+  NAMED_TIMER_WARNED(
+      "EV54", SessionEvent.NamedTimerWarned.class, "A timer with a name soon runs out."),
+  CLOCK_JUMPED(
+      "EV55",
+      SessionEvent.ClockJumped.class,
+      "The wall clock was set, forward or back: running timers are due as much later or earlier."),
+  REMINDED("EV56", SessionEvent.Reminded.class, "Nothing was heard for long: a reminder."),
+  STEP_RECALLED(
+      "EV57", SessionEvent.StepRecalled.class, "A step put off was brought to mind again.");
 
   private static final Map<Class<?>, EventKind> BY_TYPE =
       Arrays.stream(values()).collect(Collectors.toMap(EventKind::type, Function.identity()));

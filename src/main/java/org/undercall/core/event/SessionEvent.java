@@ -11,6 +11,7 @@ import org.undercall.core.term.Measure;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
+import org.undercall.core.term.TimerName;
 
 /**
  * Something that happened in a session. Its permanent id and its sentence stand in {@link
@@ -109,4 +110,21 @@ public sealed interface SessionEvent {
   record NotNow(String intent, String phase) implements SessionEvent {}
 
   record NotUnderstood(String reason) implements SessionEvent {}
+
+  record NamedTimerStarted(TimerName name, StepRef step, long seconds, Instant due)
+      implements SessionEvent {}
+
+  record NamedTimerEnded(TimerName name) implements SessionEvent {}
+
+  record NamedTimerCancelled(TimerName name) implements SessionEvent {}
+
+  record TimerWarned(StepRef step) implements SessionEvent {}
+
+  record NamedTimerWarned(TimerName name) implements SessionEvent {}
+
+  record ClockJumped(long millis) implements SessionEvent {}
+
+  record Reminded(long quietSeconds) implements SessionEvent {}
+
+  record StepRecalled(StepRef step) implements SessionEvent {}
 }

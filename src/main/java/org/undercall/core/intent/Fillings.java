@@ -30,18 +30,35 @@ final class Fillings {
   static List<String> of(Slot slot) {
     return switch (slot) {
       case TORQUE, ANGLE, LENGTH, VALUE -> quantities(slot);
-      case STEP -> WHOLE_NUMBERS.stream().filter(Fillings::isStep).toList();
+      case STEP -> upTo(LARGEST_STEP_LISTENED).toList();
       case SIDE -> List.copyOf(PhraseTable.SIDES.values());
       case WHEEL_SIDE -> PhraseTable.SIDES.values().stream().limit(2).toList();
       case MARKING -> markings();
       case REASON -> PhraseTable.REASONS.values().stream().flatMap(List::stream).toList();
+      case TIMER -> List.copyOf(PhraseTable.TIMERS.values());
+      case MINUTES_AND_TIMER -> minutesAndTimer();
     };
   }
 
-  private static boolean isStep(String number) {
+  private static Stream<String> upTo(int largest) {
+    return WHOLE_NUMBERS.stream().filter(number -> isUpTo(number, largest));
+  }
+
+  private static boolean isUpTo(String number, int largest) {
     return SpokenNumbers.read(List.of(number.split(" ", -1))) instanceof NumberReading.Read read
         && read.number().value().intValueExact() >= 1
-        && read.number().value().intValueExact() <= LARGEST_STEP_LISTENED;
+        && read.number().value().intValueExact() <= largest;
+  }
+
+  /** Every number of minutes with one timer, and every timer with one number. */
+  private static List<String> minutesAndTimer() {
+    List<String> timers = List.copyOf(PhraseTable.TIMERS.values());
+    String several = " " + PhraseTable.MINUTES_FOR.get(0) + " ";
+    List<String> all = new ArrayList<>();
+    upTo(Slot.MOST_MINUTES).forEach(number -> all.add(number + several + timers.get(0)));
+    timers.forEach(timer -> all.add("ten" + several + timer));
+    all.add("one " + PhraseTable.MINUTES_FOR.get(1) + " " + timers.get(0));
+    return all;
   }
 
   private static List<String> quantities(Slot slot) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
+import org.undercall.core.term.TimerName;
 
 /** What the technician meant by one phrase. */
 public sealed interface Intent {
@@ -38,6 +39,38 @@ public sealed interface Intent {
     @Override
     public IntentKind kind() {
       return IntentKind.PUT_OFF;
+    }
+  }
+
+  /** An intent about the timer with a name. */
+  record OfTimer(IntentKind kind, TimerName timer) implements Intent {}
+
+  /** A timer to be started, with its name and its whole minutes. */
+  record SetTimer(TimerName timer, int minutes) implements Intent {
+    @Override
+    public IntentKind kind() {
+      return IntentKind.TIMER_SET;
+    }
+  }
+
+  /**
+   * The wall clock ran apart from the steady one, or nothing could be heard.
+   *
+   * @param millis how far the wall clock was set forward, negative for back; 0 if it was not
+   * @param asleepMillis for how long the machine may have slept
+   */
+  record ClockJumped(long millis, long asleepMillis) implements Intent {
+    @Override
+    public IntentKind kind() {
+      return IntentKind.CLOCK_JUMPED;
+    }
+  }
+
+  /** Nothing was heard for a time, in milliseconds. */
+  record NothingHeard(long millis) implements Intent {
+    @Override
+    public IntentKind kind() {
+      return IntentKind.NOTHING_HEARD;
     }
   }
 

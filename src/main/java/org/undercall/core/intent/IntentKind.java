@@ -74,12 +74,22 @@ public enum IntentKind {
   NEW_HARDWARE,
   /** Start the step's timer. */
   TIMER_START,
-  /** How much time is left. */
+  /** Start a timer with a name; carries the name and the minutes. */
+  TIMER_SET,
+  /** How much time is left; may carry the timer's name or step. */
   TIMER_LEFT,
-  /** Stop the timer and forget it. */
+  /** Stop the timer and forget it; may carry the timer's name or step. */
   TIMER_CANCEL,
-  /** The timer ran out. Never spoken: the loop says it. */
+  /** A timer ran out or soon will. Never spoken: the loop says it. */
   TIMER_ENDED,
+  /** How long the step at hand took so far. */
+  STEP_TIME,
+  /** How long the work took so far. */
+  WORK_TIME,
+  /** Nothing was heard for long. Never spoken: the loop says it. */
+  NOTHING_HEARD,
+  /** The wall clock was set, or the machine slept. Never spoken: the loop says it. */
+  CLOCK_JUMPED,
   /** Go to the other side; carries the side. */
   SIDE_CHANGE,
   /** End the session, complete or not. */
@@ -88,6 +98,14 @@ public enum IntentKind {
   CANCEL_THAT,
   /** Something was heard that is no phrase of this phase. */
   UNCLEAR;
+
+  /** Whether it comes from a phrase: not what the loop says itself, and not what is no phrase. */
+  public boolean isHeard() {
+    return switch (this) {
+      case TIMER_ENDED, NOTHING_HEARD, CLOCK_JUMPED, UNCLEAR -> false;
+      default -> true;
+    };
+  }
 
   /**
    * Whether it can close a stage or a step, confirm a read-back or a load condition, release a

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
+import org.undercall.core.term.TimerName;
 
 /**
  * The one table of everything that can be heard, apart from the number words.
@@ -45,6 +46,21 @@ final class PhraseTable {
               entry(PutOffReason.TOOL_MISSING, List.of("tool missing", "missing a tool")),
               entry(PutOffReason.LATER, List.of("for later", "until later"))));
 
+  /** The words for each timer that is started by voice. */
+  static final Map<TimerName, String> TIMERS =
+      ordered(
+          List.of(
+              entry(TimerName.SEALANT, "sealant"),
+              entry(TimerName.THREAD_LOCKER, "thread locker"),
+              entry(TimerName.SETTLING, "settling"),
+              entry(TimerName.COOLING, "cooling"),
+              entry(TimerName.SOAKING, "soaking"),
+              entry(TimerName.DRYING, "drying"),
+              entry(TimerName.BATTERY, "battery")));
+
+  /** What stands between the number and the name of a timer that is started. */
+  static final List<String> MINUTES_FOR = List.of("minutes for the", "minute for the");
+
   /** The property classes of ISO 898-1, which are listened for in a head marking. */
   static final List<String> MARKINGS =
       List.of("4.6", "4.8", "5.6", "5.8", "6.8", "8.8", "9.8", "10.9", "12.9");
@@ -58,6 +74,7 @@ final class PhraseTable {
     putLoad(table);
     putMoving(table);
     putAsking(table);
+    putTimers(table);
     return Collections.unmodifiableMap(table);
   }
 
@@ -160,10 +177,32 @@ final class PhraseTable {
     table.put(
         IntentKind.WHY_THIS_VALUE, List.of("why this value", "where does this value come from"));
     table.put(IntentKind.NOTE, List.of("take a note", "make a note"));
+  }
+
+  private static void putTimers(Map<IntentKind, List<String>> table) {
     table.put(IntentKind.TIMER_START, List.of("start the timer", "start timing now"));
+    table.put(IntentKind.TIMER_SET, List.of("start <minutes and timer>"));
     table.put(
-        IntentKind.TIMER_LEFT, List.of("how much time is left", "how long does it still take"));
-    table.put(IntentKind.TIMER_CANCEL, List.of("stop the timer", "forget the timer"));
+        IntentKind.TIMER_LEFT,
+        List.of(
+            "how much time is left",
+            "how long does it still take",
+            "how long is left",
+            "how long is left for the <timer>",
+            "how much time is left for the <timer>",
+            "how long is left for step <step>"));
+    table.put(
+        IntentKind.TIMER_CANCEL,
+        List.of(
+            "stop the timer",
+            "forget the timer",
+            "stop the timer for the <timer>",
+            "forget the timer for the <timer>",
+            "stop the timer for step <step>"));
+    table.put(
+        IntentKind.STEP_TIME, List.of("how long so far", "how long did this step take so far"));
+    table.put(
+        IntentKind.WORK_TIME, List.of("how long have i worked", "how long did i work so far"));
   }
 
   private static Map<SpokenUnit, List<String>> units() {

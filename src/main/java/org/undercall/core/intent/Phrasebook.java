@@ -78,6 +78,8 @@ public final class Phrasebook {
                 PhraseTable.UNITS.values().stream().flatMap(List::stream),
                 PhraseTable.SIDES.values().stream(),
                 PhraseTable.REASONS.values().stream().flatMap(List::stream),
+                PhraseTable.TIMERS.values().stream(),
+                PhraseTable.MINUTES_FOR.stream(),
                 NumberWords.ALL.stream())
             .flatMap(part -> part);
     return Collections.unmodifiableSortedSet(
@@ -94,6 +96,9 @@ public final class Phrasebook {
   }
 
   private static String shown(Slot slot) {
+    if (slot == Slot.MINUTES_AND_TIMER) {
+      return "<minutes> " + PhraseTable.MINUTES_FOR.get(0) + " <timer>";
+    }
     if (slot.units().isEmpty()) {
       return "<" + slot.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ">";
     }

@@ -21,6 +21,7 @@ import org.undercall.core.intent.Intent.Unclear.Reason;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
+import org.undercall.core.term.TimerName;
 
 /** A part of a wording that stands for many words, such as a number or a side. */
 enum Slot {
@@ -41,7 +42,14 @@ enum Slot {
   /** A property class on a bolt head. */
   MARKING,
   /** Why a step is put off. */
-  REASON;
+  REASON,
+  /** The name of a timer. */
+  TIMER,
+  /** Whole minutes and the name of a timer. */
+  MINUTES_AND_TIMER;
+
+  /** The longest timer that can be started by voice, in minutes. */
+  static final int MOST_MINUTES = 180;
 
   private static final int LARGEST_STEP = 999;
   private static final Pattern MARKING_FORM = Pattern.compile("[1-9][0-9]?\\.[1-9]");
@@ -70,6 +78,11 @@ enum Slot {
       case SIDE, WHEEL_SIDE -> side(kind, String.join(" ", words));
       case MARKING -> marking(words);
       case REASON -> reason(String.join(" ", words));
+      case TIMER ->
+          timer(String.join(" ", words))
+              .<Intent>map(name -> new Intent.OfTimer(kind, name))
+              .orElse(new Unclear(Reason.NOT_A_PHRASE));
+      case MINUTES_AND_TIMER -> setTimer(String.join(" ", words));
     };
   }
 
@@ -93,15 +106,48 @@ enum Slot {
         : refused(reading);
   }
 
+  private static Optional<TimerName> timer(String words) {
+    return PhraseTable.TIMERS.entrySet().stream()
+        .filter(timer -> timer.getValue().equals(words))
+        .map(Map.Entry::getKey)
+        .findFirst();
+  }
+
+  private static Intent setTimer(String words) {
+    for (String joint : PhraseTable.MINUTES_FOR) {
+      int at = words.indexOf(" " + joint + " ");
+      if (at > 0) {
+        List<String> number = List.of(words.substring(0, at).split(" ", -1));
+        return setTimer(number, timer(words.substring(at + joint.length() + 2)));
+      }
+    }
+    return new Unclear(Reason.NOT_A_PHRASE);
+  }
+
+  private static Intent setTimer(List<String> words, Optional<TimerName> timer) {
+    NumberReading reading = SpokenNumbers.read(words);
+    if (!(reading instanceof NumberReading.Read read)) {
+      return refused(reading);
+    }
+    return timer.isPresent() && isWhole(read, MOST_MINUTES)
+        ? new Intent.SetTimer(timer.get(), read.number().value().intValueExact())
+        : new Unclear(Reason.NOT_A_PHRASE);
+  }
+
+  private static boolean isWhole(NumberReading.Read read, int most) {
+    BigDecimal value = read.number().value();
+    return value.scale() == 0
+        && value.signum() > 0
+        && value.compareTo(BigDecimal.valueOf(most)) <= 0;
+  }
+
   private static Intent step(IntentKind kind, List<String> words) {
     NumberReading reading = SpokenNumbers.read(words);
     if (!(reading instanceof NumberReading.Read read)) {
       return refused(reading);
     }
-    BigDecimal value = read.number().value();
-    boolean fits = value.scale() == 0 && value.signum() > 0;
-    return fits && value.compareTo(BigDecimal.valueOf(LARGEST_STEP)) <= 0
-        ? new OfStep(kind, value.intValueExact())
+    return isWhole(read, LARGEST_STEP)
+        ? new OfStep(kind, read.number().value().intValueExact())
         : new Unclear(Reason.NOT_A_PHRASE);
   }
 

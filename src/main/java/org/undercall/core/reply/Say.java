@@ -109,6 +109,7 @@ public final class Say {
           case OTHER_SIDE_STARTED -> "Other side";
           case STEP_CHANGES_LOAD -> "This step changes the load";
           case PROGRAM_RESTARTED -> "I was off";
+          case PROGRAM_ASLEEP -> "I heard nothing for a while";
         };
     return Reply.of(cancelled ? what + ". The load confirmation is cancelled." : what + ".");
   }

@@ -36,11 +36,6 @@ public final class Tell {
     return Reply.of("Timer runs, " + Words.time(seconds) + ".");
   }
 
-  /** A timer ran out. */
-  public static Reply timerEnded(Walk.Place place) {
-    return Reply.of("Time is up: " + place.step().head().title() + ".");
-  }
-
   /** A timer was cancelled. */
   public static Reply timerCancelled() {
     return Reply.of("Timer cancelled.");

@@ -143,8 +143,14 @@ final class Words {
     };
   }
 
-  /** A time in minutes and seconds. */
+  /** A time in hours, minutes and seconds; from an hour on without the seconds. */
   static String time(long seconds) {
+    long hours = seconds / 3600;
+    if (hours > 0) {
+      long over = seconds % 3600 / 60;
+      String whole = count((int) hours, "hour");
+      return over == 0 ? whole : whole + " " + count((int) over, "minute");
+    }
     long minutes = seconds / 60;
     long rest = seconds % 60;
     if (minutes == 0) {

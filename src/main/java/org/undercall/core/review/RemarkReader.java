@@ -5,16 +5,28 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.term.StepRef;
 
 /** Collects what was refused, noted and handed over. */
 final class RemarkReader {
+  private static final Set<Class<? extends SessionEvent>> TIMERS =
+      Set.of(
+          SessionEvent.TimerStarted.class,
+          SessionEvent.TimerEnded.class,
+          SessionEvent.TimerCancelled.class,
+          SessionEvent.NamedTimerStarted.class,
+          SessionEvent.NamedTimerEnded.class,
+          SessionEvent.NamedTimerCancelled.class,
+          SessionEvent.ClockJumped.class);
+
   private final List<Review.Refusal> refusals = new ArrayList<>();
   private final List<Review.Timed<SessionEvent.NoteKept>> notes = new ArrayList<>();
   private final Map<StepRef, Review.Timed<SessionEvent.HandedOver>> handOvers =
       new LinkedHashMap<>();
+  private final List<Review.Timed<SessionEvent>> timers = new ArrayList<>();
   private int notUnderstood;
 
   /** Reads an event; gives back the refusal if it is one. */
@@ -25,6 +37,8 @@ final class RemarkReader {
       handOvers.put(e.step(), new Review.Timed<>(decision.at().wall(), e));
     } else if (event instanceof SessionEvent.NotUnderstood) {
       notUnderstood++;
+    } else if (TIMERS.contains(event.getClass())) {
+      timers.add(new Review.Timed<>(decision.at().wall(), event));
     }
     return refusedStep(event, atHand).map(step -> refusal(step.step(), event, decision));
   }
@@ -56,7 +70,7 @@ final class RemarkReader {
   }
 
   Review.Remarks remarks(List<Review.Timed<SessionEvent>> loads) {
-    return new Review.Remarks(refusals, notes, loads, List.copyOf(handOvers.values()));
+    return new Review.Remarks(refusals, notes, loads, List.copyOf(handOvers.values()), timers);
   }
 
   int notUnderstood() {

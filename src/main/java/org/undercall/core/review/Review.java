@@ -42,13 +42,16 @@ public record Review(
    * @param notes spoken notes, unchecked
    * @param loads load conditions confirmed and cancelled, ride heights noted
    * @param handOvers items handed over, still to be done
+   * @param timers timers started, ended and cancelled, and a clock that was set
    */
   public record Remarks(
       List<Refusal> refusals,
       List<Timed<SessionEvent.NoteKept>> notes,
       List<Timed<SessionEvent>> loads,
-      List<Timed<SessionEvent.HandedOver>> handOvers) {
+      List<Timed<SessionEvent.HandedOver>> handOvers,
+      List<Timed<SessionEvent>> timers) {
     public Remarks {
+      timers = List.copyOf(timers);
       refusals = List.copyOf(refusals);
       notes = List.copyOf(notes);
       loads = List.copyOf(loads);

@@ -8,5 +8,7 @@ public enum LoadChange {
   OTHER_SIDE_STARTED,
   STEP_CHANGES_LOAD,
   /** The program did not run for a while, and saw nothing. */
-  PROGRAM_RESTARTED
+  PROGRAM_RESTARTED,
+  /** The machine may have slept for a while, and heard nothing. */
+  PROGRAM_ASLEEP
 }

@@ -77,6 +77,10 @@ class ReviewTextTest {
         Handed over, still to be done (1)
           09:17:00 recheck: after 50 km
 
+        Timers (2)
+          09:15:40 settle: started, 1 min 0 s
+          09:16:40 settle: time over
+
         Times
           from first to last entry 17 min 10 s (by wall clock over a restart)
           at work on a step 6 min 5 s

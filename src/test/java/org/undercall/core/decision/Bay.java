@@ -6,9 +6,11 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.event.Moment;
+import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
@@ -26,13 +28,17 @@ final class Bay {
   private final Walk walk;
   private final Promises promises;
   private final List<SessionEvent> recorded = new ArrayList<>();
+  private final TimerPromises timers;
+  private final List<Recorded> log = new ArrayList<>();
   private List<SessionEvent> last = List.of();
   private Session session;
   private long seconds;
+  private long wall;
 
   private Bay(Walk walk) {
     this.walk = walk;
     this.promises = new Promises(walk);
+    this.timers = new TimerPromises(walk);
     this.session = Session.start(walk);
   }
 
@@ -51,7 +57,9 @@ final class Bay {
   /**
    * Plays a dialogue line by line and compares it as a whole: {@code > } is said by the technician,
    * {@code < } is one sentence of the reply, {@code +30} lets seconds pass, {@code * restart} ends
-   * the program and takes the work up again.
+   * the program and takes the work up again after an hour in which the clocks of this bay stand,
+   * {@code * off 30} does so after 30 seconds that pass, {@code * set -30} sets the wall clock,
+   * {@code * quiet 600} lets so long a quiet pass.
    */
   Bay goes(String dialogue) {
     StringBuilder played = new StringBuilder();
@@ -69,7 +77,7 @@ final class Bay {
   private List<String> reply(String line) {
     return switch (line.charAt(0)) {
       case '+' -> pass(Long.parseLong(line.substring(1)));
-      case '*' -> restart();
+      case '*' -> act(List.of(line.substring(2).split(" ", -1)));
       default -> say(line.substring(2));
     };
   }
@@ -94,12 +102,44 @@ final class Bay {
                 .toList()));
   }
 
+  private List<String> act(List<String> words) {
+    long number = words.size() > 1 ? Long.parseLong(words.get(1)) : 0;
+    return switch (words.get(0)) {
+      case "restart" -> restart(3600);
+      case "off" -> {
+        wall += number;
+        seconds += Math.max(0, number);
+        wall -= Math.max(0, number);
+        List<String> up = new ArrayList<>(restart(number));
+        up.addAll(decide(new Intent.Plain(IntentKind.TIMER_ENDED)));
+        yield up;
+      }
+      case "set" -> {
+        wall += number;
+        yield decide(new Intent.ClockJumped(1000 * number, Math.max(0, 1000 * number)));
+      }
+      case "quiet" -> {
+        sleep(number);
+        yield decide(new Intent.NothingHeard(1000 * number));
+      }
+      default -> throw new IllegalArgumentException(words.toString());
+    };
+  }
+
   /** The program ends and takes the work up from what was recorded. */
-  private List<String> restart() {
-    assertEquals(session, Session.start(walk).after(recorded), "the state replayed");
-    Decision up = Decider.takeUp(session, "test", Duration.ofHours(1));
-    promises.restarted(up, 3600);
-    return apply(up);
+  private List<String> restart(long secondsAway) {
+    assertEquals(session, replayed(), "the state replayed");
+    Decision up = Decider.takeUp(session, "test", Duration.ofSeconds(secondsAway));
+    promises.restarted(up, Math.abs(secondsAway));
+    return apply(up, false);
+  }
+
+  private Session replayed() {
+    Session replayed = Session.start(walk);
+    for (Recorded decision : log) {
+      replayed = replayed.after(decision);
+    }
+    return replayed;
   }
 
   /** Lets seconds pass without the program noticing. */
@@ -118,16 +158,24 @@ final class Bay {
   }
 
   private List<String> decide(Intent intent) {
-    Decision decision =
-        Decider.decide(session, intent, new Moment(START.plusSeconds(seconds), seconds * 1000));
+    Decision decision = Decider.decide(session, intent, now());
     promises.watch(intent, decision);
-    return apply(decision);
+    timers.watch(seconds * 1000, decision);
+    return apply(decision, intent.kind().isHeard() || intent.kind() == IntentKind.UNCLEAR);
   }
 
-  private List<String> apply(Decision decision) {
+  private Moment now() {
+    return new Moment(START.plusSeconds(seconds + wall), seconds * 1000);
+  }
+
+  private List<String> apply(Decision decision, boolean heard) {
     last = decision.events();
     recorded.addAll(last);
-    session = session.after(last);
+    String said = decision.reply().text();
+    Optional<Recorded.Heard> words =
+        heard ? Optional.of(new Recorded.Heard("x", "x", 1, "typed")) : Optional.empty();
+    log.add(new Recorded(log.size() + 1L, now(), words, last, said));
+    session = session.after(log.get(log.size() - 1));
     return decision.reply().sentences();
   }
 
@@ -149,6 +197,11 @@ final class Bay {
   /** The step at hand, such as {@code bush/left}. */
   String at() {
     return session.ref().toString();
+  }
+
+  /** When the next reminder is due, in seconds; empty if none is. */
+  Optional<Long> reminder(long afterSeconds) {
+    return session.nextReminder(1000 * afterSeconds).map(millis -> millis / 1000);
   }
 
   /** How a step stands. */

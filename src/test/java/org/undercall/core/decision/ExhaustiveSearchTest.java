@@ -42,8 +42,12 @@ class ExhaustiveSearchTest {
           IntentKind.NOTE_TEXT,
           IntentKind.TIMER_START,
           IntentKind.TIMER_LEFT,
+          IntentKind.TIMER_SET,
           IntentKind.TIMER_CANCEL,
           IntentKind.TIMER_ENDED,
+          IntentKind.STEP_TIME,
+          IntentKind.WORK_TIME,
+          IntentKind.NOTHING_HEARD,
           IntentKind.CAR_LOWERED,
           IntentKind.JACK_MOVED,
           IntentKind.ARCH_HEIGHT,
@@ -133,6 +137,7 @@ class ExhaustiveSearchTest {
           intents.add(new Intent.Marking(new HeadMarking("10.9")));
           intents.add(new Intent.Marking(new HeadMarking("12.9")));
         }
+        case CLOCK_JUMPED -> intents.add(new Intent.ClockJumped(7_200_000, 7_200_000));
         case PUT_OFF -> intents.add(new Intent.PutOff(PutOffReason.RIDE_HEIGHT));
         case UNCLEAR -> intents.add(new Intent.Unclear(Intent.Unclear.Reason.NOT_A_PHRASE));
         default -> intents.add(new Intent.Plain(kind));

@@ -90,6 +90,18 @@ final class Jobs {
                 SampleProcedures.doStep("look", false, false))));
   }
 
+  /** A time long enough to warn, a piece of work, and a bush bolt at ride height. */
+  static Walk longWaiting() {
+    return walk(
+        new WorkPhase(
+            "finish",
+            false,
+            List.of(
+                new Step.Wait(SampleProcedures.head("settle", false), Duration.ofMinutes(5)),
+                SampleProcedures.doStep("look", false, false),
+                fastener("bush", LoadCondition.RIDE_HEIGHT, newtonMetres("52")))));
+  }
+
   /** A value to be measured, in a unit, from 10 to 400. */
   static Walk measuring(MeasureUnit unit, boolean mayBeOutside) {
     Step.Limits limits =

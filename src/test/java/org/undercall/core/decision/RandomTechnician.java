@@ -12,6 +12,7 @@ import org.undercall.core.intent.SpokenUnit;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
+import org.undercall.core.term.TimerName;
 
 /** Says sensible things most of the time, and anything at all the rest of the time. */
 final class RandomTechnician {
@@ -30,6 +31,9 @@ final class RandomTechnician {
     int luck = random.nextInt(100);
     if (!session.timers().running().isEmpty() && random.nextInt(15) == 0) {
       return of(IntentKind.TIMER_ENDED);
+    }
+    if (random.nextInt(40) == 0) {
+      return of(pick(IntentKind.TIMER_SET, IntentKind.NOTHING_HEARD));
     }
     if (luck < (session.phase() == Phase.BRIEFING ? 10 : 55)) {
       return sensible(session);
@@ -64,7 +68,13 @@ final class RandomTechnician {
       case NOTING -> new Intent.NoteText(pick("cancel that", "dust boot is torn"));
       case ON_HOLD -> of(IntentKind.RESUME);
       case ALL_CLOSED ->
-          of(pick(IntentKind.REOPEN, IntentKind.WHAT_IS_LEFT, IntentKind.END_OF_WORK));
+          of(
+              pick(
+                  IntentKind.REOPEN,
+                  IntentKind.WHAT_IS_LEFT,
+                  IntentKind.TIMER_SET,
+                  IntentKind.TIMER_ENDED,
+                  IntentKind.END_OF_WORK));
       case CLOSED_STEP ->
           of(pick(IntentKind.GO_TO_STEP, IntentKind.REOPEN, IntentKind.SIDE_CHANGE));
       case ENDED -> of(IntentKind.REPEAT);
@@ -114,6 +124,15 @@ final class RandomTechnician {
       case HEAD_MARKING ->
           new Intent.Marking(new HeadMarking(pick(MARKINGS.toArray(String[]::new))));
       case PUT_OFF -> new Intent.PutOff(pick(PutOffReason.values()));
+      case TIMER_SET -> new Intent.SetTimer(pick(TimerName.values()), pick(1, 1, 5, 180));
+      case TIMER_LEFT, TIMER_CANCEL ->
+          pick(
+              new Intent.Plain(kind),
+              new Intent.OfTimer(kind, pick(TimerName.values())),
+              new Intent.OfStep(kind, random.nextInt(12)));
+      case NOTHING_HEARD -> new Intent.NothingHeard(600_000);
+      case CLOCK_JUMPED ->
+          new Intent.ClockJumped(pick(-3_600_000L, 0L, 7_000L, 7_200_000L), pick(0L, 200_000L));
       case NOTE_TEXT -> new Intent.NoteText("some words");
       case UNCLEAR -> new Intent.Unclear(pick(Intent.Unclear.Reason.values()));
       default -> new Intent.Plain(kind);

@@ -46,6 +46,8 @@ class RandomWorkTest {
     Walk walk = SampleProcedures.random(random);
     RandomTechnician technician = new RandomTechnician(random);
     Promises promises = new Promises(walk);
+    TimerPromises timers = new TimerPromises(walk);
+    long set = 0;
     List<SessionEvent> log = new ArrayList<>();
     Session session = Session.start(walk);
     int length = 20 + random.nextInt(400);
@@ -53,8 +55,11 @@ class RandomWorkTest {
     for (int i = 0; i < length; i++) {
       seconds += random.nextInt(20);
       Intent intent = technician.next(session);
-      Moment now = new Moment(START.plusSeconds(seconds), seconds * 1000);
+      set += intent instanceof Intent.ClockJumped jump ? jump.millis() : 0;
+      Moment now = new Moment(START.plusSeconds(seconds + set / 1000), seconds * 1000);
       Decision decision = Decider.decide(session, intent, now);
+      set -= missedJump(session, intent);
+      timers.watch(seconds * 1000, decision);
       visited.add(cell(session.phase(), intent.kind(), decision.outcome()));
       promises.watch(intent, decision);
       session = session.after(decision.events());
@@ -64,6 +69,12 @@ class RandomWorkTest {
       }
     }
     return length;
+  }
+
+  /** A clock that is set after the end is no longer watched: the test does not set it then. */
+  private static long missedJump(Session session, Intent intent) {
+    boolean ended = session.phase() == Phase.ENDED;
+    return ended && intent instanceof Intent.ClockJumped jump ? jump.millis() : 0;
   }
 
   /** The program dies and comes back: the state from the log is the state before. */

@@ -71,14 +71,11 @@ class ReviewAgreementTest {
     }
 
     private void apply(Decision decision) {
-      log.add(
+      Recorded recorded =
           new Recorded(
-              log.size() + 1L,
-              now(),
-              Optional.empty(),
-              decision.events(),
-              decision.reply().text()));
-      session = session.after(decision.events());
+              log.size() + 1L, now(), Optional.empty(), decision.events(), decision.reply().text());
+      log.add(recorded);
+      session = session.after(recorded);
     }
 
     List<StepRef> open() {
@@ -118,6 +115,21 @@ class ReviewAgreementTest {
     assertEquals(List.of(), review.doubtful(), name);
     assertEquals(ended, review.ending().ended(), name);
     assertEquals(run.saidComplete(), review.complete(), name);
+    Spent all = run.session.stopwatch().spent().values().stream().reduce(Spent.NONE, Spent::plus);
+    assertEquals(review.totals().working().toMillis(), all.working(), name);
+    assertEquals(review.totals().held().toMillis(), all.held(), name);
+    review
+        .steps()
+        .forEach(
+            step ->
+                assertEquals(
+                    step.times().working().toMillis(),
+                    run.session
+                        .stopwatch()
+                        .spent()
+                        .getOrDefault(step.place().ref(), Spent.NONE)
+                        .working(),
+                    name + " " + step.place().ref()));
     complete += run.saidComplete() ? 1 : 0;
     endedOpen += ended && !run.saidComplete() ? 1 : 0;
   }

@@ -53,6 +53,7 @@ class StepOrderTest {
             < Say: check passed, or: check has failed.
             > check passed
             < Step closed.
+            < One step put aside is left.
             < Step one, nut title.
             < Stage one of one: torque, seven, five newton metres.
             > torque reached seven five

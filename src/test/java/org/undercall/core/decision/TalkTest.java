@@ -49,11 +49,12 @@ class TalkTest {
             < Put off for later. It stays open.
             < Step two, look title.
             +600
-            < Time is up: settle title.
+            < Time was up eight minutes ago: settle title.
             > how much time is left
             < No timer runs.
             > step completed
             < Step closed.
+            < One step put aside is left.
             < Step one, settle title.
             < The time is over. Say: step completed.
             > step completed

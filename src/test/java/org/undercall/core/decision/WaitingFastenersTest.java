@@ -42,6 +42,7 @@ class WaitingFastenersTest {
             < Step seven, lower title.
             > step completed
             < Step closed.
+            < Four steps put aside are left: left, front title; left, rear title; right, front title; right, rear title.
             < Step two, left, front title.
             < Needs ride height, left side. Not confirmed.
             > wheels carry the car

@@ -106,6 +106,12 @@ class InterpreterTest {
           "change to the whole car",
           "turned through ninety newton meters",
           "at ride height",
+          "start zero minutes for the sealant",
+          "start one hundred and eighty one minutes for the sealant",
+          "start seven point five minutes for the sealant",
+          "start ten minutes for the",
+          "start minutes for the sealant",
+          "stop the timer for the left side",
           "newton meters"
         })
     void isOneWithAFillingThatDoesNotFit(String text) {

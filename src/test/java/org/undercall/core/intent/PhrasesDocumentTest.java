@@ -54,6 +54,8 @@ class PhrasesDocumentTest {
         text,
         "reason",
         PhraseTable.REASONS.values().stream().flatMap(r -> r.stream()).collect(joined()));
+    text.append("| `<minutes>` | a whole number from 1 to 180, also \"one minute\" |\n");
+    slot(text, "timer", PhraseTable.TIMERS.values().stream().collect(joined()));
     text.append("\nUnits: ");
     text.append(PhraseTable.UNITS.values().stream().flatMap(u -> u.stream()).collect(joined()));
     text.append(".\n");

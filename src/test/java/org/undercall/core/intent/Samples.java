@@ -12,13 +12,19 @@ import org.undercall.core.intent.SpokenNumber.Style;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
+import org.undercall.core.term.TimerName;
 
 /** Phrases made by hand for each slot, with the intent that they must give. */
 final class Samples {
   /** Every kind that is found by its words. */
   static final Set<IntentKind> SPOKEN =
       EnumSet.complementOf(
-          EnumSet.of(IntentKind.NOTE_TEXT, IntentKind.TIMER_ENDED, IntentKind.UNCLEAR));
+          EnumSet.of(
+              IntentKind.NOTE_TEXT,
+              IntentKind.TIMER_ENDED,
+              IntentKind.NOTHING_HEARD,
+              IntentKind.CLOCK_JUMPED,
+              IntentKind.UNCLEAR));
 
   private Samples() {}
 
@@ -105,6 +111,18 @@ final class Samples {
         fillings.put("tool missing", new Intent.PutOff(PutOffReason.TOOL_MISSING));
         fillings.put("for later", new Intent.PutOff(PutOffReason.LATER));
       }
+      case TIMER -> {
+        fillings.put("sealant", new Intent.OfTimer(kind, TimerName.SEALANT));
+        fillings.put("thread locker", new Intent.OfTimer(kind, TimerName.THREAD_LOCKER));
+        fillings.put("battery", new Intent.OfTimer(kind, TimerName.BATTERY));
+      }
+      case MINUTES_AND_TIMER -> {
+        setTimer(fillings, "one minute for the sealant", TimerName.SEALANT, 1);
+        setTimer(fillings, "ten minutes for the thread locker", TimerName.THREAD_LOCKER, 10);
+        setTimer(fillings, "one five minutes for the cooling", TimerName.COOLING, 15);
+        setTimer(fillings, "twenty five minutes for the soaking", TimerName.SOAKING, 25);
+        setTimer(fillings, "a hundred and eighty minutes for the drying", TimerName.DRYING, 180);
+      }
     }
     return fillings;
   }
@@ -132,6 +150,11 @@ final class Samples {
 
   private static SpokenNumber number(String value, Style style) {
     return new SpokenNumber(new BigDecimal(value), style);
+  }
+
+  private static void setTimer(
+      Map<String, Intent> fillings, String text, TimerName name, int minutes) {
+    fillings.put(text, new Intent.SetTimer(name, minutes));
   }
 
   private static void marking(Map<String, Intent> fillings, String text, String marking) {
