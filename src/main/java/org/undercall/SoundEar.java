@@ -36,6 +36,7 @@ public final class SoundEar implements Ear {
   private final Attention attention;
   private final Map<Set<IntentKind>, List<String>> lists = new HashMap<>();
   private final Deque<Frame> before = new ArrayDeque<>();
+  private final SecondHearing second;
   private Set<IntentKind> allowed = Set.of();
   private Hearing hearing;
   private long position;
@@ -56,6 +57,7 @@ public final class SoundEar implements Ear {
       Attention attention) {
     this.frames = frames;
     this.maker = maker;
+    this.second = new SecondHearing(maker);
     this.phrases = phrases;
     this.attention = attention;
   }
@@ -85,7 +87,7 @@ public final class SoundEar implements Ear {
       Optional<Frame> frame = frame();
       RecognisedPhrase phrase = frame.isPresent() ? heard(frame.get()) : last();
       if (!phrase.words().isEmpty()) {
-        return Optional.of(phrase);
+        return Optional.of(second.of(phrase, this.allowed));
       }
     }
     return Optional.empty();
@@ -97,6 +99,7 @@ public final class SoundEar implements Ear {
     frames.discardWaiting();
     drop();
     before.clear();
+    second.clear();
   }
 
   /** How much sound was heard so far, in seconds of the source. */
@@ -123,7 +126,9 @@ public final class SoundEar implements Ear {
     if (frame.firstSample() != position) {
       drop();
       before.clear();
+      second.clear();
     }
+    second.keep(frame);
     position = frame.firstSample() + frame.samples();
     boolean speech = attention.activity().isSpeech(frame.sound());
     RecognisedPhrase phrase = hearing == null ? waited(frame, speech) : hearing.take(frame, speech);

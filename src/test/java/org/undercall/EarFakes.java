@@ -12,6 +12,7 @@ import org.undercall.adapter.microphone.Frame;
 import org.undercall.adapter.microphone.Frames;
 import org.undercall.adapter.recogniser.Recogniser;
 import org.undercall.adapter.recogniser.RecogniserMaker;
+import org.undercall.core.intent.Alternative;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.RecognisedPhrase;
 
@@ -105,6 +106,9 @@ final class EarFakes {
   int open;
   boolean detectorClosed;
 
+  /** What a second hearing finds. */
+  List<Alternative> alternatives = List.of();
+
   final RecogniserMaker maker =
       new RecogniserMaker() {
         @Override
@@ -119,6 +123,12 @@ final class EarFakes {
           made.add("free");
           latest = new FakeRecogniser(startSeconds);
           return latest;
+        }
+
+        @Override
+        public List<Alternative> alternatives(
+            List<String> phrases, byte[] sound, double startSeconds) {
+          return alternatives;
         }
       };
 

@@ -16,7 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.undercall.Ear.EndOfInput;
 import org.undercall.adapter.activity.Activity;
 import org.undercall.adapter.microphone.Frames;
+import org.undercall.core.intent.Alternative;
 import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.RecognisedPhrase;
 
 class SoundEarTest {
   private final EarFakes fakes = new EarFakes();
@@ -50,6 +52,39 @@ class SoundEarTest {
       assertEquals("b", heard(ear, RESUME));
       assertEquals(List.of("[HOLD],[unk]", "[RESUME],[unk]"), fakes.made);
       assertEquals(1, fakes.open);
+    }
+  }
+
+  @Nested
+  class SecondHearings {
+    private RecognisedPhrase hearing(Alternative... found) throws EndOfInput {
+      fakes.alternatives = List.of(found);
+      return fakes.ear("a ").next(HOLD, 1_000).orElseThrow();
+    }
+
+    private static Alternative heard(String words, double score) {
+      return new Alternative(RecognisedPhrase.typed(words).words(), score);
+    }
+
+    @Test
+    void whatWasNotUnderstoodIsReplacedByWhatIsSureTheSecondTime() throws EndOfInput {
+      RecognisedPhrase phrase = hearing(heard("hold the work", 9), heard("hold hold", 1));
+      assertEquals("hold the work", phrase.text());
+      assertTrue(phrase.confidence() >= SessionLoop.LEAST_CONFIDENCE);
+    }
+
+    @Test
+    void whatIsNotSureTheSecondTimeDoesNotCount() throws EndOfInput {
+      RecognisedPhrase phrase = hearing(heard("hold the work", 9), heard("hold hold", 8.9));
+      assertEquals("hold the work", phrase.text());
+      assertTrue(phrase.confidence() < SessionLoop.LEAST_CONFIDENCE);
+    }
+
+    @Test
+    void ifNothingIsFoundTheWordsStayButDoNotCount() throws EndOfInput {
+      RecognisedPhrase phrase = hearing();
+      assertEquals("a", phrase.text());
+      assertTrue(phrase.confidence() < SessionLoop.LEAST_CONFIDENCE);
     }
   }
 

@@ -1,6 +1,7 @@
 package org.undercall.adapter.recogniser;
 
 import java.util.List;
+import org.undercall.core.intent.Alternative;
 
 /** Makes recognisers, each for the thread that asks. */
 public interface RecogniserMaker {
@@ -19,4 +20,14 @@ public interface RecogniserMaker {
    * @param startSeconds where in the source its sound starts; added to the times of the words
    */
   Recogniser free(double startSeconds);
+
+  /**
+   * Hears a piece of sound as a whole, for what else it could have been.
+   *
+   * @param phrases as for {@link #withWordList}
+   * @param sound 16 kHz, 16 bit, little end first, mono; of even length
+   * @param startSeconds where in the source the sound starts; added to the times of the words
+   * @return the likeliest first, twenty at most; never with a phrase without words
+   */
+  List<Alternative> alternatives(List<String> phrases, byte[] sound, double startSeconds);
 }

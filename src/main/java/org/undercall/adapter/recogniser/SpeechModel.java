@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import org.undercall.adapter.recogniser.ModelFault.Code;
+import org.undercall.core.intent.Alternative;
 import org.undercall.core.intent.RecognisedPhrase;
 
 /**
@@ -16,6 +17,8 @@ import org.undercall.core.intent.RecognisedPhrase;
  */
 public final class SpeechModel implements RecogniserMaker, AutoCloseable {
   private static final JsonMapper JSON = new JsonMapper();
+
+  private static final int MOST_ALTERNATIVES = 20;
 
   private final Vosk vosk;
   private Pointer model;
@@ -69,12 +72,14 @@ public final class SpeechModel implements RecogniserMaker, AutoCloseable {
    */
   @Override
   public synchronized Recogniser withWordList(List<String> phrases, double startSeconds) {
-    requireOpen();
-    String grammar = grammar(phrases);
-    return new VoskRecogniser(
-        vosk,
-        made(vosk.vosk_recognizer_new_grm(model, VoskRecogniser.RATE, grammar)),
-        startSeconds);
+    return listening(phrases, startSeconds);
+  }
+
+  @Override
+  public List<Alternative> alternatives(List<String> phrases, byte[] sound, double startSeconds) {
+    try (VoskRecogniser recogniser = listening(phrases, startSeconds)) {
+      return recogniser.alternatives(MOST_ALTERNATIVES, sound);
+    }
   }
 
   @Override
@@ -91,6 +96,15 @@ public final class SpeechModel implements RecogniserMaker, AutoCloseable {
       vosk.vosk_model_free(model);
       model = null;
     }
+  }
+
+  private synchronized VoskRecogniser listening(List<String> phrases, double startSeconds) {
+    requireOpen();
+    String grammar = grammar(phrases);
+    return new VoskRecogniser(
+        vosk,
+        made(vosk.vosk_recognizer_new_grm(model, VoskRecogniser.RATE, grammar)),
+        startSeconds);
   }
 
   private void requireOpen() {

@@ -42,6 +42,8 @@ interface Vosk extends Library {
 
   void vosk_recognizer_set_words(Pointer recogniser, int words);
 
+  void vosk_recognizer_set_max_alternatives(Pointer recogniser, int alternatives);
+
   int vosk_recognizer_accept_waveform(Pointer recogniser, byte[] sound, int length);
 
   String vosk_recognizer_result(Pointer recogniser);

@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.sun.jna.Pointer;
 import java.util.ArrayList;
+import java.util.List;
+import org.undercall.core.intent.Alternative;
 import org.undercall.core.intent.RecognisedPhrase;
 
 /**
@@ -61,6 +63,21 @@ final class VoskRecogniser implements Recogniser {
     return parse(vosk.vosk_recognizer_partial_result(recogniser)).path("partial").asText("");
   }
 
+  /** Hears all the sound at once; nothing else may be asked of this recogniser then. */
+  List<Alternative> alternatives(int most, byte[] sound) {
+    requireMine();
+    vosk.vosk_recognizer_set_max_alternatives(recogniser, most);
+    accept(sound, sound.length);
+    var alternatives = new ArrayList<Alternative>();
+    for (JsonNode one : parse(vosk.vosk_recognizer_final_result(recogniser)).path("alternatives")) {
+      List<RecognisedPhrase.Word> words = words(one.path("result"), 1);
+      if (!words.isEmpty()) {
+        alternatives.add(new Alternative(words, one.path("confidence").asDouble()));
+      }
+    }
+    return alternatives;
+  }
+
   @Override
   public void close() {
     requireOwner();
@@ -89,16 +106,20 @@ final class VoskRecogniser implements Recogniser {
   }
 
   private RecognisedPhrase phrase(String json) {
+    return new RecognisedPhrase(words(parse(json).path("result"), 0));
+  }
+
+  private List<RecognisedPhrase.Word> words(JsonNode result, double confidence) {
     var words = new ArrayList<RecognisedPhrase.Word>();
-    for (JsonNode word : parse(json).path("result")) {
+    for (JsonNode word : result) {
       words.add(
           new RecognisedPhrase.Word(
               word.path("word").asText(),
-              Math.max(0, Math.min(1, word.path("conf").asDouble(0))),
+              Math.max(0, Math.min(1, word.path("conf").asDouble(confidence))),
               seconds(word.path("start")),
               seconds(word.path("end"))));
     }
-    return new RecognisedPhrase(words);
+    return words;
   }
 
   private double seconds(JsonNode time) {

@@ -13,6 +13,7 @@ import java.util.concurrent.CompletionException;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.undercall.core.intent.Alternative;
 import org.undercall.core.intent.Phrasebook;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.RecognisedPhrase.Word;
@@ -83,6 +84,36 @@ class RecogniserTest {
         assertEquals("", recogniser.partial());
         assertEquals(List.of(), recogniser.finalResult().words());
       }
+    }
+  }
+
+  @Nested
+  class Alternatives {
+    @Test
+    void theLikeliestComesFirstAndAllHaveTheirWordsInTime() throws IOException {
+      byte[] said = sayAgain();
+      byte[] sound = new byte[said.length + 32_000];
+      System.arraycopy(said, 0, sound, 16_000, said.length);
+      List<String> list = List.of("say again", "say a gain", "[unk]");
+      List<Alternative> all = model.alternatives(list, sound, 10);
+      assertEquals("say again", new RecognisedPhrase(all.get(0).words()).text());
+      double before = Double.POSITIVE_INFINITY;
+      for (Alternative one : all) {
+        assertTrue(one.score() <= before && !one.words().isEmpty());
+        assertTrue(one.words().get(0).start() >= 10);
+        before = one.score();
+      }
+      assertTrue(all.size() > 1, "alternatives: " + all);
+    }
+
+    @Test
+    void silenceHoldsNoPhrase() {
+      List<Alternative> all = model.alternatives(LIST, new byte[32_000], 0);
+      assertTrue(
+          all.stream()
+              .flatMap(one -> one.words().stream())
+              .allMatch(word -> word.text().equals(RecognisedPhrase.UNKNOWN)),
+          all.toString());
     }
   }
 

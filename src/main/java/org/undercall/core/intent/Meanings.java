@@ -1,0 +1,100 @@
+package org.undercall.core.intent;
+
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Chooses among alternatives by what they mean: "one seven five" and "one seventy five" support
+ * each other, "one five" speaks against both.
+ */
+public final class Meanings {
+  /**
+   * What a digit more is worth. A list of words makes every word more less likely, with digits
+   * about tenfold, so that lost digits would win; found by measuring real people's values. It does
+   * not count where the likeliest are no single digits: "seventy one" is not "seven three one".
+   */
+  private static final double WORTH_OF_A_DIGIT = 3.5;
+
+  /** Digits that count; a number of four is no likelier than one of three. */
+  private static final int MOST_DIGITS = 3;
+
+  private static final Comparator<Alternative> LIKELIER =
+      Comparator.comparingDouble(Alternative::score);
+
+  private Meanings() {}
+
+  /**
+   * A meaning and how much speaks for it.
+   *
+   * @param words the likeliest alternative with this meaning
+   * @param share of all the alternatives' likelihood, from 0 to 1; other alternatives that mean the
+   *     same do not speak against it
+   * @param digits whether it holds a number, and that was said digit by digit
+   */
+  public record Choice(List<RecognisedPhrase.Word> words, double share, boolean digits) {}
+
+  /**
+   * The likeliest meaning.
+   *
+   * @param alternatives for the same sound
+   * @param allowed what may be said now
+   * @return empty if there are no alternatives or the likeliest of all means nothing
+   */
+  public static Optional<Choice> likeliest(
+      List<Alternative> alternatives, Set<IntentKind> allowed) {
+    double worth =
+        alternatives.stream().max(LIKELIER).filter(Meanings::isDigits).isPresent()
+            ? WORTH_OF_A_DIGIT
+            : 0;
+    List<Alternative> weighed = alternatives.stream().map(a -> weighed(a, worth)).toList();
+    Optional<Alternative> best = weighed.stream().max(LIKELIER);
+    if (best.isEmpty() || !(meaning(best.get(), allowed) instanceof Meaning)) {
+      return Optional.empty();
+    }
+    Map<Object, Double> weights = new HashMap<>();
+    for (Alternative one : weighed) {
+      double weight = Math.exp(one.score() - best.get().score());
+      weights.merge(meaning(one, allowed), weight, Math::max);
+    }
+    double all = weights.values().stream().mapToDouble(Double::doubleValue).sum();
+    return Optional.of(new Choice(best.get().words(), 1 / all, isDigits(best.get())));
+  }
+
+  /** An intent apart from how its number was said. */
+  private record Meaning(Intent intent, Optional<BigDecimal> number, Optional<SpokenUnit> unit) {}
+
+  /** A {@link Meaning}, or the text if it means nothing. */
+  private static Object meaning(Alternative alternative, Set<IntentKind> allowed) {
+    RecognisedPhrase phrase = new RecognisedPhrase(alternative.words());
+    Intent intent = Interpreter.interpret(phrase, allowed, 0);
+    if (intent instanceof Intent.Unclear) {
+      return phrase.text();
+    }
+    return intent instanceof Intent.OfNumber number
+        ? new Meaning(
+            new Intent.Plain(intent.kind()),
+            Optional.of(number.number().value().stripTrailingZeros()),
+            number.unit())
+        : new Meaning(intent, Optional.empty(), Optional.empty());
+  }
+
+  private static Alternative weighed(Alternative alternative, double worth) {
+    int digits = numberWords(alternative).size();
+    return new Alternative(
+        alternative.words(), alternative.score() + worth * Math.min(digits, MOST_DIGITS));
+  }
+
+  private static boolean isDigits(Alternative alternative) {
+    List<String> words = numberWords(alternative);
+    return !words.isEmpty() && words.stream().allMatch(word -> NumberWords.digit(word) >= 0);
+  }
+
+  private static List<String> numberWords(Alternative alternative) {
+    return alternative.texts().stream().filter(NumberWords.ALL::contains).toList();
+  }
+}
