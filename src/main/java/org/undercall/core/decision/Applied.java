@@ -1,8 +1,10 @@
 package org.undercall.core.decision;
 
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import org.undercall.core.event.EventKind;
@@ -16,6 +18,7 @@ import org.undercall.core.event.SessionEvent.ClosingTakenBack;
 import org.undercall.core.event.SessionEvent.EndCalled;
 import org.undercall.core.event.SessionEvent.FastenerSnug;
 import org.undercall.core.event.SessionEvent.HandedOver;
+import org.undercall.core.event.SessionEvent.HearingRemarked;
 import org.undercall.core.event.SessionEvent.LoadCalled;
 import org.undercall.core.event.SessionEvent.LoadChanged;
 import org.undercall.core.event.SessionEvent.LoadConfirmed;
@@ -66,6 +69,19 @@ import org.undercall.core.term.TimerName;
 final class Applied {
   private static final Map<EventKind, BiFunction<Session, SessionEvent, Session>> CHANGES =
       new HashMap<>();
+
+  /** Every other event shows that the last phrase was understood; these say nothing of it. */
+  private static final Set<EventKind> NOT_UNDERSTANDING =
+      EnumSet.of(
+          EventKind.NOT_UNDERSTOOD,
+          EventKind.HEARING_REMARKED,
+          EventKind.TIMER_ENDED,
+          EventKind.NAMED_TIMER_ENDED,
+          EventKind.TIMER_WARNED,
+          EventKind.NAMED_TIMER_WARNED,
+          EventKind.CLOCK_JUMPED,
+          EventKind.REMINDED,
+          EventKind.STEP_RECALLED);
 
   static {
     on(SessionResumed.class, (s, e) -> s.talk().mode() == Talk.Mode.ENDED ? working(s) : s);
@@ -118,7 +134,9 @@ final class Applied {
     on(SessionEnded.class, (s, e) -> s.with(s.talk().settled().with(Talk.Mode.ENDED)));
     nothing(SessionStarted.class, HandedOver.class, Asked.class, NotNow.class);
     nothing(ValueRefused.class, CloseRefused.class, MarkingRefused.class, LoadRefused.class);
-    nothing(NotUnderstood.class, Reminded.class, StepRecalled.class);
+    nothing(Reminded.class, StepRecalled.class);
+    on(NotUnderstood.class, (s, e) -> e.inARow().map(n -> s.with(s.talk().missed(n))).orElse(s));
+    on(HearingRemarked.class, (s, e) -> s.with(s.talk().quietUntil(e.quietUntil())));
     for (EventKind kind : EventKind.values()) {
       if (!CHANGES.containsKey(kind)) {
         throw new IllegalStateException("no line says what changes after " + kind);
@@ -129,7 +147,9 @@ final class Applied {
   private Applied() {}
 
   static Session to(Session session, SessionEvent event) {
-    return CHANGES.get(EventKind.of(event)).apply(session, event);
+    EventKind kind = EventKind.of(event);
+    Session after = CHANGES.get(kind).apply(session, event);
+    return NOT_UNDERSTANDING.contains(kind) ? after : after.with(after.talk().missed(0));
   }
 
   private static <E extends SessionEvent> void on(
