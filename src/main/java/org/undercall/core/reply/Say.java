@@ -178,6 +178,11 @@ public final class Say {
         });
   }
 
+  /** The ear was called and is open. */
+  public static Reply listening() {
+    return Reply.of("Listening.");
+  }
+
   /** Something heard was not taken. */
   public static Reply again() {
     return Reply.of("Say again.");
