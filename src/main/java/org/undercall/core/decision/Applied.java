@@ -1,10 +1,8 @@
 package org.undercall.core.decision;
 
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import org.undercall.core.event.EventKind;
@@ -69,19 +67,6 @@ import org.undercall.core.term.TimerName;
 final class Applied {
   private static final Map<EventKind, BiFunction<Session, SessionEvent, Session>> CHANGES =
       new HashMap<>();
-
-  /** Every other event shows that the last phrase was understood; these say nothing of it. */
-  private static final Set<EventKind> NOT_UNDERSTANDING =
-      EnumSet.of(
-          EventKind.NOT_UNDERSTOOD,
-          EventKind.HEARING_REMARKED,
-          EventKind.TIMER_ENDED,
-          EventKind.NAMED_TIMER_ENDED,
-          EventKind.TIMER_WARNED,
-          EventKind.NAMED_TIMER_WARNED,
-          EventKind.CLOCK_JUMPED,
-          EventKind.REMINDED,
-          EventKind.STEP_RECALLED);
 
   static {
     on(SessionResumed.class, (s, e) -> s.talk().mode() == Talk.Mode.ENDED ? working(s) : s);
@@ -149,7 +134,7 @@ final class Applied {
   static Session to(Session session, SessionEvent event) {
     EventKind kind = EventKind.of(event);
     Session after = CHANGES.get(kind).apply(session, event);
-    return NOT_UNDERSTANDING.contains(kind) ? after : after.with(after.talk().missed(0));
+    return Talk.SAYS_NOTHING.contains(kind) ? after : after.with(after.talk().missed(0));
   }
 
   private static <E extends SessionEvent> void on(

@@ -2,6 +2,8 @@ package org.undercall.core.decision;
 
 import java.time.Instant;
 import java.util.Optional;
+import java.util.Set;
+import org.undercall.core.event.EventKind;
 
 /**
  * Where the conversation stands.
@@ -38,6 +40,19 @@ record Talk(Mode mode, Optional<Pending> pending, Missed missed) {
       return Math.min(MANY, inARow + 1);
     }
   }
+
+  /** The events that leave open whether the last phrase was understood; all others show it. */
+  static final Set<EventKind> SAYS_NOTHING =
+      Set.of(
+          EventKind.NOT_UNDERSTOOD,
+          EventKind.HEARING_REMARKED,
+          EventKind.TIMER_ENDED,
+          EventKind.NAMED_TIMER_ENDED,
+          EventKind.TIMER_WARNED,
+          EventKind.NAMED_TIMER_WARNED,
+          EventKind.CLOCK_JUMPED,
+          EventKind.REMINDED,
+          EventKind.STEP_RECALLED);
 
   static final Talk START = new Talk(Mode.BRIEFING, Optional.empty(), Missed.NONE);
 
