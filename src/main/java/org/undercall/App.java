@@ -11,6 +11,7 @@ import org.undercall.command.RehearseCommand;
 import org.undercall.command.ReviewCommand;
 import org.undercall.command.SayCommand;
 import org.undercall.command.WorkCommand;
+import org.undercall.command.ear.EarCommand;
 import org.undercall.command.figure.FigureCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -37,6 +38,7 @@ import picocli.CommandLine.Spec;
       SayCommand.class,
       ListenCommand.class,
       MicrophonesCommand.class,
+      EarCommand.class,
       PrepareCommand.class
     })
 public final class App implements Runnable {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.core.intent.SoundLevels;
 
 /** Prints what was heard and what is said, as it happens. */
 public final class Dialogue {
@@ -47,6 +48,11 @@ public final class Dialogue {
       Optional<RecognisedPhrase> phrase = ear.next(allowed, patienceMillis);
       phrase.ifPresent(p -> print(HEARD + p.text()));
       return phrase;
+    }
+
+    @Override
+    public Optional<SoundLevels> levels() {
+      return ear.levels();
     }
 
     @Override

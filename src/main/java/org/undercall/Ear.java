@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.core.intent.SoundLevels;
 
 /** Where phrases come from: a microphone, a WAV file, the keyboard. One thread uses it. */
 public interface Ear extends AutoCloseable {
@@ -21,6 +22,11 @@ public interface Ear extends AutoCloseable {
 
   /** Forgets what came in since the last phrase, for example the program's own voice. */
   default void forget() {}
+
+  /** How loud the last phrase was, and what was around it; empty if that is not measured. */
+  default Optional<SoundLevels> levels() {
+    return Optional.empty();
+  }
 
   /** How the phrases come in, for the log: spoken, typed or pressed. */
   default String how() {

@@ -33,6 +33,12 @@ final class Hearing implements AutoCloseable {
   /** How long nothing must have been heard until the recogniser may rest. */
   private static final int REST_MILLIS = 1_000;
 
+  /**
+   * A quiet after which words are over in any case. The recogniser alone waits 2 s after words that
+   * are no phrase, such as chatter, and would hear the next phrase as one with them.
+   */
+  private static final int MOST_QUIET_MILLIS = 1_200;
+
   private final DoubleFunction<Recogniser> maker;
   private final EndOfSpeech end;
   private final Set<IntentKind> allowed;
@@ -72,6 +78,10 @@ final class Hearing implements AutoCloseable {
       RecognisedPhrase phrase = recogniser.result();
       begin();
       return phrase;
+    }
+    if (quietMillis >= MOST_QUIET_MILLIS && !recogniser.partial().isEmpty()) {
+      over = true;
+      return recogniser.finalResult();
     }
     keep(frame);
     return mayEndEarly && end.ended(millis, speech, recogniser::partial) ? early() : NONE;

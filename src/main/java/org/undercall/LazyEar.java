@@ -7,6 +7,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.core.intent.SoundLevels;
 
 /** An ear that is made on another thread while the first words are being spoken. */
 public final class LazyEar implements Ear {
@@ -29,6 +30,11 @@ public final class LazyEar implements Ear {
   public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis)
       throws EndOfInput {
     return ear().next(allowed, patienceMillis);
+  }
+
+  @Override
+  public Optional<SoundLevels> levels() {
+    return ear().levels();
   }
 
   @Override

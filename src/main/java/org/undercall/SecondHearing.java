@@ -13,7 +13,9 @@ import org.undercall.adapter.microphone.SoundQuality;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.Alternative;
 import org.undercall.core.intent.Certainty;
+import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.Meanings;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.SecondLook;
@@ -74,7 +76,7 @@ final class SecondHearing {
     List<Alternative> alternatives = maker.alternatives(list, bytes(sound), start);
     return Meanings.likeliest(alternatives, allowed)
         .map(choice -> sure(choice, sound))
-        .orElseGet(() -> unsure(first));
+        .orElseGet(() -> counts(first, allowed) ? unsure(first) : first);
   }
 
   private static RecognisedPhrase sure(Meanings.Choice choice, List<Frame> sound) {
@@ -83,6 +85,11 @@ final class SecondHearing {
         new Certainty(quality.decibels(), quality.narrow())
             .confidence(choice, SessionLoop.LEAST_CONFIDENCE);
     return with(choice.words(), confidence);
+  }
+
+  private static boolean counts(RecognisedPhrase first, Set<IntentKind> allowed) {
+    double limit = SessionLoop.LEAST_CONFIDENCE;
+    return !(Interpreter.interpret(first, allowed, limit) instanceof Intent.Unclear);
   }
 
   /** Nothing that makes sense is the likeliest: the words stay, but they do not count. */

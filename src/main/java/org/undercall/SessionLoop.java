@@ -104,7 +104,8 @@ public final class SessionLoop {
     if (heard.isPresent()) {
       RecognisedPhrase phrase = heard.get();
       Intent intent = Interpreter.interpret(phrase, allowed, LEAST_CONFIDENCE);
-      decide(intent, Optional.of(heard(phrase, intent)));
+      Intent measured = intent instanceof Intent.Unclear u ? u.at(ear.levels()) : intent;
+      decide(measured, Optional.of(heard(phrase, intent)));
     } else {
       remind();
     }

@@ -17,6 +17,7 @@ import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Phrasebook;
 import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.core.intent.SoundLevels;
 
 /**
  * Hears phrases in sound: frames go to a recogniser that knows only what may be said now, as long
@@ -41,6 +42,8 @@ public final class SoundEar implements Ear {
   private Hearing hearing;
   private long position;
   private boolean silent;
+  private final PhraseMeter meter = new PhraseMeter();
+  private Optional<SoundLevels> levels = Optional.empty();
 
   /**
    * An ear.
@@ -87,6 +90,7 @@ public final class SoundEar implements Ear {
       Optional<Frame> frame = frame();
       RecognisedPhrase phrase = frame.isPresent() ? heard(frame.get()) : last();
       if (!phrase.words().isEmpty()) {
+        levels = meter.of(phrase);
         return Optional.of(second.of(phrase, this.allowed));
       }
     }
@@ -100,6 +104,11 @@ public final class SoundEar implements Ear {
     drop();
     before.clear();
     second.clear();
+  }
+
+  @Override
+  public Optional<SoundLevels> levels() {
+    return levels;
   }
 
   /** How much sound was heard so far, in seconds of the source. */
@@ -129,6 +138,7 @@ public final class SoundEar implements Ear {
       second.clear();
     }
     second.keep(frame);
+    meter.add(frame);
     position = frame.firstSample() + frame.samples();
     boolean speech = attention.activity().isSpeech(frame.sound());
     RecognisedPhrase phrase = hearing == null ? waited(frame, speech) : hearing.take(frame, speech);

@@ -2,18 +2,24 @@ package org.undercall.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import org.undercall.Ear;
 import org.undercall.Ear.EndOfInput;
 import org.undercall.SoundEar;
+import org.undercall.Time;
+import org.undercall.Voice;
 import org.undercall.adapter.microphone.Frames;
 import org.undercall.adapter.microphone.MicrophoneFrames;
 import org.undercall.adapter.microphone.SoundFault;
 import org.undercall.adapter.microphone.WavFrames;
 import org.undercall.adapter.recogniser.SpeechModel;
+import org.undercall.adapter.speaker.PrintVoice;
 import org.undercall.core.decision.Decider;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.intent.Intent;
@@ -40,6 +46,7 @@ public final class ListenCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
   @Mixin private ModelOption model;
+  @Mixin private CalledOption called;
 
   @ArgGroup(exclusive = true, multiplicity = "1")
   private Source source;
@@ -108,7 +115,9 @@ public final class ListenCommand implements Callable<Integer> {
     Set<IntentKind> allowed = allowed();
     try (Frames frames = source.open();
         SpeechModel loaded = model.load(spec.commandLine().getErr());
-        SoundEar ear = SoundEar.standard(frames, loaded)) {
+        SoundEar sound = SoundEar.standard(frames, loaded);
+        Voice voice = new PrintVoice(spec.commandLine().getErr()::println);
+        Ear ear = called.of(sound, voice, time(sound))) {
       ear.forget();
       while (true) {
         ear.next(allowed, PATIENCE_MILLIS).ifPresent(phrase -> print(phrase, allowed, out));
@@ -116,6 +125,11 @@ public final class ListenCommand implements Callable<Integer> {
     } catch (EndOfInput e) {
       return 0;
     }
+  }
+
+  private static Time time(SoundEar ear) {
+    OffsetDateTime start = OffsetDateTime.now(ZoneId.systemDefault());
+    return Time.ofSound(start, () -> (long) (ear.seconds() * 1000));
   }
 
   private Set<IntentKind> allowed() {

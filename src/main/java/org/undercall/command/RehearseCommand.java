@@ -36,6 +36,7 @@ import picocli.CommandLine.Spec;
 public final class RehearseCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private WorkOptions options;
+  @Mixin private CalledOption called;
 
   /** Made by the command line reader. */
   public RehearseCommand() {}
@@ -49,10 +50,10 @@ public final class RehearseCommand implements Callable<Integer> {
           out.print("> ");
           out.flush();
         };
+    InputStreamReader keyboard = new InputStreamReader(System.in, StandardCharsets.UTF_8);
     try (Work work = options.open(out);
-        Ear ear =
-            new KeyboardEar(new InputStreamReader(System.in, StandardCharsets.UTF_8), prompt);
-        Voice voice = new PrintVoice(dialogue::print)) {
+        Voice voice = new PrintVoice(dialogue::print);
+        Ear ear = called.of(new KeyboardEar(keyboard, prompt), voice, Time.ofMachine())) {
       return status(work.run(ear, voice, Time.ofMachine(), options.remindAfter()));
     }
   }

@@ -41,6 +41,7 @@ public final class WorkCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private WorkOptions options;
   @Mixin private ModelOption model;
+  @Mixin private CalledOption called;
 
   @Option(
       names = "--sound",
@@ -71,11 +72,12 @@ public final class WorkCommand implements Callable<Integer> {
     Dialogue dialogue = new Dialogue(out);
     try (Frames frames = frames()) {
       LazyEar ear = LazyEar.start(() -> soundEar(frames, err));
+      Time time = time(ear);
       try (Work work = options.open(out);
-          Ear printed = dialogue.of(ear);
           Voice spoken = Voices.spoken(voiceName, Voices.cacheFolder(), dialogue::print);
-          Voice voice = dialogue.of(spoken)) {
-        return RehearseCommand.status(work.run(printed, voice, time(ear), options.remindAfter()));
+          Voice voice = dialogue.of(spoken);
+          Ear printed = dialogue.of(called.of(ear, voice, time))) {
+        return RehearseCommand.status(work.run(printed, voice, time, options.remindAfter()));
       }
     }
   }

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.PhaseWords;
+import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 
 /** What is heard in sound that holds no command: chatter, noise, the program's own voice. */
@@ -38,7 +39,8 @@ final class FalseFigures {
               "harmless an hour",
               "changing an hour",
               "closing an hour",
-              "no phrase, an hour"));
+              "no phrase, an hour",
+              "asked again, an hour"));
 
   FalseFigures(Bench bench) {
     this.bench = bench;
@@ -76,8 +78,10 @@ final class FalseFigures {
                         .hear(Sound.joined(Mixing.LEAD, sounds.get(i), Mixing.TAIL), allowed));
     double minutes = sounds.stream().limit(count).mapToDouble(Sound::seconds).sum() / 60;
     int[] counts = new int[4];
+    int asked = 0;
     for (Listener.Heard one : all.stream().flatMap(List::stream).toList()) {
       counts[sort(one)]++;
+      asked += isAskedAgain(one.intent()) ? 1 : 0;
       if (one.isClear()) {
         heard.merge(
             one.intent().kind() + "\t" + one.phrase().text() + "\t" + label, 1, Integer::sum);
@@ -90,7 +94,13 @@ final class FalseFigures {
     for (int found : counts) {
       cells.add(60.0 * found / minutes);
     }
+    cells.add(60.0 * asked / minutes);
     table.row(cells);
+  }
+
+  /** Whether the program would answer with a question. */
+  private static boolean isAskedAgain(Intent intent) {
+    return intent instanceof Intent.Unclear unclear && unclear.reason().isClose();
   }
 
   /** 0 harmless, 1 changing, 2 closing, 3 no phrase. */

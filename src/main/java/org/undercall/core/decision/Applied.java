@@ -16,6 +16,7 @@ import org.undercall.core.event.SessionEvent.ClosingTakenBack;
 import org.undercall.core.event.SessionEvent.EndCalled;
 import org.undercall.core.event.SessionEvent.FastenerSnug;
 import org.undercall.core.event.SessionEvent.HandedOver;
+import org.undercall.core.event.SessionEvent.HearingRemarked;
 import org.undercall.core.event.SessionEvent.LoadCalled;
 import org.undercall.core.event.SessionEvent.LoadChanged;
 import org.undercall.core.event.SessionEvent.LoadConfirmed;
@@ -118,7 +119,9 @@ final class Applied {
     on(SessionEnded.class, (s, e) -> s.with(s.talk().settled().with(Talk.Mode.ENDED)));
     nothing(SessionStarted.class, HandedOver.class, Asked.class, NotNow.class);
     nothing(ValueRefused.class, CloseRefused.class, MarkingRefused.class, LoadRefused.class);
-    nothing(NotUnderstood.class, Reminded.class, StepRecalled.class);
+    nothing(Reminded.class, StepRecalled.class);
+    on(NotUnderstood.class, (s, e) -> e.inARow().map(n -> s.with(s.talk().missed(n))).orElse(s));
+    on(HearingRemarked.class, (s, e) -> s.with(s.talk().quietUntil(e.quietUntil())));
     for (EventKind kind : EventKind.values()) {
       if (!CHANGES.containsKey(kind)) {
         throw new IllegalStateException("no line says what changes after " + kind);
@@ -129,7 +132,9 @@ final class Applied {
   private Applied() {}
 
   static Session to(Session session, SessionEvent event) {
-    return CHANGES.get(EventKind.of(event)).apply(session, event);
+    EventKind kind = EventKind.of(event);
+    Session after = CHANGES.get(kind).apply(session, event);
+    return Talk.SAYS_NOTHING.contains(kind) ? after : after.with(after.talk().missed(0));
   }
 
   private static <E extends SessionEvent> void on(

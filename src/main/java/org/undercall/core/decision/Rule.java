@@ -126,7 +126,7 @@ final class Rule {
           rule("wtim", "says how long the work took so far", TimeRules::work, ANSWERED),
           rule("here", "reminds of what is waited for", TimeRules::remind, ACCEPTED),
           rule("cset", "keeps the timers; says the clock was set", TimeRules::jump, ACCEPTED),
-          rule("?", "asks again, or leaves chatter alone", TalkRules::unclear, ASKED, IGNORED));
+          rule("?", "asks again, or leaves chatter alone", UnclearRules::unclear, ASKED, IGNORED));
 
   private interface Act {
     Decision of(Session session, Intent intent, Moment now);

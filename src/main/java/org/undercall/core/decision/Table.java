@@ -68,6 +68,7 @@ final class Table {
       SIDE_CHANGE           -    side side side side side side side side side side side -    -    -    -    -    side -
       END_OF_WORK           -    end  end  end  end  end  end  end  end  end  end  end  -    -    -    -    comp end  -
       CANCEL_THAT           -    take take take take take take take undo take take take drop drop -    -    undo take -
+      ATTENTION             -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
       UNCLEAR               ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    -
       """;
 

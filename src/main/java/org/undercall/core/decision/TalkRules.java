@@ -68,16 +68,6 @@ final class TalkRules {
     return turn.say(Prompt.entering(turn.session())).end(Outcome.ACCEPTED);
   }
 
-  /** Words from outside the list are left alone; a half-heard phrase is asked for again. */
-  static Decision unclear(Session session, Intent intent, Moment now) {
-    Intent.Unclear unclear = (Intent.Unclear) intent;
-    boolean chatter = unclear.reason() == Intent.Unclear.Reason.FOREIGN_WORDS;
-    return new Turn(session)
-        .record(new SessionEvent.NotUnderstood(unclear.reason().name()))
-        .say(chatter ? Reply.SILENCE : Say.again())
-        .end(chatter ? Outcome.IGNORED : Outcome.ASKED);
-  }
-
   static Decision notNow(Session session, Intent intent, Moment now) {
     return new Turn(session)
         .record(StepRules.notNow(session, intent))

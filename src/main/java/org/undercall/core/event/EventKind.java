@@ -69,6 +69,8 @@ public enum EventKind {
   ASKED("EV41", SessionEvent.Asked.class, "A question was answered."),
   NOT_NOW("EV42", SessionEvent.NotNow.class, "An intent has no place in this phase."),
   NOT_UNDERSTOOD("EV43", SessionEvent.NotUnderstood.class, "Something heard was no phrase."),
+  HEARING_REMARKED(
+      "EV44", SessionEvent.HearingRemarked.class, "The program said why it is hard to understand."),
   NAMED_TIMER_STARTED(
       "EV50", SessionEvent.NamedTimerStarted.class, "A timer with a name was started by voice."),
   NAMED_TIMER_ENDED("EV51", SessionEvent.NamedTimerEnded.class, "A timer with a name ran out."),

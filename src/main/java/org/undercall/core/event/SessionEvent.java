@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.Optional;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.HearingTrouble;
 import org.undercall.core.term.LoadChange;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
@@ -109,7 +110,21 @@ public sealed interface SessionEvent {
 
   record NotNow(String intent, String phase) implements SessionEvent {}
 
-  record NotUnderstood(String reason) implements SessionEvent {}
+  /**
+   * Something was no phrase.
+   *
+   * @param inARow how many phrases in a row were asked for again, this one included, counted up to
+   *     three; empty if it was left alone
+   */
+  record NotUnderstood(String reason, Optional<Integer> inARow) implements SessionEvent {
+    /** Something that was left alone. */
+    public NotUnderstood(String reason) {
+      this(reason, Optional.empty());
+    }
+  }
+
+  /** The reason was said; until a time it is not said again. */
+  record HearingRemarked(HearingTrouble trouble, Instant quietUntil) implements SessionEvent {}
 
   record NamedTimerStarted(TimerName name, StepRef step, long seconds, Instant due)
       implements SessionEvent {}

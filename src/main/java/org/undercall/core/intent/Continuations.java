@@ -30,7 +30,8 @@ public final class Continuations {
     if (words.isBlank() || allowed.contains(IntentKind.NOTE_TEXT)) {
       return Optional.empty();
     }
-    if (Interpreter.interpret(RecognisedPhrase.typed(words), allowed, 0) instanceof Unclear) {
+    Intent intent = Interpreter.interpret(RecognisedPhrase.typed(words), allowed, 0);
+    if (intent instanceof Unclear unclear && unclear.number().isEmpty()) {
       return Optional.empty();
     }
     List<String> list = List.of(words.split(" ", -1));

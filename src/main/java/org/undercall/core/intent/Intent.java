@@ -82,22 +82,53 @@ public sealed interface Intent {
     }
   }
 
-  /** Something heard that is no phrase of this phase. */
-  record Unclear(Reason reason) implements Intent {
+  /**
+   * Something heard that is no phrase of this phase.
+   *
+   * @param reason why it does not count
+   * @param number the number of a {@link Reason#LONE_NUMBER}
+   * @param levels how loud it was, if the ear measures that
+   */
+  record Unclear(Reason reason, Optional<SpokenNumber> number, Optional<SoundLevels> levels)
+      implements Intent {
     /** Why a phrase does not count. */
     public enum Reason {
       /** It holds words that are on no list. */
       FOREIGN_WORDS,
+      /** Its words are known, but one alone, or heard with little confidence: no whole phrase. */
+      STRAY_WORDS,
+      /** It is a number of one word without its unit, which chatter is full of. */
+      LONE_NUMBER,
       /** Its words are known, but they are no whole phrase. */
       NOT_A_PHRASE,
-      /** A word in it was heard with too little confidence. */
+      /** A word in a whole phrase was heard with too little confidence. */
       LOW_CONFIDENCE,
       /** It could be read as two different numbers. */
-      AMBIGUOUS_NUMBER
+      AMBIGUOUS_NUMBER;
+
+      /** Whether it is close to a phrase, so that the technician should be asked again. */
+      public boolean isClose() {
+        return switch (this) {
+          case FOREIGN_WORDS, STRAY_WORDS, LONE_NUMBER -> false;
+          case NOT_A_PHRASE, LOW_CONFIDENCE, AMBIGUOUS_NUMBER -> true;
+        };
+      }
     }
 
     public Unclear {
       Objects.requireNonNull(reason, "reason");
+      Objects.requireNonNull(number, "number");
+      Objects.requireNonNull(levels, "levels");
+    }
+
+    /** Something unclear of which only the reason is known. */
+    public Unclear(Reason reason) {
+      this(reason, Optional.empty(), Optional.empty());
+    }
+
+    /** The same with the levels it was heard at. */
+    public Unclear at(Optional<SoundLevels> heard) {
+      return new Unclear(reason, number, heard);
     }
 
     @Override

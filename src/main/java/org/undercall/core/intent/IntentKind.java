@@ -96,6 +96,8 @@ public enum IntentKind {
   END_OF_WORK,
   /** Take back what was recorded last, or drop what is being read back. */
   CANCEL_THAT,
+  /** The technician turns to the program. Only an ear that must be called listens for it. */
+  ATTENTION,
   /** Something was heard that is no phrase of this phase. */
   UNCLEAR;
 

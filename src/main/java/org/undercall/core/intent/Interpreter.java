@@ -1,6 +1,7 @@
 package org.undercall.core.intent;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.undercall.core.intent.Intent.Unclear;
 import org.undercall.core.intent.Intent.Unclear.Reason;
@@ -13,6 +14,9 @@ public final class Interpreter {
    * Reads the phrase as a whole; a part of a phrase means nothing.
    *
    * <p>With {@link IntentKind#NOTE_TEXT} allowed, any words are a note and nothing else is read.
+   *
+   * <p>A number of one word, such as "nine", is {@link Reason#LONE_NUMBER}: it counts with its unit
+   * or after "it reads".
    *
    * @param allowed what may be said now
    * @param minimumConfidence from 0 to 1; no word may be below it
@@ -30,10 +34,22 @@ public final class Interpreter {
     if (!Phrasebook.words().containsAll(words)) {
       return new Unclear(Reason.FOREIGN_WORDS);
     }
-    if (!(phrase.confidence() >= minimumConfidence)) {
-      return new Unclear(Reason.LOW_CONFIDENCE);
+    Intent intent = match(words, allowed);
+    boolean sure = phrase.confidence() >= minimumConfidence;
+    if (intent.equals(new Unclear(Reason.NOT_A_PHRASE))) {
+      return sure && words.size() > 1 ? intent : new Unclear(Reason.STRAY_WORDS);
     }
-    return match(words, allowed);
+    if (!sure) {
+      return new Unclear(words.size() > 1 ? Reason.LOW_CONFIDENCE : Reason.STRAY_WORDS);
+    }
+    return lone(intent, words);
+  }
+
+  /** A number of one word counts only with more words around it. */
+  private static Intent lone(Intent intent, List<String> words) {
+    return words.size() == 1 && intent instanceof Intent.OfNumber value
+        ? new Unclear(Reason.LONE_NUMBER, Optional.of(value.number()), Optional.empty())
+        : intent;
   }
 
   private static Intent match(List<String> words, Set<IntentKind> allowed) {

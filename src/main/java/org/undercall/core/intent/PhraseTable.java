@@ -177,6 +177,7 @@ final class PhraseTable {
     table.put(
         IntentKind.WHY_THIS_VALUE, List.of("why this value", "where does this value come from"));
     table.put(IntentKind.NOTE, List.of("take a note", "make a note"));
+    table.put(IntentKind.ATTENTION, List.of("attention please listen"));
   }
 
   private static void putTimers(Map<IntentKind, List<String>> table) {

@@ -1,5 +1,6 @@
 package org.undercall.core.reply;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -15,6 +16,9 @@ import org.undercall.core.term.Side;
 
 /** What the program says to tell what is next or to ask for something. */
 public final class Ask {
+  private static final BigDecimal EXAMPLE = BigDecimal.valueOf(284);
+  private static final BigDecimal OTHER_EXAMPLE = BigDecimal.valueOf(731);
+
   private Ask() {}
 
   /** The title, where the values come from, the cautions, and the question for them. */
@@ -44,6 +48,28 @@ public final class Ask {
   /** The value to be measured. */
   public static Reply measure(Step.Measure step) {
     return Reply.of("Call the value in " + Words.unit(step.unit()) + ".");
+  }
+
+  /** A value of a stage is to be called digit by digit. */
+  public static Reply digitByDigit(Stage stage) {
+    return digitByDigit(Words.unit(stage), stage.amount());
+  }
+
+  /** A measured value is to be called digit by digit. */
+  public static Reply digitByDigit(Step.Measure step) {
+    return digitByDigit(Words.unit(step.unit()), BigDecimal.ZERO);
+  }
+
+  /** The example is never the value that is waited for. */
+  private static Reply digitByDigit(String unit, BigDecimal expected) {
+    BigDecimal example = expected.compareTo(EXAMPLE) == 0 ? OTHER_EXAMPLE : EXAMPLE;
+    return Reply.of(
+        "Say the value digit by digit, for example " + Words.digits(example) + " " + unit + ".");
+  }
+
+  /** A number of one word counts only with more words. */
+  public static Reply withUnit() {
+    return Reply.of("Say it with the unit, or after: it reads.");
   }
 
   /** New hardware is to be fitted. */

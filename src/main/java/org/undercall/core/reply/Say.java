@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.HearingTrouble;
 import org.undercall.core.term.LoadChange;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
@@ -165,6 +166,21 @@ public final class Say {
   /** The session was taken up again. */
   public static Reply takenUp() {
     return Reply.of("Work taken up again.");
+  }
+
+  /** Why it is hard to understand. */
+  public static Reply hearing(HearingTrouble trouble) {
+    return Reply.of(
+        switch (trouble) {
+          case OVERDRIVEN -> "The microphone is overdriven.";
+          case TOO_QUIET -> "Too quiet. Come closer.";
+          case TOO_LOUD -> "It is too loud here.";
+        });
+  }
+
+  /** The ear was called and is open. */
+  public static Reply listening() {
+    return Reply.of("Listening.");
   }
 
   /** Something heard was not taken. */

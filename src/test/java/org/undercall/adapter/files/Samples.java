@@ -30,6 +30,7 @@ final class Samples {
           String.class, List.of("", "front strut", ODD_TEXT),
           boolean.class, List.of(true, false),
           int.class, List.of(1, 0, Integer.MAX_VALUE),
+          Integer.class, List.of(1, 3),
           long.class, List.of(1200L, 0L, Long.MAX_VALUE),
           BigDecimal.class, List.of(new BigDecimal("110.0"), dec("0.1"), dec("1E+2"), dec("1E-7")),
           Instant.class,

@@ -16,6 +16,7 @@ import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.core.intent.SoundLevels;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
@@ -100,6 +101,11 @@ final class Bay {
             RecognisedPhrase.typed(phrase).words().stream()
                 .map(w -> new RecognisedPhrase.Word(w.text(), confidence, 0, 0))
                 .toList()));
+  }
+
+  /** Something that is close to a phrase, heard at some levels. */
+  List<String> unclear(Optional<SoundLevels> levels) {
+    return decide(new Intent.Unclear(Intent.Unclear.Reason.NOT_A_PHRASE).at(levels));
   }
 
   private List<String> act(List<String> words) {

@@ -94,9 +94,9 @@ class MeasureTest {
             < Four, zero, one millimetres. Say: that is correct, or call it again.
             > that is correct
             < Four, zero, one millimetres is outside the limits. The step stays open.
-            > nine
+            > nine millimeters
             < Nine millimetres. Say: that is correct, or call it again.
-            > nine
+            > it reads nine
             < Nine millimetres is outside the limits. The step stays open.
             > step completed
             < No. The value is missing.

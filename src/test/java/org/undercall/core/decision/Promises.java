@@ -71,7 +71,11 @@ final class Promises {
       keep(event);
     }
     if (intent.kind() == IntentKind.UNCLEAR) {
-      types.removeAll(Set.of(SessionEvent.NotUnderstood.class, SessionEvent.NotNow.class));
+      types.removeAll(
+          Set.of(
+              SessionEvent.NotUnderstood.class,
+              SessionEvent.HearingRemarked.class,
+              SessionEvent.NotNow.class));
       require(types.isEmpty(), "an unclear phrase changes nothing", decision);
     }
     checkReply(decision.reply().text(), types, decision);

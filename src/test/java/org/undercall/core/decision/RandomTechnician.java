@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.SoundLevels;
 import org.undercall.core.intent.SpokenNumber;
 import org.undercall.core.intent.SpokenUnit;
 import org.undercall.core.term.HeadMarking;
@@ -134,9 +135,18 @@ final class RandomTechnician {
       case CLOCK_JUMPED ->
           new Intent.ClockJumped(pick(-3_600_000L, 0L, 7_000L, 7_200_000L), pick(0L, 200_000L));
       case NOTE_TEXT -> new Intent.NoteText("some words");
-      case UNCLEAR -> new Intent.Unclear(pick(Intent.Unclear.Reason.values()));
+      case UNCLEAR -> unclear(pick(Intent.Unclear.Reason.values()));
       default -> new Intent.Plain(kind);
     };
+  }
+
+  private Intent unclear(Intent.Unclear.Reason reason) {
+    Optional<SpokenNumber> number =
+        reason == Intent.Unclear.Reason.LONE_NUMBER
+            ? Optional.of(new SpokenNumber(BigDecimal.valueOf(50), SpokenNumber.Style.WORDS))
+            : Optional.empty();
+    SoundLevels levels = new SoundLevels(-20, pick(-60, -25), 0);
+    return new Intent.Unclear(reason, number, Optional.of(levels));
   }
 
   private Intent number(IntentKind kind, String amount) {

@@ -174,6 +174,7 @@ class TableTest {
     Set<IntentKind> spoken = EnumSet.of(IntentKind.NOTE_TEXT);
     Arrays.stream(IntentKind.values())
         .filter(kind -> !Phrasebook.wordings(kind).isEmpty())
+        .filter(kind -> kind != IntentKind.ATTENTION)
         .forEach(spoken::add);
     assertEquals(spoken, heard);
   }

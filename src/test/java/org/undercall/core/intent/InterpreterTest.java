@@ -3,6 +3,7 @@ package org.undercall.core.intent;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
@@ -65,7 +66,7 @@ class InterpreterTest {
   class NoPhrase {
     @Test
     void isASinglePartOfOne() {
-      assertEquals(new Unclear(Reason.NOT_A_PHRASE), meaning("torque"));
+      assertEquals(new Unclear(Reason.NOT_A_PHRASE), meaning("torque and"));
       assertEquals(new Unclear(Reason.NOT_A_PHRASE), meaning("torque reached torque reached"));
       assertEquals(new Unclear(Reason.NOT_A_PHRASE), meaning(""));
     }
@@ -85,6 +86,42 @@ class InterpreterTest {
       assertEquals(
           new Unclear(Reason.LOW_CONFIDENCE),
           Interpreter.interpret(heard("torque reached", Double.NaN), Samples.SPOKEN, 0.8));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"torque", "go", "a", "oh", "point"})
+    void isASingleWord(String word) {
+      assertEquals(new Unclear(Reason.STRAY_WORDS), meaning(word));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"is much is", "the last", "how step", "three", "nine"})
+    void isAnythingShortOfAPhraseThatWasHardlyUnderstood(String text) {
+      assertEquals(
+          new Unclear(Reason.STRAY_WORDS),
+          Interpreter.interpret(heard(text, 0.5), Samples.SPOKEN, 0.8));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"nine, 9", "zero, 0", "eleven, 11", "fifteen, 15", "fifty, 50"})
+    void isANumberOfOneWord(String word, BigDecimal number) {
+      Unclear unclear = (Unclear) meaning(word);
+      assertEquals(Reason.LONE_NUMBER, unclear.reason());
+      assertEquals(number, unclear.number().orElseThrow().value());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+      "fifteen newton meters, 15",
+      "one five, 15",
+      "it reads fifteen, 15",
+      "nine degrees, 9",
+      "tightened to nine, 9",
+      "point five, 0.5",
+      "a hundred, 100"
+    })
+    void isNotOneThatSaysMoreThanItsOneWord(String text, BigDecimal number) {
+      assertEquals(number, ((Intent.OfNumber) meaning(text)).number().value());
     }
 
     @Test

@@ -32,6 +32,7 @@ class PhrasesDocumentTest {
     text.append("Made from the phrase table; do not edit by hand.\n\n");
     text.append("A phrase counts only as a whole. `<...>` stands for the words listed below, ");
     text.append("`[...]` may be left out, `|` parts alternatives.\n\n");
+    text.append("A number of one word, such as nine or fifteen, counts only with more words.\n\n");
     text.append("| Meaning | Say | Closes or confirms | Changes the state |\n");
     text.append("|---|---|---|---|\n");
     for (IntentKind kind : IntentKind.values()) {

@@ -40,6 +40,7 @@ final class Samples {
       } else {
         fillings(kind, wording.slot().get())
             .forEach((text, intent) -> samples.add(new Sample(wording.filled(text), intent)));
+        samples.removeIf(sample -> !sample.phrase().contains(" "));
       }
     }
     return samples;

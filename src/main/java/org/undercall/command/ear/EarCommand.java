@@ -1,0 +1,140 @@
+package org.undercall.command.ear;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import org.undercall.Ear;
+import org.undercall.SoundEar;
+import org.undercall.Voice;
+import org.undercall.adapter.microphone.Frames;
+import org.undercall.adapter.microphone.MicrophoneFrames;
+import org.undercall.adapter.microphone.SoundFault;
+import org.undercall.adapter.microphone.WavFrames;
+import org.undercall.adapter.recogniser.SpeechModel;
+import org.undercall.adapter.speaker.Voices;
+import org.undercall.command.ModelOption;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Checks how well a technician is heard before the work begins. */
+@Command(
+    name = "ear",
+    description = "Say ten phrases and learn how well they are heard, and what to change.",
+    mixinStandardHelpOptions = true,
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {
+      "0:usable",
+      "1:a fault, one line with its code",
+      "2:wrong usage",
+      "3:not usable as it is"
+    })
+public final class EarCommand implements Callable<Integer> {
+  private static final int NOT_USABLE = 3;
+
+  @Spec private CommandSpec spec;
+  @Mixin private ModelOption model;
+
+  @Option(
+      names = "--sound",
+      paramLabel = "FILE",
+      description = "Hear a WAV file with the ten phrases in order, one try each.")
+  private Path sound;
+
+  @Option(
+      names = "--microphone",
+      paramLabel = "NAME",
+      description = "A microphone with this in its name (default: the system's choice).")
+  private String microphone;
+
+  @Option(
+      names = "--voice",
+      paramLabel = "NAME",
+      defaultValue = "mary",
+      description = "The voice that asks: mary or system (default: ${DEFAULT-VALUE}).")
+  private String voiceName;
+
+  @Option(names = "--quiet", description = "Print what is to be said, do not speak.")
+  private boolean quiet;
+
+  @Option(names = "--json", description = "Print the result as one JSON object.")
+  private boolean json;
+
+  @Option(
+      names = "--keep",
+      paramLabel = "FOLDER",
+      arity = "0..1",
+      fallbackValue = "",
+      description = "Keep the result as a file; without a folder, in .undercall at home.")
+  private String keep;
+
+  /** Made by the command line reader. */
+  public EarCommand() {}
+
+  @Override
+  public Integer call() throws Exception {
+    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter err = spec.commandLine().getErr();
+    EarVerdict verdict;
+    String voiceOrNone = quiet || sound != null ? "none" : voiceName;
+    try (Frames frames = frames();
+        SpeechModel loaded = model.load(err);
+        Voice voice = Voices.spoken(voiceOrNone, Voices.cacheFolder(), err::println);
+        Ear ear = SoundEar.standard(frames, loaded)) {
+      int tries = sound == null ? 2 : 1;
+      verdict = new EarVerdict(new EarCheck(ear, asking(voice, ear), tries).run());
+    }
+    if (json) {
+      out.println(EarReport.json(verdict));
+    } else {
+      EarReport.text(verdict).forEach(out::println);
+    }
+    out.flush();
+    if (keep != null) {
+      keep(verdict, err);
+    }
+    return verdict.usable() ? 0 : NOT_USABLE;
+  }
+
+  private Frames frames() throws SoundFault {
+    return sound != null
+        ? WavFrames.open(sound)
+        : MicrophoneFrames.open(Optional.ofNullable(microphone));
+  }
+
+  /** With JSON the questions go to the error output, so that the output is the object alone. */
+  private Consumer<String> asking(Voice voice, Ear ear) {
+    PrintWriter to = json ? spec.commandLine().getErr() : spec.commandLine().getOut();
+    return words -> {
+      if (sound == null) {
+        to.println(words);
+        to.flush();
+      }
+      voice.say(words);
+      ear.forget();
+    };
+  }
+
+  private void keep(EarVerdict verdict, PrintWriter err) throws IOException {
+    Path folder =
+        keep.isEmpty() ? Path.of(System.getProperty("user.home"), ".undercall") : Path.of(keep);
+    Files.createDirectories(folder);
+    String when =
+        LocalDateTime.now(ZoneId.systemDefault())
+            .format(DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmmss", Locale.ROOT));
+    Path file = folder.resolve("ear-" + when + ".json");
+    Files.writeString(file, EarReport.json(verdict) + "\n");
+    err.println("Kept: " + file);
+    err.flush();
+  }
+}
