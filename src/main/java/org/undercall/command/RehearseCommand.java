@@ -36,6 +36,7 @@ import picocli.CommandLine.Spec;
 public final class RehearseCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private WorkOptions options;
+  @Mixin private BoardOptions boardOptions;
 
   /** Made by the command line reader. */
   public RehearseCommand() {}
@@ -49,11 +50,14 @@ public final class RehearseCommand implements Callable<Integer> {
           out.print("> ");
           out.flush();
         };
-    try (Work work = options.open(out);
-        Ear ear =
+    try (BoardOptions.Opened board = boardOptions.open(out);
+        Work work = options.open(out);
+        Ear keyboard =
             new KeyboardEar(new InputStreamReader(System.in, StandardCharsets.UTF_8), prompt);
+        Ear ear = board.of(keyboard);
         Voice voice = new PrintVoice(dialogue::print)) {
-      return status(work.run(ear, voice, Time.ofMachine(), options.remindAfter()));
+      return status(
+          work.run(ear, voice, Time.ofMachine(), options.remindAfter(), board.display()));
     }
   }
 

@@ -41,6 +41,7 @@ public final class WorkCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private WorkOptions options;
   @Mixin private ModelOption model;
+  @Mixin private BoardOptions boardOptions;
 
   @Option(
       names = "--sound",
@@ -69,13 +70,15 @@ public final class WorkCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
     Dialogue dialogue = new Dialogue(out);
-    try (Frames frames = frames()) {
+    try (Frames frames = frames();
+        BoardOptions.Opened board = boardOptions.open(out)) {
       LazyEar ear = LazyEar.start(() -> soundEar(frames, err));
       try (Work work = options.open(out);
-          Ear printed = dialogue.of(ear);
+          Ear printed = dialogue.of(board.of(ear));
           Voice spoken = Voices.spoken(voiceName, Voices.cacheFolder(), dialogue::print);
           Voice voice = dialogue.of(spoken)) {
-        return RehearseCommand.status(work.run(printed, voice, time(ear), options.remindAfter()));
+        return RehearseCommand.status(
+            work.run(printed, voice, time(ear), options.remindAfter(), board.display()));
       }
     }
   }

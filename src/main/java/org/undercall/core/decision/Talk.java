@@ -8,10 +8,10 @@ import java.util.Optional;
  * @param mode what the session as a whole is doing
  * @param pending what waits for read-back
  */
-record Talk(Mode mode, Optional<Pending> pending) {
+public record Talk(Mode mode, Optional<Pending> pending) {
 
   /** What the session as a whole is doing. */
-  enum Mode {
+  public enum Mode {
     BRIEFING,
     WORKING,
     NOTING,
