@@ -56,8 +56,7 @@ public final class RehearseCommand implements Callable<Integer> {
             new KeyboardEar(new InputStreamReader(System.in, StandardCharsets.UTF_8), prompt);
         Ear ear = board.of(keyboard);
         Voice voice = new PrintVoice(dialogue::print)) {
-      return status(
-          work.run(ear, voice, Time.ofMachine(), options.remindAfter(), board.display()));
+      return status(work.run(ear, voice, Time.ofMachine(), options.remindAfter(), board.display()));
     }
   }
 

@@ -17,7 +17,8 @@ import java.util.stream.Stream;
  * @param port the port they all stand with
  */
 record Hosts(List<String> names, int port) {
-  private static final List<String> LOOPBACK = List.of("localhost", "127.0.0.1", "[0:0:0:0:0:0:0:1]");
+  private static final List<String> LOOPBACK =
+      List.of("localhost", "127.0.0.1", "[0:0:0:0:0:0:0:1]");
 
   Hosts {
     names = List.copyOf(names);

@@ -158,11 +158,7 @@ public record Board(Times times, Place place, Task task, Talk talk, Overview wal
   }
 
   private static String why(StepState state) {
-    return state
-        .reason()
-        .filter(reason -> !state.closed())
-        .map(Board::words)
-        .orElse("");
+    return state.reason().filter(reason -> !state.closed()).map(Board::words).orElse("");
   }
 
   private static Timer timer(Session session, Map.Entry<TimerKey, Timers.Running> running) {

@@ -59,7 +59,7 @@ public final class BoardPlay {
 
   /** Sets the wall clock. */
   public BoardPlay sets(long millis) {
-    apply(Decider.decide(session, new Intent.ClockJumped(millis), now()), Optional.empty());
+    apply(Decider.decide(session, new Intent.ClockJumped(millis, 0), now()), Optional.empty());
     return this;
   }
 

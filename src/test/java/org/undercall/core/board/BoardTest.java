@@ -157,7 +157,10 @@ class BoardTest {
     @Test
     @DisplayName("timers that run by their name, the next to end first")
     void timers() {
-      play.says("cautions understood", "start ten minutes sealant", "start five minutes cooling");
+      play.says(
+          "cautions understood",
+          "start ten minutes for the sealant",
+          "start five minutes for the cooling");
       assertEquals(
           List.of("cooling", "sealant"),
           play.board().walk().timers().stream().map(Board.Timer::what).toList());
