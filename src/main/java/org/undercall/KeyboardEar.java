@@ -15,12 +15,13 @@ import org.undercall.core.intent.RecognisedPhrase;
 public final class KeyboardEar implements Ear {
   private final BlockingQueue<Optional<String>> lines = new LinkedBlockingQueue<>();
   private final Runnable prompt;
+  private boolean prompted;
 
   /**
    * An ear for a keyboard.
    *
    * @param keyboard read by a thread of its own until its end
-   * @param prompt run before each line is waited for
+   * @param prompt run before each line is waited for, and again after a reply
    */
   public KeyboardEar(Reader keyboard, Runnable prompt) {
     this.prompt = prompt;
@@ -44,18 +45,28 @@ public final class KeyboardEar implements Ear {
   @Override
   public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis)
       throws EndOfInput {
-    prompt.run();
+    if (!prompted) {
+      prompt.run();
+      prompted = true;
+    }
     try {
       Optional<String> line = lines.poll(patienceMillis, TimeUnit.MILLISECONDS);
       if (line == null) {
         return Optional.empty();
       }
+      prompted = false;
       RecognisedPhrase phrase = RecognisedPhrase.typed(line.orElseThrow(EndOfInput::new));
       return Optional.of(phrase).filter(p -> !p.words().isEmpty());
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new EndOfInput();
     }
+  }
+
+  /** The lines that wait are kept: they are no echo of a reply. */
+  @Override
+  public void forget() {
+    prompted = false;
   }
 
   @Override

@@ -86,8 +86,10 @@ final class OpenSession implements AutoCloseable {
   }
 
   /** Runs the loop with these ports until the session or the input ends. */
-  Session run(Ear ear, Voice voice, Time time, Duration remindAfter) throws LogFault {
-    SessionLoop.Ports ports = new SessionLoop.Ports(ear, voice, log::append, time);
+  Session run(Ear ear, Voice voice, Time time, Duration remindAfter, Display display)
+      throws LogFault {
+    display.earlier(session, log.decisions());
+    SessionLoop.Ports ports = new SessionLoop.Ports(ear, voice, log::append, time, display);
     return new SessionLoop(session, ports, log.decisions().size(), remindAfter).run(first);
   }
 

@@ -40,6 +40,7 @@ public final class SessionLoop {
   private final Time time;
   private final Duration remindAfter;
   private final ClockWatch clocks;
+  private final Display display;
   private Session session;
   private long seq;
   private long retryAt = Long.MIN_VALUE;
@@ -67,13 +68,19 @@ public final class SessionLoop {
     this.voice = ports.voice();
     this.journal = ports.journal();
     this.time = ports.time();
+    this.display = ports.display();
     this.seq = recorded;
     this.remindAfter = remindAfter;
     this.clocks = new ClockWatch(time.now());
   }
 
   /** What the loop is connected to. */
-  public record Ports(Ear ear, Voice voice, Journal journal, Time time) {}
+  public record Ports(Ear ear, Voice voice, Journal journal, Time time, Display display) {
+    /** Without a display. */
+    public Ports(Ear ear, Voice voice, Journal journal, Time time) {
+      this(ear, voice, journal, time, Display.NONE);
+    }
+  }
 
   /**
    * Makes the first decision and goes on until the session ends or the input does.
@@ -183,10 +190,12 @@ public final class SessionLoop {
     journal.append(recorded);
     seq++;
     session = session.after(recorded);
+    display.recorded(session, recorded);
   }
 
   private void say(Reply reply) {
     if (!reply.sentences().isEmpty()) {
+      display.said(reply.text(), time.now());
       voice.say(reply.text());
       ear.forget();
     }

@@ -90,16 +90,17 @@ public final class Work implements AutoCloseable {
 
   /** Works until the session or the input ends. */
   public Session run(Ear ear, Voice voice, Time time) throws LogFault {
-    return run(ear, voice, time, SessionLoop.REMIND_AFTER);
+    return run(ear, voice, time, SessionLoop.REMIND_AFTER, Display.NONE);
   }
 
   /**
-   * Works until the session or the input ends.
+   * Works until the session or the input ends, and shows how it goes.
    *
    * @param remindAfter the quiet before the first reminder; zero for none
    */
-  public Session run(Ear ear, Voice voice, Time time, Duration remindAfter) throws LogFault {
-    return session.run(ear, voice, time, remindAfter);
+  public Session run(Ear ear, Voice voice, Time time, Duration remindAfter, Display display)
+      throws LogFault {
+    return session.run(ear, voice, time, remindAfter, display);
   }
 
   @Override

@@ -139,7 +139,8 @@ class ArchitectureTest {
       "check, term procedure fastening",
       "reply, term procedure",
       "decision, term procedure intent event fastening reply",
-      "review, term procedure event decision fastening"
+      "review, term procedure event decision fastening",
+      "board, term procedure intent event decision reply"
     })
     @DisplayName("point only the way the arrows go")
     void arrows(String part, String uses) {
@@ -169,7 +170,16 @@ class ArchitectureTest {
   class Around {
     @ParameterizedTest(name = "{0}")
     @ValueSource(
-        strings = {"activity", "files", "microphone", "plot", "recogniser", "report", "speaker"})
+        strings = {
+          "activity",
+          "board",
+          "files",
+          "microphone",
+          "plot",
+          "recogniser",
+          "report",
+          "speaker"
+        })
     @DisplayName("that are adapters use the core and the ports, never each other")
     void adapters(String adapter) {
       classes()
@@ -192,6 +202,7 @@ class ArchitectureTest {
           .should()
           .resideInAnyPackage(
               ROOT + ".adapter.activity..",
+              ROOT + ".adapter.board..",
               ROOT + ".adapter.files..",
               ROOT + ".adapter.microphone..",
               ROOT + ".adapter.plot..",

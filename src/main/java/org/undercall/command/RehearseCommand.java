@@ -37,6 +37,7 @@ public final class RehearseCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private WorkOptions options;
   @Mixin private CalledOption called;
+  @Mixin private BoardOptions boardOptions;
 
   /** Made by the command line reader. */
   public RehearseCommand() {}
@@ -50,11 +51,13 @@ public final class RehearseCommand implements Callable<Integer> {
           out.print("> ");
           out.flush();
         };
-    InputStreamReader keyboard = new InputStreamReader(System.in, StandardCharsets.UTF_8);
-    try (Work work = options.open(out);
+    try (BoardOptions.Opened board = boardOptions.open(out);
+        Work work = options.open(out);
         Voice voice = new PrintVoice(dialogue::print);
-        Ear ear = called.of(new KeyboardEar(keyboard, prompt), voice, Time.ofMachine())) {
-      return status(work.run(ear, voice, Time.ofMachine(), options.remindAfter()));
+        Ear keyboard =
+            new KeyboardEar(new InputStreamReader(System.in, StandardCharsets.UTF_8), prompt);
+        Ear ear = board.of(called.of(keyboard, voice, Time.ofMachine()))) {
+      return status(work.run(ear, voice, Time.ofMachine(), options.remindAfter(), board.display()));
     }
   }
 

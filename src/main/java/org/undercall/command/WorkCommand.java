@@ -42,6 +42,7 @@ public final class WorkCommand implements Callable<Integer> {
   @Mixin private WorkOptions options;
   @Mixin private ModelOption model;
   @Mixin private CalledOption called;
+  @Mixin private BoardOptions boardOptions;
 
   @Option(
       names = "--sound",
@@ -70,14 +71,16 @@ public final class WorkCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
     Dialogue dialogue = new Dialogue(out);
-    try (Frames frames = frames()) {
+    try (Frames frames = frames();
+        BoardOptions.Opened board = boardOptions.open(out)) {
       LazyEar ear = LazyEar.start(() -> soundEar(frames, err));
       Time time = time(ear);
       try (Work work = options.open(out);
           Voice spoken = Voices.spoken(voiceName, Voices.cacheFolder(), dialogue::print);
           Voice voice = dialogue.of(spoken);
-          Ear printed = dialogue.of(called.of(ear, voice, time))) {
-        return RehearseCommand.status(work.run(printed, voice, time, options.remindAfter()));
+          Ear printed = dialogue.of(board.of(called.of(ear, voice, time)))) {
+        return RehearseCommand.status(
+            work.run(printed, voice, time, options.remindAfter(), board.display()));
       }
     }
   }

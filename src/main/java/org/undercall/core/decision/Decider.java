@@ -6,6 +6,7 @@ import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
+import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
 import org.undercall.core.reply.Timing;
 import org.undercall.core.term.LoadChange;
@@ -30,6 +31,16 @@ public final class Decider {
   /** The intents that may be heard in a phase. */
   public static Set<IntentKind> heard(Phase phase) {
     return Table.heard(phase);
+  }
+
+  /** The intents that may be heard in a phase and can come to more than a refusal. */
+  public static Set<IntentKind> offered(Phase phase) {
+    return Table.offered(phase);
+  }
+
+  /** What the session waits for, in the words it is asked with. */
+  public static Reply prompt(Session session) {
+    return session.phase() == Phase.ENDED ? Reply.SILENCE : Prompt.of(session);
   }
 
   /** The first decision of a new session: it begins, and the cautions are read out. */

@@ -14,7 +14,7 @@ import org.undercall.core.term.Side;
  * @param rideHeights the wheel-centre-to-arch height noted before the work
  * @param worked the side, left or right, that was worked on last
  */
-record Loads(
+public record Loads(
     Map<Side, LoadCondition> confirmed, Map<Side, Measure> rideHeights, Optional<Side> worked) {
 
   static final Loads NONE = new Loads(Map.of(), Map.of(), Optional.empty());

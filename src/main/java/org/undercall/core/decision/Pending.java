@@ -9,7 +9,7 @@ import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 
 /** What was said and waits to be read back before it counts. */
-sealed interface Pending {
+public sealed interface Pending {
 
   /** A measured value. */
   record Value(StepRef step, Measure value) implements Pending {}

@@ -14,8 +14,8 @@ import org.undercall.core.term.StepRef;
  * @param states one for each place of the walk
  * @param lastClosed the step whose closing, or whose stage's closing, can still be taken back
  */
-record Progress(int at, List<StepState> states, Optional<StepRef> lastClosed) {
-  Progress {
+public record Progress(int at, List<StepState> states, Optional<StepRef> lastClosed) {
+  public Progress {
     states = List.copyOf(states);
   }
 

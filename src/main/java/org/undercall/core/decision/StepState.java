@@ -11,11 +11,11 @@ import org.undercall.core.term.PutOffReason;
  * @param reason why it was put off
  * @param tightening for a fastener
  */
-record StepState(
+public record StepState(
     Status status, boolean workDone, Optional<PutOffReason> reason, Tightening tightening) {
 
   /** Whether a step is open, and how. */
-  enum Status {
+  public enum Status {
     OPEN,
     PUT_OFF,
     /** A fastener that is started, not tightened. */
@@ -26,7 +26,8 @@ record StepState(
   static final StepState FRESH =
       new StepState(Status.OPEN, false, Optional.empty(), Tightening.LOOSE);
 
-  boolean closed() {
+  /** Whether nothing of it is left to do. */
+  public boolean closed() {
     return status == Status.CLOSED;
   }
 

@@ -92,6 +92,13 @@ final class Table {
     return heard;
   }
 
+  /** The intents that are listened for in a phase and are not refused in any case. */
+  static Set<IntentKind> offered(Phase phase) {
+    Set<IntentKind> offered = heard(phase);
+    offered.removeIf(kind -> rule(phase, kind).outcomes().equals(Set.of(Outcome.REFUSED)));
+    return offered;
+  }
+
   /** Reads a table; package-private so that its own checks can be tested. */
   static Map<IntentKind, Map<Phase, Rule>> parse(String text) {
     List<String> lines = text.lines().filter(line -> !line.isBlank()).toList();

@@ -12,10 +12,10 @@ import org.undercall.core.event.EventKind;
  * @param pending what waits for read-back
  * @param missed how well it goes
  */
-record Talk(Mode mode, Optional<Pending> pending, Missed missed) {
+public record Talk(Mode mode, Optional<Pending> pending, Missed missed) {
 
   /** What the session as a whole is doing. */
-  enum Mode {
+  public enum Mode {
     BRIEFING,
     WORKING,
     NOTING,
@@ -29,7 +29,7 @@ record Talk(Mode mode, Optional<Pending> pending, Missed missed) {
    * @param inARow how many phrases in a row were asked for again, at most {@link #MANY}
    * @param quietUntil until when the reason is not remarked on again
    */
-  record Missed(int inARow, Optional<Instant> quietUntil) {
+  public record Missed(int inARow, Optional<Instant> quietUntil) {
     /** So many in a row are worth a remark; more are not counted. */
     static final int MANY = 3;
 

@@ -12,7 +12,7 @@ import org.undercall.core.term.HeadMarking;
  * @param stagesClosed how many stages are closed in this go
  * @param called the value called for the stage at hand, if it matched
  */
-record Tightening(
+public record Tightening(
     boolean newHardware,
     Optional<HeadMarking> marking,
     int stagesClosed,

@@ -4,7 +4,7 @@ import org.undercall.core.term.StepRef;
 import org.undercall.core.term.TimerName;
 
 /** Which timer: one of a wait step, or one with a name. */
-sealed interface TimerKey {
+public sealed interface TimerKey {
 
   /** The timer of a wait step. */
   record OfStep(StepRef step) implements TimerKey {}

@@ -17,7 +17,7 @@ import org.undercall.core.term.StepRef;
  * @param running the timers that run
  * @param ended the steps whose time is over
  */
-record Timers(Map<TimerKey, Running> running, Set<StepRef> ended) {
+public record Timers(Map<TimerKey, Running> running, Set<StepRef> ended) {
 
   /** How long before the end a timer warns. */
   static final Duration WARNING = Duration.ofMinutes(1);
@@ -34,7 +34,7 @@ record Timers(Map<TimerKey, Running> running, Set<StepRef> ended) {
    * @param seconds how long it was started for
    * @param warned whether its end was announced before
    */
-  record Running(Instant due, long seconds, boolean warned) {
+  public record Running(Instant due, long seconds, boolean warned) {
 
     /** When it next has something to say. */
     Instant next() {

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -48,6 +49,24 @@ public final class Phrasebook {
       compiledWordings(IntentKind.REPEAT).forEach(list::add);
     }
     return list.phrases();
+  }
+
+  /**
+   * Phrases that say a kind in full without a number: its first wording without a slot, or one for
+   * each side or reason.
+   *
+   * @return empty for a kind that needs a number or words of its own
+   */
+  public static List<String> withoutNumber(IntentKind kind) {
+    List<Wording> wordings = compiledWordings(kind);
+    Optional<Wording> fixed = wordings.stream().filter(w -> w.slot().isEmpty()).findFirst();
+    return fixed
+        .map(wording -> List.of(wording.filled("")))
+        .orElseGet(() -> wordings.stream().limit(1).flatMap(Phrasebook::chosen).toList());
+  }
+
+  private static Stream<String> chosen(Wording wording) {
+    return wording.slot().orElseThrow().choices().stream().map(wording::filled);
   }
 
   /** All single words that can be part of a phrase. */

@@ -70,6 +70,17 @@ enum Slot {
     };
   }
 
+  /** The words to choose from, if the slot is a side or a reason; else empty. */
+  List<String> choices() {
+    return switch (this) {
+      case SIDE -> List.copyOf(PhraseTable.SIDES.values());
+      case WHEEL_SIDE ->
+          List.of(PhraseTable.SIDES.get(Side.LEFT), PhraseTable.SIDES.get(Side.RIGHT));
+      case REASON -> PhraseTable.REASONS.values().stream().map(words -> words.get(0)).toList();
+      default -> List.of();
+    };
+  }
+
   /** Reads the words that fill the slot: the intent of this kind, or why there is none. */
   Intent read(IntentKind kind, List<String> words) {
     return switch (this) {

@@ -1,0 +1,123 @@
+package org.undercall.adapter.board;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.Optional;
+import org.undercall.core.board.Board;
+import org.undercall.core.board.Choice;
+import org.undercall.core.board.Task;
+
+/**
+ * Writes a board as JSON on one line: texts and numbers only, times in milliseconds of the epoch.
+ */
+final class BoardJson {
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  private BoardJson() {}
+
+  static String of(Board board) {
+    ObjectNode root = NODES.objectNode();
+    root.put("state", board.times().state());
+    put(root, "work", board.times().work());
+    put(root, "step", board.times().step());
+    root.set("place", place(board.place()));
+    root.set("task", task(board.task()));
+    root.set("talk", talk(board.talk()));
+    root.put("procedure", board.walk().procedure());
+    root.set("steps", steps(board.walk()));
+    root.set("timers", timers(board.walk()));
+    root.set("choices", choices(board.walk()));
+    return root.toString();
+  }
+
+  private static void put(ObjectNode node, String name, Optional<Instant> time) {
+    time.ifPresent(t -> node.put(name, t.toEpochMilli()));
+  }
+
+  private static ObjectNode place(Board.Place place) {
+    return NODES
+        .objectNode()
+        .put("number", place.number())
+        .put("side", name(place.side()))
+        .put("title", place.title())
+        .put("load", name(place.load()))
+        .put("holds", place.holds());
+  }
+
+  private static ObjectNode task(Task task) {
+    ObjectNode node = NODES.objectNode().put("phase", name(task.phase()));
+    node.put("digits", task.figure().digits());
+    node.put("unit", task.figure().unit());
+    node.put("beside", task.figure().beside());
+    ArrayNode stages = node.putArray("stages");
+    task.stages()
+        .forEach(
+            mark ->
+                stages
+                    .addObject()
+                    .put("torque", mark.torque())
+                    .put("text", mark.text())
+                    .put("closed", mark.closed()));
+    ArrayNode details = node.putArray("details");
+    task.details().forEach(details::add);
+    return node;
+  }
+
+  private static ObjectNode talk(Board.Talk talk) {
+    ObjectNode node = NODES.objectNode().put("said", talk.said()).put("prompt", talk.prompt());
+    talk.heard()
+        .ifPresent(
+            heard ->
+                node.putObject("heard")
+                    .put("text", heard.text())
+                    .put("how", heard.how())
+                    .put("verdict", name(heard.verdict())));
+    return node;
+  }
+
+  private static ArrayNode steps(Board.Overview walk) {
+    ArrayNode steps = NODES.arrayNode();
+    walk.steps()
+        .forEach(
+            item ->
+                steps
+                    .addObject()
+                    .put("side", name(item.side()))
+                    .put("title", item.title())
+                    .put("status", name(item.status()))
+                    .put("why", item.why()));
+    return steps;
+  }
+
+  private static ArrayNode timers(Board.Overview walk) {
+    ArrayNode timers = NODES.arrayNode();
+    walk.timers()
+        .forEach(
+            timer ->
+                timers
+                    .addObject()
+                    .put("what", timer.what())
+                    .put("step", timer.step())
+                    .put("due", timer.due().toEpochMilli()));
+    return timers;
+  }
+
+  private static ArrayNode choices(Board.Overview walk) {
+    ArrayNode choices = NODES.arrayNode();
+    for (Choice choice : walk.choices()) {
+      choices
+          .addObject()
+          .put("phrase", choice.phrase())
+          .put("group", name(choice.group()))
+          .put("twice", choice.twice());
+    }
+    return choices;
+  }
+
+  private static String name(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

@@ -1,0 +1,142 @@
+package org.undercall.adapter.board;
+
+import com.sun.net.httpserver.HttpServer;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
+import java.util.Optional;
+import java.util.concurrent.SynchronousQueue;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
+import org.undercall.core.board.Board;
+
+/**
+ * Serves the board: on the loopback interface, or with a code on every interface.
+ *
+ * <p>Every request has a thread of its own from a pool. The session's thread only leaves the newest
+ * state in the hub and takes presses out of the slot.
+ */
+public final class BoardServer implements AutoCloseable {
+  private static final int MOST_THREADS = 64;
+  private static final int BACKLOG = 32;
+  private static final long FAREWELL_MILLIS = 500;
+
+  private final HttpServer http;
+  private final ThreadPoolExecutor threads;
+  private final BoardHub hub;
+  private final PressSlot presses = new PressSlot();
+
+  private Optional<Router> router = Optional.empty();
+
+  private BoardServer(HttpServer http, ThreadPoolExecutor threads, BoardHub hub) {
+    this.http = http;
+    this.threads = threads;
+    this.hub = hub;
+  }
+
+  /**
+   * How to serve.
+   *
+   * @param port 0 for any that is free
+   * @param network whether other machines may see it
+   * @param console where addresses and codes are printed
+   * @param clock milliseconds of a clock that is never set; read by many threads
+   */
+  public record Settings(int port, boolean network, Consumer<String> console, LongSupplier clock) {}
+
+  /** Starts to serve, and prints where and to whom. */
+  public static BoardServer start(Settings settings) throws BoardFault {
+    Limits.set();
+    try {
+      HttpServer http = HttpServer.create(address(settings), BACKLOG);
+      ThreadPoolExecutor threads =
+          new ThreadPoolExecutor(
+              0, MOST_THREADS, 30, TimeUnit.SECONDS, new SynchronousQueue<>(), BoardServer::thread);
+      http.setExecutor(threads);
+      BoardServer server = new BoardServer(http, threads, new BoardHub(settings.clock()));
+      server.serve(settings);
+      return server;
+    } catch (IOException e) {
+      throw new BoardFault(
+          BoardFault.Code.PORT,
+          "port " + settings.port(),
+          "cannot be used (" + e.getMessage() + "); expected a free one, or 0 for any");
+    }
+  }
+
+  private static InetSocketAddress address(Settings settings) {
+    return settings.network()
+        ? new InetSocketAddress(settings.port())
+        : new InetSocketAddress(InetAddress.getLoopbackAddress(), settings.port());
+  }
+
+  private static Thread thread(Runnable work) {
+    Thread thread = new Thread(work, "board");
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  private void serve(Settings settings) throws IOException {
+    Hosts hosts = settings.network() ? Hosts.ofMachine(port()) : Hosts.loopback(port());
+    Access access = new Access(settings.network(), settings.console(), settings.clock());
+    Presses pressing = new Presses(hub, presses, settings.clock());
+    Streams streams = new Streams(hub, settings.clock());
+    Router routes = new Router(new Gate(hosts, access), pressing, streams);
+    router = Optional.of(routes);
+    http.createContext("/", routes);
+    http.start();
+    announce(settings, hosts);
+    if (settings.network()) {
+      access.newCode();
+    }
+  }
+
+  private static void announce(Settings settings, Hosts hosts) {
+    if (!settings.network()) {
+      settings
+          .console()
+          .accept("Board: http://localhost:" + hosts.port() + "/ (this machine only)");
+      return;
+    }
+    hosts.addresses().forEach(address -> settings.console().accept("Board: " + address));
+    settings
+        .console()
+        .accept(
+            "The board is open to the network. Who has a code sees the whole session, with what was"
+                + " heard and the notes, and can press buttons that act on it. It is not encrypted:"
+                + " who can listen on this network can read it.");
+  }
+
+  /** The port it is found at. */
+  public int port() {
+    return http.getAddress().getPort();
+  }
+
+  /** Shows a new state to everyone; takes no longer for many than for none. */
+  public void show(Board board) {
+    hub.publish(board);
+  }
+
+  /** Where presses wait for the session. */
+  public PressSlot presses() {
+    return presses;
+  }
+
+  /** Stops to serve; every page is told. */
+  @Override
+  public void close() {
+    presses.close();
+    hub.close();
+    try {
+      if (router.isPresent()) {
+        router.get().finish(FAREWELL_MILLIS);
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+    http.stop(0);
+    threads.shutdownNow();
+  }
+}

@@ -1,0 +1,58 @@
+package org.undercall.command;
+
+import java.io.PrintWriter;
+import java.util.Optional;
+import org.undercall.BoardLink;
+import org.undercall.Display;
+import org.undercall.Ear;
+import org.undercall.adapter.board.BoardFault;
+import picocli.CommandLine.Option;
+
+/** What every command takes that can show a board. */
+public final class BoardOptions {
+  @Option(names = "--board", description = "Show the session on a page, on this machine only.")
+  private boolean board;
+
+  @Option(
+      names = "--board-on-network",
+      description = "Show it to the network too; each browser needs a code from the console.")
+  private boolean network;
+
+  @Option(
+      names = "--board-port",
+      paramLabel = "PORT",
+      defaultValue = "7390",
+      description = "The port of the page; 0 for any free one (default: ${DEFAULT-VALUE}).")
+  private int port;
+
+  /** Made by the command line reader. */
+  public BoardOptions() {}
+
+  /** Opens the board if it is wanted. */
+  Opened open(PrintWriter out) throws BoardFault {
+    return new Opened(
+        board || network ? Optional.of(BoardLink.open(port, network, out)) : Optional.empty());
+  }
+
+  /**
+   * A board, or none.
+   *
+   * @param link empty for none
+   */
+  record Opened(Optional<BoardLink> link) implements AutoCloseable {
+    /** The ear, with the board's presses if there is one. */
+    Ear of(Ear ear) {
+      return link.map(l -> l.of(ear)).orElse(ear);
+    }
+
+    /** Where the session is shown. */
+    Display display() {
+      return link.map(Display.class::cast).orElse(Display.NONE);
+    }
+
+    @Override
+    public void close() {
+      link.ifPresent(BoardLink::close);
+    }
+  }
+}

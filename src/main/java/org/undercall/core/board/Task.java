@@ -1,0 +1,172 @@
+package org.undercall.core.board;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import org.undercall.core.decision.Pending;
+import org.undercall.core.decision.Phase;
+import org.undercall.core.decision.Session;
+import org.undercall.core.decision.StepState;
+import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Step;
+
+/**
+ * What is to be done now.
+ *
+ * @param phase what the session waits for
+ * @param figure the number to be read from afar
+ * @param stages the stages of the fastener at hand; empty while its values are not released
+ * @param details about the fastener or the step, in short
+ */
+public record Task(Phase phase, Figure figure, List<Mark> stages, List<String> details) {
+  /** The phases in which the values of the fastener at hand may be seen. */
+  private static final Set<Phase> RELEASED =
+      EnumSet.of(Phase.TORQUE, Phase.ANGLE, Phase.CLOSED_STEP, Phase.ALL_CLOSED);
+
+  private static final Figure NONE = new Figure("", "", "");
+
+  public Task {
+    stages = List.copyOf(stages);
+    details = List.copyOf(details);
+  }
+
+  /**
+   * A number to be read from afar.
+   *
+   * @param digits as written; empty if there is no number
+   * @param unit its symbol
+   * @param beside what may differ, or what the number is for
+   */
+  public record Figure(String digits, String unit, String beside) {}
+
+  /**
+   * One stage.
+   *
+   * @param torque whether it is a torque; else an angle
+   * @param text the value with its unit
+   * @param closed whether it is closed in this go
+   */
+  public record Mark(boolean torque, String text, boolean closed) {}
+
+  /** What is to be done now in a session. */
+  public static Task of(Session session) {
+    Step step = session.place().step();
+    boolean released = RELEASED.contains(session.phase());
+    List<Mark> stages =
+        released && step instanceof Step.Fasten f ? marks(session, f.fastener()) : List.of();
+    return new Task(session.phase(), figure(session), stages, details(step));
+  }
+
+  private static Figure figure(Session session) {
+    Step step = session.place().step();
+    return switch (session.phase()) {
+      case TORQUE, ANGLE -> figure(stages(session, ((Step.Fasten) step).fastener()), session);
+      case MEASURE -> measure((Step.Measure) step);
+      case READ_BACK, LOAD_READ_BACK -> pending(session);
+      default -> NONE;
+    };
+  }
+
+  private static Figure figure(List<Stage> stages, Session session) {
+    Stage stage = stages.get(state(session).tightening().stagesClosed());
+    if (stage instanceof Stage.AngleStage angle) {
+      return new Figure(plain(angle.amount()), "°", "± " + plain(angle.plusMinus()) + "°");
+    }
+    Stage.TorqueStage torque = (Stage.TorqueStage) stage;
+    String unit = torque.target().unit().symbol();
+    String beside =
+        torque.dialled().isPresent()
+            ? "set with the adaptor on, for " + torque.target()
+            : "± " + plain(torque.plusMinus()) + " " + unit;
+    return new Figure(plain(torque.amount()), unit, beside);
+  }
+
+  private static Figure measure(Step.Measure step) {
+    String least = step.limits().least().map(l -> "from " + plain(l)).orElse("");
+    String most = step.limits().most().map(m -> " to " + plain(m)).orElse("");
+    return new Figure("", step.unit().symbol(), (least + most).strip());
+  }
+
+  private static Figure pending(Session session) {
+    Pending pending = session.talk().pending().orElseThrow();
+    if (pending instanceof Pending.Value value) {
+      String symbol = value.value().unit().symbol();
+      return new Figure(plain(value.value().amount()), symbol, "as heard");
+    }
+    if (pending instanceof Pending.Marking marking) {
+      return new Figure(marking.marking().text(), "", "head marking as heard");
+    }
+    if (pending instanceof Pending.Load load) {
+      String height = load.height().map(h -> plain(h.amount())).orElse("");
+      return new Figure(height, height.isEmpty() ? "" : "mm", words(load.proof()));
+    }
+    return new Figure(Integer.toString(session.openSteps()), "", "steps still open");
+  }
+
+  private static List<Stage> stages(Session session, Fastener fastener) {
+    return fastener.stagesFor(state(session).tightening().marking()).orElse(List.of());
+  }
+
+  private static List<Mark> marks(Session session, Fastener fastener) {
+    List<Mark> marks = new ArrayList<>();
+    for (Stage stage : stages(session, fastener)) {
+      boolean closed =
+          state(session).closed() || marks.size() < state(session).tightening().stagesClosed();
+      boolean torque = stage instanceof Stage.TorqueStage;
+      marks.add(new Mark(torque, text(stage), closed));
+    }
+    return marks;
+  }
+
+  private static String text(Stage stage) {
+    return stage instanceof Stage.TorqueStage torque
+        ? torque.setting().toString()
+        : ((Stage.AngleStage) stage).target().toString();
+  }
+
+  private static List<String> details(Step step) {
+    if (step instanceof Step.Fasten fasten) {
+      return details(fasten.fastener());
+    }
+    if (step instanceof Step.Do work) {
+      return work.check().map(List::of).orElse(List.of());
+    }
+    return step instanceof Step.HandOver item ? List.of(item.due()) : List.of();
+  }
+
+  private static List<String> details(Fastener fastener) {
+    List<String> details = new ArrayList<>();
+    details.add(fastener.name());
+    details.add(fastener.thread());
+    details.add(plain(fastener.drive()) + " mm drive");
+    details.add(words(fastener.part().lubrication()));
+    if (fastener.part().oneTimeUse()) {
+      details.add("one-time use");
+    }
+    if (fastener.set().count() > 1) {
+      details.add(fastener.set().count() + " of them");
+    }
+    Optional.of(fastener.set().order())
+        .filter(order -> !order.isEmpty())
+        .map(order -> "order " + String.join(" ", order.stream().map(String::valueOf).toList()))
+        .ifPresent(details::add);
+    return details;
+  }
+
+  private static StepState state(Session session) {
+    return session.progress().states().get(session.progress().at());
+  }
+
+  private static String plain(BigDecimal amount) {
+    return amount.toPlainString();
+  }
+
+  private static String words(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+}

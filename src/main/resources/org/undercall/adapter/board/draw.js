@@ -1,0 +1,189 @@
+/** Puts a state on the page. Texts go in as text, never as markup. */
+const SVG = "http://www.w3.org/2000/svg";
+const at = (id) => document.getElementById(id);
+
+const SIDES = { left: "Left", right: "Right", car: "Whole car" };
+const LOADS = { any: "Any height", "ride-height": "Ride height", "full-droop": "Full droop" };
+const VERDICTS = {
+  counted: "Counted",
+  waits: "Answer it",
+  answered: "Answered",
+  refused: "Refused",
+  "no-phrase": "Not counted",
+};
+const HEADLINES = {
+  briefing: "Cautions",
+  do: "Do",
+  check: "Check",
+  measure: "Measure",
+  hardware: "New part",
+  marking: "Head marking",
+  gate: "Load first",
+  torque: "Torque",
+  angle: "Angle",
+  waiting: "Wait",
+  load: "Load",
+  "hand-over": "Hand over",
+  "read-back": "Right?",
+  "load-read-back": "Read back",
+  noting: "Note",
+  "on-hold": "On hold",
+  "all-closed": "All closed",
+  "closed-step": "Closed",
+  ended: "Ended",
+};
+const STATUSES = { open: "open", "put-off": "put off", snug: "hand tight only", closed: "closed" };
+
+function text(id, words) {
+  const node = at(id);
+  if (node.textContent !== String(words)) node.textContent = words;
+}
+
+export function node(name, words, className) {
+  const made = document.createElement(name);
+  if (words) made.textContent = words;
+  if (className) made.className = className;
+  return made;
+}
+
+function shape(id) {
+  const svg = document.createElementNS(SVG, "svg");
+  const use = document.createElementNS(SVG, "use");
+  use.setAttribute("href", "#" + id);
+  svg.setAttribute("aria-hidden", "true");
+  svg.append(use);
+  return svg;
+}
+
+export function draw(board) {
+  const { place, task, talk, steps } = board;
+  text("number", place.number);
+  text("of", steps.length);
+  text("title", task.phase === "briefing" ? board.procedure : place.title);
+  text("procedure", board.procedure);
+  side(place, task);
+  figure(task, board);
+  heard(talk);
+  text("said", talk.said);
+  text("prompt", talk.prompt);
+  walk(board);
+}
+
+function side(place) {
+  text("side", SIDES[place.side]);
+  at("side-shape").setAttribute("href", "#car-" + place.side);
+  text("load", LOADS[place.load]);
+  at("load-shape").setAttribute("href", "#load-" + place.load);
+  const needed = place.load !== "any";
+  text("load-holds", needed ? (place.holds ? "confirmed" : "not confirmed") : "no condition");
+  at("load-plate").dataset.holds = needed ? String(place.holds) : "free";
+}
+
+function figure(task, board) {
+  const stage = task.stages.findIndex((s) => !s.closed);
+  const staged = task.phase === "torque" || task.phase === "angle";
+  const unknown = task.phase === "measure" ? "?" : "";
+  text("digits", task.digits || unknown);
+  text("unit", task.unit === "°" ? "°" : task.unit);
+  at("unit").classList.toggle("tight", task.unit === "°");
+  const headline = HEADLINES[task.phase] ?? task.phase;
+  text("headline", staged ? `${headline}, stage ${stage + 1} of ${task.stages.length}` : headline);
+  at("headline").classList.toggle("alone", !task.digits && !unknown);
+  at("figure").hidden = !task.digits && !unknown;
+  text("beside", task.beside);
+  text("details", task.details.join(" · "));
+  at("prompt").hidden = staged;
+  dial(task);
+  at("stages").replaceChildren(
+    ...task.stages.map((s, i) => {
+      const item = node("li");
+      item.dataset.state = s.closed ? "closed" : i === stage && staged ? "now" : "ahead";
+      const word = { closed: "closed", now: "now", ahead: "later" }[item.dataset.state];
+      item.append(shape(s.closed ? "closed" : s.torque ? "torque" : "angle"));
+      item.append(node("b", s.text), node("i", word));
+      return item;
+    }),
+  );
+  at("figure").dataset.timer = task.phase === "waiting" ? board.place.number : "";
+}
+
+/** Shows how far to turn, clockwise from the top. */
+function dial(task) {
+  const degrees = Number(task.digits);
+  const shown = task.phase === "angle" && degrees > 0;
+  at("dial").toggleAttribute("hidden", !shown);
+  if (!shown) return;
+  const turn = Math.min(degrees, 359.9);
+  const end = [52 * Math.sin((turn * Math.PI) / 180), -52 * Math.cos((turn * Math.PI) / 180)];
+  const far = turn > 180 ? 1 : 0;
+  at("turn").setAttribute("d", `M0 0V-52A52 52 0 ${far} 1 ${end[0].toFixed(2)} ${end[1].toFixed(2)}Z`);
+  at("needle").setAttribute("d", `M0 0L${end[0].toFixed(2)} ${end[1].toFixed(2)}`);
+  at("dial").setAttribute("aria-label", `A turn of ${task.digits} degrees, clockwise`);
+}
+
+function heard(talk) {
+  const last = talk.heard;
+  at("heard").dataset.verdict = last ? last.verdict : "none";
+  text("how", last ? last.how : "");
+  text("verdict", last ? VERDICTS[last.verdict] : "Nothing");
+  at("verdict-shape").setAttribute("href", "#" + (last ? last.verdict : "open"));
+  text("heard-words", last ? last.text.replaceAll("[unk]", "…") : "");
+}
+
+function walk(board) {
+  const open = board.steps.filter((s) => s.status !== "closed").length;
+  text("left", `${open} of ${board.steps.length}`);
+  const items = board.steps.map((step, i) => {
+    const item = node("li");
+    item.dataset.status = step.status;
+    if (i + 1 === board.place.number) item.setAttribute("aria-current", "step");
+    const side = step.side === "car" ? "" : SIDES[step.side] + " · ";
+    const state = STATUSES[step.status] + (step.why ? ", " + step.why : "");
+    item.append(shape(step.status), node("b", String(i + 1)));
+    item.append(node("span", side + step.title), node("i", state));
+    return item;
+  });
+  const list = at("steps");
+  list.replaceChildren(...items);
+  const now = items[board.place.number - 1];
+  list.scrollTop = now.offsetTop - list.offsetTop - list.clientHeight / 3;
+  at("ticks").replaceChildren(
+    ...board.steps.map((step, i) => {
+      const tick = node("li");
+      tick.dataset.status = step.status;
+      if (i + 1 === board.place.number) tick.className = "here";
+      return tick;
+    }),
+  );
+}
+
+/** Times that run on the page, by the clock of the program. */
+export function clocks(board, now) {
+  text("work-time", board.work ? clock(now - board.work) : "–");
+  text("step-time", board.step ? clock(now - board.step) : "–");
+  const own = at("figure").dataset.timer;
+  at("timers").replaceChildren(
+    ...board.timers
+      .filter((timer) => String(timer.step) !== own)
+      .map((timer) => {
+        const item = node("li");
+        item.append(node("b", clock(timer.due - now)), node("span", "left, " + timer.what));
+        return item;
+      }),
+  );
+  const timer = own && board.timers.find((t) => String(t.step) === own);
+  if (own) {
+    text("digits", timer ? clock(timer.due - now) : "");
+    text("unit", timer ? "left" : "");
+    at("figure").hidden = !timer;
+    at("headline").classList.toggle("alone", !timer);
+  }
+}
+
+function clock(millis) {
+  const seconds = Math.max(0, Math.floor((millis + 500) / 1000));
+  const two = (n) => String(n).padStart(2, "0");
+  const hours = Math.floor(seconds / 3600);
+  const minutes = Math.floor(seconds / 60) % 60;
+  return (hours ? hours + ":" + two(minutes) : minutes) + ":" + two(seconds % 60);
+}

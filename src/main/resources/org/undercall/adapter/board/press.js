@@ -1,0 +1,113 @@
+/** Buttons and the field: each carries the number of the state it was made for. */
+import { node } from "./draw.js";
+
+const GROUPS = { "go-on": "go-on", load: "load-choices", leave: "leave", ask: "ask", work: "work" };
+const SETTLE_MILLIS = 400;
+const note = document.getElementById("note");
+let state = -1;
+let drawn = "";
+let drawnAt = 0;
+let armed = null;
+
+function tell(words) {
+  note.textContent = words;
+}
+
+export function offer(board) {
+  if (board.state !== state) disarm();
+  state = board.state;
+  const next = JSON.stringify(board.choices);
+  if (next === drawn) return;
+  drawn = next;
+  drawnAt = performance.now();
+  const focused = document.activeElement?.dataset?.phrase;
+  for (const [group, id] of Object.entries(GROUPS)) {
+    const choices = board.choices.filter((choice) => choice.group === group);
+    document.getElementById(id).replaceChildren(...choices.map(button));
+  }
+  const same = [...document.querySelectorAll("[data-phrase]")].find((b) => b.dataset.phrase === focused);
+  if (focused) (same ?? document.getElementById("phrase")).focus({ preventScroll: true });
+}
+
+function button(choice) {
+  const made = node("button", choice.phrase);
+  made.type = "button";
+  made.dataset.phrase = choice.phrase;
+  made.dataset.twice = String(choice.twice);
+  made.addEventListener("keydown", (event) => {
+    if (event.repeat) event.preventDefault();
+  });
+  made.addEventListener("click", () => press(choice, made));
+  return made;
+}
+
+async function press(choice, made) {
+  if (performance.now() - drawnAt < SETTLE_MILLIS) {
+    tell("The buttons have just changed. Press again if you still mean it.");
+    return;
+  }
+  const again = armed?.phrase === choice.phrase ? armed.again : undefined;
+  const answer = await send({ state, phrase: choice.phrase, pressed: true, again });
+  if (answer.outcome === "again") {
+    arm(choice, made, answer);
+  } else {
+    disarm();
+  }
+}
+
+function arm(choice, made, answer) {
+  if (armed?.again === answer.again) return;
+  disarm();
+  made.dataset.armed = "true";
+  made.textContent = "Press again: " + choice.phrase;
+  const forget = setTimeout(() => {
+    disarm();
+    tell("Not pressed a second time. Nothing was done.");
+  }, answer.latest);
+  armed = { phrase: choice.phrase, again: answer.again, made, forget };
+  tell("Press it a second time: " + choice.phrase);
+}
+
+function disarm() {
+  if (!armed) return;
+  clearTimeout(armed.forget);
+  armed.made.textContent = armed.phrase;
+  delete armed.made.dataset.armed;
+  armed = null;
+}
+
+async function send(body) {
+  tell(body.again || !body.pressed ? "Handed over. It is taken when the program has spoken." : "");
+  try {
+    const answer = await fetch("/press", {
+      method: "POST",
+      headers: { "Content-Type": "application/json" },
+      body: JSON.stringify(body),
+    });
+    const type = answer.headers.get("Content-Type") ?? "";
+    const said = type.startsWith("application/json")
+      ? await answer.json()
+      : { outcome: "fault", message: await answer.text() };
+    tell(said.message ?? "");
+    return said;
+  } catch {
+    tell("The program does not answer. Nothing was done.");
+    return { outcome: "fault" };
+  }
+}
+
+document.addEventListener("keydown", (event) => {
+  if (event.key === "Escape" && armed) {
+    disarm();
+    tell("Dropped. Nothing was done.");
+  }
+});
+
+const field = document.getElementById("phrase");
+document.getElementById("typed").addEventListener("submit", async (event) => {
+  event.preventDefault();
+  const phrase = field.value.trim();
+  if (!phrase) return;
+  const answer = await send({ state, phrase, pressed: false });
+  if (answer.outcome === "taken") field.value = "";
+});

@@ -1,0 +1,210 @@
+package org.undercall.core.board;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.undercall.adapter.files.ProcedureFaults;
+import org.undercall.core.decision.Phase;
+import org.undercall.core.decision.StepState;
+import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.Interpreter;
+import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.Side;
+
+@DisplayName("The board")
+class BoardTest {
+  private BoardPlay play;
+
+  @BeforeEach
+  void begin() throws ProcedureFaults {
+    play = BoardPlay.of(Path.of("shared", "procedures", "demo-lateral-link.json"));
+  }
+
+  private BoardPlay atTheBushBolt() {
+    return play.says("cautions understood", "382", "that is correct", "step completed")
+        .says("check passed", "step completed", "new nut fitted", "62", "torque reached");
+  }
+
+  @Nested
+  @DisplayName("shows of the task")
+  class OfTheTask {
+    @Test
+    @DisplayName("the value, unit and tolerance of the stage at hand")
+    void stage() {
+      Board board =
+          play.says("cautions understood", "382", "that is correct", "step completed")
+              .says("check passed", "step completed", "new nut fitted")
+              .board();
+      assertEquals(Phase.TORQUE, board.task().phase());
+      assertEquals(new Task.Figure("62", "lbf·ft", "± 3 lbf·ft"), board.task().figure());
+      assertEquals(List.of(new Task.Mark(true, "62 lbf·ft", false)), board.task().stages());
+      assertEquals(4, board.place().number());
+      assertEquals(Side.LEFT, board.place().side());
+    }
+
+    @Test
+    @DisplayName("no value before the head marking is known and the load is confirmed")
+    void notReleased() {
+      atTheBushBolt().says("new bolt fitted");
+      assertEquals(Phase.MARKING, play.board().task().phase());
+      assertHidden();
+      play.says("head marking 10.9", "that is correct");
+      assertEquals(Phase.GATE, play.board().task().phase());
+      assertHidden();
+      assertEquals(LoadCondition.RIDE_HEIGHT, play.board().place().load());
+      assertFalse(play.board().place().holds());
+    }
+
+    private void assertHidden() {
+      assertEquals("", play.board().task().figure().digits());
+      assertEquals(List.of(), play.board().task().stages());
+    }
+
+    @Test
+    @DisplayName("the closed torque stage beside the angle at hand, and the load as confirmed")
+    void angle() {
+      atTheBushBolt()
+          .says("new bolt fitted", "head marking 10.9", "that is correct")
+          .says("wheels carry the car", "left side at ride height", "65", "torque reached");
+      Task task = play.board().task();
+      assertEquals(new Task.Figure("75", "°", "± 5°"), task.figure());
+      assertEquals(
+          List.of(new Task.Mark(true, "65 N·m", true), new Task.Mark(false, "75°", false)),
+          task.stages());
+      assertTrue(play.board().place().holds());
+      play.says("jack moved");
+      assertFalse(play.board().place().holds());
+    }
+
+    @Test
+    @DisplayName("what was heard while it waits for the read-back")
+    void readBack() {
+      Task task = play.says("cautions understood", "381").board().task();
+      assertEquals(Phase.READ_BACK, task.phase());
+      assertEquals(new Task.Figure("381", "mm", "as heard"), task.figure());
+    }
+  }
+
+  @Nested
+  @DisplayName("says of the last phrase that it")
+  class OfThePhrase {
+    private Verdict verdict(String phrase) {
+      return play.says(phrase).board().talk().heard().orElseThrow().verdict();
+    }
+
+    @Test
+    @DisplayName("counted, waits, was answered, was refused, or was no phrase")
+    void verdicts() {
+      assertEquals(Optional.empty(), play.board().talk().heard());
+      assertEquals(Verdict.COUNTED, verdict("cautions understood"));
+      assertEquals(Verdict.WAITS, verdict("382"));
+      assertEquals(Verdict.COUNTED, verdict("that is correct"));
+      assertEquals(Verdict.ANSWERED, verdict("where am i"));
+      assertEquals(Verdict.NO_PHRASE, verdict("did you see the match"));
+      play.says("step completed", "check passed", "step completed", "new nut fitted");
+      assertEquals(Verdict.REFUSED, verdict("63"));
+      assertEquals(Verdict.REFUSED, verdict("torque reached"));
+    }
+  }
+
+  @Nested
+  @DisplayName("counts states so that")
+  class States {
+    @Test
+    @DisplayName("chatter and questions do not make a press stale, and a change does")
+    void numbers() {
+      play.says("cautions understood");
+      long before = play.board().times().state();
+      play.says("did you see the match", "where am i");
+      assertEquals(before, play.board().times().state());
+      play.says("382");
+      assertEquals(before + 3, play.board().times().state());
+    }
+
+    @Test
+    @DisplayName("a clock that is set moves the times it showed before")
+    void clockSet() {
+      play.says("cautions understood");
+      Board.Times before = play.board().times();
+      Board.Times after = play.sets(3_600_000).board().times();
+      assertEquals(before.work().orElseThrow().plusSeconds(3600), after.work().orElseThrow());
+      assertEquals(before.step().orElseThrow().plusSeconds(3600), after.step().orElseThrow());
+    }
+
+    @Test
+    @DisplayName("a session taken up again shows the times and the phrase it was left with")
+    void takenUp() {
+      play.says("cautions understood", "382");
+      Happened again = Happened.before(play.recorded());
+      assertEquals(play.board().times().work(), again.work());
+      assertEquals(play.board().times().step(), again.step());
+      assertEquals("three eight two", again.heard().orElseThrow().heard().orElseThrow().text());
+    }
+  }
+
+  @Nested
+  @DisplayName("lists")
+  class Lists {
+    @Test
+    @DisplayName("timers that run by their name, the next to end first")
+    void timers() {
+      play.says(
+          "cautions understood",
+          "start ten minutes for the sealant",
+          "start five minutes for the cooling");
+      assertEquals(
+          List.of("cooling", "sealant"),
+          play.board().walk().timers().stream().map(Board.Timer::what).toList());
+    }
+
+    @Test
+    @DisplayName("every step with its state and why it was put off")
+    void steps() {
+      play.says("cautions understood", "382", "that is correct", "put off waiting for parts");
+      List<Board.Item> steps = play.board().walk().steps();
+      assertEquals(15, steps.size());
+      assertEquals(StepState.Status.CLOSED, steps.get(0).status());
+      assertEquals(StepState.Status.PUT_OFF, steps.get(1).status());
+      assertEquals("waiting for parts", steps.get(1).why());
+      assertEquals(StepState.Status.OPEN, steps.get(2).status());
+    }
+
+    @Test
+    @DisplayName("for each phase only phrases that are understood there, and none with a number")
+    void choices() {
+      for (Phase phase : Phase.values()) {
+        for (Choice choice : Choice.in(phase)) {
+          IntentKind kind =
+              Interpreter.interpret(
+                      RecognisedPhrase.typed(choice.phrase()),
+                      org.undercall.core.decision.Decider.heard(phase),
+                      1)
+                  .kind();
+          assertTrue(kind != IntentKind.UNCLEAR, phase + ": " + choice.phrase());
+          assertTrue(kind != IntentKind.VALUE_CALLED && kind != IntentKind.HEAD_MARKING);
+          assertEquals(kind.changesState(), choice.twice(), choice.phrase());
+        }
+      }
+    }
+
+    @Test
+    @DisplayName("no phrase that would be refused in any case")
+    void notRefused() {
+      List<String> torque = Choice.in(Phase.TORQUE).stream().map(Choice::phrase).toList();
+      assertTrue(torque.contains("torque reached"));
+      assertFalse(torque.contains("step completed"));
+      assertFalse(torque.contains("angle turned"));
+      assertEquals(List.of(), Choice.in(Phase.NOTING));
+      assertEquals(List.of(), Choice.in(Phase.ENDED));
+    }
+  }
+}
