@@ -94,6 +94,8 @@ public enum IntentKind {
   SIDE_CHANGE,
   /** End the session, complete or not. */
   END_OF_WORK,
+  /** Fall silent: stops what is being said, does nothing else. */
+  BE_QUIET,
   /** Take back what was recorded last, or drop what is being read back. */
   CANCEL_THAT,
   /** Something was heard that is no phrase of this phase. */
