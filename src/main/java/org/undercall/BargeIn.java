@@ -19,6 +19,9 @@ import org.undercall.core.intent.StopPhrases;
  * <p>What is called over the voice does nothing but stop it: it is no answer and closes nothing.
  */
 public final class BargeIn {
+  /** How much of the sound after a call is left out: 0.51 s. */
+  private static final int REST_FRAMES = 17;
+
   private final Frames frames;
   private final Supplier<Optional<RecogniserMaker>> maker;
   private final Consumer<String> stopped;
@@ -125,15 +128,22 @@ public final class BargeIn {
           }
           call = overheard.take(frame.get());
         }
-        call.filter(phrase -> !over).ifPresent(this::stop);
+        if (call.isPresent() && !over) {
+          voice.stop();
+          stopped.accept(call.get());
+          leaveOut();
+        }
       } catch (SoundFault e) {
         // The ear meets the same fault at its next frame and reports it.
       }
     }
 
-    private void stop(String phrase) {
-      voice.stop();
-      stopped.accept(phrase);
+    /** The end of the call may still sound when the voice has stopped: nobody is to hear it. */
+    private void leaveOut() throws SoundFault {
+      int left = REST_FRAMES;
+      while (left > 0 && frames.next().isPresent()) {
+        left--;
+      }
     }
   }
 }

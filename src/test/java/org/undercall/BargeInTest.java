@@ -14,6 +14,7 @@ import org.undercall.adapter.microphone.Frame;
 import org.undercall.adapter.microphone.Frames;
 import org.undercall.adapter.recogniser.Recogniser;
 import org.undercall.adapter.recogniser.RecogniserMaker;
+import org.undercall.core.intent.Alternative;
 import org.undercall.core.intent.RecognisedPhrase;
 
 /** A microphone in which each frame adds the next word of a script; a voice that speaks on. */
@@ -122,6 +123,12 @@ class BargeInTest {
           public Recogniser withWordList(List<String> phrases, double startSeconds) {
             listed = phrases;
             return new Script(called, confidence);
+          }
+
+          @Override
+          public List<Alternative> alternatives(
+              List<String> phrases, byte[] sound, double startSeconds) {
+            throw new AssertionError("only a word list is wanted");
           }
 
           @Override

@@ -63,6 +63,7 @@ class LiveWorkTest {
       program = works;
       tap = taps;
       technician = speaks;
+      technician.said(STOP, 600);
       talk();
       assertEquals(0, program.status(PATIENCE_MILLIS), "exit status");
     }
