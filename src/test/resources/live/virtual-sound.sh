@@ -64,6 +64,8 @@ case $1 in
     for tool in pulseaudio pactl paplay parec; do
       command -v "$tool" >/dev/null || { echo "$tool is not installed" >&2; exit 3; }
     done
+    ls /usr/lib/*/alsa-lib/libasound_module_pcm_pulse.so /usr/lib/alsa-lib/libasound_module_pcm_pulse.so 2>/dev/null |
+      grep -q . || { echo "the PulseAudio plugin of ALSA is not installed" >&2; exit 3; }
     mkdir -p "$folder"
     cat >"$folder/alsa.conf" <<CONF
 </usr/share/alsa/alsa.conf>

@@ -15,27 +15,39 @@ import org.undercall.core.reply.Tell;
 public final class DeviceNotices implements MicrophoneWatch {
   private final Queue<Reply> waiting = new ConcurrentLinkedQueue<>();
   private final Consumer<String> print;
+  private final Consumer<Reply> show;
 
-  /** Notices that are printed by {@code print}, which any thread may call. */
-  public DeviceNotices(Consumer<String> print) {
+  /**
+   * Notices. Any thread may call both consumers.
+   *
+   * @param print gets one line with the details, at once
+   * @param show gets what will be said, at once, for example to show it on a screen
+   */
+  public DeviceNotices(Consumer<String> print, Consumer<Reply> show) {
     this.print = print;
+    this.show = show;
   }
 
   @Override
   public void lost(String why) {
     print.accept(why);
-    waiting.add(Tell.microphoneGone());
+    tell(Tell.microphoneGone());
   }
 
   @Override
   public void back() {
-    waiting.add(Tell.microphoneBack());
+    tell(Tell.microphoneBack());
   }
 
   @Override
   public void dropped(long millis) {
     print.accept(Tell.soundLost(millis).text());
-    waiting.add(Tell.someSoundLost());
+    tell(Tell.someSoundLost());
+  }
+
+  private void tell(Reply notice) {
+    show.accept(notice);
+    waiting.add(notice);
   }
 
   /** The oldest notice that was not said yet. */

@@ -9,10 +9,14 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.core.reply.Reply;
+import org.undercall.core.reply.Tell;
 
 class NoticingEarTest {
   private final List<String> log = new ArrayList<>();
-  private final DeviceNotices notices = new DeviceNotices(line -> log.add("print " + line));
+  private final List<Reply> shown = new ArrayList<>();
+  private final DeviceNotices notices =
+      new DeviceNotices(line -> log.add("print " + line), shown::add);
   private Runnable whileListening = () -> {};
   private int slices;
   private boolean missed;
@@ -80,6 +84,7 @@ class NoticingEarTest {
   void theLossIsPrintedAtOnceAndSaidFromTheThreadThatListens() throws Ear.EndOfInput {
     notices.lost("SND-023 desk: is gone");
     assertEquals(List.of("print SND-023 desk: is gone"), log);
+    assertEquals(List.of(Tell.microphoneGone()), shown);
     heard(400);
     assertEquals(
         List.of(

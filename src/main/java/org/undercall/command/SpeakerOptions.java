@@ -56,6 +56,11 @@ public final class SpeakerOptions {
   /** Made by the command line reader. */
   public SpeakerOptions() {}
 
+  /** Finds settings out of their limits before anything is opened. */
+  void check() {
+    settings();
+  }
+
   /** The voice; it prints a line when the speaker fails and when it works again. */
   Voice open(Consumer<String> trouble) {
     return Voices.spoken(voice, Voices.cacheFolder(), settings(), trouble);

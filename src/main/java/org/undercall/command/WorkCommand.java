@@ -76,10 +76,11 @@ public final class WorkCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Exception {
+    speaker.check();
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
     Dialogue dialogue = new Dialogue(out);
-    DeviceNotices notices = new DeviceNotices(dialogue::print);
+    DeviceNotices notices = new DeviceNotices(dialogue::print, shown -> {});
     try (Frames frames = frames(notices)) {
       LazyEar ear = LazyEar.start(() -> soundEar(frames, err));
       try (Work work = options.open(out);
