@@ -50,7 +50,6 @@ class SessionSignalTest {
   @CsvSource({
     "cautions understood, HEARD",
     "step completed, NOT_ACCEPTED",
-    "stop talking, HEARD",
     "cautions cautions, NOT_ACCEPTED"
   })
   @DisplayName("what became of the phrase")

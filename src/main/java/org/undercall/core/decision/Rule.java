@@ -105,7 +105,6 @@ final class Rule {
           rule("why", "says what the value is for", ValueQuestions::why, ANSWERED),
           rule("note", "lets a note be spoken", TalkRules::note, ACCEPTED),
           rule("text", "keeps the note", TalkRules::noteText, ACCEPTED),
-          rule("hush", "says nothing more", TalkRules::quiet, ACCEPTED),
           rule("hold", "holds the work", TalkRules::hold, ACCEPTED),
           rule("resu", "goes on with the work", TalkRules::resume, ACCEPTED),
           rule("timr", "starts the step's timer", TimerRules::start, ACCEPTED),

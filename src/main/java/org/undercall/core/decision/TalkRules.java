@@ -59,13 +59,6 @@ final class TalkRules {
         .end(Outcome.ACCEPTED);
   }
 
-  /** Nothing is being said any more when this is decided: it stays quiet. */
-  static Decision quiet(Session session, Intent intent, Moment now) {
-    return new Turn(session)
-        .record(new SessionEvent.Asked(intent.kind().name()))
-        .end(Outcome.ACCEPTED);
-  }
-
   static Decision hold(Session session, Intent intent, Moment now) {
     return new Turn(session).record(new SessionEvent.WorkHeld()).prompt().end(Outcome.ACCEPTED);
   }

@@ -94,7 +94,7 @@ public enum IntentKind {
   SIDE_CHANGE,
   /** End the session, complete or not. */
   END_OF_WORK,
-  /** Fall silent: stops what is being said, does nothing else. */
+  /** Fall silent. Listened for only while the program speaks; no decision is made about it. */
   BE_QUIET,
   /** Take back what was recorded last, or drop what is being read back. */
   CANCEL_THAT,
