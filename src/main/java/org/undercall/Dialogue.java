@@ -85,6 +85,21 @@ public final class Dialogue {
     }
 
     @Override
+    public void stop() {
+      voice.stop();
+    }
+
+    @Override
+    public void signal(Signal signal) {
+      voice.signal(signal);
+    }
+
+    @Override
+    public boolean retry() {
+      return voice.retry();
+    }
+
+    @Override
     public void close() {
       voice.close();
     }

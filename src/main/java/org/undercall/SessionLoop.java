@@ -180,8 +180,18 @@ public final class SessionLoop {
       say(Refuse.cannotRecord());
       return false;
     }
+    heard.flatMap(h -> signal(decision)).ifPresent(voice::signal);
     say(decision.reply());
     return true;
+  }
+
+  /** The tone before a reply; none for what is left alone. */
+  private static Optional<Signal> signal(Decision decision) {
+    return switch (decision.outcome()) {
+      case REFUSED -> Optional.of(Signal.NOT_ACCEPTED);
+      case IGNORED -> Optional.empty();
+      default -> Optional.of(decision.isAskedAgain() ? Signal.NOT_ACCEPTED : Signal.HEARD);
+    };
   }
 
   private void record(Decision decision, Optional<Recorded.Heard> heard) throws LogFault {

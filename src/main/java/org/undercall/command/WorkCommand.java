@@ -6,9 +6,13 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import org.undercall.BargeIn;
+import org.undercall.DeviceNotices;
 import org.undercall.Dialogue;
 import org.undercall.Ear;
 import org.undercall.LazyEar;
+import org.undercall.NoticingEar;
 import org.undercall.SoundEar;
 import org.undercall.Time;
 import org.undercall.Voice;
@@ -16,9 +20,11 @@ import org.undercall.Work;
 import org.undercall.adapter.microphone.Frames;
 import org.undercall.adapter.microphone.MicrophoneFrames;
 import org.undercall.adapter.microphone.SoundFault;
+import org.undercall.adapter.microphone.SteadyFrames;
 import org.undercall.adapter.microphone.WavFrames;
 import org.undercall.adapter.recogniser.ModelFault;
-import org.undercall.adapter.speaker.Voices;
+import org.undercall.adapter.recogniser.RecogniserMaker;
+import org.undercall.core.reply.Tell;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -43,6 +49,7 @@ public final class WorkCommand implements Callable<Integer> {
   @Mixin private ModelOption model;
   @Mixin private CalledOption called;
   @Mixin private BoardOptions boardOptions;
+  @Mixin private SpeakerOptions speaker;
 
   @Option(
       names = "--sound",
@@ -57,42 +64,75 @@ public final class WorkCommand implements Callable<Integer> {
   private String microphone;
 
   @Option(
-      names = "--voice",
-      paramLabel = "NAME",
-      defaultValue = "mary",
-      description = "mary, system, or none to print only (default: ${DEFAULT-VALUE}).")
-  private String voiceName;
+      names = "--barge-in",
+      negatable = true,
+      defaultValue = "true",
+      fallbackValue = "true",
+      description = "Fall silent when called to while speaking (default: yes).")
+  private boolean bargeIn;
+
+  private final CompletableFuture<RecogniserMaker> recognisers = new CompletableFuture<>();
 
   /** Made by the command line reader. */
   public WorkCommand() {}
 
   @Override
   public Integer call() throws Exception {
+    speaker.check();
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
     Dialogue dialogue = new Dialogue(out);
-    try (Frames frames = frames();
+    DeviceNotices notices = new DeviceNotices(dialogue::print, shown -> {});
+    try (Frames frames = frames(notices);
         BoardOptions.Opened board = boardOptions.open(out)) {
       LazyEar ear = LazyEar.start(() -> soundEar(frames, err));
       Time time = time(ear);
       try (Work work = options.open(out);
-          Voice spoken = Voices.spoken(voiceName, Voices.cacheFolder(), dialogue::print);
-          Voice voice = dialogue.of(spoken);
-          Ear printed = dialogue.of(board.of(called.of(ear, voice, time)))) {
-        return RehearseCommand.status(
-            work.run(printed, voice, time, options.remindAfter(), board.display()));
+          Voice spoken = speaker.open(dialogue::print);
+          Voice voice = dialogue.of(stoppable(spoken, frames, dialogue));
+          Ear printed =
+              dialogue.of(board.of(noticing(called.of(ear, voice, time), notices, voice)))) {
+        int status =
+            RehearseCommand.status(
+                work.run(printed, voice, time, options.remindAfter(), board.display()));
+        sayLost(frames, dialogue);
+        return status;
       }
     }
   }
 
-  private Frames frames() throws SoundFault {
+  private Frames frames(DeviceNotices notices) throws SoundFault {
+    Optional<String> named = Optional.ofNullable(microphone);
     return sound != null
         ? WavFrames.open(sound)
-        : MicrophoneFrames.open(Optional.ofNullable(microphone));
+        : SteadyFrames.open(() -> MicrophoneFrames.open(named), notices);
+  }
+
+  private Ear noticing(Ear ear, DeviceNotices notices, Voice voice) {
+    return sound == null ? new NoticingEar(ear, notices, voice) : ear;
   }
 
   private Ear soundEar(Frames frames, PrintWriter err) throws ModelFault {
-    return SoundEar.standard(frames, model.load(err));
+    RecogniserMaker maker = model.load(err);
+    recognisers.complete(maker);
+    return SoundEar.standard(frames, maker);
+  }
+
+  private Voice stoppable(Voice voice, Frames frames, Dialogue dialogue) {
+    if (!bargeIn || sound != null || !speaker.isAudible()) {
+      return voice;
+    }
+    return new BargeIn(
+            frames,
+            () -> Optional.ofNullable(recognisers.getNow(null)),
+            phrase -> dialogue.print("  stopped by  " + phrase))
+        .of(voice);
+  }
+
+  private static void sayLost(Frames frames, Dialogue dialogue) {
+    if (frames.droppedMillis() > 0) {
+      dialogue.print(Tell.soundLost(frames.droppedMillis()).text());
+    }
   }
 
   /** A file is heard faster than life: its own time counts. */

@@ -7,7 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -61,11 +63,16 @@ final class OwnVoice {
 
   /** Every different sentence, spoken by the program's voice. */
   static List<Sound> sentences() {
-    List<Sound> sounds = new ArrayList<>();
+    return List.copyOf(spoken().values());
+  }
+
+  /** The words of every different sentence, and their sound. */
+  static Map<String, Sound> spoken() {
+    Map<String, Sound> sounds = new LinkedHashMap<>();
     try (SpokenCache voice =
         new SpokenCache(MarySynthesiser.plain(Frames.RATE), CACHE, CACHE_BYTES)) {
       for (String sentence : said()) {
-        sounds.add(new Sound(voice.speak(sentence).samples()));
+        sounds.put(sentence, new Sound(voice.speak(sentence).samples()));
       }
     }
     return sounds;

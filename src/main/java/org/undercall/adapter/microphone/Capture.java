@@ -16,6 +16,7 @@ final class Capture implements Runnable {
   private final FrameMaker maker;
   private final byte[] block;
   private final ArrayBlockingQueue<Frame> ring;
+  private final AtomicLong pushedOut = new AtomicLong();
   private final AtomicLong dropped = new AtomicLong();
   private volatile boolean stopped;
   private volatile boolean lost;
@@ -53,13 +54,14 @@ final class Capture implements Runnable {
   private void put(Frame frame) {
     while (!ring.offer(frame)) {
       if (ring.poll() != null) {
-        dropped.incrementAndGet();
+        pushedOut.incrementAndGet();
       }
     }
   }
 
   /** The oldest frame; null if none came in time. */
   Frame take(long waitMillis) throws InterruptedException {
+    dropped.addAndGet(pushedOut.getAndSet(0));
     Frame frame = ring.poll();
     if (frame != null || lost || stopped) {
       return frame;
@@ -67,7 +69,9 @@ final class Capture implements Runnable {
     return ring.poll(waitMillis, TimeUnit.MILLISECONDS);
   }
 
+  /** Forgets what waits; what was pushed out before would have been forgotten as well. */
   void discardWaiting() {
+    pushedOut.set(0);
     ring.clear();
   }
 
@@ -79,6 +83,7 @@ final class Capture implements Runnable {
     return stopped;
   }
 
+  /** How many frames were lost before one that was taken. */
   long dropped() {
     return dropped.get();
   }

@@ -20,6 +20,11 @@ public final class Frame {
     return new Frame(firstSample, sound.clone());
   }
 
+  /** The same sound at a place so many samples later. */
+  Frame later(long samples) {
+    return samples == 0 ? this : new Frame(firstSample + samples, sound);
+  }
+
   /** How many samples of the source came before it, lost ones included. */
   public long firstSample() {
     return firstSample;

@@ -26,6 +26,14 @@ public interface Frames extends AutoCloseable {
   /** Forgets the sound that waits; a file has none. The next frame's place shows the gap. */
   default void discardWaiting() {}
 
+  /**
+   * How much sound was lost because nobody took it in time, in milliseconds. Sound that was
+   * forgotten on purpose does not count.
+   */
+  default long droppedMillis() {
+    return 0;
+  }
+
   @Override
   void close();
 }

@@ -77,9 +77,10 @@ public final class MicrophoneFrames implements Frames {
     capture.discardWaiting();
   }
 
-  /** How many frames were dropped because nobody took them in time. */
-  public long dropped() {
-    return capture.dropped();
+  /** {@inheritDoc} It is counted when the frames after the lost ones are taken. */
+  @Override
+  public long droppedMillis() {
+    return capture.dropped() * FRAME_SAMPLES * 1000 / RATE;
   }
 
   /** Stops; waits a second at most, since a sound system that hangs may never let go. */

@@ -56,6 +56,29 @@ public final class Pcm {
     return new Pcm((int) Math.round(rate * factor), samples);
   }
 
+  /** The same sound at another loudness. */
+  Pcm scaled(double factor) {
+    if (factor == 1) {
+      return this;
+    }
+    short[] scaled = new short[samples.length];
+    for (int i = 0; i < scaled.length; i++) {
+      long value = Math.round(samples[i] * factor);
+      scaled[i] = (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, value));
+    }
+    return new Pcm(rate, scaled);
+  }
+
+  /** This sound and after it another of the same rate. */
+  Pcm then(Pcm next) {
+    if (next.rate != rate) {
+      throw new IllegalArgumentException("found " + next.rate + " Hz, expected " + rate);
+    }
+    short[] both = Arrays.copyOf(samples, samples.length + next.samples.length);
+    System.arraycopy(next.samples, 0, both, samples.length, next.samples.length);
+    return new Pcm(rate, both);
+  }
+
   /** Samples a second. */
   public int rate() {
     return rate;

@@ -1,6 +1,8 @@
 package org.undercall.adapter.speaker;
 
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
+import org.undercall.Signal;
 import org.undercall.Voice;
 import org.undercall.adapter.speaker.SpeakerException.Fault;
 
@@ -16,20 +18,36 @@ public final class SpeakerVoice implements Voice {
   private static final int CHUNK_MILLIS = 20;
   private static final int EMPTY_WRITES = 20;
 
+  private static final long LINE_LIMIT_MILLIS = 2_500;
+
   private final Synthesiser synthesiser;
   private final SoundLine line;
+  private final SpeakerSettings settings;
   private final AtomicLong stops = new AtomicLong();
   private int openRate;
   private long resumedAfter;
 
   /** A voice on the default sound device. It closes the synthesiser when it is closed. */
   public SpeakerVoice(Synthesiser synthesiser) {
-    this(synthesiser, new JavaSoundLine());
+    this(synthesiser, SpeakerSettings.STANDARD);
+  }
+
+  /** A voice on the default sound device with these settings. */
+  public SpeakerVoice(Synthesiser synthesiser, SpeakerSettings settings) {
+    this(
+        new AdjustedSynthesiser(synthesiser, settings),
+        new GuardedLine(JavaSoundLine::new, LINE_LIMIT_MILLIS),
+        settings);
   }
 
   SpeakerVoice(Synthesiser synthesiser, SoundLine line) {
+    this(synthesiser, line, SpeakerSettings.STANDARD);
+  }
+
+  SpeakerVoice(Synthesiser synthesiser, SoundLine line, SpeakerSettings settings) {
     this.synthesiser = synthesiser;
     this.line = line;
+    this.settings = settings;
   }
 
   /**
@@ -41,18 +59,41 @@ public final class SpeakerVoice implements Voice {
   @Override
   public void say(String words) {
     long stopsBefore = stops.get();
-    for (String sentence : SpokenText.sentences(words)) {
-      if (stops.get() != stopsBefore) {
-        return;
+    try {
+      for (String sentence : SpokenText.sentences(words)) {
+        if (stops.get() != stopsBefore) {
+          return;
+        }
+        play(synthesiser.speak(sentence), stopsBefore);
       }
-      play(synthesiser.speak(sentence), stopsBefore);
-    }
-    if (openRate != 0 && stops.get() == stopsBefore) {
-      line.drain();
+      if (openRate != 0 && stops.get() == stopsBefore) {
+        line.drain();
+      }
+    } catch (SpeakerException e) {
+      giveUp(e);
+      throw e;
     }
   }
 
-  /** Falls silent at once: the rest of what is being said is not said. */
+  /** A tone goes right before words; on a device that is not open yet there is none. */
+  @Override
+  public void signal(Signal signal) {
+    Optional<Pcm> tone = openRate == 0 ? Optional.empty() : settings.tones().of(signal, openRate);
+    try {
+      tone.ifPresent(sound -> play(sound.scaled(settings.volume() / 100.0), stops.get()));
+    } catch (SpeakerException e) {
+      giveUp(e);
+    }
+  }
+
+  private void giveUp(SpeakerException why) {
+    if (why.fault() == Fault.DEVICE_GONE && openRate != 0) {
+      openRate = 0;
+      line.close();
+    }
+  }
+
+  @Override
   public void stop() {
     stops.incrementAndGet();
     line.silence();
@@ -98,8 +139,6 @@ public final class SpeakerVoice implements Voice {
       at += taken;
       empty = taken == 0 ? empty + 1 : 0;
       if (empty == EMPTY_WRITES && stops.get() == stopsBefore) {
-        openRate = 0;
-        line.close();
         throw new SpeakerException(Fault.DEVICE_GONE, "the sound device takes no more sound");
       }
     }

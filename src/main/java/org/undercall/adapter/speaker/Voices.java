@@ -54,14 +54,15 @@ public final class Voices {
   /**
    * A voice for the loudspeaker, for replies that are printed anyway; {@code none} stays silent.
    *
-   * @param trouble gets one line when the loudspeaker starts to fail
+   * @param trouble gets one line when the loudspeaker starts to fail, and one when it works again
    * @throws SpeakerException SPK-010 if there is no such voice
    */
-  public static Voice spoken(String name, Path cache, Consumer<String> trouble) {
+  public static Voice spoken(
+      String name, Path cache, SpeakerSettings settings, Consumer<String> trouble) {
     PrintVoice silent = new PrintVoice(words -> {});
     return name.equalsIgnoreCase("none")
         ? silent
-        : new SteadyVoice(new SpeakerVoice(synthesiser(name, cache)), silent, trouble);
+        : new SteadyVoice(new SpeakerVoice(synthesiser(name, cache), settings), silent, trouble);
   }
 
   private static Synthesiser uncached(String name) {

@@ -19,6 +19,7 @@ import org.undercall.adapter.microphone.MicrophoneFrames;
 import org.undercall.adapter.microphone.SoundFault;
 import org.undercall.adapter.microphone.WavFrames;
 import org.undercall.adapter.recogniser.SpeechModel;
+import org.undercall.adapter.speaker.SpeakerSettings;
 import org.undercall.adapter.speaker.Voices;
 import org.undercall.command.ModelOption;
 import picocli.CommandLine.Command;
@@ -89,7 +90,9 @@ public final class EarCommand implements Callable<Integer> {
     String voiceOrNone = quiet || sound != null ? "none" : voiceName;
     try (Frames frames = frames();
         SpeechModel loaded = model.load(err);
-        Voice voice = Voices.spoken(voiceOrNone, Voices.cacheFolder(), err::println);
+        Voice voice =
+            Voices.spoken(
+                voiceOrNone, Voices.cacheFolder(), SpeakerSettings.STANDARD, err::println);
         Ear ear = SoundEar.standard(frames, loaded)) {
       int tries = sound == null ? 2 : 1;
       verdict = new EarVerdict(new EarCheck(ear, asking(voice, ear), tries).run());

@@ -15,4 +15,10 @@ public record Decision(List<SessionEvent> events, Reply reply, Outcome outcome) 
   public Decision {
     events = List.copyOf(events);
   }
+
+  /** Whether the phrase was not understood and is asked for again. */
+  public boolean isAskedAgain() {
+    return outcome == Outcome.ASKED
+        && events.stream().anyMatch(e -> e instanceof SessionEvent.NotUnderstood);
+  }
 }

@@ -67,6 +67,7 @@ final class Table {
       CLOCK_JUMPED          cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset -
       SIDE_CHANGE           -    side side side side side side side side side side side -    -    -    -    -    side -
       END_OF_WORK           -    end  end  end  end  end  end  end  end  end  end  end  -    -    -    -    comp end  -
+      BE_QUIET              -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
       CANCEL_THAT           -    take take take take take take take undo take take take drop drop -    -    undo take -
       ATTENTION             -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
       UNCLEAR               ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    -

@@ -94,6 +94,8 @@ public enum IntentKind {
   SIDE_CHANGE,
   /** End the session, complete or not. */
   END_OF_WORK,
+  /** Fall silent. Listened for only while the program speaks; no decision is made about it. */
+  BE_QUIET,
   /** Take back what was recorded last, or drop what is being read back. */
   CANCEL_THAT,
   /** The technician turns to the program. Only an ear that must be called listens for it. */

@@ -176,6 +176,7 @@ final class PhraseTable {
         List.of("what is that in foot pounds", "what is that in newton meters"));
     table.put(
         IntentKind.WHY_THIS_VALUE, List.of("why this value", "where does this value come from"));
+    table.put(IntentKind.BE_QUIET, List.of("stop talking", "be quiet now", "quiet please"));
     table.put(IntentKind.NOTE, List.of("take a note", "make a note"));
     table.put(IntentKind.ATTENTION, List.of("attention please listen"));
   }

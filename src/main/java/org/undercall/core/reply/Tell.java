@@ -16,6 +16,34 @@ public final class Tell {
 
   private Tell() {}
 
+  /** The microphone went away. */
+  public static Reply microphoneGone() {
+    return Reply.of("The microphone is gone.", "I cannot hear you. The work is kept.");
+  }
+
+  /** The microphone gives sound again. */
+  public static Reply microphoneBack() {
+    return Reply.of("The microphone is back.");
+  }
+
+  /** The loudspeaker plays again. */
+  public static Reply speakerBack() {
+    return Reply.of("The speaker is back.");
+  }
+
+  /** Sound was lost on the way to the recogniser. */
+  public static Reply someSoundLost() {
+    return Reply.of("I missed some sound.", "If you said something, say it again.");
+  }
+
+  /** How much sound was lost. */
+  public static Reply soundLost(long millis) {
+    return Reply.of(
+        "Sound lost because the machine was too slow: "
+            + (millis + 999) / 1000
+            + (millis > 1000 ? " seconds." : " second."));
+  }
+
   /** A note may be spoken now. */
   public static Reply noteStarted() {
     return Reply.of("Speak your note.");

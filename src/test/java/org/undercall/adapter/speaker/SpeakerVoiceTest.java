@@ -1,6 +1,7 @@
 package org.undercall.adapter.speaker;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -8,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.undercall.Signal;
 import org.undercall.adapter.speaker.SpeakerException.Fault;
 
 class SpeakerVoiceTest {
@@ -70,6 +72,66 @@ class SpeakerVoiceTest {
   }
 
   @Nested
+  class Tone {
+    @Test
+    void aRefusalIsHeardBeforeTheWords() {
+      voice.say("one");
+      long before = line.written;
+      voice.signal(Signal.NOT_ACCEPTED);
+      assertEquals(290 * MILLI, line.written - before);
+      voice.signal(Signal.HEARD);
+      assertEquals(290 * MILLI, line.written - before);
+    }
+
+    @Test
+    void aLostDeviceIsNoFaultForATone() {
+      voice.say("one");
+      line.lost = true;
+      voice.signal(Signal.NOT_ACCEPTED);
+      line.lost = false;
+      voice.say("two");
+      assertEquals(3200 * MILLI, line.written);
+    }
+  }
+
+  @Nested
+  class Retry {
+    private final List<String> printed = new ArrayList<>();
+    private long now;
+    private final SteadyVoice steady =
+        new SteadyVoice(voice, new PrintVoice(w -> {}), printed::add, () -> now);
+
+    @Test
+    void whatWasMissedLastIsSaidWhenTheDeviceIsBackAndASecondHasPassed() {
+      line.absent = true;
+      steady.say("one");
+      steady.say("two");
+      line.absent = false;
+      now = 999;
+      assertFalse(steady.retry());
+      now = 1000;
+      assertTrue(steady.retry());
+      assertEquals("two", maker.asked.get(maker.asked.size() - 1));
+      assertFalse(steady.retry());
+      assertEquals(List.of("SPK-001 no sound device", "The speaker is back."), printed);
+    }
+
+    @Test
+    void aTryThatHangsIsNotRepeatedSoon() {
+      line.lost = true;
+      line.duringWrite = () -> now += 100;
+      steady.say("one");
+      long failed = now;
+      now = failed + 10 * failed - 1;
+      assertFalse(steady.retry());
+      assertEquals(1, line.calls.stream().filter("open 16000"::equals).count());
+      now++;
+      assertFalse(steady.retry());
+      assertEquals(2, line.calls.stream().filter("open 16000"::equals).count());
+    }
+  }
+
+  @Nested
   class Trouble {
     @Test
     void noDeviceIsACodedError() {
@@ -99,7 +161,8 @@ class SpeakerVoiceTest {
       steady.say("two");
       line.absent = false;
       steady.say("three");
-      assertEquals(List.of("SPK-001 no sound device", "one", "two"), printed);
+      assertEquals(
+          List.of("SPK-001 no sound device", "one", "two", "The speaker is back."), printed);
       assertEquals(1600 * MILLI, line.written);
     }
   }

@@ -167,7 +167,7 @@ class TableTest {
   }
 
   @Test
-  @DisplayName("listens somewhere for everything that the phrasebook can say")
+  @DisplayName("listens somewhere for all that the phrasebook can say but a call over the voice")
   void whatCanBeSaidIsHeardSomewhere() {
     Set<IntentKind> heard = EnumSet.noneOf(IntentKind.class);
     Arrays.stream(Phase.values()).map(Table::heard).forEach(heard::addAll);
@@ -175,6 +175,7 @@ class TableTest {
     Arrays.stream(IntentKind.values())
         .filter(kind -> !Phrasebook.wordings(kind).isEmpty())
         .filter(kind -> kind != IntentKind.ATTENTION)
+        .filter(kind -> kind != IntentKind.BE_QUIET)
         .forEach(spoken::add);
     assertEquals(spoken, heard);
   }
