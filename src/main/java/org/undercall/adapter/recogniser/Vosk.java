@@ -54,12 +54,30 @@ interface Vosk extends Library {
 
   void vosk_recognizer_free(Pointer recogniser);
 
+  /** Holds the library for good: unloading it while its threads exist ends the process. */
+  final class Loaded {
+    private static Vosk vosk;
+
+    private Loaded() {}
+
+    private static synchronized Vosk get() throws ModelFault {
+      if (vosk == null) {
+        vosk = found();
+      }
+      return vosk;
+    }
+  }
+
   /**
-   * Loads the library from the classpath and silences it.
+   * Loads the library from the classpath, once, and silences it.
    *
    * @throws ModelFault MOD-009 if there is none for this system
    */
   static Vosk load() throws ModelFault {
+    return Loaded.get();
+  }
+
+  private static Vosk found() throws ModelFault {
     try {
       String name = Platform.isWindows() ? windowsLibrary() : "vosk";
       Vosk vosk = Native.load(name, Vosk.class, Map.of(Library.OPTION_STRING_ENCODING, "UTF-8"));
