@@ -78,9 +78,16 @@ class SoundEarAttentionTest {
 
     @Test
     void afterWordsIsTheRecognisersToEnd() throws EndOfInput {
-      SoundEar ear = fakes.watching("a" + "-".repeat(100) + "b ", EndOfSpeech.byRecogniser());
+      SoundEar ear = fakes.watching("a" + "-".repeat(39) + "b ", EndOfSpeech.byRecogniser());
       assertEquals("a b", heard(ear, HOLD));
       assertEquals(1, fakes.made.size());
+    }
+
+    @Test
+    void thatIsLongEndsWordsThatTheRecogniserDoesNotEnd() throws EndOfInput {
+      SoundEar ear = fakes.watching("a" + "-".repeat(40) + "b ", EndOfSpeech.byRecogniser());
+      assertEquals("a", heard(ear, HOLD));
+      assertEquals("b", heard(ear, HOLD));
     }
 
     @Test

@@ -54,30 +54,31 @@ interface Vosk extends Library {
 
   void vosk_recognizer_free(Pointer recogniser);
 
-  /** Holds the library for good: unloading it while its threads exist ends the process. */
-  final class Loaded {
-    private static Vosk vosk;
-
-    private Loaded() {}
-
-    private static synchronized Vosk get() throws ModelFault {
-      if (vosk == null) {
-        vosk = found();
-      }
-      return vosk;
-    }
-  }
-
   /**
-   * Loads the library from the classpath, once, and silences it.
+   * The library from the classpath, silenced. It is loaded once and kept to the end: JNA unloads a
+   * library that nothing holds any more, and to unload this one can kill the process.
    *
    * @throws ModelFault MOD-009 if there is none for this system
    */
   static Vosk load() throws ModelFault {
-    return Loaded.get();
+    return Kept.library();
   }
 
-  private static Vosk found() throws ModelFault {
+  /** Keeps the library. */
+  final class Kept {
+    private static Vosk library;
+
+    private Kept() {}
+
+    private static synchronized Vosk library() throws ModelFault {
+      if (library == null) {
+        library = loaded();
+      }
+      return library;
+    }
+  }
+
+  private static Vosk loaded() throws ModelFault {
     try {
       String name = Platform.isWindows() ? windowsLibrary() : "vosk";
       Vosk vosk = Native.load(name, Vosk.class, Map.of(Library.OPTION_STRING_ENCODING, "UTF-8"));
