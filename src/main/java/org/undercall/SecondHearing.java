@@ -80,7 +80,7 @@ final class SecondHearing {
   }
 
   private static RecognisedPhrase sure(Meanings.Choice choice, List<Frame> sound) {
-    SoundQuality quality = SoundQuality.of(sound.stream().map(Frame::sound).toList());
+    SoundQuality quality = SoundQuality.of(sound);
     double confidence =
         new Certainty(quality.decibels(), quality.narrow())
             .confidence(choice, SessionLoop.LEAST_CONFIDENCE);

@@ -27,15 +27,16 @@ public record SoundQuality(double decibels, boolean narrow) {
   /**
    * The quality of a phrase with the sound before and after it.
    *
-   * @param frames 16 kHz, 16 bit, little end first, mono, about 30 ms each; at least one
+   * @param frames in order; at least one
    */
-  public static SoundQuality of(List<byte[]> frames) {
+  public static SoundQuality of(List<Frame> frames) {
     List<Double> levels = new ArrayList<>();
     double high = FLOOR;
-    for (byte[] frame : frames) {
-      double[] samples = samples(frame);
-      levels.add(decibels(samples));
-      high = Math.max(high, decibels(filtered(samples)));
+    for (Frame frame : frames) {
+      LevelMeter meter = new LevelMeter();
+      meter.add(frame);
+      levels.add(Math.max(FLOOR, meter.level().rms()));
+      high = Math.max(high, decibels(filtered(frame)));
     }
     Collections.sort(levels);
     double loudest = levels.get(levels.size() - 1);
@@ -45,14 +46,6 @@ public record SoundQuality(double decibels, boolean narrow) {
 
   private static double at(List<Double> sorted, double share) {
     return sorted.get((int) Math.round(share * (sorted.size() - 1)));
-  }
-
-  private static double[] samples(byte[] frame) {
-    double[] samples = new double[frame.length / 2];
-    for (int i = 0; i < samples.length; i++) {
-      samples[i] = (short) ((frame[2 * i] & 0xff) | frame[2 * i + 1] << 8) / 32_768.0;
-    }
-    return samples;
   }
 
   private static double decibels(double[] samples) {
@@ -65,11 +58,11 @@ public record SoundQuality(double decibels, boolean narrow) {
   }
 
   /** The high part, without the ends that the filter does not reach. */
-  private static double[] filtered(double[] samples) {
-    double[] high = new double[Math.max(0, samples.length - TAPS + 1)];
+  private static double[] filtered(Frame frame) {
+    double[] high = new double[Math.max(0, frame.samples() - TAPS + 1)];
     for (int i = 0; i < high.length; i++) {
       for (int tap = 0; tap < TAPS; tap++) {
-        high[i] += HIGH_PASS[tap] * samples[i + tap];
+        high[i] += HIGH_PASS[tap] * frame.sample(i + tap) / 32_768;
       }
     }
     return high;

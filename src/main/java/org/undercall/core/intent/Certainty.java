@@ -7,7 +7,7 @@ package org.undercall.core.intent;
  * what is heard as another value becomes rare, and is asked again instead.
  *
  * @param decibels how far the speech stands above the noise
- * @param narrow whether the sound holds nothing above 4 kHz, as over some headsets
+ * @param narrow whether the sound holds next to nothing above 4.5 kHz, as over some headsets
  */
 public record Certainty(double decibels, boolean narrow) {
   private static final double QUIET = 30;

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 class SoundQualityTest {
   /** Half a second of a quiet tone, then half a second of a loud one. */
   private static SoundQuality of(double hertz, double quiet, double loud) {
-    List<byte[]> frames = new ArrayList<>();
+    List<Frame> frames = new ArrayList<>();
     for (int frame = 0; frame < 32; frame++) {
       double peak = frame < 16 ? quiet : loud;
       byte[] sound = new byte[Frames.FRAME_BYTES];
@@ -22,7 +22,7 @@ class SoundQualityTest {
         sound[2 * i] = (byte) sample;
         sound[2 * i + 1] = (byte) (sample >> 8);
       }
-      frames.add(sound);
+      frames.add(Frame.of((long) frame * Frames.FRAME_SAMPLES, sound));
     }
     return SoundQuality.of(frames);
   }
@@ -45,6 +45,6 @@ class SoundQualityTest {
   @Test
   @DisplayName("of digital silence is no distance at all")
   void silence() {
-    assertEquals(0, SoundQuality.of(List.of(new byte[960])).decibels());
+    assertEquals(0, SoundQuality.of(List.of(Frame.of(0, new byte[Frames.FRAME_BYTES]))).decibels());
   }
 }
