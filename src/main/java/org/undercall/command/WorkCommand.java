@@ -24,6 +24,7 @@ import org.undercall.adapter.microphone.SteadyFrames;
 import org.undercall.adapter.microphone.WavFrames;
 import org.undercall.adapter.recogniser.ModelFault;
 import org.undercall.adapter.recogniser.RecogniserMaker;
+import org.undercall.command.desk.Chosen;
 import org.undercall.core.reply.Tell;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -81,13 +82,14 @@ public final class WorkCommand implements Callable<Integer> {
     speaker.check();
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
+    Chosen chosen = options.choose(out);
     Dialogue dialogue = new Dialogue(out);
     DeviceNotices notices = new DeviceNotices(dialogue::print, shown -> {});
     try (Frames frames = frames(notices);
         BoardOptions.Opened board = boardOptions.open(out)) {
       LazyEar ear = LazyEar.start(() -> soundEar(frames, err));
       Time time = time(ear);
-      try (Work work = options.open(out);
+      try (Work work = options.open(chosen, out);
           Voice spoken = speaker.open(dialogue::print);
           Voice voice = dialogue.of(stoppable(spoken, frames, dialogue));
           Ear printed =
