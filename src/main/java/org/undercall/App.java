@@ -13,6 +13,7 @@ import org.undercall.command.ReviewCommand;
 import org.undercall.command.SayCommand;
 import org.undercall.command.WorkCommand;
 import org.undercall.command.desk.FrontPage;
+import org.undercall.command.doctor.DoctorCommand;
 import org.undercall.command.ear.EarCommand;
 import org.undercall.command.figure.FigureCommand;
 import picocli.CommandLine;
@@ -41,7 +42,8 @@ import picocli.CommandLine.Spec;
       ListenCommand.class,
       MicrophonesCommand.class,
       EarCommand.class,
-      PrepareCommand.class
+      PrepareCommand.class,
+      DoctorCommand.class
     })
 public final class App implements Runnable {
   private static final Pattern CODED = Pattern.compile("[A-Z]{3}-\\d{3} .*", Pattern.DOTALL);
