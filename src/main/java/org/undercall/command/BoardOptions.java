@@ -2,10 +2,12 @@ package org.undercall.command;
 
 import java.io.PrintWriter;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.undercall.BoardLink;
 import org.undercall.Display;
 import org.undercall.Ear;
 import org.undercall.adapter.board.BoardFault;
+import org.undercall.core.board.DeviceNews;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -60,6 +62,11 @@ public final class BoardOptions {
     /** The ear, with the board's presses if there is one. */
     Ear of(Ear ear) {
       return link.map(l -> l.of(ear)).orElse(ear);
+    }
+
+    /** Where news of the devices are shown. */
+    Consumer<DeviceNews> devices() {
+      return news -> link.ifPresent(l -> l.told(news));
     }
 
     /** Where the session is shown. */

@@ -150,7 +150,7 @@ class ChecksTest {
       if (broken) {
         throw new SpeakerException(SpeakerException.Fault.MARY_FAILED, "a fake");
       }
-      return Pcm.ofBytes(8_000, new byte[8_000], 0, 8_000);
+      return Pcm.of(8_000, new short[4_000]);
     }
   }
 
