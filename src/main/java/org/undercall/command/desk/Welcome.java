@@ -23,10 +23,10 @@ public final class Welcome {
           "HEIGHT    shown it, its value is not read out: \"wheels carry the car\", then the",
           "          read-back: \"left side at ride height\". Moving the jack cancels it.",
           "STOP      \"stop talking\" hushes it, \"hold the work\" pauses, \"end of work\" ends.",
-          "          Ctrl-C ends it too: nothing is lost, the next start goes on from there.",
+          "          Ctrl-C ends it too: nothing is lost, the next start goes on there.",
           "LOG       A folder for each session under sessions/, here. See it with:",
           "            undercall review last",
-          "BEFORE    undercall doctor        is everything there: microphone, speaker, disk?",
+          "BEFORE    undercall doctor        is everything there: sound, model, disk?",
           "YOU WORK  undercall ear           does it understand you?",
           "          undercall rehearse      the same job with typed phrases",
           "          undercall work          the job");

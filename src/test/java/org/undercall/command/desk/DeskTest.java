@@ -137,7 +137,7 @@ class DeskTest {
     OpenSessions.Open left = OpenSessions.in(sessions()).newest().orElseThrow();
     assertEquals(
         List.of(
-            "  7  Lateral link, short demonstration" + " ".repeat(32) + "2 hours ago",
+            "  7  Lateral link, short demonstration" + " ".repeat(31) + "2 hours ago",
             "     14 of 15 open, at step 2, left: Look at the boot of the joint",
             "     " + open.name()),
         OfferText.of(7, left, left.last().plusHours(2).plusMinutes(59)));
