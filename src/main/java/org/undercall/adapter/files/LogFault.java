@@ -17,7 +17,8 @@ public final class LogFault extends Exception {
     CANNOT_CREATE("LOG-009", "The session folder cannot be created."),
     NO_SUCH_SESSION("LOG-010", "There is no such session."),
     OTHER_PROCEDURE("LOG-011", "The kept procedure file is not the one the session began with."),
-    NOT_STARTED("LOG-012", "The log does not begin with the start of a session.");
+    NOT_STARTED("LOG-012", "The log does not begin with the start of a session."),
+    COMPLETE("LOG-013", "The session is complete, so there is nothing to take up.");
 
     private final String id;
     private final String sentence;
@@ -43,6 +44,12 @@ public final class LogFault extends Exception {
   LogFault(Code code, String place, String found, String expected) {
     super(code.id() + " " + place + ": found " + found + ", expected " + expected);
     this.code = code;
+  }
+
+  /** A session that was to be taken up is complete. */
+  public static LogFault complete(String session) {
+    return new LogFault(
+        Code.COMPLETE, "session " + session, "a complete session", "one with open steps");
   }
 
   /** What is wrong. */

@@ -26,6 +26,11 @@ public final class Tell {
     return Reply.of("The microphone is back.");
   }
 
+  /** The loudspeaker went away; this can only be shown. */
+  public static Reply speakerGone() {
+    return Reply.of("The speaker is gone.", "Replies are only shown.");
+  }
+
   /** The loudspeaker plays again. */
   public static Reply speakerBack() {
     return Reply.of("The speaker is back.");
