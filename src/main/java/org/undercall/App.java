@@ -11,6 +11,7 @@ import org.undercall.command.RehearseCommand;
 import org.undercall.command.ReviewCommand;
 import org.undercall.command.SayCommand;
 import org.undercall.command.WorkCommand;
+import org.undercall.command.clips.ClipsCommand;
 import org.undercall.command.ear.EarCommand;
 import org.undercall.command.figure.FigureCommand;
 import picocli.CommandLine;
@@ -33,6 +34,7 @@ import picocli.CommandLine.Spec;
       WorkCommand.class,
       RehearseCommand.class,
       ReviewCommand.class,
+      ClipsCommand.class,
       CheckCommand.class,
       FigureCommand.class,
       SayCommand.class,

@@ -50,6 +50,7 @@ public final class WorkCommand implements Callable<Integer> {
   @Mixin private CalledOption called;
   @Mixin private BoardOptions boardOptions;
   @Mixin private SpeakerOptions speaker;
+  @Mixin private ClipOptions clips;
 
   @Option(
       names = "--sound",
@@ -92,6 +93,7 @@ public final class WorkCommand implements Callable<Integer> {
           Voice voice = dialogue.of(stoppable(spoken, frames, dialogue));
           Ear printed =
               dialogue.of(board.of(noticing(called.of(ear, voice, time), notices, voice)))) {
+        clips.apply(work, dialogue::print);
         int status =
             RehearseCommand.status(
                 work.run(printed, voice, time, options.remindAfter(), board.display()));
