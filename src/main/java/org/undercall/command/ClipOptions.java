@@ -47,6 +47,11 @@ public final class ClipOptions {
     settings().ifPresent(s -> work.keep(new ClipWriter(work.folder().clips(), s, problems)));
   }
 
+  /** Loads what the first clip needs. */
+  void prepare() {
+    settings().ifPresent(s -> s.format().prepare());
+  }
+
   private Optional<ClipWriter.Settings> settings() {
     return switch (format) {
       case NONE -> Optional.empty();

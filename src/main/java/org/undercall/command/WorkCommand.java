@@ -115,6 +115,7 @@ public final class WorkCommand implements Callable<Integer> {
   }
 
   private Ear soundEar(Frames frames, PrintWriter err) throws ModelFault {
+    clips.prepare();
     RecogniserMaker maker = model.load(err);
     recognisers.complete(maker);
     return SoundEar.standard(frames, maker);

@@ -31,6 +31,15 @@ public enum ClipFormat {
    */
   abstract byte[] encode(byte[] sound) throws IOException;
 
+  /** Loads what the first clip needs, so that its reply does not wait for it. */
+  public void prepare() {
+    try {
+      encode(new byte[RATE]);
+    } catch (IOException e) {
+      // The first clip will tell.
+    }
+  }
+
   /** The ending of the file's name, without the dot. */
   String ending() {
     return name().toLowerCase(Locale.ROOT);
