@@ -20,10 +20,19 @@ import org.undercall.core.event.Clip;
 public final class ClipWriter implements Clips {
   private static final String PART = ".part";
 
+  /** What clips leave free for the log, in bytes: ten thousand decisions and more. */
+  static final long SPARE = 10_000_000;
+
   private final Path folder;
   private final Settings settings;
   private final Consumer<String> problems;
+  private final Space space;
   private boolean told;
+
+  /** How many bytes are free where a folder is. */
+  interface Space {
+    long free(Path folder) throws IOException;
+  }
 
   /**
    * What to keep.
@@ -43,9 +52,14 @@ public final class ClipWriter implements Clips {
    * @param problems takes a line with a code if clips cannot be written
    */
   public ClipWriter(Path folder, Settings settings, Consumer<String> problems) {
+    this(folder, settings, problems, where -> Files.getFileStore(where).getUsableSpace());
+  }
+
+  ClipWriter(Path folder, Settings settings, Consumer<String> problems, Space space) {
     this.folder = folder;
     this.settings = settings;
     this.problems = problems;
+    this.space = space;
   }
 
   @Override
@@ -56,6 +70,9 @@ public final class ClipWriter implements Clips {
     try {
       byte[] bytes = format.encode(sound);
       Files.createDirectories(folder);
+      if (space.free(folder) < SPARE + bytes.length) {
+        throw new IOException("a disk nearly full; what is left is for the log");
+      }
       write(part, bytes);
       Files.move(
           part,

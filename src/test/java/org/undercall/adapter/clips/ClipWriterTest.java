@@ -71,6 +71,18 @@ class ClipWriterTest {
   }
 
   @Test
+  @DisplayName("leaves the last ten megabytes of the disk to the log")
+  void nearlyFull() {
+    long[] free = {ClipWriter.SPARE + 32_043};
+    ClipWriter.Settings settings = new ClipWriter.Settings(ClipFormat.WAV, false);
+    ClipWriter writer = new ClipWriter(folder(), settings, told::add, where -> free[0]);
+    assertEquals(Optional.empty(), writer.keep(1, SOUND));
+    assertTrue(told.get(0).contains("a disk nearly full"), told.get(0));
+    free[0]++;
+    assertTrue(writer.keep(2, SOUND).isPresent());
+  }
+
+  @Test
   @DisplayName("leaves no part of a clip that could not be put in its place")
   void noPart() throws Exception {
     Files.createDirectories(folder().resolve("000001.flac").resolve("in the way"));
