@@ -12,6 +12,7 @@ import org.undercall.command.RehearseCommand;
 import org.undercall.command.ReviewCommand;
 import org.undercall.command.SayCommand;
 import org.undercall.command.WorkCommand;
+import org.undercall.command.clips.ClipsCommand;
 import org.undercall.command.desk.FrontPage;
 import org.undercall.command.doctor.DoctorCommand;
 import org.undercall.command.ear.EarCommand;
@@ -36,6 +37,7 @@ import picocli.CommandLine.Spec;
       WorkCommand.class,
       RehearseCommand.class,
       ReviewCommand.class,
+      ClipsCommand.class,
       CheckCommand.class,
       FigureCommand.class,
       SayCommand.class,

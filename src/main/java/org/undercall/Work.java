@@ -97,6 +97,11 @@ public final class Work implements AutoCloseable {
     return session.dropped();
   }
 
+  /** Keeps the sound of phrases there; without this call it is not kept. */
+  public void keep(Clips clips) {
+    session.keep(clips);
+  }
+
   /** Works until the session or the input ends. */
   public Session run(Ear ear, Voice voice, Time time) throws LogFault {
     return run(ear, voice, time, SessionLoop.REMIND_AFTER, Display.NONE);

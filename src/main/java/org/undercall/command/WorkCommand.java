@@ -51,6 +51,7 @@ public final class WorkCommand implements Callable<Integer> {
   @Mixin private CalledOption called;
   @Mixin private BoardOptions boardOptions;
   @Mixin private SpeakerOptions speaker;
+  @Mixin private ClipOptions clips;
 
   @Option(
       names = "--sound",
@@ -99,6 +100,7 @@ public final class WorkCommand implements Callable<Integer> {
           Voice voice = dialogue.of(stoppable(spoken, frames, dialogue));
           Ear printed =
               dialogue.of(board.of(noticing(called.of(ear, voice, time), notices, voice)))) {
+        clips.apply(work, dialogue::print);
         int status =
             RehearseCommand.status(
                 work.run(printed, voice, time, options.remindAfter(), board.display()));
@@ -120,6 +122,7 @@ public final class WorkCommand implements Callable<Integer> {
   }
 
   private Ear soundEar(Frames frames, PrintWriter err) throws ModelFault {
+    clips.prepare();
     RecogniserMaker maker = model.load(err);
     recognisers.complete(maker);
     return SoundEar.standard(frames, maker);

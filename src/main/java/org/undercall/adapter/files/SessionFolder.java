@@ -27,6 +27,7 @@ public record SessionFolder(Path path) {
 
   private static final String LOG = "log.jsonl";
   private static final String PROCEDURE = "procedure.json";
+  private static final String CLIPS = "clips";
   private static final DateTimeFormatter STAMP =
       DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmmss", Locale.ROOT);
   private static final int LONGEST_NAME = 60;
@@ -138,6 +139,11 @@ public record SessionFolder(Path path) {
   /** The log of the session. */
   public Path log() {
     return path.resolve(LOG);
+  }
+
+  /** The folder of sound clips, which may be absent. */
+  public Path clips() {
+    return path.resolve(CLIPS);
   }
 
   /** The copy of the procedure file. */

@@ -68,7 +68,8 @@ public final class ReviewJson {
             n ->
                 timed(notes, n)
                     .put("step", n.event().step().toString())
-                    .put("text", n.event().text()));
+                    .put("text", n.event().text())
+                    .put("checked", false));
     ArrayNode handOvers = root.putArray("handedOver");
     remarks
         .handOvers()
@@ -90,10 +91,13 @@ public final class ReviewJson {
     refusal.step().ifPresent(step -> node.put("step", step.toString()));
     node.put("what", ReviewWords.refusal(refusal.event()));
     refusal.heard().ifPresent(heard -> node.put("heard", heard));
+    refusal.clip().ifPresent(clip -> node.put("clip", clip));
   }
 
   static ObjectNode timed(ArrayNode list, Review.Timed<?> timed) {
-    return list.addObject().put("at", time(timed.at()));
+    ObjectNode node = list.addObject().put("at", time(timed.at()));
+    timed.clip().ifPresent(clip -> node.put("clip", clip));
+    return node;
   }
 
   static void span(ObjectNode node, String name, Span span) {

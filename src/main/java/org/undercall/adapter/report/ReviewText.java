@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.StepReview;
@@ -58,7 +59,12 @@ public final class ReviewText {
     section(
         "Notes, as heard, unchecked",
         remarks.notes(),
-        n -> time(n.at()) + ReviewWords.step(n.event().step()) + ": " + n.event().text());
+        n ->
+            time(n.at())
+                + ReviewWords.step(n.event().step())
+                + ": "
+                + n.event().text()
+                + clip(n.clip()));
     section(
         "Handed over, still to be done",
         remarks.handOvers(),
@@ -81,7 +87,16 @@ public final class ReviewText {
   static String refusal(Review.Refusal refusal) {
     String step = refusal.step().map(s -> ReviewWords.step(s) + ": ").orElse("");
     String heard = refusal.heard().map(h -> " (heard: " + h + ")").orElse("");
-    return time(refusal.at()) + step + ReviewWords.refusal(refusal.event()) + heard;
+    return time(refusal.at())
+        + step
+        + ReviewWords.refusal(refusal.event())
+        + heard
+        + clip(refusal.clip());
+  }
+
+  /** Where to hear it; nothing if there is no sound. */
+  static String clip(Optional<String> file) {
+    return file.map(name -> " [clip " + name + "]").orElse("");
   }
 
   private <T> void section(String heading, List<T> items, Function<T, String> text) {

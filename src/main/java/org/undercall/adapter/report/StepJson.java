@@ -65,6 +65,7 @@ final class StepJson {
     node.put("kind", torque ? "torque" : "angle");
     node.put("specification", ReviewWords.specification(stage));
     stage.called().ifPresent(called -> node.put("called", called));
+    stage.clip().ifPresent(clip -> node.put("clip", clip));
     stage.deviation().ifPresent(deviation -> node.put("deviation", deviation));
     node.put("within", stage.within());
     stage.closed().ifPresent(at -> node.put("closed", ReviewJson.time(at)));

@@ -54,9 +54,9 @@ public final class Tell {
     return Reply.of("Speak your note.");
   }
 
-  /** A note was kept. */
+  /** A note was kept; nobody has checked its words. */
   public static Reply noteKept() {
-    return Reply.of("Note kept.");
+    return Reply.of("Note kept, unchecked.");
   }
 
   /** The work is held. */

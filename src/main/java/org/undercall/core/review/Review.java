@@ -66,12 +66,27 @@ public record Review(
    * @param step the step it is about, else the step at hand
    * @param event why
    * @param heard the words; empty if none were heard
+   * @param clip the file with their sound, as the log names it; empty if there is none
    */
   public record Refusal(
-      OffsetDateTime at, Optional<StepRef> step, SessionEvent event, Optional<String> heard) {}
+      OffsetDateTime at,
+      Optional<StepRef> step,
+      SessionEvent event,
+      Optional<String> heard,
+      Optional<String> clip) {}
 
-  /** An event and when it was recorded. */
-  public record Timed<E extends SessionEvent>(OffsetDateTime at, E event) {}
+  /**
+   * An event and when it was recorded.
+   *
+   * @param clip the file with the sound of what it says, as the log names it; empty if there is
+   *     none
+   */
+  public record Timed<E extends SessionEvent>(OffsetDateTime at, E event, Optional<String> clip) {
+    /** Without sound. */
+    public Timed(OffsetDateTime at, E event) {
+      this(at, event, Optional.empty());
+    }
+  }
 
   /**
    * The times of the whole session. They add up with the time between steps.

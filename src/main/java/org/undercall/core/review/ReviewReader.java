@@ -19,6 +19,7 @@ final class ReviewReader {
   private final List<StepRef> unknown = new ArrayList<>();
   private final RemarkReader remarks = new RemarkReader();
   private final LoadTrace loads = new LoadTrace();
+  private final ClipTrace clips = new ClipTrace();
   private Recorded before;
   private StepTrace.Reading now;
   private Optional<StepRef> atHand = Optional.empty();
@@ -34,13 +35,15 @@ final class ReviewReader {
     this.walk = walk;
     this.first = first;
     this.before = first;
-    this.now = new StepTrace.Reading(first.at().wall(), 0, 0);
+    this.now = new StepTrace.Reading(first.at().wall(), 0, 0, Optional.empty());
     walk.places().forEach(place -> steps.put(place.ref(), new StepTrace(place)));
   }
 
   void read(Recorded decision) {
     pass(decision);
+    clips.read(decision);
     for (SessionEvent event : decision.events()) {
+      now = now.with(clips.of(event));
       readTalk(event);
       loads.read(event, now.at());
       StepEvents.stepOf(event).ifPresent(ref -> readStep(ref, event));
@@ -60,7 +63,10 @@ final class ReviewReader {
     long millis = gap ? Math.max(0, wall) : steady;
     now =
         new StepTrace.Reading(
-            decision.at().wall(), now.millis() + millis, now.gaps() + (gap ? 1 : 0));
+            decision.at().wall(),
+            now.millis() + millis,
+            now.gaps() + (gap ? 1 : 0),
+            Optional.empty());
     boolean stopped = gap || holding || !briefed || ended.isPresent();
     away += gap ? millis : 0;
     held += holding && !gap ? millis : 0;
