@@ -13,6 +13,9 @@ import org.undercall.command.SayCommand;
 import org.undercall.command.WorkCommand;
 import org.undercall.command.ear.EarCommand;
 import org.undercall.command.figure.FigureCommand;
+import org.undercall.command.proof.KeyCommand;
+import org.undercall.command.proof.SignCommand;
+import org.undercall.command.proof.VerifyCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -33,6 +36,9 @@ import picocli.CommandLine.Spec;
       WorkCommand.class,
       RehearseCommand.class,
       ReviewCommand.class,
+      VerifyCommand.class,
+      SignCommand.class,
+      KeyCommand.class,
       CheckCommand.class,
       FigureCommand.class,
       SayCommand.class,
