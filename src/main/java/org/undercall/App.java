@@ -17,6 +17,9 @@ import org.undercall.command.desk.FrontPage;
 import org.undercall.command.doctor.DoctorCommand;
 import org.undercall.command.ear.EarCommand;
 import org.undercall.command.figure.FigureCommand;
+import org.undercall.command.proof.KeyCommand;
+import org.undercall.command.proof.SignCommand;
+import org.undercall.command.proof.VerifyCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -38,6 +41,9 @@ import picocli.CommandLine.Spec;
       RehearseCommand.class,
       ReviewCommand.class,
       ClipsCommand.class,
+      VerifyCommand.class,
+      SignCommand.class,
+      KeyCommand.class,
       CheckCommand.class,
       FigureCommand.class,
       SayCommand.class,

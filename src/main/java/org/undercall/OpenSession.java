@@ -59,8 +59,14 @@ final class OpenSession implements AutoCloseable {
   static OpenSession takeUp(SessionFolder folder, Procedure procedure) throws LogFault {
     SessionLogFile log = SessionLogFile.open(folder.log());
     Session session = replay(procedure, log.decisions());
+    Duration away = away(log.decisions());
     return new OpenSession(
-        folder, log, session, Decider.takeUp(session, VERSION, away(log.decisions())));
+        folder, log, session, Decider.takeUp(session, VERSION, away, doubted(log)));
+  }
+
+  private static Optional<SessionEvent.LogDoubted> doubted(SessionLogFile log) {
+    Optional<Integer> gone = log.gone() > 0 ? Optional.of(log.gone()) : Optional.empty();
+    return log.trouble().map(trouble -> new SessionEvent.LogDoubted(trouble, gone));
   }
 
   private static Duration away(List<Recorded> decisions) {
@@ -89,6 +95,11 @@ final class OpenSession implements AutoCloseable {
   /** Where to keep the sound of phrases. */
   void keep(Clips sounds) {
     clips = sounds;
+  }
+
+  /** Why the sum file could not be written last; empty if it is up to date. */
+  Optional<String> sumTrouble() {
+    return log.sumTrouble();
   }
 
   /** Runs the loop with these ports until the session or the input ends. */

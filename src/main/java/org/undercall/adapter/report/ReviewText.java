@@ -55,6 +55,10 @@ public final class ReviewText {
   private void remarks() {
     Review.Remarks remarks = review.remarks();
     section("Load condition", remarks.loads(), n -> time(n.at()) + ReviewWords.load(n.event()));
+    section("Torque wrenches", review.head().tools(), ToolWords::of);
+    if (!review.head().tools().isEmpty()) {
+      lines.add(1, ToolWords.NOT_NAMED);
+    }
     section("Refused", remarks.refusals(), ReviewText::refusal);
     section(
         "Notes, as heard, unchecked",
@@ -82,6 +86,10 @@ public final class ReviewText {
         "Named in the log, not in the procedure",
         review.ending().unknownSteps(),
         ReviewWords::step);
+    section(
+        "The log was not whole",
+        review.ending().losses(),
+        l -> time(l.at()) + ReviewWords.loss(l.event()));
   }
 
   static String refusal(Review.Refusal refusal) {
@@ -124,6 +132,9 @@ public final class ReviewText {
       return;
     }
     lines.add(1, open + " of " + review.steps().size() + " steps open.");
+    if (!review.ending().losses().isEmpty()) {
+      lines.add(1, "Something of the log is lost, and what it said is not known.");
+    }
     if (!review.ending().ended()) {
       lines.add(1, "The session was not ended.");
     } else if (!review.ending().saidComplete()) {

@@ -20,6 +20,7 @@ final class ReviewReader {
   private final RemarkReader remarks = new RemarkReader();
   private final LoadTrace loads = new LoadTrace();
   private final ClipTrace clips = new ClipTrace();
+  private final List<Review.Timed<SessionEvent.LogDoubted>> losses = new ArrayList<>();
   private Recorded before;
   private StepTrace.Reading now;
   private Optional<StepRef> atHand = Optional.empty();
@@ -99,6 +100,8 @@ final class ReviewReader {
       holding = false;
     } else if (isRestart(event)) {
       ended = Optional.empty();
+    } else if (event instanceof SessionEvent.LogDoubted e) {
+      losses.add(new Review.Timed<>(now.at(), e));
     }
   }
 
@@ -120,7 +123,7 @@ final class ReviewReader {
     }
   }
 
-  Review review() {
+  Review review(List<ToolState> tools) {
     Review.Totals totals =
         new Review.Totals(
             new Span(Duration.ofMillis(now.millis()), now.gaps() > 0),
@@ -129,10 +132,10 @@ final class ReviewReader {
             Duration.ofMillis(away),
             remarks.notUnderstood());
     return new Review(
-        new Review.Head(walk.procedure().about(), version, first.at().wall(), now.at()),
+        new Review.Head(walk.procedure().about(), version, first.at().wall(), now.at(), tools),
         steps.values().stream().map(trace -> trace.review(now)).toList(),
         remarks.remarks(loads.notes()),
         totals,
-        new Review.Ending(ended.isPresent(), ended.orElse(false), unknown));
+        new Review.Ending(ended.isPresent(), ended.orElse(false), unknown, losses));
   }
 }
