@@ -8,6 +8,7 @@ import org.undercall.command.ListenCommand;
 import org.undercall.command.MicrophonesCommand;
 import org.undercall.command.PrepareCommand;
 import org.undercall.command.RehearseCommand;
+import org.undercall.command.ReportCommand;
 import org.undercall.command.ReviewCommand;
 import org.undercall.command.SayCommand;
 import org.undercall.command.WorkCommand;
@@ -33,6 +34,7 @@ import picocli.CommandLine.Spec;
       WorkCommand.class,
       RehearseCommand.class,
       ReviewCommand.class,
+      ReportCommand.class,
       CheckCommand.class,
       FigureCommand.class,
       SayCommand.class,
