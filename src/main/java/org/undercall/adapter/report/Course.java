@@ -33,7 +33,7 @@ record Course(List<Bar> bars, List<Mark> marks) {
     LOAD("L", "load condition confirmed"),
     UNLOADED("X", "load confirmations cancelled"),
     TIMER("T", "timer or clock"),
-    NOTE("N", "note"),
+    NOTE("N", "note, or height noted"),
     CLOSED("C", "step closed");
 
     private final String letter;

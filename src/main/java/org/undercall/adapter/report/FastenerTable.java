@@ -17,17 +17,17 @@ import org.undercall.core.term.LoadCondition;
 final class FastenerTable {
   private static final List<String> COLUMNS =
       List.of(
-          "Side, step|13",
-          "Fastener|12",
+          "Side, step|12",
+          "Fastener|11",
           "Head marking|7",
-          "New hardware|8",
+          "New hardware|9",
           "Load condition, how confirmed|12",
           "Stage|6",
           "Specified|9",
           "Dialled setting|8",
           "Called|8",
           "When|7",
-          "Tool and calibration|10");
+          "Tool and calibration|11");
 
   private static final String TOOLS =
       "Tools: the log does not name the wrench. Shown is the first wrench that the procedure lists"
@@ -69,7 +69,7 @@ final class FastenerTable {
       m.leaf("td", cell, "rowspan", rows);
     }
     if (stages.isEmpty()) {
-      String unknown = "depends on the head marking, which was not read";
+      String unknown = "depends on the head marking";
       m.leaf("td", unknown, "colspan", "6").close();
     }
     for (int i = 0; i < stages.size(); i++) {
@@ -98,23 +98,28 @@ final class FastenerTable {
         tightened
             .marking()
             .map(Object::toString)
-            .orElse(fastener.dependsOnMarking() ? "NOT READ" : "not asked for");
+            .orElse(fastener.dependsOnMarking() ? lacking(step, "NOT READ") : "not asked for");
     String hardware =
         tightened
             .newHardware()
             .map(at -> "confirmed " + labels.time(at))
-            .orElse(fastener.part().oneTimeUse() ? "NOT CONFIRMED" : "not required");
-    return List.of(what, marking, hardware, load(fastener, tightened));
+            .orElse(fastener.part().oneTimeUse() ? lacking(step, "NOT CONFIRMED") : "not required");
+    return List.of(what, marking, hardware, load(fastener, step));
   }
 
-  private String load(Fastener fastener, StepReview.Tightened tightened) {
+  /** What is not there is a lack only in a step that was closed without it. */
+  private static String lacking(StepReview step, String lack) {
+    return step.state() == StepReview.State.CLOSED ? lack : "not yet";
+  }
+
+  private String load(Fastener fastener, StepReview step) {
     if (fastener.needs() == LoadCondition.ANY) {
       return "none required";
     }
-    return tightened
+    return step.tightened()
         .load()
         .map(load -> ReviewWords.confirmed(load.event()) + ", " + labels.time(load.at()))
-        .orElse(ReviewWords.plain(fastener.needs()) + " NOT CONFIRMED");
+        .orElse(ReviewWords.plain(fastener.needs()) + " " + lacking(step, "NOT CONFIRMED"));
   }
 
   private void stage(Markup m, int number, StepReview.StageReview stage) {

@@ -7,6 +7,8 @@ final class MarkShape {
   /** How much room a mark takes across. */
   static final double WIDE = 16;
 
+  private static final double LEGEND_WIDE = 1000;
+
   private MarkShape() {}
 
   /** A mark with its middle at a place. */
@@ -66,28 +68,17 @@ final class MarkShape {
     return placed.toString().stripTrailing();
   }
 
-  /** A mark alone, for the legend. */
-  static String alone(Course.Kind kind) {
+  /** All marks with their meanings, as a picture of one line. */
+  static String legend() {
     Markup m = new Markup();
-    m.open(
-        "svg",
-        "xmlns",
-        "http://www.w3.org/2000/svg",
-        "viewBox",
-        "0 0 20 20",
-        "width",
-        "20",
-        "height",
-        "20",
-        "role",
-        "img",
-        "aria-label",
-        kind.meaning(),
-        "alt",
-        kind.meaning(),
-        "font-family",
-        "DejaVu Sans, Verdana, sans-serif");
-    draw(m, kind, 10, 10);
+    String words = "Marks of the timeline: letters and shapes";
+    Picture.open(m, LEGEND_WIDE, 20, words);
+    double x = 10;
+    for (Course.Kind kind : Course.Kind.values()) {
+      draw(m, kind, x, 10);
+      m.leaf("text", kind.meaning(), "x", number(x + 13), "y", "14");
+      x += 30 + kind.meaning().length() * 6.6;
+    }
     return m.close().toString();
   }
 

@@ -2,6 +2,8 @@ package org.undercall.adapter.report;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Text with elements, well formed as HTML and as XML. Every text and attribute value is escaped, so
@@ -9,6 +11,9 @@ import java.util.Deque;
  */
 final class Markup {
   private static final int REPLACEMENT = 0xFFFD;
+
+  private static final Pattern UNBROKEN =
+      Pattern.compile("\\d{4}-\\d{2}-\\d{2}|\\d{2}:\\d{2}:\\d{2}");
 
   private final StringBuilder text = new StringBuilder();
   private final Deque<String> open = new ArrayDeque<>();
@@ -35,7 +40,8 @@ final class Markup {
 
   /** An element that holds a text alone. */
   Markup leaf(String name, String content, String... attributes) {
-    return open(name, attributes).text(content).close();
+    open(name, attributes);
+    return name.equals("td") ? prose(content).close() : text(content).close();
   }
 
   /** An element that holds nothing. */
@@ -48,6 +54,18 @@ final class Markup {
   Markup text(String content) {
     escape(text, content);
     return this;
+  }
+
+  /** A text, escaped, in which dates and times of day are not broken over lines. */
+  Markup prose(String content) {
+    Matcher whole = UNBROKEN.matcher(content);
+    int from = 0;
+    while (whole.find()) {
+      text(content.substring(from, whole.start()));
+      leaf("span", whole.group(), "class", "whole");
+      from = whole.end();
+    }
+    return text(content.substring(from));
   }
 
   /** A text that is markup already: a style sheet or a picture made by this program. */

@@ -21,12 +21,11 @@ final class StepSections {
 
   void timeline(Markup m) {
     m.leaf("h2", "Timeline", "id", "timeline");
-    m.open("p", "class", "legend");
-    m.text("Grey bars: the step was at hand. Marks: ");
-    for (Course.Kind kind : Course.Kind.values()) {
-      m.open("span").made(MarkShape.alone(kind)).text(" " + kind.meaning() + " ").close();
-    }
-    m.text("Marks that would cover each other stand side by side.").close();
+    m.leaf(
+        "p",
+        "Grey bars: the step was at hand. Marks that would cover each other stand side by side."
+            + " The same in words: \"Everything in order\".");
+    m.open("div", "class", "picture").made(MarkShape.legend()).closeLine();
     for (String picture : new TimelinePicture(dossier, course).pictures()) {
       m.open("div", "class", "picture").made(picture).closeLine();
     }

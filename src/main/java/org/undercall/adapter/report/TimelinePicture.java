@@ -1,6 +1,5 @@
 package org.undercall.adapter.report;
 
-import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -64,27 +63,7 @@ final class TimelinePicture {
     String name = "Timeline of the session" + part;
     String meaning = name + ". The same is written in the table \"Everything in order\".";
     Markup m = new Markup();
-    m.open(
-        "svg",
-        "xmlns",
-        "http://www.w3.org/2000/svg",
-        "viewBox",
-        "0 0 " + (int) WIDTH + " " + number(height),
-        "width",
-        "" + (int) WIDTH,
-        "height",
-        number(height),
-        "role",
-        "img",
-        "aria-label",
-        meaning,
-        "alt",
-        meaning,
-        "font-family",
-        "DejaVu Sans, Verdana, sans-serif",
-        "font-size",
-        "11");
-    m.leaf("title", meaning);
+    Picture.open(m, WIDTH, height, meaning);
     ticks(m, TOP + rows.size() * ROW);
     for (int i = 0; i < rows.size(); i++) {
       row(m, rows.get(i), TOP + i * ROW);
@@ -189,10 +168,5 @@ final class TimelinePicture {
 
   static String number(double value) {
     return String.format(Locale.ROOT, "%.1f", value);
-  }
-
-  /** How long the axis is. */
-  Duration span() {
-    return axis.span();
   }
 }
