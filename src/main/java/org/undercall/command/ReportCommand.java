@@ -54,6 +54,7 @@ public final class ReportCommand implements Callable<Integer> {
   private Path sessions;
 
   @Mixin private ReportOptions options;
+  @Mixin private SketchOptions sketch;
 
   /** Made by the command line reader. */
   public ReportCommand() {}
@@ -88,7 +89,7 @@ public final class ReportCommand implements Callable<Integer> {
   }
 
   private void write(ReportFiles files, Dossier dossier, SessionFolder folder) throws ReportFault {
-    List<Sketch> sketches = List.of();
+    List<Sketch> sketches = sketch.sketches(dossier);
     List<Clip> clips =
         options.clips() ? files.clips(dossier.decisions(), folder.path()) : List.of();
     files.text("report.html", ReportPage.of(dossier, sketches, clips));

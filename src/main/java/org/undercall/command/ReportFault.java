@@ -7,7 +7,9 @@ final class ReportFault extends Exception {
   /** What is wrong, with a permanent code. */
   enum Code {
     CANNOT_WRITE("RPT-001"),
-    CANNOT_COPY("RPT-002");
+    CANNOT_COPY("RPT-002"),
+    NO_ANGLE_STAGE("RPT-003"),
+    NO_SKETCH("RPT-004");
 
     private final String id;
 
