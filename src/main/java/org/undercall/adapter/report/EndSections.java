@@ -4,7 +4,8 @@ import java.util.List;
 
 /** Cautions, what the report does not prove, and what names the log. */
 final class EndSections {
-  private static final List<String> CAUTIONS =
+  /** Stand wherever torque is shown. */
+  static final List<String> CAUTIONS =
       List.of(
           "Stands carry the car. Never work under a jack alone.",
           "The maker's repair data rules.",

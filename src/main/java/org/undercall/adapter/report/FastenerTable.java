@@ -53,6 +53,7 @@ final class FastenerTable {
       return;
     }
     m.leaf("p", ReviewWords.CALLED_NOT_MEASURED, "class", "strong");
+    m.leaf("p", String.join(" ", EndSections.CAUTIONS));
     Table.head(m, "Fasteners, stage by stage", COLUMNS);
     steps.forEach(step -> fastener(m, step));
     m.closeLine();

@@ -13,7 +13,9 @@ final class Markup {
   private static final int REPLACEMENT = 0xFFFD;
 
   private static final Pattern UNBROKEN =
-      Pattern.compile("\\d{4}-\\d{2}-\\d{2}|\\d{2}:\\d{2}:\\d{2}");
+      Pattern.compile(
+          "\\d{4}-\\d{2}-\\d{2}|\\d{2}:\\d{2}:\\d{2}|M\\d{1,2}x\\d\\.\\d{1,2}"
+              + "|±?\\d{1,5}(\\.\\d{1,4})? (N·m|lbf·ft|lbf·in|kgf·m)");
 
   private final StringBuilder text = new StringBuilder();
   private final Deque<String> open = new ArrayDeque<>();
@@ -56,7 +58,7 @@ final class Markup {
     return this;
   }
 
-  /** A text, escaped, in which dates and times of day are not broken over lines. */
+  /** A text, escaped, in which dates, times, threads and torques are not broken over lines. */
   Markup prose(String content) {
     Matcher whole = UNBROKEN.matcher(content);
     int from = 0;

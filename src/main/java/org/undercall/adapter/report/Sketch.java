@@ -20,7 +20,8 @@ public record Sketch(String about, String svg) {
     m.leaf("h2", "Preload against angle: computed sketch", "id", "sketch");
     m.leaf("p", CAUTION, "class", "strong");
     for (Sketch sketch : sketches) {
-      m.open("div", "class", "picture").leaf("p", sketch.about()).made(sketch.svg()).closeLine();
+      m.leaf("p", sketch.about());
+      m.open("div", "class", "picture", "id", "sketch-picture").made(sketch.svg()).closeLine();
     }
   }
 }

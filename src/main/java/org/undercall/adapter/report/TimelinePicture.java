@@ -99,6 +99,7 @@ final class TimelinePicture {
       }
     }
     if (course.untouched(row.step())) {
+      rectangle(m, LEFT, y + 3, 62, ROW - 5, "#fff");
       m.leaf("text", "not begun", "x", number(LEFT + 4), "y", number(y + 13.5));
     }
     marks(m, course.marks().stream().filter(mark -> isOf(mark, ref)).toList(), y);
