@@ -109,6 +109,10 @@ class ReportBrowserTest {
     assertEquals("fixed", browser.eval(style).asText());
     String root = "document.documentElement";
     assertTrue(browser.eval(root + ".scrollWidth <= " + root + ".clientWidth").asBoolean());
+    String cut =
+        "[...document.querySelectorAll('td, th')].filter(c => c.scrollWidth > c.clientWidth + 1)"
+            + ".map(c => c.textContent)";
+    assertEquals(0, browser.eval(cut).size(), () -> "cells with words beyond their edge");
     assertTrue(browser.eval("document.body.textContent.includes('<i>Name</i>')").asBoolean());
   }
 }

@@ -31,6 +31,7 @@ public record Clip(Recorded decision, String address) {
       m.open("audio", "controls", "controls", "preload", "none", "src", clip.address());
       m.close().close().closeLine();
     }
-    m.close().closeLine();
+    m.close();
+    Table.end(m);
   }
 }

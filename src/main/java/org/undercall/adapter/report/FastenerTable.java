@@ -56,7 +56,7 @@ final class FastenerTable {
     m.leaf("p", String.join(" ", EndSections.CAUTIONS));
     Table.head(m, "Fasteners, stage by stage", COLUMNS);
     steps.forEach(step -> fastener(m, step));
-    m.closeLine();
+    Table.end(m);
     m.leaf("p", TOOLS);
   }
 

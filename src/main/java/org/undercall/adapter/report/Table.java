@@ -4,6 +4,8 @@ import java.util.List;
 
 /** A table with its caption and a head that is repeated on each page. */
 final class Table {
+  private static final int WIDE = 8;
+
   private final Markup m;
 
   private Table(Markup m) {
@@ -17,9 +19,11 @@ final class Table {
     return new Table(m);
   }
 
-  /** Begins a table whose bodies follow. */
+  /** Begins a table whose bodies follow; on a narrow screen it can be moved across. */
   static void head(Markup m, String caption, List<String> columns) {
-    m.open("table");
+    String wide = columns.size() >= WIDE ? "wide" : "narrow";
+    m.open("div", "class", "scroll", "role", "region", "tabindex", "0", "aria-label", caption);
+    m.open("table", "class", wide);
     m.leaf("caption", caption);
     m.open("colgroup");
     for (String column : columns) {
@@ -43,6 +47,12 @@ final class Table {
   }
 
   void end() {
+    m.close();
+    end(m);
+  }
+
+  /** Ends a table after its last body. */
+  static void end(Markup m) {
     m.close().closeLine();
   }
 }
