@@ -9,6 +9,7 @@ import org.undercall.command.ListenCommand;
 import org.undercall.command.MicrophonesCommand;
 import org.undercall.command.PrepareCommand;
 import org.undercall.command.RehearseCommand;
+import org.undercall.command.ReportCommand;
 import org.undercall.command.ReviewCommand;
 import org.undercall.command.SayCommand;
 import org.undercall.command.WorkCommand;
@@ -44,6 +45,7 @@ import picocli.CommandLine.Spec;
       VerifyCommand.class,
       SignCommand.class,
       KeyCommand.class,
+      ReportCommand.class,
       CheckCommand.class,
       FigureCommand.class,
       SayCommand.class,

@@ -127,4 +127,15 @@ public final class LogMaker {
             : LoadProof.WHEELS_CARRY_THE_CAR;
     return new SessionEvent.LoadConfirmed(ref.side(), condition, proof, Optional.empty());
   }
+
+  /** The log with a decision for which a clip was kept. */
+  public static List<Recorded> withClip(List<Recorded> log, long seq, Clip clip) {
+    return log.stream().map(one -> one.seq() == seq ? withClip(one, clip) : one).toList();
+  }
+
+  private static Recorded withClip(Recorded one, Clip clip) {
+    Recorded.Heard heard =
+        new Recorded.Heard("one seven five", "value-called", 0.9, "spoken", Optional.of(clip));
+    return new Recorded(one.seq(), one.at(), Optional.of(heard), one.events(), one.said());
+  }
 }
