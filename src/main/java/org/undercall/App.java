@@ -1,6 +1,7 @@
 package org.undercall;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.regex.Pattern;
 import org.undercall.command.CheckCommand;
 import org.undercall.command.DemoCommand;
@@ -8,11 +9,18 @@ import org.undercall.command.ListenCommand;
 import org.undercall.command.MicrophonesCommand;
 import org.undercall.command.PrepareCommand;
 import org.undercall.command.RehearseCommand;
+import org.undercall.command.ReportCommand;
 import org.undercall.command.ReviewCommand;
 import org.undercall.command.SayCommand;
 import org.undercall.command.WorkCommand;
+import org.undercall.command.clips.ClipsCommand;
+import org.undercall.command.desk.FrontPage;
+import org.undercall.command.doctor.DoctorCommand;
 import org.undercall.command.ear.EarCommand;
 import org.undercall.command.figure.FigureCommand;
+import org.undercall.command.proof.KeyCommand;
+import org.undercall.command.proof.SignCommand;
+import org.undercall.command.proof.VerifyCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -33,13 +41,19 @@ import picocli.CommandLine.Spec;
       WorkCommand.class,
       RehearseCommand.class,
       ReviewCommand.class,
+      ClipsCommand.class,
+      VerifyCommand.class,
+      SignCommand.class,
+      KeyCommand.class,
+      ReportCommand.class,
       CheckCommand.class,
       FigureCommand.class,
       SayCommand.class,
       ListenCommand.class,
       MicrophonesCommand.class,
       EarCommand.class,
-      PrepareCommand.class
+      PrepareCommand.class,
+      DoctorCommand.class
     })
 public final class App implements Runnable {
   private static final Pattern CODED = Pattern.compile("[A-Z]{3}-\\d{3} .*", Pattern.DOTALL);
@@ -68,7 +82,10 @@ public final class App implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "found no command, expected one");
+    PrintWriter out = spec.commandLine().getOut();
+    OpenSessions sessions = OpenSessions.in(Path.of("sessions"));
+    FrontPage.lines(sessions, Time.ofMachine().now().wall()).forEach(out::println);
+    out.flush();
   }
 
   /** A fault with a code is one line; anything else is a fault of the program and shows where. */

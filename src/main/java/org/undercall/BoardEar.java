@@ -65,6 +65,11 @@ public final class BoardEar implements Ear {
     return how.equals(ear.how()) ? ear.levels() : Optional.empty();
   }
 
+  @Override
+  public Optional<byte[]> sound() {
+    return how.equals(ear.how()) ? ear.sound() : Optional.empty();
+  }
+
   /** How the last phrase came in. */
   @Override
   public String how() {

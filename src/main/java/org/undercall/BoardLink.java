@@ -1,11 +1,13 @@
 package org.undercall;
 
 import java.io.PrintWriter;
-import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.undercall.adapter.board.BoardFault;
 import org.undercall.adapter.board.BoardServer;
 import org.undercall.core.board.Board;
+import org.undercall.core.board.DeviceNews;
+import org.undercall.core.board.Devices;
 import org.undercall.core.board.Happened;
 import org.undercall.core.decision.Session;
 import org.undercall.core.event.Moment;
@@ -13,16 +15,20 @@ import org.undercall.core.event.Recorded;
 
 /**
  * Joins the board in the bay to a session: what the loop does is shown, and what is pressed comes
- * out of the ear. The thread of the loop uses it.
+ * out of the ear. The thread of the loop uses it; any thread may tell news of the devices.
  */
 public final class BoardLink implements Display, AutoCloseable {
   private final BoardServer server;
-  private Session session;
+  private final Time time;
+  private Optional<Session> session = Optional.empty();
+  private Devices devices = Devices.WELL;
   private Happened happened = Happened.NOTHING;
   private String said = "";
+  private boolean begun;
 
-  private BoardLink(BoardServer server) {
+  private BoardLink(BoardServer server, Time time) {
     this.server = server;
+    this.time = time;
   }
 
   /**
@@ -35,12 +41,22 @@ public final class BoardLink implements Display, AutoCloseable {
     BoardServer.Settings settings =
         new BoardServer.Settings(
             port, network, new Dialogue(out)::print, () -> System.nanoTime() / 1_000_000);
-    return new BoardLink(BoardServer.start(settings));
+    return new BoardLink(BoardServer.start(settings), Time.ofMachine());
   }
 
   /** The ear, which also takes what is pressed or typed on the board. */
   public Ear of(Ear ear) {
-    return new BoardEar(ear, server.presses(), () -> happened.state());
+    return new BoardEar(ear, server.presses(), this::state);
+  }
+
+  private synchronized long state() {
+    return happened.state();
+  }
+
+  /** Shows news of the devices at once. */
+  public synchronized void told(DeviceNews news) {
+    devices = devices.after(news);
+    show(time.now());
   }
 
   /** The port the board is found at. */
@@ -49,32 +65,38 @@ public final class BoardLink implements Display, AutoCloseable {
   }
 
   @Override
-  public void earlier(Session session, List<Recorded> decisions) {
-    this.session = session;
+  public synchronized void earlier(Session earlier, List<Recorded> decisions) {
+    session = Optional.of(earlier);
     happened = Happened.before(decisions);
   }
 
   @Override
-  public void recorded(Session now, Recorded decision) {
-    happened = happened.after(decision, session, now);
-    session = now;
+  public synchronized void recorded(Session now, Recorded decision) {
+    happened = happened.after(decision, session.orElse(now), now);
+    session = Optional.of(now);
+    begun = true;
     if (!decision.said().isEmpty()) {
       said = decision.said();
+    }
+    if (decision.heard().isPresent()) {
+      devices = devices.seen();
     }
     show(decision.at());
   }
 
   @Override
-  public void said(String words, Moment at) {
+  public synchronized void said(String words, Moment at) {
     if (!words.equals(said)) {
       said = words;
       show(at);
     }
   }
 
+  /** Before the first decision there is nothing to show. */
   private void show(Moment at) {
-    Instant now = at.wall().toInstant();
-    server.show(Board.of(session, happened, said, now));
+    session
+        .filter(s -> begun)
+        .ifPresent(s -> server.show(Board.of(s, happened, devices, said, at)));
   }
 
   @Override

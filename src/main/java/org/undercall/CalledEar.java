@@ -107,6 +107,11 @@ public final class CalledEar implements Ear {
   }
 
   @Override
+  public Optional<byte[]> sound() {
+    return ear.sound();
+  }
+
+  @Override
   public String how() {
     return ear.how();
   }

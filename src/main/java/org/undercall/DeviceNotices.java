@@ -5,6 +5,7 @@ import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Consumer;
 import org.undercall.adapter.microphone.MicrophoneWatch;
+import org.undercall.core.board.DeviceNews;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Tell;
 
@@ -15,15 +16,15 @@ import org.undercall.core.reply.Tell;
 public final class DeviceNotices implements MicrophoneWatch {
   private final Queue<Reply> waiting = new ConcurrentLinkedQueue<>();
   private final Consumer<String> print;
-  private final Consumer<Reply> show;
+  private final Consumer<DeviceNews> show;
 
   /**
    * Notices. Any thread may call both consumers.
    *
    * @param print gets one line with the details, at once
-   * @param show gets what will be said, at once, for example to show it on a screen
+   * @param show gets the news, at once, for example to show it on a screen
    */
-  public DeviceNotices(Consumer<String> print, Consumer<Reply> show) {
+  public DeviceNotices(Consumer<String> print, Consumer<DeviceNews> show) {
     this.print = print;
     this.show = show;
   }
@@ -31,23 +32,34 @@ public final class DeviceNotices implements MicrophoneWatch {
   @Override
   public void lost(String why) {
     print.accept(why);
-    tell(Tell.microphoneGone());
+    tell(DeviceNews.MICROPHONE_GONE);
   }
 
   @Override
   public void back() {
-    tell(Tell.microphoneBack());
+    tell(DeviceNews.MICROPHONE_BACK);
   }
 
   @Override
   public void dropped(long millis) {
     print.accept(Tell.soundLost(millis).text());
-    tell(Tell.someSoundLost());
+    tell(DeviceNews.SOUND_LOST);
   }
 
-  private void tell(Reply notice) {
-    show.accept(notice);
-    waiting.add(notice);
+  private void tell(DeviceNews news) {
+    show.accept(news);
+    waiting.add(news.words());
+  }
+
+  /**
+   * The loudspeaker fails or works again: printed and shown, not said.
+   *
+   * @param line what {@link org.undercall.adapter.speaker.SteadyVoice} tells of it
+   */
+  public void speaker(String line) {
+    print.accept(line);
+    boolean back = line.equals(Tell.speakerBack().text());
+    show.accept(back ? DeviceNews.SPEAKER_BACK : DeviceNews.SPEAKER_GONE);
   }
 
   /** The oldest notice that was not said yet. */

@@ -56,6 +56,11 @@ public final class Dialogue {
     }
 
     @Override
+    public Optional<byte[]> sound() {
+      return ear.sound();
+    }
+
+    @Override
     public void forget() {
       ear.forget();
     }

@@ -28,6 +28,14 @@ public interface Ear extends AutoCloseable {
     return Optional.empty();
   }
 
+  /**
+   * The sound of the last phrase, from a little before its first word to a little after its last:
+   * 16 kHz, 16 bit, mono, little end first; empty if it was not heard, or is not kept.
+   */
+  default Optional<byte[]> sound() {
+    return Optional.empty();
+  }
+
   /** How the phrases come in, for the log: spoken, typed or pressed. */
   default String how() {
     return "spoken";

@@ -12,4 +12,9 @@ public interface Journal {
    * @throws LogFault if it could not be recorded; then nothing of it was
    */
   void append(Recorded decision) throws LogFault;
+
+  /** Where the sound of the phrases is kept; the journal names it. */
+  default Clips clips() {
+    return Clips.NONE;
+  }
 }

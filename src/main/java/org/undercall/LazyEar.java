@@ -38,6 +38,11 @@ public final class LazyEar implements Ear {
   }
 
   @Override
+  public Optional<byte[]> sound() {
+    return ear().sound();
+  }
+
+  @Override
   public void forget() {
     ear().forget();
   }

@@ -61,6 +61,11 @@ public final class NoticingEar implements Ear {
   }
 
   @Override
+  public Optional<byte[]> sound() {
+    return ear.sound();
+  }
+
+  @Override
   public String how() {
     return ear.how();
   }

@@ -30,6 +30,7 @@ final class OpenSession implements AutoCloseable {
   private final SessionLogFile log;
   private final Session session;
   private final Decision first;
+  private Clips clips = Clips.NONE;
 
   private OpenSession(SessionFolder folder, SessionLogFile log, Session session, Decision first) {
     this.folder = folder;
@@ -58,8 +59,14 @@ final class OpenSession implements AutoCloseable {
   static OpenSession takeUp(SessionFolder folder, Procedure procedure) throws LogFault {
     SessionLogFile log = SessionLogFile.open(folder.log());
     Session session = replay(procedure, log.decisions());
+    Duration away = away(log.decisions());
     return new OpenSession(
-        folder, log, session, Decider.takeUp(session, VERSION, away(log.decisions())));
+        folder, log, session, Decider.takeUp(session, VERSION, away, doubted(log)));
+  }
+
+  private static Optional<SessionEvent.LogDoubted> doubted(SessionLogFile log) {
+    Optional<Integer> gone = log.gone() > 0 ? Optional.of(log.gone()) : Optional.empty();
+    return log.trouble().map(trouble -> new SessionEvent.LogDoubted(trouble, gone));
   }
 
   private static Duration away(List<Recorded> decisions) {
@@ -85,16 +92,39 @@ final class OpenSession implements AutoCloseable {
     return log.dropped();
   }
 
+  /** Where to keep the sound of phrases. */
+  void keep(Clips sounds) {
+    clips = sounds;
+  }
+
+  /** Why the sum file could not be written last; empty if it is up to date. */
+  Optional<String> sumTrouble() {
+    return log.sumTrouble();
+  }
+
   /** Runs the loop with these ports until the session or the input ends. */
   Session run(Ear ear, Voice voice, Time time, Duration remindAfter, Display display)
       throws LogFault {
     display.earlier(session, log.decisions());
-    SessionLoop.Ports ports = new SessionLoop.Ports(ear, voice, log::append, time, display);
+    SessionLoop.Ports ports = new SessionLoop.Ports(ear, voice, new Kept(), time, display);
     return new SessionLoop(session, ports, log.decisions().size(), remindAfter).run(first);
   }
 
   @Override
   public void close() throws LogFault {
     log.close();
+  }
+
+  /** The log and the clips of this session. */
+  private final class Kept implements Journal {
+    @Override
+    public void append(Recorded decision) throws LogFault {
+      log.append(decision);
+    }
+
+    @Override
+    public Clips clips() {
+      return clips;
+    }
   }
 }

@@ -37,6 +37,7 @@ public final class SessionLoop {
   private final Ear ear;
   private final Voice voice;
   private final Journal journal;
+  private final PhraseClips clips;
   private final Time time;
   private final Duration remindAfter;
   private final ClockWatch clocks;
@@ -67,6 +68,7 @@ public final class SessionLoop {
     this.ear = ports.ear();
     this.voice = ports.voice();
     this.journal = ports.journal();
+    this.clips = new PhraseClips(ear, journal.clips());
     this.time = ports.time();
     this.display = ports.display();
     this.seq = recorded;
@@ -174,9 +176,11 @@ public final class SessionLoop {
   /** Decides and carries out; says so if it could not be recorded. */
   private boolean decide(Intent intent, Optional<Recorded.Heard> heard) {
     Decision decision = Decider.decide(session, intent, time.now());
+    Optional<Recorded.Heard> kept = clips.keep(seq + 1, heard, decision);
     try {
-      record(decision, heard);
+      record(decision, kept);
     } catch (LogFault e) {
+      clips.discard(kept);
       say(Refuse.cannotRecord());
       return false;
     }

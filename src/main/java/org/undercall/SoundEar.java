@@ -43,7 +43,9 @@ public final class SoundEar implements Ear {
   private long position;
   private boolean silent;
   private final PhraseMeter meter = new PhraseMeter();
+  private final PhraseSound sounds = new PhraseSound();
   private Optional<SoundLevels> levels = Optional.empty();
+  private Optional<byte[]> sound = Optional.empty();
 
   /**
    * An ear.
@@ -90,11 +92,19 @@ public final class SoundEar implements Ear {
       Optional<Frame> frame = frame();
       RecognisedPhrase phrase = frame.isPresent() ? heard(frame.get()) : last();
       if (!phrase.words().isEmpty()) {
-        levels = meter.of(phrase);
-        return Optional.of(second.of(phrase, this.allowed));
+        return Optional.of(whole(phrase));
       }
     }
     return Optional.empty();
+  }
+
+  /** The phrase as it is after a second look, with its levels and its sound set aside. */
+  private RecognisedPhrase whole(RecognisedPhrase first) {
+    levels = meter.of(first);
+    RecognisedPhrase phrase = second.of(first, allowed);
+    boolean note = allowed.contains(IntentKind.NOTE_TEXT);
+    sound = sounds.of(List.of(first, phrase), note ? PhraseSound.NOTE : PhraseSound.PHRASE);
+    return phrase;
   }
 
   /** Forgets the sound that waits and the phrase begun, such as the program's own voice. */
@@ -102,13 +112,17 @@ public final class SoundEar implements Ear {
   public void forget() {
     frames.discardWaiting();
     drop();
-    before.clear();
-    second.clear();
+    clear();
   }
 
   @Override
   public Optional<SoundLevels> levels() {
     return levels;
+  }
+
+  @Override
+  public Optional<byte[]> sound() {
+    return sound;
   }
 
   /** How much sound was heard so far, in seconds of the source. */
@@ -134,10 +148,10 @@ public final class SoundEar implements Ear {
   private RecognisedPhrase heard(Frame frame) {
     if (frame.firstSample() != position) {
       drop();
-      before.clear();
-      second.clear();
+      clear();
     }
     second.keep(frame);
+    sounds.keep(frame);
     meter.add(frame);
     position = frame.firstSample() + frame.samples();
     boolean speech = attention.activity().isSpeech(frame.sound());
@@ -190,6 +204,12 @@ public final class SoundEar implements Ear {
           list.add(RecognisedPhrase.UNKNOWN);
           return List.copyOf(list);
         });
+  }
+
+  private void clear() {
+    before.clear();
+    second.clear();
+    sounds.clear();
   }
 
   private void drop() {

@@ -1,14 +1,10 @@
 package org.undercall;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.OffsetDateTime;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.undercall.adapter.files.LoadedProcedure;
 import org.undercall.adapter.files.LogContent;
 import org.undercall.adapter.files.LogFault;
@@ -18,6 +14,7 @@ import org.undercall.adapter.files.SessionFolder;
 import org.undercall.adapter.files.SessionLogFile;
 import org.undercall.core.decision.Session;
 import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Procedure;
 
 /** Finds the session to work on: an open one of the same procedure, or a new one. */
 public final class Work implements AutoCloseable {
@@ -46,28 +43,40 @@ public final class Work implements AutoCloseable {
     return new Work(OpenSession.begin(sessions, loaded, now), false);
   }
 
-  private static Optional<SessionFolder> latestOpen(Path sessions, String sha256)
-      throws IOException {
-    if (!Files.isDirectory(sessions)) {
-      return Optional.empty();
+  /**
+   * Takes up a session, on the procedure that is kept in its folder.
+   *
+   * @throws LogFault LOG-013 if the session is complete
+   */
+  public static Work takeUp(SessionFolder folder) throws ProcedureFaults, LogFault {
+    LogContent log = SessionLogFile.read(folder.log());
+    if (isComplete(log)) {
+      throw LogFault.complete(folder.name());
     }
-    try (Stream<Path> folders = Files.list(sessions)) {
-      List<Path> latestFirst = folders.sorted(Comparator.reverseOrder()).toList();
-      return latestFirst.stream()
-          .map(SessionFolder::new)
-          .filter(folder -> Files.isRegularFile(folder.log()))
-          .filter(folder -> isOpen(folder, sha256))
-          .findFirst();
-    }
+    return new Work(OpenSession.takeUp(folder, kept(folder, log)), true);
+  }
+
+  /** The procedure that a session was begun with. */
+  static Procedure kept(SessionFolder folder, LogContent log) throws ProcedureFaults, LogFault {
+    folder.procedureBytes(log.started().sha256());
+    return ProcedureFile.load(folder.procedure()).procedure();
+  }
+
+  /** Whether a session ended with every step closed. */
+  static boolean isComplete(LogContent log) {
+    return log.decisions().stream()
+        .flatMap(decision -> decision.events().stream())
+        .anyMatch(e -> e instanceof SessionEvent.SessionEnded ended && ended.complete());
+  }
+
+  private static Optional<SessionFolder> latestOpen(Path sessions, String sha256) throws LogFault {
+    return SessionFolder.all(sessions).stream().filter(f -> isOpen(f, sha256)).findFirst();
   }
 
   private static boolean isOpen(SessionFolder folder, String sha256) {
     try {
       LogContent log = SessionLogFile.read(folder.log());
-      return log.started().sha256().equals(sha256)
-          && log.decisions().stream()
-              .flatMap(decision -> decision.events().stream())
-              .noneMatch(e -> e instanceof SessionEvent.SessionEnded ended && ended.complete());
+      return log.started().sha256().equals(sha256) && !isComplete(log);
     } catch (LogFault e) {
       return false;
     }
@@ -86,6 +95,11 @@ public final class Work implements AutoCloseable {
   /** The text of a torn last line that was dropped, if there was one. */
   public Optional<String> dropped() {
     return session.dropped();
+  }
+
+  /** Keeps the sound of phrases there; without this call it is not kept. */
+  public void keep(Clips clips) {
+    session.keep(clips);
   }
 
   /** Works until the session or the input ends. */

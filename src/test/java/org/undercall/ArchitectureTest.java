@@ -35,7 +35,8 @@ class ArchitectureTest {
           .importPackages(ROOT);
 
   /** The interfaces by which the loop meets the world. */
-  private static final Set<String> PORTS = Set.of("Ear", "Voice", "Signal", "Journal", "Time");
+  private static final Set<String> PORTS =
+      Set.of("Ear", "Voice", "Signal", "Journal", "Time", "Clips");
 
   /** Classes of the Java library that ask the machine for something. */
   private static final Set<String> MACHINE =
@@ -173,6 +174,7 @@ class ArchitectureTest {
         strings = {
           "activity",
           "board",
+          "clips",
           "files",
           "microphone",
           "plot",
@@ -203,6 +205,7 @@ class ArchitectureTest {
           .resideInAnyPackage(
               ROOT + ".adapter.activity..",
               ROOT + ".adapter.board..",
+              ROOT + ".adapter.clips..",
               ROOT + ".adapter.files..",
               ROOT + ".adapter.microphone..",
               ROOT + ".adapter.plot..",

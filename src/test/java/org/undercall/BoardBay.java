@@ -11,6 +11,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.undercall.adapter.board.BoardFault;
 import org.undercall.adapter.files.LogFault;
+import org.undercall.core.board.DeviceNews;
 import org.undercall.core.decision.Decider;
 import org.undercall.core.decision.Session;
 import org.undercall.core.event.Recorded;
@@ -54,6 +55,11 @@ final class BoardBay implements AutoCloseable {
   /** Says a phrase; it is heard when the loop listens next. */
   void says(String phrase) {
     phrases.add(Optional.of(phrase));
+  }
+
+  /** Tells news of a device, as its thread would. */
+  void tells(DeviceNews news) {
+    link.told(news);
   }
 
   /** The last phrase that was recorded, with how it came. */

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.undercall.adapter.files.ProcedureFile;
+import org.undercall.core.board.DeviceNews;
 
 @DisplayName("The page of the board, in a browser")
 @Timeout(180)
@@ -102,6 +103,27 @@ class BoardPageTest {
     untilText("title", "Tighten the bush bolt");
     assertEquals("not confirmed", text("load-holds"));
     assertEquals("Counted", text("verdict"));
+  }
+
+  @Test
+  @DisplayName("shows a microphone that is gone, and its return until something is heard")
+  void devices() throws Exception {
+    bay.tells(DeviceNews.MICROPHONE_GONE);
+    untilText("devices", "The microphone is gone. I cannot hear you. The work is kept.");
+    assertEquals("false", browser.eval("document.getElementById('devices').hidden").asText());
+    bay.tells(DeviceNews.MICROPHONE_BACK);
+    untilText("devices", "The microphone is back.");
+    says("cautions understood");
+    untilText("devices", "");
+    assertEquals("true", browser.eval("document.getElementById('devices').hidden").asText());
+  }
+
+  @Test
+  @DisplayName("counts no time before the cautions are understood, and shows it after")
+  void times() throws Exception {
+    untilText("work-time", "0:00");
+    says("cautions understood");
+    untilText("work-time", "0:01");
   }
 
   @Test

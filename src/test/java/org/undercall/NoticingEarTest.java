@@ -7,14 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.undercall.core.board.DeviceNews;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.RecognisedPhrase;
-import org.undercall.core.reply.Reply;
-import org.undercall.core.reply.Tell;
 
 class NoticingEarTest {
   private final List<String> log = new ArrayList<>();
-  private final List<Reply> shown = new ArrayList<>();
+  private final List<DeviceNews> shown = new ArrayList<>();
   private final DeviceNotices notices =
       new DeviceNotices(line -> log.add("print " + line), shown::add);
   private Runnable whileListening = () -> {};
@@ -84,7 +83,7 @@ class NoticingEarTest {
   void theLossIsPrintedAtOnceAndSaidFromTheThreadThatListens() throws Ear.EndOfInput {
     notices.lost("SND-023 desk: is gone");
     assertEquals(List.of("print SND-023 desk: is gone"), log);
-    assertEquals(List.of(Tell.microphoneGone()), shown);
+    assertEquals(List.of(DeviceNews.MICROPHONE_GONE), shown);
     heard(400);
     assertEquals(
         List.of(
@@ -117,6 +116,15 @@ class NoticingEarTest {
             "say I missed some sound. If you said something, say it again.",
             "forget"),
         log);
+  }
+
+  @Test
+  void aSpeakerThatFailsIsPrintedAndShownAndNotSaid() throws Ear.EndOfInput {
+    notices.speaker("SPK-002 gone");
+    notices.speaker("The speaker is back.");
+    heard(400);
+    assertEquals(List.of("print SPK-002 gone", "print The speaker is back."), log);
+    assertEquals(List.of(DeviceNews.SPEAKER_GONE, DeviceNews.SPEAKER_BACK), shown);
   }
 
   @Test

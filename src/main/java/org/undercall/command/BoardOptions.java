@@ -2,14 +2,24 @@ package org.undercall.command;
 
 import java.io.PrintWriter;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.undercall.BoardLink;
 import org.undercall.Display;
 import org.undercall.Ear;
 import org.undercall.adapter.board.BoardFault;
+import org.undercall.core.board.DeviceNews;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** What every command takes that can show a board. */
 public final class BoardOptions {
+  private static final int HIGHEST_PORT = 65_535;
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec;
+
   @Option(names = "--board", description = "Show the session on a page, on this machine only.")
   private boolean board;
 
@@ -30,8 +40,17 @@ public final class BoardOptions {
 
   /** Opens the board if it is wanted. */
   Opened open(PrintWriter out) throws BoardFault {
+    requirePort(port, spec);
     return new Opened(
         board || network ? Optional.of(BoardLink.open(port, network, out)) : Optional.empty());
+  }
+
+  /** Finds a port that no machine has before anything is opened. */
+  public static void requirePort(int port, CommandSpec spec) {
+    if (port < 0 || port > HIGHEST_PORT) {
+      throw new ParameterException(
+          spec.commandLine(), "found --board-port " + port + ", expected 0 to " + HIGHEST_PORT);
+    }
   }
 
   /**
@@ -43,6 +62,11 @@ public final class BoardOptions {
     /** The ear, with the board's presses if there is one. */
     Ear of(Ear ear) {
       return link.map(l -> l.of(ear)).orElse(ear);
+    }
+
+    /** Where news of the devices are shown. */
+    Consumer<DeviceNews> devices() {
+      return news -> link.ifPresent(l -> l.told(news));
     }
 
     /** Where the session is shown. */

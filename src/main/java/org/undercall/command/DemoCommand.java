@@ -65,7 +65,7 @@ public final class DemoCommand implements Callable<Integer> {
   }
 
   /** The shared folder of the project, wherever the program was started. */
-  static Path shared() {
+  public static Path shared() {
     return Optional.ofNullable(System.getProperty("undercall.home"))
         .map(Path::of)
         .orElse(Path.of("."))

@@ -20,13 +20,18 @@ public final class ModelOption {
   /** Made by the command line reader. */
   public ModelOption() {}
 
+  /** The folder of the model, as named or the standard one. */
+  public Path folder() {
+    return folder == null ? ModelFolder.standard() : folder;
+  }
+
   /**
    * Checks and loads the model.
    *
    * @param err takes the warnings, one line each
    */
   public SpeechModel load(PrintWriter err) throws ModelFault {
-    ModelFolder verified = ModelFolder.verify(folder == null ? ModelFolder.standard() : folder);
+    ModelFolder verified = ModelFolder.verify(folder());
     verified.warning().ifPresent(err::println);
     SpeechModel model = SpeechModel.load(verified);
     List<String> unknown = model.unknownWords(Phrasebook.words());

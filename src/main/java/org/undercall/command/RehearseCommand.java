@@ -14,6 +14,7 @@ import org.undercall.Time;
 import org.undercall.Voice;
 import org.undercall.Work;
 import org.undercall.adapter.speaker.PrintVoice;
+import org.undercall.command.desk.Chosen;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.Session;
 import picocli.CommandLine.Command;
@@ -51,8 +52,9 @@ public final class RehearseCommand implements Callable<Integer> {
           out.print("> ");
           out.flush();
         };
+    Chosen chosen = options.choose(out);
     try (BoardOptions.Opened board = boardOptions.open(out);
-        Work work = options.open(out);
+        Work work = options.open(chosen, out);
         Voice voice = new PrintVoice(dialogue::print);
         Ear keyboard =
             new KeyboardEar(new InputStreamReader(System.in, StandardCharsets.UTF_8), prompt);

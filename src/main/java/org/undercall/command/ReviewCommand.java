@@ -3,12 +3,15 @@ package org.undercall.command;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import org.undercall.adapter.files.EventFields;
 import org.undercall.adapter.files.LogContent;
 import org.undercall.adapter.files.LogFault;
 import org.undercall.adapter.files.ProcedureFaults;
 import org.undercall.adapter.files.ProcedureFile;
 import org.undercall.adapter.files.SessionFolder;
 import org.undercall.adapter.files.SessionLogFile;
+import org.undercall.adapter.report.EventsCsv;
+import org.undercall.adapter.report.FastenersCsv;
 import org.undercall.adapter.report.ReviewJson;
 import org.undercall.adapter.report.ReviewText;
 import org.undercall.core.procedure.Procedure;
@@ -17,6 +20,7 @@ import org.undercall.core.review.Review;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -59,16 +63,36 @@ public final class ReviewCommand implements Callable<Integer> {
   @Option(names = "--json", description = "Print JSON instead of text.")
   private boolean json;
 
+  @Option(
+      names = "--csv",
+      arity = "0..1",
+      paramLabel = "TABLE",
+      fallbackValue = "FASTENERS",
+      description = "Print CSV instead of text: fasteners (if no table is named) or events.")
+  private Table csv;
+
+  /** A table that can be printed as CSV. */
+  public enum Table {
+    FASTENERS,
+    EVENTS
+  }
+
   /** Made by the command line reader. */
   public ReviewCommand() {}
 
   @Override
   public Integer call() {
+    if (json && csv != null) {
+      throw new ParameterException(
+          spec.commandLine(), "found --json and --csv, expected one of them");
+    }
     PrintWriter err = spec.commandLine().getErr();
     try {
-      Review review = review(err);
+      SessionFolder folder = SessionFolder.find(sessions, session);
+      LogContent log = SessionLogFile.read(folder.log());
+      Review review = review(folder, log, err);
       PrintWriter out = spec.commandLine().getOut();
-      out.print(json ? ReviewJson.of(review) : ReviewText.of(review));
+      out.print(text(review, log));
       out.flush();
       return review.complete() ? COMPLETE : NOT_COMPLETE;
     } catch (LogFault | ProcedureFaults e) {
@@ -78,9 +102,17 @@ public final class ReviewCommand implements Callable<Integer> {
     }
   }
 
-  private Review review(PrintWriter err) throws LogFault, ProcedureFaults {
-    SessionFolder folder = SessionFolder.find(sessions, session);
-    LogContent log = SessionLogFile.read(folder.log());
+  private String text(Review review, LogContent log) {
+    if (csv != null) {
+      return csv == Table.EVENTS
+          ? EventsCsv.of(log.decisions(), EventFields::json)
+          : FastenersCsv.of(review);
+    }
+    return json ? ReviewJson.of(review) : ReviewText.of(review);
+  }
+
+  private static Review review(SessionFolder folder, LogContent log, PrintWriter err)
+      throws LogFault, ProcedureFaults {
     folder.procedureBytes(log.started().sha256());
     Procedure procedure = ProcedureFile.load(folder.procedure()).procedure();
     if (log.dropped().isPresent()) {

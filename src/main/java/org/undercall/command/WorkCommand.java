@@ -24,6 +24,7 @@ import org.undercall.adapter.microphone.SteadyFrames;
 import org.undercall.adapter.microphone.WavFrames;
 import org.undercall.adapter.recogniser.ModelFault;
 import org.undercall.adapter.recogniser.RecogniserMaker;
+import org.undercall.command.desk.Chosen;
 import org.undercall.core.reply.Tell;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -50,6 +51,7 @@ public final class WorkCommand implements Callable<Integer> {
   @Mixin private CalledOption called;
   @Mixin private BoardOptions boardOptions;
   @Mixin private SpeakerOptions speaker;
+  @Mixin private ClipOptions clips;
 
   @Option(
       names = "--sound",
@@ -80,18 +82,25 @@ public final class WorkCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     speaker.check();
     PrintWriter out = spec.commandLine().getOut();
-    PrintWriter err = spec.commandLine().getErr();
+    Chosen chosen = options.choose(out);
     Dialogue dialogue = new Dialogue(out);
-    DeviceNotices notices = new DeviceNotices(dialogue::print, shown -> {});
-    try (Frames frames = frames(notices);
-        BoardOptions.Opened board = boardOptions.open(out)) {
+    try (BoardOptions.Opened board = boardOptions.open(out)) {
+      return work(chosen, board, dialogue);
+    }
+  }
+
+  private int work(Chosen chosen, BoardOptions.Opened board, Dialogue dialogue) throws Exception {
+    PrintWriter err = spec.commandLine().getErr();
+    DeviceNotices notices = new DeviceNotices(dialogue::print, board.devices());
+    try (Frames frames = frames(notices)) {
       LazyEar ear = LazyEar.start(() -> soundEar(frames, err));
       Time time = time(ear);
-      try (Work work = options.open(out);
-          Voice spoken = speaker.open(dialogue::print);
+      try (Work work = options.open(chosen, spec.commandLine().getOut());
+          Voice spoken = speaker.open(notices::speaker);
           Voice voice = dialogue.of(stoppable(spoken, frames, dialogue));
           Ear printed =
               dialogue.of(board.of(noticing(called.of(ear, voice, time), notices, voice)))) {
+        clips.apply(work, dialogue::print);
         int status =
             RehearseCommand.status(
                 work.run(printed, voice, time, options.remindAfter(), board.display()));
@@ -113,6 +122,7 @@ public final class WorkCommand implements Callable<Integer> {
   }
 
   private Ear soundEar(Frames frames, PrintWriter err) throws ModelFault {
+    clips.prepare();
     RecogniserMaker maker = model.load(err);
     recognisers.complete(maker);
     return SoundEar.standard(frames, maker);

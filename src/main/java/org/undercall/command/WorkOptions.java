@@ -4,10 +4,19 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import org.undercall.Dialogue;
+import org.undercall.OpenSessions;
+import org.undercall.Time;
 import org.undercall.Work;
 import org.undercall.adapter.files.LogFault;
 import org.undercall.adapter.files.ProcedureFaults;
+import org.undercall.adapter.files.SessionFolder;
+import org.undercall.command.desk.Chosen;
+import org.undercall.command.desk.Desk;
+import org.undercall.command.desk.Offer;
+import org.undercall.command.desk.ProcedureShelf;
+import org.undercall.command.desk.Terminal;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -19,8 +28,17 @@ public final class WorkOptions {
   @Spec(Spec.Target.MIXEE)
   private CommandSpec spec;
 
-  @Parameters(paramLabel = "PROCEDURE", description = "The procedure file (JSON).")
+  @Parameters(
+      paramLabel = "PROCEDURE",
+      arity = "0..1",
+      description = "The procedure file (JSON); without one, choose from what is found.")
   private Path procedure;
+
+  @Option(
+      names = "--resume",
+      paramLabel = "SESSION",
+      description = "Take up a session: its folder, its name, or \"last\".")
+  private String resume;
 
   @Option(
       names = "--sessions",
@@ -42,10 +60,50 @@ public final class WorkOptions {
   /** Made by the command line reader. */
   public WorkOptions() {}
 
-  /** Begins or takes up the session, and says which. */
-  Work open(PrintWriter out) throws ProcedureFaults, LogFault, IOException {
+  /**
+   * What to work on: as named, or as chosen at the terminal.
+   *
+   * @throws ParameterException if nothing is named and nobody can be asked
+   */
+  Chosen choose(PrintWriter out) throws LogFault, IOException {
     remindAfter();
-    Work work = Work.on(procedure, sessions, fresh);
+    if (resume != null && (procedure != null || fresh)) {
+      throw wrong("found --resume with " + (fresh ? "--new" : "a procedure") + ", expected one");
+    }
+    if (resume != null) {
+      return new Chosen.Session(SessionFolder.find(sessions, resume));
+    }
+    if (procedure != null) {
+      return fresh ? new Chosen.Fresh(procedure) : new Chosen.Procedure(procedure);
+    }
+    return asked(out);
+  }
+
+  private Chosen asked(PrintWriter out) throws IOException {
+    Desk desk = new Desk(Terminal.ofProgram(), out);
+    OpenSessions found = OpenSessions.in(sessions);
+    if (found.none()) {
+      desk.welcome();
+    }
+    Path demonstrations = DemoCommand.shared().resolve("procedures");
+    ProcedureShelf shelf = ProcedureShelf.in(Path.of(""), ProcedureShelf.own(), demonstrations);
+    OpenSessions open = fresh ? new OpenSessions(List.of(), 0, List.of()) : found;
+    Offer offer = new Offer(open, shelf);
+    return desk.choose(offer, Time.ofMachine().now().wall())
+        .orElseThrow(
+            () ->
+                wrong(
+                    "found no PROCEDURE and no choice, expected one, for example: "
+                        + offer.command(spec.name())));
+  }
+
+  private ParameterException wrong(String what) {
+    return new ParameterException(spec.commandLine(), what);
+  }
+
+  /** Begins or takes up the session, and says which. */
+  Work open(Chosen chosen, PrintWriter out) throws ProcedureFaults, LogFault, IOException {
+    Work work = begun(chosen);
     String how = work.takenUp() ? "Session taken up: " : "New session: ";
     Dialogue dialogue = new Dialogue(out);
     dialogue.print(how + work.folder().path());
@@ -53,11 +111,19 @@ public final class WorkOptions {
     return work;
   }
 
+  private Work begun(Chosen chosen) throws ProcedureFaults, LogFault, IOException {
+    if (chosen instanceof Chosen.Session session) {
+      return Work.takeUp(session.folder());
+    }
+    return chosen instanceof Chosen.Fresh begin
+        ? Work.on(begin.file(), sessions, true)
+        : Work.on(((Chosen.Procedure) chosen).file(), sessions, false);
+  }
+
   /** The quiet before the first reminder; zero for none. */
   Duration remindAfter() {
     if (remindMinutes < 0) {
-      throw new ParameterException(
-          spec.commandLine(), "--remind takes 0 or more minutes, found " + remindMinutes);
+      throw wrong("--remind takes 0 or more minutes, found " + remindMinutes);
     }
     return Duration.ofMinutes(remindMinutes);
   }

@@ -14,6 +14,7 @@ import org.undercall.SoundEar;
 import org.undercall.Time;
 import org.undercall.Voice;
 import org.undercall.Work;
+import org.undercall.adapter.clips.ClipWriter;
 import org.undercall.adapter.files.LogFault;
 import org.undercall.adapter.files.ProcedureFaults;
 import org.undercall.adapter.files.SessionFolder;
@@ -68,6 +69,7 @@ public final class Demo {
     try (WavTimeline timeline = new WavTimeline(sound, RATE);
         Work work = Work.on(procedure, sessions, true)) {
       folder = work.folder();
+      work.keep(new ClipWriter(folder.clips(), ClipWriter.Settings.STANDARD, dialogue::print));
       converse(work, timeline, model, dialogue);
     }
     Files.move(sound, folder.path().resolve("dialogue.wav"));

@@ -33,6 +33,7 @@ class ReviewCommandTest {
 
   private int run(String... args) {
     return new CommandLine(new ReviewCommand())
+        .setCaseInsensitiveEnumValuesAllowed(true)
         .setOut(new PrintWriter(out))
         .setErr(new PrintWriter(err))
         .execute(args);
@@ -64,6 +65,25 @@ class ReviewCommandTest {
     assertEquals(0, run(folder.path().toString()), () -> out + "\n" + err);
     assertTrue(out.toString().endsWith("Every step is closed with all that it needs.\n"));
     assertTrue(out.toString().lines().allMatch(line -> line.length() <= 80));
+  }
+
+  @Test
+  @DisplayName("prints the torque wrenches, and tables as CSV")
+  void tables() throws Exception {
+    SessionFolder folder = session("demo-lateral-link.json", 0);
+    assertEquals(0, run(folder.path().toString()));
+    String wrench =
+        "wrench 1: 20 lbf·ft to 100 lbf·ft, calibrated 2026-03-03, calibration holds until 2027-03-03";
+    assertTrue(out.toString().replaceAll("\\s+", " ").contains(wrench), out::toString);
+    out.getBuffer().setLength(0);
+    assertEquals(0, run(folder.path().toString(), "--csv"));
+    assertTrue(out.toString().startsWith("step,side,phase,"), out::toString);
+    assertTrue(out.toString().contains(",wrench 1,2026-03-03,calibration holds until"));
+    out.getBuffer().setLength(0);
+    assertEquals(0, run(folder.path().toString(), "--csv", "events"));
+    assertTrue(out.toString().startsWith("seq,at,mono_ms,"), out::toString);
+    assertTrue(out.toString().contains(",EV05,step-closed,bush-bolt,left,"), out::toString);
+    assertEquals(2, run(folder.path().toString(), "--csv", "--json"));
   }
 
   @Test

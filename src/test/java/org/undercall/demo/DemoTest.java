@@ -18,9 +18,11 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.undercall.Dialogue;
+import org.undercall.adapter.files.LogSchema;
 import org.undercall.adapter.files.ProcedureFile;
 import org.undercall.adapter.files.SessionFolder;
 import org.undercall.adapter.files.SessionLogFile;
+import org.undercall.adapter.files.SessionProof;
 import org.undercall.adapter.recogniser.TestModel;
 import org.undercall.core.event.Missing;
 import org.undercall.core.event.Recorded;
@@ -81,6 +83,18 @@ class DemoTest {
             .filter(e -> e.side() == Side.LEFT && e.condition() == LoadCondition.RIDE_HEIGHT)
             .toList();
     assertEquals(1, before.size());
+  }
+
+  @Test
+  @DisplayName("leaves a log whose every line keeps to its schema, and which is whole")
+  void schema() throws Exception {
+    LogSchema schema = new LogSchema();
+    for (String line : java.nio.file.Files.readAllLines(folder.log())) {
+      assertEquals(List.of(), schema.faults(line), line);
+    }
+    SessionProof proof = SessionProof.of(folder, java.util.Optional.empty());
+    assertEquals(List.of(), proof.findings());
+    assertEquals(log.size(), proof.covered().orElse(0));
   }
 
   @Test

@@ -9,6 +9,11 @@ public final class Activities {
     return FvadActivity.isThere() ? new FvadActivity() : new EnergyActivity();
   }
 
+  /** Whether the native detector can run here. */
+  public static boolean nativeIsThere() {
+    return FvadActivity.isThere();
+  }
+
   /** A new detector that compares loudness; runs anywhere. */
   public static Activity byLoudness() {
     return new EnergyActivity();

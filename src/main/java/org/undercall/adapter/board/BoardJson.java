@@ -3,9 +3,7 @@ package org.undercall.adapter.board;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.Instant;
 import java.util.Locale;
-import java.util.Optional;
 import org.undercall.core.board.Board;
 import org.undercall.core.board.Choice;
 import org.undercall.core.board.Task;
@@ -21,8 +19,7 @@ final class BoardJson {
   static String of(Board board) {
     ObjectNode root = NODES.objectNode();
     root.put("state", board.times().state());
-    put(root, "work", board.times().work());
-    put(root, "step", board.times().step());
+    root.set("times", times(board.times()));
     root.set("place", place(board.place()));
     root.set("task", task(board.task()));
     root.set("talk", talk(board.talk()));
@@ -33,8 +30,13 @@ final class BoardJson {
     return root.toString();
   }
 
-  private static void put(ObjectNode node, String name, Optional<Instant> time) {
-    time.ifPresent(t -> node.put(name, t.toEpochMilli()));
+  private static ObjectNode times(Board.Times times) {
+    return NODES
+        .objectNode()
+        .put("made", times.now().toEpochMilli())
+        .put("work", times.elapsed().work())
+        .put("step", times.elapsed().step())
+        .put("runs", times.elapsed().runs());
   }
 
   private static ObjectNode place(Board.Place place) {
@@ -68,6 +70,11 @@ final class BoardJson {
 
   private static ObjectNode talk(Board.Talk talk) {
     ObjectNode node = NODES.objectNode().put("said", talk.said()).put("prompt", talk.prompt());
+    ArrayNode devices = node.putArray("devices");
+    talk.devices()
+        .news()
+        .forEach(
+            news -> devices.addObject().put("news", name(news)).put("text", news.words().text()));
     talk.heard()
         .ifPresent(
             heard ->

@@ -17,7 +17,15 @@ public final class LogFault extends Exception {
     CANNOT_CREATE("LOG-009", "The session folder cannot be created."),
     NO_SUCH_SESSION("LOG-010", "There is no such session."),
     OTHER_PROCEDURE("LOG-011", "The kept procedure file is not the one the session began with."),
-    NOT_STARTED("LOG-012", "The log does not begin with the start of a session.");
+    NOT_STARTED("LOG-012", "The log does not begin with the start of a session."),
+    COMPLETE("LOG-013", "The session is complete, so there is nothing to take up."),
+    LINES_GONE("LOG-020", "Lines are gone from the end of the log."),
+    OTHER_SUM("LOG-021", "The log is not the one that its sum file was made for."),
+    NO_SUM("LOG-022", "There is no sum file, or it cannot be read."),
+    LOSS_RECORDED("LOG-023", "The log says that lines of it were lost before."),
+    BAD_KEY("LOG-024", "A key file cannot be read or has no key of the kind needed."),
+    CANNOT_WRITE("LOG-025", "A key or signature file cannot be written."),
+    OTHER_SIGNATURE("LOG-026", "The signature is not one of this log by this key.");
 
     private final String id;
     private final String sentence;
@@ -39,10 +47,28 @@ public final class LogFault extends Exception {
   }
 
   private final Code code;
+  private final String found;
+  private final String expected;
 
   LogFault(Code code, String place, String found, String expected) {
     super(code.id() + " " + place + ": found " + found + ", expected " + expected);
     this.code = code;
+    this.found = found;
+    this.expected = expected;
+  }
+
+  String found() {
+    return found;
+  }
+
+  String expected() {
+    return expected;
+  }
+
+  /** A session that was to be taken up is complete. */
+  public static LogFault complete(String session) {
+    return new LogFault(
+        Code.COMPLETE, "session " + session, "a complete session", "one with open steps");
   }
 
   /** What is wrong. */

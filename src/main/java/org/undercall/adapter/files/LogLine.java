@@ -53,7 +53,7 @@ final class LogLine {
     node.put("seq", decision.seq());
     node.put("at", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(decision.at().wall()));
     node.put("mono", decision.at().monotonicMillis());
-    decision.heard().ifPresent(heard -> node.set("heard", heard(heard)));
+    decision.heard().ifPresent(heard -> node.set("heard", HeardJson.write(heard)));
     ArrayNode events = node.putArray("events");
     decision.events().forEach(event -> events.add(EventJson.write(event)));
     node.put("said", decision.said());
@@ -62,12 +62,6 @@ final class LogLine {
     String open = whole.substring(0, whole.length() - 1);
     String sum = sha256(open.getBytes(UTF_8));
     return new Sealed(open + SUM_START + sum + SUM_END, sum);
-  }
-
-  private static ObjectNode heard(Recorded.Heard heard) {
-    ObjectNode node = LogJson.object();
-    node.put("text", heard.text()).put("intent", heard.intent());
-    return node.put("confidence", heard.confidence()).put("how", heard.how());
   }
 
   /** The line's own sum if it is whole; empty if a byte was changed or is absent. */
@@ -103,7 +97,7 @@ final class LogLine {
       return new Recorded(
           member(node, "seq", Long.class),
           new Moment(wall(node), member(node, "mono", Long.class)),
-          heard(node),
+          HeardJson.read(node),
           events(node, place),
           member(node, "said", String.class));
     } catch (BadMember e) {
@@ -118,19 +112,6 @@ final class LogLine {
     } catch (DateTimeParseException e) {
       throw new BadMember("at", at, "date, time and offset in ISO form");
     }
-  }
-
-  private static Optional<Recorded.Heard> heard(JsonNode node) throws BadMember {
-    JsonNode heard = node.get("heard");
-    if (heard == null) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Recorded.Heard(
-            member(heard, "text", String.class),
-            member(heard, "intent", String.class),
-            member(heard, "confidence", java.math.BigDecimal.class).doubleValue(),
-            member(heard, "how", String.class)));
   }
 
   private static List<SessionEvent> events(JsonNode node, String place) throws BadMember, LogFault {
@@ -152,7 +133,7 @@ final class LogLine {
     return events;
   }
 
-  private static <T> T member(JsonNode node, String name, Class<T> type) throws BadMember {
+  static <T> T member(JsonNode node, String name, Class<T> type) throws BadMember {
     Form<?> form = Form.of(type);
     JsonNode member = node.get(name);
     if (member == null) {

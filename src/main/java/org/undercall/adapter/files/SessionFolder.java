@@ -11,6 +11,7 @@ import java.text.Normalizer;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 
@@ -26,6 +27,7 @@ public record SessionFolder(Path path) {
 
   private static final String LOG = "log.jsonl";
   private static final String PROCEDURE = "procedure.json";
+  private static final String CLIPS = "clips";
   private static final DateTimeFormatter STAMP =
       DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmmss", Locale.ROOT);
   private static final int LONGEST_NAME = 60;
@@ -92,18 +94,33 @@ public record SessionFolder(Path path) {
     throw noSuch("session " + session, "no folder with a " + LOG);
   }
 
-  private static SessionFolder last(Path sessions) throws LogFault {
-    if (Files.isDirectory(sessions)) {
-      try (Stream<Path> all = Files.list(sessions)) {
-        return all.filter(p -> Files.isRegularFile(p.resolve(LOG)))
-            .max(Comparator.comparing(p -> p.getFileName().toString()))
-            .map(SessionFolder::new)
-            .orElseThrow(() -> noSuch("session " + LAST, "no session"));
-      } catch (IOException e) {
-        throw SessionLogFile.cannotRead(sessions, e);
-      }
+  /**
+   * All sessions, the one begun last first; none if the folder is absent.
+   *
+   * @throws LogFault LOG-002 if the folder cannot be read
+   */
+  public static List<SessionFolder> all(Path sessions) throws LogFault {
+    if (!Files.isDirectory(sessions)) {
+      return List.of();
     }
-    throw noSuch("session " + LAST, "no folder " + sessions.getFileName());
+    try (Stream<Path> folders = Files.list(sessions)) {
+      return folders
+          .filter(p -> Files.isRegularFile(p.resolve(LOG)))
+          .sorted(Comparator.comparing((Path p) -> p.getFileName().toString()).reversed())
+          .map(SessionFolder::new)
+          .toList();
+    } catch (IOException e) {
+      throw SessionLogFile.cannotRead(sessions, e);
+    }
+  }
+
+  private static SessionFolder last(Path sessions) throws LogFault {
+    List<SessionFolder> all = all(sessions);
+    if (all.isEmpty()) {
+      boolean there = Files.isDirectory(sessions);
+      throw noSuch("session " + LAST, there ? "no session" : "no folder " + sessions.getFileName());
+    }
+    return all.get(0);
   }
 
   private static LogFault noSuch(String place, String found) {
@@ -114,9 +131,19 @@ public record SessionFolder(Path path) {
         "a session folder, the name of one, or \"" + LAST + "\"");
   }
 
+  /** Its name, as it can be given to {@link #find}. */
+  public String name() {
+    return String.valueOf(path.getFileName());
+  }
+
   /** The log of the session. */
   public Path log() {
     return path.resolve(LOG);
+  }
+
+  /** The folder of sound clips, which may be absent. */
+  public Path clips() {
+    return path.resolve(CLIPS);
   }
 
   /** The copy of the procedure file. */

@@ -12,13 +12,15 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.undercall.core.event.Recorded;
+import org.undercall.core.term.LogTrouble;
 
 /**
  * The log of a session, open for appending: JSON Lines in UTF-8, one line for each decision.
  *
  * <p>While it is open, a lock on the file {@code <name>.lock} beside it keeps other programs from
  * appending; reading stays possible. One thread uses it. The chain of sums shows every change to a
- * line and every line lost before the last one; whole lines cut off the end leave no trace.
+ * line and every line lost before the last one; the file {@code <name>.sha256} beside it, kept
+ * after each line, shows whole lines cut off the end.
  */
 public final class SessionLogFile implements AutoCloseable {
   private final String name;
@@ -26,10 +28,14 @@ public final class SessionLogFile implements AutoCloseable {
   private final FileChannel lockFile;
   private final Optional<String> dropped;
   private final List<Recorded> decisions;
+  private final SumKeeper sum;
+  private Optional<SumState> odd = Optional.empty();
   private long end;
   private String last;
 
-  SessionLogFile(String name, LogChannel file, FileChannel lockFile, LogContent content) {
+  SessionLogFile(
+      String name, LogChannel file, FileChannel lockFile, LogContent content, SumKeeper sum) {
+    this.sum = sum;
     this.name = name;
     this.file = file;
     this.lockFile = lockFile;
@@ -54,8 +60,8 @@ public final class SessionLogFile implements AutoCloseable {
         SessionFolder.forceNames(path.toAbsolutePath().getParent());
       }
       try {
-        return new SessionLogFile(named(path), LogChannel.of(file), lockFile, read(path));
-      } catch (LogFault e) {
+        return opened(path, file, lockFile);
+      } catch (LogFault | IOException e) {
         file.close();
         throw e;
       }
@@ -68,10 +74,33 @@ public final class SessionLogFile implements AutoCloseable {
     }
   }
 
+  private static SessionLogFile opened(Path path, FileChannel file, FileChannel lockFile)
+      throws LogFault, IOException {
+    byte[] bytes = Files.readAllBytes(path);
+    LogContent content = LogContent.of(bytes, named(path));
+    Path beside = SumFile.beside(path);
+    byte[] whole = java.util.Arrays.copyOf(bytes, (int) content.end());
+    SumState state = SumState.of(whole, SumFile.read(beside));
+    SumKeeper keeper = new SumKeeper(state.sum(), text -> SumFile.replace(beside, text));
+    SessionLogFile log =
+        new SessionLogFile(named(path), LogChannel.of(file), lockFile, content, keeper);
+    if (state.usual()) {
+      keeper.repair();
+    } else {
+      log.odd = Optional.of(state);
+    }
+    return log;
+  }
+
   /** Reads a log without locking or changing it. */
   public static LogContent read(Path path) throws LogFault {
+    return LogContent.of(bytes(path), named(path));
+  }
+
+  /** The bytes of a log or a file beside it. */
+  static byte[] bytes(Path path) throws LogFault {
     try {
-      return LogContent.of(Files.readAllBytes(path), named(path));
+      return Files.readAllBytes(path);
     } catch (IOException e) {
       throw cannotRead(path, e);
     }
@@ -85,6 +114,30 @@ public final class SessionLogFile implements AutoCloseable {
   /** The text of a torn last line found when the log was opened; the next append cuts it off. */
   public Optional<String> dropped() {
     return dropped;
+  }
+
+  /**
+   * What was wrong with the log as a whole when it was opened; the next append hides it, so what is
+   * appended next must say it.
+   */
+  public Optional<LogTrouble> trouble() {
+    return odd.map(
+        state ->
+            switch (state.kind()) {
+              case CUT -> LogTrouble.LINES_GONE;
+              case OTHER -> LogTrouble.SUM_DIFFERS;
+              default -> LogTrouble.SUM_MISSING;
+            });
+  }
+
+  /** How many lines were gone when it was opened, as far as is known. */
+  public int gone() {
+    return odd.map(state -> (int) Math.min(Integer.MAX_VALUE, state.gone())).orElse(0);
+  }
+
+  /** Why the sum file could not be written last; empty if it is up to date. */
+  public Optional<String> sumTrouble() {
+    return sum.trouble();
   }
 
   /**
@@ -111,6 +164,7 @@ public final class SessionLogFile implements AutoCloseable {
     end += bytes.length;
     last = line.sum();
     decisions.add(decision);
+    sum.appended(bytes);
   }
 
   private LogFault cannotRecord(Recorded decision, IOException cause) {

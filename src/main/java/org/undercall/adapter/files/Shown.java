@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Locale;
 
 /** Shows pieces of a file in a message: short, on one line, safe on a terminal. */
-final class Shown {
+public final class Shown {
   private static final int LONGEST = 60;
 
   private Shown() {}
@@ -30,7 +30,7 @@ final class Shown {
   }
 
   /** A text with every character that cannot be read written as its code. */
-  static String plain(String text) {
+  public static String plain(String text) {
     StringBuilder shown = new StringBuilder();
     text.codePoints().forEach(c -> shown.append(readable(c) ? Character.toString(c) : coded(c)));
     return shown.toString();

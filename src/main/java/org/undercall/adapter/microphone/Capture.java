@@ -13,6 +13,7 @@ final class Capture implements Runnable {
   private static final int ZEROS_UNTIL_LOST = 10;
 
   private final SoundLine line;
+  private final SampleFormat format;
   private final FrameMaker maker;
   private final byte[] block;
   private final ArrayBlockingQueue<Frame> ring;
@@ -28,6 +29,7 @@ final class Capture implements Runnable {
    */
   Capture(SoundLine line, SampleFormat format, String name, int ringFrames) {
     this.line = line;
+    this.format = format;
     this.maker = new FrameMaker(format, name);
     this.block = new byte[format.rate() / 50 * format.blockBytes()];
     this.ring = new ArrayBlockingQueue<>(ringFrames);
@@ -73,6 +75,10 @@ final class Capture implements Runnable {
   void discardWaiting() {
     pushedOut.set(0);
     ring.clear();
+  }
+
+  SampleFormat format() {
+    return format;
   }
 
   void stop() {

@@ -72,6 +72,13 @@ public final class MicrophoneFrames implements Frames {
     return Optional.ofNullable(frame);
   }
 
+  /** The device and the format it was opened in, for people. */
+  public String described() {
+    SampleFormat format = capture.format();
+    String channels = format.channels() == 1 ? "mono" : format.channels() + " channels";
+    return name + ", " + format.rate() + " Hz, " + format.bits() + " bit, " + channels;
+  }
+
   @Override
   public void discardWaiting() {
     capture.discardWaiting();

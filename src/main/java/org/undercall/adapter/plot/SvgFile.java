@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -21,17 +22,37 @@ public final class SvgFile {
   /** Left out, so that no reader of the file asks the network for it. */
   private static final Pattern DOCTYPE = Pattern.compile("<!DOCTYPE[^>]*>\\s*");
 
+  private static final Pattern FONT = Pattern.compile("font-family=\"[^\"]*\"");
+
   private SvgFile() {}
 
   /** Writes a chart over whatever the file held; works without a screen. */
   public static void write(Path file, JFreeChart chart) throws IOException {
+    Files.writeString(file, DOCTYPE.matcher(drawn(chart, true)).replaceFirst(""));
+  }
+
+  /**
+   * A chart as an element to stand in a page: no prologue, no style attributes, with a text in
+   * place of the picture.
+   */
+  public static String element(JFreeChart chart, String meaning) throws IOException {
+    String text = drawn(chart, false);
+    String box = "0 0 " + SIZE.width + " " + SIZE.height;
+    String root = "<svg role=\"img\" viewBox=\"" + box + "\" aria-label=\"%s\" alt=\"%s\"";
+    String words = meaning.replaceAll("[^\\p{L}\\p{N} .,:°±·-]", " ");
+    return FONT.matcher(text.substring(text.indexOf("<svg")))
+        .replaceAll("font-family=\"DejaVu Sans, Verdana, sans-serif\"")
+        .replaceFirst("<svg", String.format(Locale.ROOT, root, words, words));
+  }
+
+  private static String drawn(JFreeChart chart, boolean styled) throws IOException {
     System.setProperty("java.awt.headless", "true");
     SVGGraphics2D graphics = new SVGGraphics2D(document());
     graphics.setSVGCanvasSize(SIZE);
     chart.draw(graphics, new Rectangle(SIZE));
     StringWriter text = new StringWriter();
-    graphics.stream(text, true);
-    Files.writeString(file, DOCTYPE.matcher(text.toString()).replaceFirst(""));
+    graphics.stream(text, styled);
+    return text.toString();
   }
 
   private static Document document() {

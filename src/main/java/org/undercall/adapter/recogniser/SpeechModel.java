@@ -47,6 +47,15 @@ public final class SpeechModel implements RecogniserMaker, AutoCloseable {
   }
 
   /**
+   * Loads the recogniser's library without a model.
+   *
+   * @throws ModelFault MOD-009 without a library for this system
+   */
+  public static void requireLibrary() throws ModelFault {
+    Vosk.load();
+  }
+
+  /**
    * The words that the model does not know, so that they can never be heard; in order, once each.
    */
   public synchronized List<String> unknownWords(Collection<String> words) {

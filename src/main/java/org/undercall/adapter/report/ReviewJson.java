@@ -25,7 +25,7 @@ public final class ReviewJson {
     ObjectNode root = MAPPER.createObjectNode();
     head(root, review.head());
     ArrayNode steps = root.putArray("steps");
-    review.steps().forEach(step -> StepJson.put(steps.addObject(), step));
+    review.steps().forEach(step -> StepJson.put(steps.addObject(), step, review.head().tools()));
     remarks(root, review);
     Review.Totals totals = review.totals();
     ObjectNode times = root.putObject("totals");
@@ -53,6 +53,19 @@ public final class ReviewJson {
     root.put("began", time(head.started()));
     root.put("lastEntry", time(head.last()));
     root.put("version", head.version());
+    ArrayNode tools = root.putArray("tools");
+    head.tools()
+        .forEach(
+            t ->
+                tools
+                    .addObject()
+                    .put("id", t.tool().id())
+                    .put("least", t.tool().least().toString())
+                    .put("most", t.tool().most().toString())
+                    .put("calibrated", t.tool().calibrated().toString())
+                    .put("calibration", ToolWords.state(t))
+                    .put("due", t.due().toString())
+                    .put("uses", t.uses()));
   }
 
   private static void remarks(ObjectNode root, Review review) {
@@ -68,7 +81,8 @@ public final class ReviewJson {
             n ->
                 timed(notes, n)
                     .put("step", n.event().step().toString())
-                    .put("text", n.event().text()));
+                    .put("text", n.event().text())
+                    .put("checked", false));
     ArrayNode handOvers = root.putArray("handedOver");
     remarks
         .handOvers()
@@ -83,6 +97,11 @@ public final class ReviewJson {
     review.open().forEach(step -> open.add(step.place().ref().toString()));
     ArrayNode unknown = root.putArray("notInProcedure");
     review.ending().unknownSteps().forEach(ref -> unknown.add(ref.toString()));
+    ArrayNode losses = root.putArray("logNotWhole");
+    review
+        .ending()
+        .losses()
+        .forEach(l -> timed(losses, l).put("what", ReviewWords.loss(l.event())));
   }
 
   static void refusal(ObjectNode node, Review.Refusal refusal) {
@@ -90,10 +109,13 @@ public final class ReviewJson {
     refusal.step().ifPresent(step -> node.put("step", step.toString()));
     node.put("what", ReviewWords.refusal(refusal.event()));
     refusal.heard().ifPresent(heard -> node.put("heard", heard));
+    refusal.clip().ifPresent(clip -> node.put("clip", clip));
   }
 
   static ObjectNode timed(ArrayNode list, Review.Timed<?> timed) {
-    return list.addObject().put("at", time(timed.at()));
+    ObjectNode node = list.addObject().put("at", time(timed.at()));
+    timed.clip().ifPresent(clip -> node.put("clip", clip));
+    return node;
   }
 
   static void span(ObjectNode node, String name, Span span) {

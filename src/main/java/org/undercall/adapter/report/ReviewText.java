@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Function;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.StepReview;
@@ -54,11 +55,20 @@ public final class ReviewText {
   private void remarks() {
     Review.Remarks remarks = review.remarks();
     section("Load condition", remarks.loads(), n -> time(n.at()) + ReviewWords.load(n.event()));
+    section("Torque wrenches", review.head().tools(), ToolWords::of);
+    if (!review.head().tools().isEmpty()) {
+      lines.add(1, ToolWords.NOT_NAMED);
+    }
     section("Refused", remarks.refusals(), ReviewText::refusal);
     section(
         "Notes, as heard, unchecked",
         remarks.notes(),
-        n -> time(n.at()) + ReviewWords.step(n.event().step()) + ": " + n.event().text());
+        n ->
+            time(n.at())
+                + ReviewWords.step(n.event().step())
+                + ": "
+                + n.event().text()
+                + clip(n.clip()));
     section(
         "Handed over, still to be done",
         remarks.handOvers(),
@@ -76,12 +86,25 @@ public final class ReviewText {
         "Named in the log, not in the procedure",
         review.ending().unknownSteps(),
         ReviewWords::step);
+    section(
+        "The log was not whole",
+        review.ending().losses(),
+        l -> time(l.at()) + ReviewWords.loss(l.event()));
   }
 
   static String refusal(Review.Refusal refusal) {
     String step = refusal.step().map(s -> ReviewWords.step(s) + ": ").orElse("");
     String heard = refusal.heard().map(h -> " (heard: " + h + ")").orElse("");
-    return time(refusal.at()) + step + ReviewWords.refusal(refusal.event()) + heard;
+    return time(refusal.at())
+        + step
+        + ReviewWords.refusal(refusal.event())
+        + heard
+        + clip(refusal.clip());
+  }
+
+  /** Where to hear it; nothing if there is no sound. */
+  static String clip(Optional<String> file) {
+    return file.map(name -> " [clip " + name + "]").orElse("");
   }
 
   private <T> void section(String heading, List<T> items, Function<T, String> text) {
@@ -109,6 +132,9 @@ public final class ReviewText {
       return;
     }
     lines.add(1, open + " of " + review.steps().size() + " steps open.");
+    if (!review.ending().losses().isEmpty()) {
+      lines.add(1, "Something of the log is lost, and what it said is not known.");
+    }
     if (!review.ending().ended()) {
       lines.add(1, "The session was not ended.");
     } else if (!review.ending().saidComplete()) {

@@ -125,6 +125,16 @@ final class ReviewWords {
     return plain(e.condition()) + " confirmed, " + plain(e.proof()) + height(e.height());
   }
 
+  /** What was wrong with the log when it was opened. */
+  static String loss(SessionEvent.LogDoubted e) {
+    String lines = e.lines().map(n -> " (" + n + ")").orElse("");
+    return switch (e.trouble()) {
+      case LINES_GONE -> "lines were gone from its end" + lines;
+      case SUM_DIFFERS -> "it was not the log that its checksum was kept for";
+      case SUM_MISSING -> "its checksum was absent or not readable";
+    };
+  }
+
   private static String height(Optional<Measure> height) {
     return height.map(h -> ", " + h).orElse("");
   }

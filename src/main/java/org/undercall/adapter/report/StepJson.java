@@ -2,14 +2,16 @@ package org.undercall.adapter.report;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.review.StepReview;
+import org.undercall.core.review.ToolState;
 
 /** One step of a review as a JSON object. */
 final class StepJson {
   private StepJson() {}
 
-  static void put(ObjectNode node, StepReview step) {
+  static void put(ObjectNode node, StepReview step, List<ToolState> tools) {
     node.put("step", step.place().ref().toString());
     node.put("title", step.place().step().head().title());
     node.put("phase", step.place().phase());
@@ -22,7 +24,7 @@ final class StepJson {
     node.put("asideMillis", times.aside().toMillis());
     node.put("timedMillis", times.timed().toMillis());
     work(node, step.work());
-    tightened(node, step.tightened());
+    tightened(node, step.tightened(), tools);
     ArrayNode doubts = node.putArray("doubts");
     step.doubts().stream().sorted().map(ReviewWords::doubt).forEach(doubts::add);
   }
@@ -45,7 +47,8 @@ final class StepJson {
     work.putOff().forEach(reason -> putOff.add(ReviewWords.plain(reason)));
   }
 
-  private static void tightened(ObjectNode node, StepReview.Tightened tightened) {
+  private static void tightened(
+      ObjectNode node, StepReview.Tightened tightened, List<ToolState> tools) {
     tightened.marking().ifPresent(marking -> node.put("headMarking", marking.text()));
     tightened.newHardware().ifPresent(at -> node.put("newHardware", ReviewJson.time(at)));
     tightened
@@ -56,15 +59,20 @@ final class StepJson {
                     .put("at", ReviewJson.time(load.at()))
                     .put("what", ReviewWords.confirmed(load.event())));
     ArrayNode stages = node.putArray("stages");
-    tightened.stages().forEach(stage -> stage(stages.addObject(), stage));
+    tightened.stages().forEach(stage -> stage(stages.addObject(), stage, tools));
     node.put("voided", tightened.voided());
   }
 
-  private static void stage(ObjectNode node, StepReview.StageReview stage) {
+  private static void stage(ObjectNode node, StepReview.StageReview stage, List<ToolState> tools) {
     boolean torque = stage.specification() instanceof Stage.TorqueStage;
     node.put("kind", torque ? "torque" : "angle");
     node.put("specification", ReviewWords.specification(stage));
+    if (stage.specification() instanceof Stage.TorqueStage t) {
+      node.put("wrenchSetTo", t.setting().toString());
+    }
+    ToolState.first(tools, stage.specification()).ifPresent(t -> node.put("tool", t.tool().id()));
     stage.called().ifPresent(called -> node.put("called", called));
+    stage.clip().ifPresent(clip -> node.put("clip", clip));
     stage.deviation().ifPresent(deviation -> node.put("deviation", deviation));
     node.put("within", stage.within());
     stage.closed().ifPresent(at -> node.put("closed", ReviewJson.time(at)));

@@ -22,7 +22,14 @@ final class StepText {
     }
     for (var measured : step.work().measured()) {
       String within = measured.event().withinLimits() ? "within limits" : "OUTSIDE its limits";
-      lines.add(2, "measured " + measured.event().value() + ", " + within + at(measured));
+      lines.add(
+          2,
+          "measured "
+              + measured.event().value()
+              + ", "
+              + within
+              + at(measured)
+              + ReviewText.clip(measured.clip()));
     }
     addTrouble(lines, step);
   }
@@ -72,7 +79,7 @@ final class StepText {
             .orElse(", no value called");
     String closed =
         stage.closed().map(c -> ", closed " + ReviewText.TIME.format(c)).orElse(", open");
-    return ReviewWords.specification(stage) + called + closed;
+    return ReviewWords.specification(stage) + called + closed + ReviewText.clip(stage.clip());
   }
 
   private static void addTrouble(Lines lines, StepReview step) {

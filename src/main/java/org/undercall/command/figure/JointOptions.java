@@ -15,7 +15,7 @@ import org.undercall.core.fastening.SleeveStack.Sleeve;
 import picocli.CommandLine.Option;
 
 /** The sizes of a joint: clamped length, full shank, and a plate or a tube. */
-final class JointOptions {
+public final class JointOptions {
   @Option(names = "--clamped", paramLabel = "MM", description = "The clamped length.")
   private Double clamped;
 
@@ -35,8 +35,15 @@ final class JointOptions {
       description = "Outer and inner diameter of a clamped tube, such as the sleeve of a bush.")
   private double[] tube;
 
-  /** The springs of the joint; empty if no size is given. */
-  Optional<JointStiffness> stiffness(Bolt bolt) {
+  /** Made by the command line reader. */
+  public JointOptions() {}
+
+  /**
+   * The springs of the joint; empty if no size is given.
+   *
+   * @throws IllegalArgumentException FIG-003 or FIG-004 if the sizes are not whole
+   */
+  public Optional<JointStiffness> stiffness(Bolt bolt) {
     boolean none = clamped == null && shank == null && plate == null && tube == null;
     if (none) {
       return Optional.empty();
@@ -68,7 +75,8 @@ final class JointOptions {
             bolt.seat(), Length.mm(clamped), Length.mm(plate), PressureCone.Kind.THROUGH_BOLT);
   }
 
-  List<Item> inputs() {
+  /** The sizes, to be shown. */
+  public List<Item> inputs() {
     if (clamped == null) {
       return List.of(Item.words("sizes of the joint", "not known"));
     }

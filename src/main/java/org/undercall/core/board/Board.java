@@ -8,10 +8,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.undercall.core.decision.Decider;
+import org.undercall.core.decision.Elapsed;
 import org.undercall.core.decision.Session;
 import org.undercall.core.decision.StepState;
 import org.undercall.core.decision.TimerKey;
 import org.undercall.core.decision.Timers;
+import org.undercall.core.event.Moment;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
@@ -34,10 +36,9 @@ public record Board(Times times, Place place, Task task, Talk talk, Overview wal
    *
    * @param state number of the state, for presses
    * @param now when it was made, by the clock of the session
-   * @param work when the session began
-   * @param step when the step at hand was entered
+   * @param elapsed how long the work and the step at hand took until then
    */
-  public record Times(long state, Instant now, Optional<Instant> work, Optional<Instant> step) {}
+  public record Times(long state, Instant now, Elapsed elapsed) {}
 
   /**
    * The step at hand.
@@ -56,8 +57,9 @@ public record Board(Times times, Place place, Task task, Talk talk, Overview wal
    * @param heard empty before the first phrase
    * @param said the last reply, as spoken
    * @param prompt what the session waits for, in the words it is asked with
+   * @param devices what became of the microphone and the loudspeaker
    */
-  public record Talk(Optional<Heard> heard, String said, String prompt) {}
+  public record Talk(Optional<Heard> heard, String said, String prompt, Devices devices) {}
 
   /**
    * What was heard last.
@@ -108,15 +110,18 @@ public record Board(Times times, Place place, Task task, Talk talk, Overview wal
    * What the board shows of a session.
    *
    * @param happened what came before
+   * @param devices what became of the devices
    * @param said the last reply
-   * @param now by the clock of the session
+   * @param now by the clocks of the session
    */
-  public static Board of(Session session, Happened happened, String said, Instant now) {
+  public static Board of(
+      Session session, Happened happened, Devices devices, String said, Moment now) {
     return new Board(
-        new Times(happened.state(), now, happened.work(), happened.step()),
+        new Times(happened.state(), now.wall().toInstant(), session.elapsed(now)),
         place(session),
         Task.of(session),
-        new Talk(happened.heard().flatMap(Board::heard), said, Decider.prompt(session).text()),
+        new Talk(
+            happened.heard().flatMap(Board::heard), said, Decider.prompt(session).text(), devices),
         overview(session));
   }
 

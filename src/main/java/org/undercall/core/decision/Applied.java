@@ -21,6 +21,7 @@ import org.undercall.core.event.SessionEvent.LoadCalled;
 import org.undercall.core.event.SessionEvent.LoadChanged;
 import org.undercall.core.event.SessionEvent.LoadConfirmed;
 import org.undercall.core.event.SessionEvent.LoadRefused;
+import org.undercall.core.event.SessionEvent.LogDoubted;
 import org.undercall.core.event.SessionEvent.MarkingCalled;
 import org.undercall.core.event.SessionEvent.MarkingNoted;
 import org.undercall.core.event.SessionEvent.MarkingRefused;
@@ -119,7 +120,7 @@ final class Applied {
     on(SessionEnded.class, (s, e) -> s.with(s.talk().settled().with(Talk.Mode.ENDED)));
     nothing(SessionStarted.class, HandedOver.class, Asked.class, NotNow.class);
     nothing(ValueRefused.class, CloseRefused.class, MarkingRefused.class, LoadRefused.class);
-    nothing(Reminded.class, StepRecalled.class);
+    nothing(Reminded.class, StepRecalled.class, LogDoubted.class);
     on(NotUnderstood.class, (s, e) -> e.inARow().map(n -> s.with(s.talk().missed(n))).orElse(s));
     on(HearingRemarked.class, (s, e) -> s.with(s.talk().quietUntil(e.quietUntil())));
     for (EventKind kind : EventKind.values()) {

@@ -1,6 +1,7 @@
 package org.undercall.core.decision;
 
 import java.time.Duration;
+import java.util.Optional;
 import java.util.Set;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
@@ -57,13 +58,25 @@ public final class Decider {
    * @param away the time by the wall clock since the last decision
    */
   public static Decision takeUp(Session session, String version, Duration away) {
+    return takeUp(session, version, away, Optional.empty());
+  }
+
+  /**
+   * The same for a log that may not have been whole. What its lost lines said is not known, so that
+   * the load is not either.
+   *
+   * @param doubted what was wrong with the log; empty if it was whole
+   */
+  public static Decision takeUp(
+      Session session, String version, Duration away, Optional<SessionEvent.LogDoubted> doubted) {
     Turn turn = new Turn(session).record(new SessionEvent.SessionResumed(version));
     turn.say(Say.takenUp());
+    doubted.ifPresent(d -> turn.record(d).say(Say.logDoubted(d.trouble(), d.lines())));
     if (away.isNegative()) {
       turn.record(new SessionEvent.ClockJumped(away.toMillis()))
           .say(Timing.clockSet(away.toSeconds(), !session.timers().running().isEmpty()));
     }
-    if (away.isNegative() || away.compareTo(SHORT_ABSENCE) > 0) {
+    if (doubted.isPresent() || away.isNegative() || away.compareTo(SHORT_ABSENCE) > 0) {
       turn.absent(LoadChange.PROGRAM_RESTARTED);
     }
     boolean walking = turn.session().talk().mode() == Talk.Mode.WORKING;

@@ -16,6 +16,11 @@ public record Decision(List<SessionEvent> events, Reply reply, Outcome outcome) 
     events = List.copyOf(events);
   }
 
+  /** Whether the phrase was taken up: it changed the session or waits for a read-back. */
+  public boolean isTaken() {
+    return outcome == Outcome.ACCEPTED || (outcome == Outcome.ASKED && !isAskedAgain());
+  }
+
   /** Whether the phrase was not understood and is asked for again. */
   public boolean isAskedAgain() {
     return outcome == Outcome.ASKED

@@ -1,11 +1,14 @@
 package org.undercall.core.decision;
 
+import java.util.List;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.reply.Ask;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Reply;
+import org.undercall.core.reply.Say;
 import org.undercall.core.reply.Tell;
+import org.undercall.core.reply.Timing;
 
 /** What the program says to tell what the session waits for. */
 final class Prompt {
@@ -33,7 +36,7 @@ final class Prompt {
       case READ_BACK, LOAD_READ_BACK -> readBack(session.talk().pending().orElseThrow(), session);
       case NOTING -> Tell.noteStarted();
       case ON_HOLD -> Tell.held();
-      case ALL_CLOSED -> Ask.allClosed();
+      case ALL_CLOSED -> stillRunning(session).and(Ask.allClosed());
       case CLOSED_STEP -> Ask.closedStep();
       case ENDED -> Refuse.notNow();
     };
@@ -66,6 +69,23 @@ final class Prompt {
     if (pending instanceof Pending.Load load) {
       return Ask.readBackLoad(load.side(), load.condition());
     }
-    return Ask.readBackEnd(session.progress().open());
+    return end(session);
+  }
+
+  /** The end of the work with open steps, read back, and the timers it would leave alone. */
+  static Reply end(Session session) {
+    return stillRunning(session).and(Ask.readBackEnd(session.progress().open()));
+  }
+
+  private static Reply stillRunning(Session session) {
+    List<String> names = TimerRules.runningNames(session);
+    return names.isEmpty() ? Reply.SILENCE : Timing.stillRun(names);
+  }
+
+  /** The session has ended: timers that still ran are not called any more. */
+  static Reply ended(Session session, boolean complete) {
+    List<String> names = TimerRules.runningNames(session);
+    Reply ended = Say.ended(complete, session.progress().open());
+    return names.isEmpty() ? ended : ended.and(Timing.notCalled(names));
   }
 }

@@ -40,7 +40,7 @@ final class ReadBackRules {
     int open = session.progress().open();
     return new Turn(session)
         .record(new SessionEvent.SessionEnded(false, open))
-        .say(Say.ended(false, open))
+        .say(Prompt.ended(session, false))
         .end(Outcome.ACCEPTED);
   }
 
@@ -79,14 +79,14 @@ final class ReadBackRules {
     int open = session.progress().open();
     return new Turn(session)
         .record(new SessionEvent.EndCalled(open))
-        .say(org.undercall.core.reply.Ask.readBackEnd(open))
+        .say(Prompt.end(session))
         .end(Outcome.ASKED);
   }
 
   static Decision complete(Session session, Intent intent, Moment now) {
     return new Turn(session)
         .record(new SessionEvent.SessionEnded(true, 0))
-        .say(Say.ended(true, 0))
+        .say(Prompt.ended(session, true))
         .end(Outcome.ACCEPTED);
   }
 

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.undercall.core.event.Moment;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Fastener;
@@ -228,6 +229,11 @@ public record Session(
             || (phase == Phase.WAITING && timers.runs(ref()));
     int doubled = Math.min(stopwatch.reminders(), MOST_DOUBLINGS);
     return rests ? Optional.empty() : Optional.of(stopwatch.quiet() + (afterMillis << doubled));
+  }
+
+  /** How long the work and the step at hand took until now. */
+  public Elapsed elapsed(Moment now) {
+    return stopwatch.elapsed(this, now);
   }
 
   /** Since when nothing was heard or said, by the clock that is never set. */

@@ -47,6 +47,14 @@ record Stopwatch(Optional<Moment> last, Map<StepRef, Spent> spent, long quiet, i
     return Map.copyOf(next);
   }
 
+  /** The times a session took until now, and whether they grow. */
+  Elapsed elapsed(Session session, Moment now) {
+    Map<StepRef, Spent> times = spent(session, now);
+    long work = times.values().stream().mapToLong(Spent::working).sum();
+    long step = times.getOrDefault(session.ref(), Spent.NONE).working();
+    return new Elapsed(work, step, share(session, 1).working() > 0);
+  }
+
   private static Spent share(Session session, long millis) {
     return switch (session.talk().mode()) {
       case BRIEFING, ENDED -> Spent.NONE;

@@ -103,6 +103,11 @@ final class TimerRules {
     return turn.end(none ? Outcome.IGNORED : Outcome.ACCEPTED);
   }
 
+  /** The names of the timers that run. */
+  static List<String> runningNames(Session session) {
+    return names(session, running(session));
+  }
+
   private static Instant instant(Moment now) {
     return now.wall().toInstant();
   }

@@ -85,7 +85,11 @@ public enum EventKind {
       "The wall clock was set, forward or back: running timers are due as much later or earlier."),
   REMINDED("EV56", SessionEvent.Reminded.class, "Nothing was heard for long: a reminder."),
   STEP_RECALLED(
-      "EV57", SessionEvent.StepRecalled.class, "A step put off was brought to mind again.");
+      "EV57", SessionEvent.StepRecalled.class, "A step put off was brought to mind again."),
+  LOG_DOUBTED(
+      "EV60",
+      SessionEvent.LogDoubted.class,
+      "The log was not whole when it was opened again: what its lost lines said is not known.");
 
   private static final Map<Class<?>, EventKind> BY_TYPE =
       Arrays.stream(values()).collect(Collectors.toMap(EventKind::type, Function.identity()));

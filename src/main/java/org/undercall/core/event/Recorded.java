@@ -22,8 +22,20 @@ public record Recorded(
    * @param intent the intent they were taken for
    * @param confidence smallest confidence of a word, from 0 to 1
    * @param how {@code spoken}, {@code typed} or {@code pressed}
+   * @param clip its sound; empty if none was kept
    */
-  public record Heard(String text, String intent, double confidence, String how) {}
+  public record Heard(
+      String text, String intent, double confidence, String how, Optional<Clip> clip) {
+    /** Without its sound. */
+    public Heard(String text, String intent, double confidence, String how) {
+      this(text, intent, confidence, how, Optional.empty());
+    }
+
+    /** The same with this sound, or with none. */
+    public Heard with(Optional<Clip> sound) {
+      return new Heard(text, intent, confidence, how, sound);
+    }
+  }
 
   public Recorded {
     events = List.copyOf(events);

@@ -8,6 +8,7 @@ import org.undercall.core.term.HearingTrouble;
 import org.undercall.core.term.LoadChange;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
+import org.undercall.core.term.LogTrouble;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
@@ -142,4 +143,7 @@ public sealed interface SessionEvent {
   record Reminded(long quietSeconds) implements SessionEvent {}
 
   record StepRecalled(StepRef step) implements SessionEvent {}
+
+  /** The log was not whole when it was opened again; how many lines are gone, if known. */
+  record LogDoubted(LogTrouble trouble, Optional<Integer> lines) implements SessionEvent {}
 }

@@ -2,6 +2,7 @@ package org.undercall.core.reply;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Walk;
@@ -10,6 +11,7 @@ import org.undercall.core.term.HearingTrouble;
 import org.undercall.core.term.LoadChange;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
+import org.undercall.core.term.LogTrouble;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
@@ -166,6 +168,17 @@ public final class Say {
   /** The session was taken up again. */
   public static Reply takenUp() {
     return Reply.of("Work taken up again.");
+  }
+
+  /** The log was not whole when it was opened again; how many lines are gone, if known. */
+  public static Reply logDoubted(LogTrouble trouble, Optional<Integer> lines) {
+    String gone = lines.map(n -> Words.count(n, "line")).orElse("lines");
+    return Reply.of(
+        switch (trouble) {
+          case LINES_GONE -> "Careful. Lost from the log: " + gone + ". Check what was done last.";
+          case SUM_DIFFERS -> "Careful. The log was changed. Check what was done.";
+          case SUM_MISSING -> "Careful. The log cannot be proved whole. Check what was done last.";
+        });
   }
 
   /** Why it is hard to understand. */

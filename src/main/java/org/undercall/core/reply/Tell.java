@@ -26,6 +26,11 @@ public final class Tell {
     return Reply.of("The microphone is back.");
   }
 
+  /** The loudspeaker went away; this can only be shown. */
+  public static Reply speakerGone() {
+    return Reply.of("The speaker is gone.", "Replies are only shown.");
+  }
+
   /** The loudspeaker plays again. */
   public static Reply speakerBack() {
     return Reply.of("The speaker is back.");
@@ -49,9 +54,9 @@ public final class Tell {
     return Reply.of("Speak your note.");
   }
 
-  /** A note was kept. */
+  /** A note was kept; nobody has checked its words. */
   public static Reply noteKept() {
-    return Reply.of("Note kept.");
+    return Reply.of("Note kept, unchecked.");
   }
 
   /** The work is held. */

@@ -105,6 +105,19 @@ public final class Timing {
     return Reply.of("The " + name(name) + when);
   }
 
+  /** Timers still run while the end of the work is near. */
+  public static Reply stillRun(List<String> names) {
+    return Reply.of(
+        (names.size() == 1 ? "A timer still runs: " : "Timers still run: ")
+            + String.join("; ", names)
+            + ".");
+  }
+
+  /** Timers ran when the work ended. */
+  public static Reply notCalled(List<String> names) {
+    return stillRun(names).and(Reply.of("The end of the time is not called any more."));
+  }
+
   private static String ago(long seconds) {
     return Words.time(seconds / MINUTE * MINUTE) + " ago";
   }

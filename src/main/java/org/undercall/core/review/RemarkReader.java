@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.undercall.core.event.Clip;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.term.StepRef;
@@ -32,7 +33,7 @@ final class RemarkReader {
   /** Reads an event; gives back the refusal if it is one. */
   Optional<Review.Refusal> read(SessionEvent event, Recorded decision, Optional<StepRef> atHand) {
     if (event instanceof SessionEvent.NoteKept e) {
-      notes.add(new Review.Timed<>(decision.at().wall(), e));
+      notes.add(new Review.Timed<>(decision.at().wall(), e, clip(decision)));
     } else if (event instanceof SessionEvent.HandedOver e) {
       handOvers.put(e.step(), new Review.Timed<>(decision.at().wall(), e));
     } else if (event instanceof SessionEvent.NotUnderstood) {
@@ -64,9 +65,17 @@ final class RemarkReader {
   private Review.Refusal refusal(Optional<StepRef> step, SessionEvent event, Recorded decision) {
     Review.Refusal refusal =
         new Review.Refusal(
-            decision.at().wall(), step, event, decision.heard().map(Recorded.Heard::text));
+            decision.at().wall(),
+            step,
+            event,
+            decision.heard().map(Recorded.Heard::text),
+            clip(decision));
     refusals.add(refusal);
     return refusal;
+  }
+
+  private static Optional<String> clip(Recorded decision) {
+    return decision.heard().flatMap(Recorded.Heard::clip).map(Clip::file);
   }
 
   Review.Remarks remarks(List<Review.Timed<SessionEvent>> loads) {

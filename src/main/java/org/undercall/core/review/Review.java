@@ -25,15 +25,24 @@ public record Review(
     Head head, List<StepReview> steps, Remarks remarks, Totals totals, Ending ending) {
 
   /**
-   * What was worked on.
+   * What was worked on, and with what.
    *
    * @param about the procedure
    * @param version the version of the program the session began with; empty if not recorded
    * @param started time of the first decision
    * @param last time of the last decision
+   * @param tools the torque wrenches of the procedure; the log does not say which one was used
    */
   public record Head(
-      Procedure.About about, String version, OffsetDateTime started, OffsetDateTime last) {}
+      Procedure.About about,
+      String version,
+      OffsetDateTime started,
+      OffsetDateTime last,
+      List<ToolState> tools) {
+    public Head {
+      tools = List.copyOf(tools);
+    }
+  }
 
   /**
    * What else was recorded.
@@ -66,12 +75,27 @@ public record Review(
    * @param step the step it is about, else the step at hand
    * @param event why
    * @param heard the words; empty if none were heard
+   * @param clip the file with their sound, as the log names it; empty if there is none
    */
   public record Refusal(
-      OffsetDateTime at, Optional<StepRef> step, SessionEvent event, Optional<String> heard) {}
+      OffsetDateTime at,
+      Optional<StepRef> step,
+      SessionEvent event,
+      Optional<String> heard,
+      Optional<String> clip) {}
 
-  /** An event and when it was recorded. */
-  public record Timed<E extends SessionEvent>(OffsetDateTime at, E event) {}
+  /**
+   * An event and when it was recorded.
+   *
+   * @param clip the file with the sound of what it says, as the log names it; empty if there is
+   *     none
+   */
+  public record Timed<E extends SessionEvent>(OffsetDateTime at, E event, Optional<String> clip) {
+    /** Without sound. */
+    public Timed(OffsetDateTime at, E event) {
+      this(at, event, Optional.empty());
+    }
+  }
 
   /**
    * The times of the whole session. They add up with the time between steps.
@@ -91,10 +115,16 @@ public record Review(
    * @param ended whether it was ended and not taken up again
    * @param saidComplete whether the program then said that it was complete
    * @param unknownSteps steps that the log names and the procedure does not have
+   * @param losses when the log was found not to be whole; what it lost is not known
    */
-  public record Ending(boolean ended, boolean saidComplete, List<StepRef> unknownSteps) {
+  public record Ending(
+      boolean ended,
+      boolean saidComplete,
+      List<StepRef> unknownSteps,
+      List<Timed<SessionEvent.LogDoubted>> losses) {
     public Ending {
       unknownSteps = List.copyOf(unknownSteps);
+      losses = List.copyOf(losses);
     }
   }
 
@@ -111,7 +141,7 @@ public record Review(
   public static Review of(Walk walk, List<Recorded> log) {
     ReviewReader reader = new ReviewReader(walk, log.get(0));
     log.forEach(reader::read);
-    return reader.review();
+    return reader.review(ToolState.of(walk, log));
   }
 
   /** The steps that are not closed, in the order of the walk. */
@@ -124,11 +154,15 @@ public record Review(
     return steps.stream().filter(step -> !step.doubts().isEmpty()).toList();
   }
 
-  /** Whether all work is done: ended as complete, every step closed, and each with all it needs. */
+  /**
+   * Whether all work is done: ended as complete, every step closed, each with all it needs, and
+   * nothing of the log lost.
+   */
   public boolean complete() {
     return ending.ended()
         && ending.saidComplete()
         && ending.unknownSteps().isEmpty()
+        && ending.losses().isEmpty()
         && open().isEmpty()
         && doubtful().isEmpty();
   }

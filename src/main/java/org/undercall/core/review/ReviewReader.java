@@ -19,6 +19,8 @@ final class ReviewReader {
   private final List<StepRef> unknown = new ArrayList<>();
   private final RemarkReader remarks = new RemarkReader();
   private final LoadTrace loads = new LoadTrace();
+  private final ClipTrace clips = new ClipTrace();
+  private final List<Review.Timed<SessionEvent.LogDoubted>> losses = new ArrayList<>();
   private Recorded before;
   private StepTrace.Reading now;
   private Optional<StepRef> atHand = Optional.empty();
@@ -34,13 +36,15 @@ final class ReviewReader {
     this.walk = walk;
     this.first = first;
     this.before = first;
-    this.now = new StepTrace.Reading(first.at().wall(), 0, 0);
+    this.now = new StepTrace.Reading(first.at().wall(), 0, 0, Optional.empty());
     walk.places().forEach(place -> steps.put(place.ref(), new StepTrace(place)));
   }
 
   void read(Recorded decision) {
     pass(decision);
+    clips.read(decision);
     for (SessionEvent event : decision.events()) {
+      now = now.with(clips.of(event));
       readTalk(event);
       loads.read(event, now.at());
       StepEvents.stepOf(event).ifPresent(ref -> readStep(ref, event));
@@ -60,7 +64,10 @@ final class ReviewReader {
     long millis = gap ? Math.max(0, wall) : steady;
     now =
         new StepTrace.Reading(
-            decision.at().wall(), now.millis() + millis, now.gaps() + (gap ? 1 : 0));
+            decision.at().wall(),
+            now.millis() + millis,
+            now.gaps() + (gap ? 1 : 0),
+            Optional.empty());
     boolean stopped = gap || holding || !briefed || ended.isPresent();
     away += gap ? millis : 0;
     held += holding && !gap ? millis : 0;
@@ -93,6 +100,8 @@ final class ReviewReader {
       holding = false;
     } else if (isRestart(event)) {
       ended = Optional.empty();
+    } else if (event instanceof SessionEvent.LogDoubted e) {
+      losses.add(new Review.Timed<>(now.at(), e));
     }
   }
 
@@ -114,7 +123,7 @@ final class ReviewReader {
     }
   }
 
-  Review review() {
+  Review review(List<ToolState> tools) {
     Review.Totals totals =
         new Review.Totals(
             new Span(Duration.ofMillis(now.millis()), now.gaps() > 0),
@@ -123,10 +132,10 @@ final class ReviewReader {
             Duration.ofMillis(away),
             remarks.notUnderstood());
     return new Review(
-        new Review.Head(walk.procedure().about(), version, first.at().wall(), now.at()),
+        new Review.Head(walk.procedure().about(), version, first.at().wall(), now.at(), tools),
         steps.values().stream().map(trace -> trace.review(now)).toList(),
         remarks.remarks(loads.notes()),
         totals,
-        new Review.Ending(ended.isPresent(), ended.orElse(false), unknown));
+        new Review.Ending(ended.isPresent(), ended.orElse(false), unknown, losses));
   }
 }

@@ -97,11 +97,11 @@ final class StepEvents {
     if (event instanceof SessionEvent.CheckAnswered e) {
       trace.answers.add(new Review.Timed<>(now.at(), e));
     } else if (event instanceof SessionEvent.Measured e) {
-      trace.measured.add(new Review.Timed<>(now.at(), e));
+      trace.measured.add(new Review.Timed<>(now.at(), e, now.clip()));
     } else if (event instanceof SessionEvent.TimerStarted) {
       trace.timer(true);
     } else if (event instanceof SessionEvent.ValueCalled e) {
-      trace.tightening.called(e.stage(), e.value());
+      trace.tightening.called(e.stage(), new StepReview.Called(e.value(), now.clip()));
     } else if (event instanceof SessionEvent.ValueDropped) {
       trace.tightening.dropped();
     } else if (event instanceof SessionEvent.StageClosed e) {

@@ -108,15 +108,22 @@ public record StepReview(
     }
   }
 
+  /** A called value and the file with its sound. */
+  record Called(BigDecimal value, Optional<String> clip) {}
+
   /**
    * A stage against its specification.
    *
    * @param specification the target and its tolerance
    * @param called the value the technician called; it was not measured by the program
+   * @param clip the file with the sound of that call, as the log names it; empty if there is none
    * @param closed when the stage was closed; empty if it is open
    */
   public record StageReview(
-      Stage specification, Optional<BigDecimal> called, Optional<OffsetDateTime> closed) {
+      Stage specification,
+      Optional<BigDecimal> called,
+      Optional<String> clip,
+      Optional<OffsetDateTime> closed) {
 
     /** Called value less target, in the unit of the specification. */
     public Optional<BigDecimal> deviation() {

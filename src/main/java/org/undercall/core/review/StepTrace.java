@@ -33,8 +33,13 @@ final class StepTrace {
    * @param at wall clock
    * @param millis time since the first decision
    * @param gaps how often the program was started again until then
+   * @param clip the sound of what is read there
    */
-  record Reading(OffsetDateTime at, long millis, int gaps) {
+  record Reading(OffsetDateTime at, long millis, int gaps, Optional<String> clip) {
+    Reading with(Optional<String> sound) {
+      return new Reading(at, millis, gaps, sound);
+    }
+
     Span to(Reading later) {
       return new Span(Duration.ofMillis(later.millis - millis), later.gaps > gaps);
     }

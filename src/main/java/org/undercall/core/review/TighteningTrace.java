@@ -1,6 +1,5 @@
 package org.undercall.core.review;
 
-import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -15,7 +14,7 @@ import org.undercall.core.term.HeadMarking;
 /** What has been read so far about the tightening of one step. */
 final class TighteningTrace {
   private final Step step;
-  private final Map<Integer, BigDecimal> called = new HashMap<>();
+  private final Map<Integer, StepReview.Called> called = new HashMap<>();
   private final Map<Integer, OffsetDateTime> closed = new HashMap<>();
   private Optional<HeadMarking> marking = Optional.empty();
   private Optional<OffsetDateTime> newHardware = Optional.empty();
@@ -36,7 +35,7 @@ final class TighteningTrace {
     newHardware = Optional.of(at);
   }
 
-  void called(int stage, BigDecimal value) {
+  void called(int stage, StepReview.Called value) {
     called.put(stage, value);
   }
 
@@ -82,7 +81,8 @@ final class TighteningTrace {
         reviews.add(
             new StepReview.StageReview(
                 stages.get(i - 1),
-                Optional.ofNullable(called.get(i)),
+                Optional.ofNullable(called.get(i)).map(StepReview.Called::value),
+                Optional.ofNullable(called.get(i)).flatMap(StepReview.Called::clip),
                 Optional.ofNullable(closed.get(i))));
       }
     }

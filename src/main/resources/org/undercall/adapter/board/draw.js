@@ -63,6 +63,7 @@ export function draw(board) {
   text("procedure", board.procedure);
   side(place, task);
   figure(task, board);
+  devices(talk.devices);
   heard(talk);
   text("said", talk.said);
   text("prompt", talk.prompt);
@@ -121,6 +122,23 @@ function dial(task) {
   at("dial").setAttribute("aria-label", `A turn of ${task.digits} degrees, clockwise`);
 }
 
+/** A device that is gone, in words and with a sign; its return, until something is heard. */
+function devices(news) {
+  const list = at("devices");
+  const shown = news.map((one) => one.text).join(" ");
+  if (list.dataset.shown === shown) return;
+  list.dataset.shown = shown;
+  list.hidden = news.length === 0;
+  list.replaceChildren(
+    ...news.map((one) => {
+      const item = node("li");
+      item.dataset.news = one.news;
+      item.append(shape(one.news.endsWith("back") ? "counted" : "waits"), node("span", one.text));
+      return item;
+    }),
+  );
+}
+
 function heard(talk) {
   const last = talk.heard;
   at("heard").dataset.verdict = last ? last.verdict : "none";
@@ -159,8 +177,10 @@ function walk(board) {
 
 /** Times that run on the page, by the clock of the program. */
 export function clocks(board, now) {
-  text("work-time", board.work ? clock(now - board.work) : "–");
-  text("step-time", board.step ? clock(now - board.step) : "–");
+  const { made, work, step, runs } = board.times;
+  const since = runs ? Math.max(0, now - made) : 0;
+  text("work-time", clock(work + since));
+  text("step-time", clock(step + since));
   const own = at("figure").dataset.timer;
   at("timers").replaceChildren(
     ...board.timers

@@ -20,7 +20,20 @@ class FullDiskTest {
   private final Disk disk = new Disk();
   private final SessionLogFile log =
       new SessionLogFile(
-          "log.jsonl", disk, null, new LogContent(List.of(), Optional.empty(), 0, LogLine.FIRST));
+          "log.jsonl",
+          disk,
+          null,
+          new LogContent(List.of(), Optional.empty(), 0, LogLine.FIRST),
+          new SumKeeper(new RunningSum(), this::keepSum));
+
+  private String sumText = "";
+  private boolean sumFails;
+
+  private void keepSum(String text) throws IOException {
+    disk.calls.add("sum");
+    Disk.fail(sumFails, "read-only folder");
+    sumText = text;
+  }
 
   /** A file in memory that fails when told to. */
   private static final class Disk implements LogChannel {
@@ -74,7 +87,7 @@ class FullDiskTest {
   @DisplayName("is asked to force each decision before it counts")
   void forced() throws LogFault {
     log.append(Samples.decision(1));
-    assertEquals(List.of("cut", "write", "force"), disk.calls);
+    assertEquals(List.of("cut", "write", "force", "sum"), disk.calls);
     assertEquals(1, log.decisions().size());
   }
 
@@ -118,5 +131,32 @@ class FullDiskTest {
     disk.room = Integer.MAX_VALUE;
     log.append(Samples.decision(2));
     assertEquals(2, LogContent.of(disk.bytes, "log.jsonl").decisions().size());
+  }
+
+  @Test
+  @DisplayName("loses no decision for a sum file that cannot be written, which catches up later")
+  void sumFails() throws LogFault {
+    log.append(Samples.decision(1));
+    String first = sumText;
+    sumFails = true;
+    log.append(Samples.decision(2));
+    assertEquals(2, LogContent.of(disk.bytes, "log.jsonl").decisions().size());
+    assertEquals(Optional.of("IOException read-only folder"), log.sumTrouble());
+    assertEquals(first, sumText);
+    assertEquals(SumState.Kind.BEHIND, SumState.of(disk.bytes, Optional.of(sumText)).kind());
+    sumFails = false;
+    log.append(Samples.decision(3));
+    assertEquals(Optional.empty(), log.sumTrouble());
+    assertEquals(SumState.Kind.SAME, SumState.of(disk.bytes, Optional.of(sumText)).kind());
+  }
+
+  @Test
+  @DisplayName("gives no sum to a line that is not on it")
+  void noSumWithoutLine() throws LogFault {
+    log.append(Samples.decision(1));
+    String first = sumText;
+    disk.forceFails = true;
+    failed(Samples.decision(2));
+    assertEquals(first, sumText);
   }
 }

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.undercall.core.event.Clip;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.Recorded;
@@ -73,6 +74,21 @@ class LogLineTest {
       Moment moment = new Moment(OffsetDateTime.parse(at), Long.MIN_VALUE);
       Recorded decision = new Recorded(1, moment, Optional.empty(), List.of(), "");
       assertEquals(decision, readBack(decision));
+    }
+
+    @Test
+    @DisplayName("with the name and the hash of a clip")
+    void clip() throws LogFault {
+      Recorded.Heard heard =
+          new Recorded.Heard("six two", "value-called", 1, "spoken")
+              .with(Optional.of(new Clip("000123.flac", "0a".repeat(32))));
+      Recorded decision =
+          new Recorded(1, Samples.decision(1).at(), Optional.of(heard), List.of(), "");
+      assertEquals(decision, readBack(decision));
+      String text = LogLine.write(decision, LogLine.FIRST).text();
+      assertTrue(
+          text.contains("\"how\":\"spoken\",\"clip\":{\"file\":\"000123.flac\",\"sha256\":\"0a0a"),
+          text);
     }
 
     @Test
@@ -159,6 +175,26 @@ class LogLineTest {
     assertTrue(
         fault.getMessage().startsWith("LOG-008 log.jsonl line 1 member " + member + ": found "),
         fault.getMessage());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "../../notes.flac, file",
+    "/000123.flac, file",
+    "000123.exe, file",
+    "12.flac, file",
+    "000123.flac, sha256"
+  })
+  @DisplayName("is refused when it names no clip of its folder, or no hash")
+  void badClips(String file, String member) {
+    String heard =
+        "{\"heard\":{\"text\":\"x\",\"intent\":\"x\",\"confidence\":1,\"how\":\"spoken\","
+            + "\"clip\":{\"file\":\""
+            + file
+            + "\",\"sha256\":\"12\"}},";
+    LogFault fault = faultOf(lineWith("").replaceFirst("\\{", heard));
+    assertEquals(LogFault.Code.BAD_MEMBER, fault.code());
+    assertTrue(fault.getMessage().contains("member " + member + ": "), fault.getMessage());
   }
 
   @ParameterizedTest

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
@@ -15,6 +16,9 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.review.LogMaker;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.TwoSides;
+import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.Measure;
+import org.undercall.core.term.MeasureUnit;
 
 @DisplayName("The written review")
 class ReviewTextTest {
@@ -91,6 +95,34 @@ class ReviewTextTest {
         Complete
           Every step is closed with all that it needs.
         """);
+  }
+
+  @Test
+  @DisplayName("names the clip beside notes, called values and measured ones, in text and JSON")
+  void clips() throws Exception {
+    LogMaker maker = new LogMaker();
+    maker.at(0, new SessionEvent.SessionStarted("Bush bolts", "2", "00", "test"));
+    Measure height = new Measure(new BigDecimal("382"), MeasureUnit.MILLIMETRE);
+    maker.clipped(10, new SessionEvent.MeasureCalled(TwoSides.HEIGHT_L, height));
+    maker.clipped(20, new SessionEvent.Measured(TwoSides.HEIGHT_L, height, true));
+    maker.at(25, new SessionEvent.MarkingNoted(TwoSides.BOLT_L, new HeadMarking("10.9")));
+    maker.clipped(30, new SessionEvent.ValueCalled(TwoSides.BOLT_L, 1, new BigDecimal("50")));
+    maker.clipped(40, new SessionEvent.StageClosed(TwoSides.BOLT_L, 1, "50"));
+    maker.clipped(50, new SessionEvent.NoteKept(TwoSides.BOLT_L, "boot looks dry"));
+    Review review = Review.of(TwoSides.walk(), maker.log());
+    String text = ReviewText.of(review);
+    assertHas(text, "measured 382 mm, within limits 09:00:20 [clip 000002.flac]");
+    assertHas(text, "called 50, closed 09:00:40 [clip 000005.flac]");
+    assertHas(text, "09:00:50 bolt, left: boot looks dry [clip 000007.flac]");
+    JsonNode json = new ObjectMapper().readTree(ReviewJson.of(review));
+    JsonNode note = json.get("notes").get(0);
+    assertEquals("000007.flac", note.get("clip").textValue());
+    assertFalse(note.get("checked").booleanValue());
+    JsonNode steps = json.get("steps");
+    assertEquals("000002.flac", steps.get(0).get("measured").get(0).get("clip").textValue());
+    assertEquals("000005.flac", steps.get(2).get("stages").get(0).get("clip").textValue());
+    assertFalse(ReviewText.of(review()).contains("clip"));
+    assertFalse(ReviewJson.of(review()).contains("clip"));
   }
 
   @Test

@@ -26,6 +26,7 @@ public final class BoardPlay {
   private final List<Recorded> recorded = new ArrayList<>();
   private Session session;
   private Happened happened = Happened.NOTHING;
+  private Devices devices = Devices.WELL;
   private String said = "";
 
   private BoardPlay(Session session) {
@@ -57,6 +58,12 @@ public final class BoardPlay {
     return this;
   }
 
+  /** Tells news of a device. */
+  public BoardPlay tells(DeviceNews news) {
+    devices = devices.after(news);
+    return this;
+  }
+
   /** Sets the wall clock. */
   public BoardPlay sets(long millis) {
     apply(Decider.decide(session, new Intent.ClockJumped(millis, 0), now()), Optional.empty());
@@ -69,6 +76,7 @@ public final class BoardPlay {
     Session next = session.after(made);
     happened = happened.after(made, session, next);
     session = next;
+    devices = heard.isPresent() ? devices.seen() : devices;
     said = reply.isEmpty() ? said : reply;
     recorded.add(made);
   }
@@ -84,6 +92,6 @@ public final class BoardPlay {
 
   /** What the board shows now. */
   public Board board() {
-    return Board.of(session, happened, said, now().wall().toInstant());
+    return Board.of(session, happened, devices, said, now());
   }
 }

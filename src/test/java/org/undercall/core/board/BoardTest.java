@@ -12,6 +12,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.undercall.adapter.files.ProcedureFaults;
+import org.undercall.core.decision.Elapsed;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.StepState;
 import org.undercall.core.intent.IntentKind;
@@ -131,23 +132,74 @@ class BoardTest {
     }
 
     @Test
-    @DisplayName("a clock that is set moves the times it showed before")
+    @DisplayName("a clock that is set changes no time spent")
     void clockSet() {
       play.says("cautions understood");
-      Board.Times before = play.board().times();
-      Board.Times after = play.sets(3_600_000).board().times();
-      assertEquals(before.work().orElseThrow().plusSeconds(3600), after.work().orElseThrow());
-      assertEquals(before.step().orElseThrow().plusSeconds(3600), after.step().orElseThrow());
+      Elapsed before = play.board().times().elapsed();
+      Elapsed after = play.sets(3_600_000).board().times().elapsed();
+      assertEquals(new Elapsed(before.work() + 1000, before.step() + 1000, true), after);
     }
 
     @Test
-    @DisplayName("a session taken up again shows the times and the phrase it was left with")
+    @DisplayName("a session taken up again shows the phrase it was left with")
     void takenUp() {
       play.says("cautions understood", "382");
       Happened again = Happened.before(play.recorded());
-      assertEquals(play.board().times().work(), again.work());
-      assertEquals(play.board().times().step(), again.step());
       assertEquals("three eight two", again.heard().orElseThrow().heard().orElseThrow().text());
+    }
+  }
+
+  @Nested
+  @DisplayName("counts the time")
+  class Times {
+    private Elapsed elapsed() {
+      return play.board().times().elapsed();
+    }
+
+    @Test
+    @DisplayName("of the step and of the work, from the end of the cautions on")
+    void counts() {
+      assertEquals(new Elapsed(0, 0, false), elapsed());
+      play.says("cautions understood", "where am i", "where am i");
+      assertEquals(new Elapsed(3000, 3000, true), elapsed());
+      play.says("382", "that is correct");
+      assertEquals(new Elapsed(5000, 1000, true), elapsed());
+    }
+
+    @Test
+    @DisplayName("without that on hold, as the spoken answer does")
+    void onHold() {
+      play.says("cautions understood", "hold the work");
+      assertFalse(elapsed().runs());
+      Elapsed held = elapsed();
+      play.says("where am i", "where am i");
+      assertEquals(held, elapsed());
+      play.says("resume the work");
+      assertTrue(elapsed().runs());
+      assertEquals(held.work() + 1000, elapsed().work());
+      play.says("how long have i worked");
+      assertEquals("Two seconds at work, and three seconds on hold.", play.board().talk().said());
+    }
+  }
+
+  @Nested
+  @DisplayName("tells of the devices")
+  class OfTheDevices {
+    private List<DeviceNews> told() {
+      return play.board().talk().devices().news();
+    }
+
+    @Test
+    @DisplayName("what is gone until it is back, and what is back until something was heard")
+    void gone() {
+      play.tells(DeviceNews.MICROPHONE_GONE).says("cautions understood");
+      play.tells(DeviceNews.SPEAKER_GONE).tells(DeviceNews.SOUND_LOST);
+      assertEquals(List.of(DeviceNews.MICROPHONE_GONE, DeviceNews.SPEAKER_GONE), told());
+      play.tells(DeviceNews.MICROPHONE_BACK);
+      assertEquals(List.of(DeviceNews.MICROPHONE_BACK, DeviceNews.SPEAKER_GONE), told());
+      play.says("where am i").tells(DeviceNews.SPEAKER_BACK);
+      assertEquals(List.of(DeviceNews.SPEAKER_BACK), told());
+      assertEquals(List.of(), play.says("where am i").board().talk().devices().news());
     }
   }
 

@@ -231,7 +231,7 @@ class LoadLostTest {
             > take a note
             < Speak your note.
             > boot looks dry
-            < Note kept.
+            < Note kept, unchecked.
             > did you lock the door
             > torque reached five two
             < Stage one closed at five, two newton metres.

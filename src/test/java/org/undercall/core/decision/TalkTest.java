@@ -163,11 +163,11 @@ class TalkTest {
             > take a note
             < Speak your note.
             > step completed
-            < Note kept.
+            < Note kept, unchecked.
             > make a note
             < Speak your note.
             > dust boot torn on the left
-            < Note kept.
+            < Note kept, unchecked.
             """);
       assertEquals("", bay.closed());
     }

@@ -37,6 +37,46 @@ class TimersTest {
     }
 
     @Test
+    @DisplayName("mentions those that run when the end is near, and that they end with the work")
+    void endOfWork() {
+      Bay.working(Jobs.threeLooks())
+          .goes(
+              """
+              > start ten minutes for the sealant
+              < Sealant timer runs, one, zero minutes.
+              > end of work
+              < A timer still runs: sealant.
+              < Three steps open. End anyway? Say: that is correct.
+              > cancel that
+              < Dropped.
+              """);
+      Bay.working(Jobs.threeLooks())
+          .goes(
+              """
+              > start ten minutes for the sealant
+              < Sealant timer runs, one, zero minutes.
+              > start five minutes for the cooling
+              < Cooling timer runs, five minutes.
+              > step completed
+              < Step closed.
+              < Step two, two title.
+              > step completed
+              < Step closed.
+              < Step three, three title.
+              > step completed
+              < Step closed.
+              < Timers still run: sealant; cooling.
+              < All steps are closed. Say: end of work.
+              > stop the timer for the cooling
+              < Timer cancelled: cooling.
+              > end of work
+              < Work complete. Log closed.
+              < A timer still runs: sealant.
+              < The end of the time is not called any more.
+              """);
+    }
+
+    @Test
     @DisplayName("does not warn of the end of a short one")
     void shortTimer() {
       Bay.working(Jobs.threeLooks())

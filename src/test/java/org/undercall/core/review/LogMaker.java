@@ -5,6 +5,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.undercall.core.event.Clip;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
@@ -48,6 +49,14 @@ public final class LogMaker {
   /** A decision on a phrase. */
   public LogMaker heard(long second, String text, SessionEvent... events) {
     return heard(second, Optional.of(new Recorded.Heard(text, "x", 1, "spoken")), events);
+  }
+
+  /** A decision on a phrase whose sound was kept. */
+  public LogMaker clipped(long second, SessionEvent... events) {
+    String file = String.format(java.util.Locale.ROOT, "%06d.flac", log.size() + 1);
+    Recorded.Heard heard =
+        new Recorded.Heard("x", "x", 1, "spoken").with(Optional.of(new Clip(file, "0".repeat(64))));
+    return heard(second, Optional.of(heard), events);
   }
 
   private LogMaker heard(long second, Optional<Recorded.Heard> heard, SessionEvent... events) {
@@ -117,5 +126,16 @@ public final class LogMaker {
             ? LoadProof.SUSPENSION_HANGS_FREE
             : LoadProof.WHEELS_CARRY_THE_CAR;
     return new SessionEvent.LoadConfirmed(ref.side(), condition, proof, Optional.empty());
+  }
+
+  /** The log with a decision for which a clip was kept. */
+  public static List<Recorded> withClip(List<Recorded> log, long seq, Clip clip) {
+    return log.stream().map(one -> one.seq() == seq ? withClip(one, clip) : one).toList();
+  }
+
+  private static Recorded withClip(Recorded one, Clip clip) {
+    Recorded.Heard heard =
+        new Recorded.Heard("one seven five", "value-called", 0.9, "spoken", Optional.of(clip));
+    return new Recorded(one.seq(), one.at(), Optional.of(heard), one.events(), one.said());
   }
 }

@@ -14,6 +14,7 @@ import org.undercall.core.check.ProcedureCheck;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
+import org.undercall.core.fastening.Calibration;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.Lubrication;
@@ -60,6 +61,19 @@ class ToolUseTest {
     assertEquals(
         List.of("large used 5000 times since its calibration"),
         calibrationFindings(Map.of("large", 5000)));
+  }
+
+  @Test
+  void areShownInAReviewWithWhetherTheCalibrationHeldOnItsDay() {
+    List<ToolState> held = Review.of(walk, List.of(at("2027-01-31", stage(1)))).head().tools();
+    assertEquals(List.of("small", "large"), held.stream().map(t -> t.tool().id()).toList());
+    assertEquals(List.of(0, 5), held.stream().map(ToolState::uses).toList());
+    assertEquals(Calibration.State.VALID, held.get(1).state());
+    List<ToolState> over = Review.of(walk, List.of(at("2027-02-01", stage(1)))).head().tools();
+    assertEquals(Calibration.State.DUE_BY_DATE, over.get(1).state());
+    assertEquals(LocalDate.parse("2027-02-01"), over.get(1).due());
+    List<ToolState> early = Review.of(walk, List.of(at("2026-01-31", stage(1)))).head().tools();
+    assertEquals(Calibration.State.DATE_NOT_YET, early.get(1).state());
   }
 
   private List<String> calibrationFindings(Map<String, Integer> uses) {

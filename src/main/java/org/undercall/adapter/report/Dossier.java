@@ -1,0 +1,69 @@
+package org.undercall.adapter.report;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.undercall.core.event.Recorded;
+import org.undercall.core.procedure.Procedure;
+import org.undercall.core.review.Review;
+
+/**
+ * All that a report is made from.
+ *
+ * @param review the session, looked at
+ * @param procedure what it was done with
+ * @param decisions every decision, in order
+ * @param seal what names the log
+ * @param given what only the asker of the report knows
+ */
+public record Dossier(
+    Review review, Procedure procedure, List<Recorded> decisions, Seal seal, Given given) {
+
+  /**
+   * What names the log: change a line, and the sum is another one.
+   *
+   * @param sum SHA-256 of the chain at its last whole line, in hex
+   * @param lines whole lines
+   * @param torn whether a torn last line was left out
+   */
+  public record Seal(String sum, long lines, boolean torn) {}
+
+  /**
+   * What only the asker of the report knows.
+   *
+   * @param customer name of the customer; empty if none is to be shown
+   * @param technician name of the technician; empty if none is to be shown
+   * @param paper the size of the pages
+   */
+  public record Given(Optional<String> customer, Optional<String> technician, Paper paper) {}
+
+  /** A size of paper, used on its long side. */
+  public enum Paper {
+    A4,
+    LETTER
+  }
+
+  public Dossier {
+    Objects.requireNonNull(review, "review");
+    Objects.requireNonNull(procedure, "procedure");
+    Objects.requireNonNull(seal, "seal");
+    Objects.requireNonNull(given, "given");
+    decisions = List.copyOf(decisions);
+  }
+
+  /** The number of a step in the walk, from 1; 0 if it does not have it. */
+  int number(org.undercall.core.term.StepRef ref) {
+    for (int i = 0; i < review.steps().size(); i++) {
+      if (review.steps().get(i).place().ref().equals(ref)) {
+        return i + 1;
+      }
+    }
+    return 0;
+  }
+
+  /** Whether the values are said to be invented or for demonstration. */
+  boolean invented() {
+    String values = procedure.about().values().toLowerCase(java.util.Locale.ROOT);
+    return values.contains("invent") || values.contains("demo");
+  }
+}

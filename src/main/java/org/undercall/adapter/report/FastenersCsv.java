@@ -1,0 +1,175 @@
+package org.undercall.adapter.report;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.review.Review;
+import org.undercall.core.review.StepReview;
+import org.undercall.core.review.ToolState;
+
+/**
+ * The fasteners of a session as CSV: one row for each stage of each fastener on each side. A
+ * fastener whose stages are not known, because its head marking was not read, has one row.
+ */
+public final class FastenersCsv {
+  private static final List<String> COLUMNS =
+      List.of(
+          "step",
+          "side",
+          "phase",
+          "title",
+          "fastener",
+          "thread",
+          "count",
+          "state",
+          "stage",
+          "kind",
+          "unit",
+          "specified",
+          "tolerance",
+          "dialled",
+          "called",
+          "deviation",
+          "within_tolerance",
+          "closed",
+          "head_marking",
+          "one_time_use",
+          "new_hardware",
+          "load_needed",
+          "load_confirmed",
+          "load_proof",
+          "load_height",
+          "start",
+          "end",
+          "duration_s",
+          "working_s",
+          "aside_s",
+          "refusals",
+          "reopened",
+          "not_borne_out",
+          "tool",
+          "tool_calibrated",
+          "tool_calibration");
+  private static final BigDecimal MILLIS = new BigDecimal(1000);
+
+  private FastenersCsv() {}
+
+  /** The whole table; times in ISO form, lengths of time in seconds. */
+  public static String of(Review review) {
+    CsvText csv = new CsvText(COLUMNS);
+    for (StepReview step : review.steps()) {
+      if (step.place().step() instanceof Step.Fasten fasten) {
+        add(csv, step, fasten.fastener(), review.head().tools());
+      }
+    }
+    return csv.toString();
+  }
+
+  private static void add(CsvText csv, StepReview step, Fastener fastener, List<ToolState> tools) {
+    List<StepReview.StageReview> stages = step.tightened().stages();
+    if (stages.isEmpty()) {
+      row(
+          csv,
+          step,
+          fastener,
+          List.of("", "", "", "", "", "", "", "", "", ""),
+          tool(Optional.empty()));
+    }
+    for (int i = 0; i < stages.size(); i++) {
+      StepReview.StageReview stage = stages.get(i);
+      Optional<ToolState> tool = ToolState.first(tools, stage.specification());
+      row(csv, step, fastener, stage(i + 1, stage), tool(tool));
+    }
+  }
+
+  private static void row(
+      CsvText csv, StepReview step, Fastener fastener, List<Object> stage, List<Object> tool) {
+    List<Object> row = new ArrayList<>();
+    row.addAll(
+        List.of(
+            step.place().ref().id(),
+            ReviewWords.plain(step.place().ref().side()),
+            step.place().phase(),
+            step.place().step().head().title(),
+            fastener.name(),
+            fastener.thread(),
+            fastener.set().count(),
+            ReviewWords.plain(step.state())));
+    row.addAll(stage);
+    row.addAll(conditions(step.tightened(), fastener));
+    row.addAll(course(step));
+    row.addAll(tool);
+    csv.row(row.toArray());
+  }
+
+  private static List<Object> stage(int number, StepReview.StageReview stage) {
+    Stage specification = stage.specification();
+    boolean torque = specification instanceof Stage.TorqueStage;
+    return List.of(
+        number,
+        torque ? "torque" : "angle",
+        torque ? ((Stage.TorqueStage) specification).target().unit().symbol() : "°",
+        torque
+            ? ((Stage.TorqueStage) specification).target().amount().toPlainString()
+            : specification.amount().toPlainString(),
+        stage.plusMinus().toPlainString(),
+        torque ? specification.amount().toPlainString() : "",
+        stage.called().map(BigDecimal::toPlainString),
+        stage.deviation().map(BigDecimal::toPlainString),
+        stage.called().map(called -> yes(stage.within())),
+        time(stage.closed()));
+  }
+
+  private static List<Object> conditions(StepReview.Tightened tightened, Fastener fastener) {
+    return List.of(
+        tightened.marking().map(marking -> marking.text()),
+        yes(fastener.part().oneTimeUse()),
+        time(tightened.newHardware()),
+        ReviewWords.plain(fastener.needs()),
+        time(tightened.load().map(Review.Timed::at)),
+        tightened.load().map(load -> ReviewWords.plain(load.event().proof())),
+        tightened.load().flatMap(load -> load.event().height()));
+  }
+
+  private static List<Object> course(StepReview step) {
+    StepReview.Times times = step.times();
+    return List.of(
+        time(times.start()),
+        time(times.end()),
+        times.start().map(start -> seconds(times.whole().length())),
+        seconds(times.working()),
+        seconds(times.aside()),
+        step.work().refusals().stream()
+            .map(refusal -> ReviewWords.refusal(refusal.event()))
+            .collect(Collectors.joining("; ")),
+        step.work().reopened().size(),
+        StepText.doubts(step));
+  }
+
+  private static List<Object> tool(Optional<ToolState> tool) {
+    return Arrays.asList(
+        tool.map(t -> t.tool().id()),
+        tool.map(t -> t.tool().calibrated().toString()),
+        tool.map(ToolWords::state));
+  }
+
+  private static Optional<String> time(Optional<OffsetDateTime> time) {
+    return time.map(ReviewJson::time);
+  }
+
+  private static String seconds(Duration duration) {
+    return new BigDecimal(duration.toMillis()).divide(MILLIS).toPlainString();
+  }
+
+  private static String yes(boolean value) {
+    return value ? "yes" : "no";
+  }
+}

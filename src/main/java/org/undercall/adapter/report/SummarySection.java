@@ -1,0 +1,98 @@
+package org.undercall.adapter.report;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.undercall.core.review.Review;
+import org.undercall.core.review.StepReview;
+
+/** The first page: what job, when, how long, whether it is complete, what is left to do. */
+final class SummarySection {
+  private final Dossier dossier;
+  private final Review review;
+  private final Labels labels;
+
+  SummarySection(Dossier dossier) {
+    this.dossier = dossier;
+    this.review = dossier.review();
+    this.labels = new Labels(dossier);
+  }
+
+  void add(Markup m) {
+    var about = dossier.procedure().about();
+    m.leaf("h1", "Report of work: " + about.title());
+    if (dossier.invented()) {
+      String values = "Demonstration. Values of this procedure: " + about.values() + ".";
+      m.leaf("p", values, "class", "warning");
+    }
+    m.leaf("h2", "Summary", "id", "summary");
+    verdict(m);
+    m.open("table", "class", "facts").leaf("caption", "The job").open("tbody");
+    fact(m, "Vehicle", about.vehicle());
+    dossier.given().customer().ifPresent(name -> fact(m, "Customer", name));
+    dossier.given().technician().ifPresent(name -> fact(m, "Technician", name));
+    fact(m, "Procedure", about.title() + ", revision " + about.revision() + ", " + about.author());
+    fact(m, "Values of the procedure", about.values());
+    fact(m, "Began", Labels.dayAndTime(review.head().started()));
+    fact(m, "Last entry", Labels.dayAndTime(review.head().last()));
+    fact(m, "How long", times());
+    fact(m, "Refusals", "" + review.remarks().refusals().size());
+    fact(m, "Phrases not understood", "" + review.totals().notUnderstood());
+    fact(m, "Notes", "" + review.remarks().notes().size());
+    m.close().closeLine();
+    list(m, "Open", review.open().stream().map(this::open).toList());
+    list(m, "Closed, but the log does not bear it out", doubts());
+    list(m, "Handed over, still to be done", handOvers());
+  }
+
+  private void verdict(Markup m) {
+    int open = review.open().size();
+    String text;
+    if (review.complete()) {
+      text = "COMPLETE. Every step is closed with all that it needs.";
+    } else {
+      String ended =
+          review.ending().ended() ? "The session was ended." : "The session was not ended.";
+      text = "NOT COMPLETE. " + open + " of " + review.steps().size() + " steps open. " + ended;
+    }
+    m.leaf("p", text, "class", "verdict");
+  }
+
+  private String times() {
+    Review.Totals totals = review.totals();
+    return ReviewWords.length(totals.elapsed())
+        + ", of this at work on a step "
+        + ReviewWords.length(totals.working())
+        + ", held "
+        + ReviewWords.length(totals.held())
+        + ", program not running "
+        + ReviewWords.length(totals.away());
+  }
+
+  private String open(StepReview step) {
+    return labels.step(step.place().ref()) + " – " + ReviewWords.plain(step.state());
+  }
+
+  private List<String> doubts() {
+    return review.doubtful().stream()
+        .map(step -> labels.step(step.place().ref()) + " – " + StepText.doubts(step))
+        .collect(Collectors.toList());
+  }
+
+  private List<String> handOvers() {
+    return review.remarks().handOvers().stream()
+        .map(h -> labels.step(h.event().step()) + " – " + h.event().due())
+        .collect(Collectors.toList());
+  }
+
+  private static void list(Markup m, String heading, List<String> items) {
+    if (!items.isEmpty()) {
+      m.leaf("h3", heading + " (" + items.size() + ")").open("ul");
+      items.forEach(item -> m.leaf("li", item));
+      m.closeLine();
+    }
+  }
+
+  private static void fact(Markup m, String name, String value) {
+    m.open("tr").leaf("th", name, "scope", "row").leaf("td", value).closeLine();
+  }
+}

@@ -1,0 +1,43 @@
+package org.undercall.adapter.speaker;
+
+import org.undercall.adapter.speaker.SpeakerException.Fault;
+
+/** Tries whether the system's sound device plays. */
+public final class SpeakerTrial {
+  /** The samples a second of the standard voice. */
+  public static final int RATE = 24_000;
+
+  private static final long LIMIT_MILLIS = 2_500;
+  private static final int SILENCE_BYTES = RATE / 5 * 2;
+  private static final int EMPTY_WRITES = 20;
+
+  private SpeakerTrial() {}
+
+  /**
+   * Opens the device, plays 0.2 s of silence and closes it. Takes a few seconds at most.
+   *
+   * @throws SpeakerException SPK-001 without a device, SPK-002 if it takes no sound
+   */
+  public static void play() {
+    play(new GuardedLine(JavaSoundLine::new, LIMIT_MILLIS));
+  }
+
+  static void play(SoundLine line) {
+    line.open(RATE);
+    try {
+      byte[] silence = new byte[SILENCE_BYTES];
+      int empty = 0;
+      for (int done = 0; done < silence.length; ) {
+        int taken = line.write(silence, done, silence.length - done);
+        done += taken;
+        empty = taken > 0 ? 0 : empty + 1;
+        if (empty == EMPTY_WRITES) {
+          throw new SpeakerException(Fault.DEVICE_GONE, "the sound device takes no sound");
+        }
+      }
+      line.drain();
+    } finally {
+      line.close();
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** The command that lists and deletes the clips of a session. */
+package org.undercall.command.clips;

@@ -1,0 +1,17 @@
+package org.undercall.command.desk;
+
+import java.nio.file.Path;
+import org.undercall.adapter.files.SessionFolder;
+
+/** What to work on. */
+public sealed interface Chosen {
+
+  /** A procedure file, for a new session or an open one of the very same procedure. */
+  record Procedure(Path file) implements Chosen {}
+
+  /** A procedure file, for a new session. */
+  record Fresh(Path file) implements Chosen {}
+
+  /** A session to take up. */
+  record Session(SessionFolder folder) implements Chosen {}
+}

@@ -1,0 +1,118 @@
+package org.undercall.command.desk;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.undercall.adapter.files.LoadedProcedure;
+import org.undercall.adapter.files.ProcedureFaults;
+import org.undercall.adapter.files.ProcedureFile;
+import org.undercall.adapter.files.Shown;
+
+/**
+ * The procedures that can be begun without naming their file.
+ *
+ * @param usable in the order they are found in
+ * @param faults the first fault of each file that cannot be used, and folders that cannot be read
+ */
+public record ProcedureShelf(List<LoadedProcedure> usable, List<String> faults) {
+  private static final int MOST_LOOKED_INTO = 2 << 20;
+
+  public ProcedureShelf {
+    usable = List.copyOf(usable);
+    faults = List.copyOf(faults);
+  }
+
+  /**
+   * Looks into the folder of work, its folder {@code procedures}, the user's own folder and the
+   * folder of demonstrations, in this order. In the folder of work only files count that look like
+   * a procedure, since anything may lie there.
+   *
+   * @param here the folder of work
+   * @param own the user's own folder
+   * @param shared the folder of demonstrations
+   */
+  public static ProcedureShelf in(Path here, Path own, Path shared) {
+    Set<Path> files = new LinkedHashSet<>();
+    List<String> faults = new ArrayList<>();
+    collect(here, ProcedureShelf::looksLikeOne, files, faults);
+    for (Path folder : List.of(here.resolve("procedures"), own, shared)) {
+      collect(folder, file -> true, files, faults);
+    }
+    List<LoadedProcedure> usable = new ArrayList<>();
+    Set<Path> seen = new LinkedHashSet<>();
+    for (Path file : files) {
+      if (seen.add(real(file))) {
+        load(file, usable, faults);
+      }
+    }
+    return new ProcedureShelf(usable, faults);
+  }
+
+  /** The user's own folder: {@code UNDERCALL_PROCEDURES}, or a folder at home. */
+  public static Path own() {
+    return Optional.ofNullable(System.getenv("UNDERCALL_PROCEDURES"))
+        .filter(named -> !named.isBlank())
+        .map(Path::of)
+        .orElseGet(() -> Path.of(System.getProperty("user.home"), "undercall", "procedures"));
+  }
+
+  private static void collect(
+      Path folder, Predicate<Path> wanted, Set<Path> files, List<String> faults) {
+    if (!Files.isDirectory(folder)) {
+      return;
+    }
+    try (Stream<Path> all = Files.list(folder)) {
+      all.filter(file -> file.getFileName().toString().endsWith(".json"))
+          .filter(Files::isRegularFile)
+          .filter(wanted)
+          .sorted()
+          .forEach(files::add);
+    } catch (IOException e) {
+      faults.add(
+          "USE-002 folder "
+              + Shown.plain(String.valueOf(folder.getFileName()))
+              + ": found "
+              + e.getClass().getSimpleName()
+              + ", expected a folder of procedures that can be read");
+    }
+  }
+
+  private static boolean looksLikeOne(Path file) {
+    try {
+      if (Files.size(file) > MOST_LOOKED_INTO) {
+        return false;
+      }
+      String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
+      return text.contains("procedure.schema.json")
+          || (text.contains("\"phases\"") && text.contains("\"cautions\""));
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  private static void load(Path file, List<LoadedProcedure> usable, List<String> faults) {
+    try {
+      usable.add(ProcedureFile.load(file));
+    } catch (ProcedureFaults e) {
+      int more = e.faults().size() - 1;
+      String others = more == 0 ? "" : " (and " + more + " more: undercall check)";
+      faults.add(e.faults().get(0) + others);
+    }
+  }
+
+  private static Path real(Path file) {
+    try {
+      return file.toRealPath();
+    } catch (IOException e) {
+      return file.toAbsolutePath().normalize();
+    }
+  }
+}

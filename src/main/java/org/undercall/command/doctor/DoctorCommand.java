@@ -1,0 +1,94 @@
+package org.undercall.command.doctor;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.undercall.OpenSessions;
+import org.undercall.command.BoardOptions;
+import org.undercall.command.DemoCommand;
+import org.undercall.command.ModelOption;
+import org.undercall.command.desk.ProcedureShelf;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Looks whether everything is there that the work needs. */
+@Command(
+    name = "doctor",
+    description = "Look whether everything is there that the work needs, and say what to do.",
+    mixinStandardHelpOptions = true,
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {"0:it can work", "1:it cannot; what is a fault says why", "2:wrong usage"})
+public final class DoctorCommand implements Callable<Integer> {
+  private static final long LIMIT_MILLIS = 15_000;
+
+  @Spec private CommandSpec spec;
+  @Mixin private ModelOption model;
+
+  @Option(
+      names = "--sessions",
+      paramLabel = "FOLDER",
+      defaultValue = "sessions",
+      description = "The folder of sessions (default: ${DEFAULT-VALUE}).")
+  private Path sessions;
+
+  @Option(
+      names = "--microphone",
+      paramLabel = "NAME",
+      description = "A microphone with this in its name (default: the system's choice).")
+  private String microphone;
+
+  @Option(
+      names = "--board-port",
+      paramLabel = "PORT",
+      defaultValue = "7390",
+      description = "The port of the board; 0 for any free one (default: ${DEFAULT-VALUE}).")
+  private int port;
+
+  @Option(names = "--json", description = "Print JSON instead of text.")
+  private boolean json;
+
+  /** Made by the command line reader. */
+  public DoctorCommand() {}
+
+  @Override
+  public Integer call() throws InterruptedException {
+    BoardOptions.requirePort(port, spec);
+    PrintWriter out = spec.commandLine().getOut();
+    Doctor doctor = new Doctor(checks(), LIMIT_MILLIS);
+    List<Doctor.Result> results =
+        doctor.run(
+            result -> {
+              if (!json) {
+                out.println(DoctorText.line(result));
+                out.flush();
+              }
+            });
+    out.print(json ? DoctorJson.of(results) : DoctorText.verdict(results) + "\n");
+    out.flush();
+    return Doctor.ready(results) ? 0 : 1;
+  }
+
+  private List<Check> checks() {
+    Path demonstrations = DemoCommand.shared().resolve("procedures");
+    return List.of(
+        JavaCheck.ofMachine(),
+        RecogniserCheck.ofMachine(),
+        ModelCheck.in(model.folder()),
+        MicrophoneCheck.named(Optional.ofNullable(microphone)),
+        SpeakerCheck.ofMachine(),
+        VoiceCheck.standard(),
+        DiskCheck.of(sessions),
+        BoardCheck.ofMachine(port),
+        new ProceduresCheck(
+            () -> ProcedureShelf.in(Path.of(""), ProcedureShelf.own(), demonstrations),
+            LocalDate.now(ZoneId.systemDefault())),
+        new SessionsCheck(() -> OpenSessions.in(sessions)));
+  }
+}

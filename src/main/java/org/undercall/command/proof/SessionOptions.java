@@ -1,0 +1,33 @@
+package org.undercall.command.proof;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.undercall.adapter.files.LogFault;
+import org.undercall.adapter.files.SessionFolder;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The sessions a command is about. */
+final class SessionOptions {
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "SESSION",
+      description = "Session folders, their names under the folder of sessions, or \"last\".")
+  private List<String> names;
+
+  @Option(
+      names = "--sessions",
+      paramLabel = "FOLDER",
+      defaultValue = "sessions",
+      description = "The folder of sessions (default: ${DEFAULT-VALUE}).")
+  private Path sessions;
+
+  List<SessionFolder> folders() throws LogFault {
+    List<SessionFolder> folders = new ArrayList<>();
+    for (String name : names) {
+      folders.add(SessionFolder.find(sessions, name));
+    }
+    return folders;
+  }
+}

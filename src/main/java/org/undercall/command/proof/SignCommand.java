@@ -1,0 +1,65 @@
+package org.undercall.command.proof;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.security.PrivateKey;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.undercall.adapter.files.KeyFiles;
+import org.undercall.adapter.files.LogFault;
+import org.undercall.adapter.files.LogSignature;
+import org.undercall.adapter.files.SessionFolder;
+import org.undercall.adapter.files.SessionProof;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Signs the logs of sessions that are whole. */
+@Command(
+    name = "sign",
+    description = "Sign the log of a session that is whole.",
+    mixinStandardHelpOptions = true,
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {
+      "0:every log was signed",
+      "1:a session is not whole, or a fault, with its code",
+      "2:wrong usage"
+    })
+public final class SignCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private SessionOptions sessions;
+
+  @Option(
+      names = "--key",
+      required = true,
+      paramLabel = "PRIVATE.pem",
+      description = "The private key, as made by the command key.")
+  private Path key;
+
+  /** Made by the command line reader. */
+  public SignCommand() {}
+
+  @Override
+  public Integer call() throws LogFault {
+    PrivateKey signer = KeyFiles.privateKey(key);
+    int status = VerifyCommand.WHOLE;
+    for (SessionFolder folder : sessions.folders()) {
+      SessionProof proof = SessionProof.of(folder, Optional.empty());
+      if (proof.whole() && !proof.torn()) {
+        print(spec.commandLine().getOut(), "signed: " + LogSignature.sign(folder.log(), signer));
+      } else {
+        proof.findings().forEach(f -> print(spec.commandLine().getErr(), f.message()));
+        print(spec.commandLine().getErr(), "not signed: " + proof.session());
+        status = VerifyCommand.NOT_WHOLE;
+      }
+    }
+    return status;
+  }
+
+  private static void print(PrintWriter out, String line) {
+    out.println(line);
+    out.flush();
+  }
+}

@@ -1,0 +1,66 @@
+package org.undercall.command.proof;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.security.PublicKey;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.undercall.adapter.files.KeyFiles;
+import org.undercall.adapter.files.LogFault;
+import org.undercall.adapter.files.SessionFolder;
+import org.undercall.adapter.files.SessionProof;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Shows whether sessions are as they were written, and where they are not. */
+@Command(
+    name = "verify",
+    description = "Show whether sessions are as they were written, and where they are not.",
+    mixinStandardHelpOptions = true,
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {
+      "0:every session is whole",
+      "1:a session is not whole, or a fault, with its code",
+      "2:wrong usage"
+    })
+public final class VerifyCommand implements Callable<Integer> {
+  /** Exit status: every session is whole. */
+  public static final int WHOLE = 0;
+
+  /** Exit status: something was changed, or a fault. */
+  public static final int NOT_WHOLE = 1;
+
+  @Spec private CommandSpec spec;
+  @Mixin private SessionOptions sessions;
+
+  @Option(
+      names = "--key",
+      paramLabel = "PUBLIC.pem",
+      description = "Also demand a signature by the holder of this key.")
+  private Path key;
+
+  @Option(names = "--json", description = "Print JSON instead of text.")
+  private boolean json;
+
+  /** Made by the command line reader. */
+  public VerifyCommand() {}
+
+  @Override
+  public Integer call() throws LogFault {
+    Optional<PublicKey> signer =
+        key == null ? Optional.empty() : Optional.of(KeyFiles.publicKey(key));
+    List<SessionProof> proofs = new ArrayList<>();
+    for (SessionFolder folder : sessions.folders()) {
+      proofs.add(SessionProof.of(folder, signer));
+    }
+    PrintWriter out = spec.commandLine().getOut();
+    out.print(json ? ProofJson.of(proofs) : ProofText.of(proofs));
+    out.flush();
+    return proofs.stream().allMatch(SessionProof::whole) ? WHOLE : NOT_WHOLE;
+  }
+}
