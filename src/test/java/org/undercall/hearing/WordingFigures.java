@@ -14,8 +14,8 @@ import org.undercall.core.intent.SpokenSamples.Phrase;
 
 /** Every wording by plain synthetic speakers: which are heard badly and should be dropped. */
 final class WordingFigures {
-  private static final int CLEAN = 10;
-  private static final int NOISY = 10;
+  private static final int CLEAN = 5;
+  private static final int NOISY = 7;
   private static final int DECIBELS = 10;
   private static final int WORST = 30;
 
