@@ -16,7 +16,7 @@ import org.undercall.core.term.Side;
 import org.undercall.core.term.TimerName;
 
 /** Says sensible things most of the time, and anything at all the rest of the time. */
-final class RandomTechnician {
+public final class RandomTechnician {
   private static final List<String> NUMBERS =
       List.of("52", "60", "117", "50", "90", "65", "15", "350", "355", "390", "5", "111", "7.5");
   private static final List<String> MARKINGS = List.of("8.8", "10.9", "12.9");
@@ -24,11 +24,13 @@ final class RandomTechnician {
 
   private final SplittableRandom random;
 
-  RandomTechnician(SplittableRandom random) {
+  /** One whose choices follow from the source of chance. */
+  public RandomTechnician(SplittableRandom random) {
     this.random = random;
   }
 
-  Intent next(Session session) {
+  /** Anything, and something sensible about half the time. */
+  public Intent next(Session session) {
     int luck = random.nextInt(100);
     if (!session.timers().running().isEmpty() && random.nextInt(15) == 0) {
       return of(IntentKind.TIMER_ENDED);
@@ -48,7 +50,8 @@ final class RandomTechnician {
     return of(KINDS[random.nextInt(KINDS.length)]);
   }
 
-  private Intent sensible(Session session) {
+  /** What fits the phase the session is in. */
+  public Intent sensible(Session session) {
     if (random.nextInt(25) == 0) {
       return number(IntentKind.ARCH_HEIGHT, "350");
     }

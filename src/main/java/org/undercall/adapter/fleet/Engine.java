@@ -1,0 +1,127 @@
+package org.undercall.adapter.fleet;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.ResultSetMetaData;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Properties;
+import org.duckdb.DuckDBDriver;
+
+/** DuckDB with limits; it asks the network for nothing. */
+final class Engine implements AutoCloseable {
+  private final Connection connection;
+
+  private Engine(Connection connection) {
+    this.connection = connection;
+  }
+
+  /**
+   * Opens the engine.
+   *
+   * @param file where its tables are kept; empty for memory
+   * @throws SQLException if the file cannot be used
+   * @throws FleetFault FLT-001 if its native library cannot be loaded
+   */
+  static Engine open(Optional<Path> file, Limits limits) throws SQLException, FleetFault {
+    Properties options = new Properties();
+    options.setProperty("memory_limit", limits.memoryMegabytes() + "MB");
+    options.setProperty("threads", String.valueOf(limits.threads()));
+    options.setProperty("preserve_insertion_order", "false");
+    options.setProperty("autoinstall_known_extensions", "false");
+    options.setProperty("autoload_known_extensions", "false");
+    options.setProperty("temp_directory", temporary());
+    String url = "jdbc:duckdb:" + file.map(Path::toString).orElse("");
+    try {
+      Connection connection = new DuckDBDriver().connect(url, options);
+      Engine engine = new Engine(connection);
+      engine.run("CREATE OR REPLACE TEMP MACRO percentile(x, p) AS quantile_cont(x, p)");
+      return engine;
+    } catch (LinkageError e) {
+      throw new FleetFault(
+          FleetFault.Code.NO_ENGINE,
+          "the engine for many sessions",
+          "a native library that does not load (" + first(e) + ")",
+          "Linux, macOS or Windows on x64, or Linux or macOS on ARM, and a folder for temporary"
+              + " files that allows programs; name one with -Djava.io.tmpdir=FOLDER."
+              + " review and verify work without it");
+    }
+  }
+
+  /** Where it puts what does not fit into the memory. */
+  private static String temporary() {
+    return Path.of(System.getProperty("java.io.tmpdir"), "undercall-fleet").toString();
+  }
+
+  private static String first(LinkageError e) {
+    String message = String.valueOf(e.getCause() == null ? e.getMessage() : e.getCause());
+    return message.lines().findFirst().orElse("");
+  }
+
+  void run(String sql) throws SQLException {
+    try (Statement statement = connection.createStatement()) {
+      statement.execute(sql);
+    }
+  }
+
+  /** Runs every statement of a script, each ended by a semicolon. */
+  void script(String sql) throws SQLException {
+    for (String statement : SqlText.statements(sql)) {
+      run(statement);
+    }
+  }
+
+  void insert(String sql, List<List<Object>> rows) throws SQLException {
+    try (PreparedStatement statement = connection.prepareStatement(sql)) {
+      for (List<Object> row : rows) {
+        set(statement, row.toArray());
+        statement.addBatch();
+      }
+      if (!rows.isEmpty()) {
+        statement.executeBatch();
+      }
+    }
+  }
+
+  Grid query(String sql, Object... values) throws SQLException {
+    try (PreparedStatement statement = connection.prepareStatement(sql)) {
+      set(statement, values);
+      try (ResultSet result = statement.executeQuery()) {
+        return grid(result);
+      }
+    }
+  }
+
+  private static void set(PreparedStatement statement, Object... values) throws SQLException {
+    for (int i = 0; i < values.length; i++) {
+      statement.setObject(i + 1, values[i]);
+    }
+  }
+
+  private static Grid grid(ResultSet result) throws SQLException {
+    ResultSetMetaData about = result.getMetaData();
+    List<String> columns = new ArrayList<>();
+    for (int i = 1; i <= about.getColumnCount(); i++) {
+      columns.add(about.getColumnLabel(i));
+    }
+    List<List<Optional<Object>>> rows = new ArrayList<>();
+    while (result.next()) {
+      List<Optional<Object>> row = new ArrayList<>();
+      for (int i = 1; i <= columns.size(); i++) {
+        row.add(Optional.ofNullable(result.getObject(i)));
+      }
+      rows.add(List.copyOf(row));
+    }
+    return new Grid(columns, rows);
+  }
+
+  @Override
+  public void close() throws SQLException {
+    connection.close();
+  }
+}

@@ -1,0 +1,47 @@
+package org.undercall.adapter.fleet;
+
+/** Many sessions cannot be looked at; the message is for the user. */
+public final class FleetFault extends Exception {
+  private static final long serialVersionUID = 1L;
+
+  /** What is wrong, with a permanent code. */
+  public enum Code {
+    NO_ENGINE("FLT-001", "The native library of the engine cannot be loaded."),
+    NO_INDEX("FLT-002", "The index cannot be used; the logs are read anew."),
+    ENGINE_FAILED("FLT-003", "The engine could not answer."),
+    UNREADABLE_SESSION("FLT-004", "A session cannot be read by the engine."),
+    NOTHING_TO_COMPARE("FLT-005", "There is no session to compare."),
+    PLOT_NOT_WRITTEN("FLT-006", "The plot cannot be written.");
+
+    private final String id;
+    private final String sentence;
+
+    Code(String id, String sentence) {
+      this.id = id;
+      this.sentence = sentence;
+    }
+
+    /** The permanent code, for example {@code FLT-001}. */
+    public String id() {
+      return id;
+    }
+
+    /** What is wrong, in one sentence. */
+    public String sentence() {
+      return sentence;
+    }
+  }
+
+  private final Code code;
+
+  /** A fault with where it is, what was found and what was expected. */
+  public FleetFault(Code code, String place, String found, String expected) {
+    super(code.id() + " " + place + ": found " + found + ", expected " + expected);
+    this.code = code;
+  }
+
+  /** What is wrong. */
+  public Code code() {
+    return code;
+  }
+}

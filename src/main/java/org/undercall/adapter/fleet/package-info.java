@@ -1,0 +1,2 @@
+/** Questions to many sessions at once, by DuckDB on their log files. */
+package org.undercall.adapter.fleet;
