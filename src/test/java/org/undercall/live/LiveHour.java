@@ -43,6 +43,7 @@ public final class LiveHour {
   private int played;
   private int set;
   private long due;
+  private long replied;
 
   private LiveHour(
       VirtualSound sound,
@@ -99,10 +100,9 @@ public final class LiveHour {
         nextMemory += 300_000;
       }
       if (due == 0) {
-        long from = System.nanoTime();
         if (ask(TIMER)) {
           set++;
-          due = from + TIMER_MILLIS * 1_000_000;
+          due = replied + TIMER_MILLIS * 1_000_000;
         }
       }
       for (int i = 0; i < BACKGROUNDS && !background.isEmpty(); i++) {
@@ -140,6 +140,7 @@ public final class LiveHour {
     asked++;
     sound.call(technician.said(words, LEAD_MILLIS));
     Optional<Program.Line> line = await(PATIENCE_MILLIS);
+    line.ifPresent(l -> replied = l.nanos());
     line.ifPresent(this::timed);
     boolean counts = line.isPresent() && !line.get().text().matches(".*Say( again|:).*");
     answered += counts ? 1 : 0;
