@@ -87,7 +87,7 @@ final class FakeExchange extends HttpExchange {
 
   @Override
   public InetSocketAddress getRemoteAddress() {
-    return new InetSocketAddress("127.0.0.1", 1);
+    return new InetSocketAddress(java.net.InetAddress.getLoopbackAddress(), 1);
   }
 
   @Override
