@@ -24,11 +24,12 @@ public final class Meanings {
    * What a whole phrase without a number is worth: people say whole phrases, but a list of words
    * lets any word of them follow any other. It counts against words that mean nothing, not against
    * another phrase. Found by measuring every wording in noise, and chatter: with 4 a third less has
-   * to be said again, with 10 chatter begins to be taken for questions.
+   * to be said again, with 10 chatter begins to be taken for questions. Phrases of two words are
+   * worth less: with 6, "cancel that" was heard in babble over another phrase.
    */
   private static final double WORTH_OF_A_PHRASE = 6;
 
-  private static final int LEAST_WORDS = 2;
+  private static final double WORTH_OF_TWO_WORDS = 3;
 
   /** Digits that count; a number of four is no likelier than one of three. */
   private static final int MOST_DIGITS = 3;
@@ -98,11 +99,10 @@ public final class Meanings {
   }
 
   private static double ofPhrase(Alternative alternative, Set<IntentKind> allowed) {
+    int words = alternative.words().size();
     boolean whole =
-        alternative.words().size() >= LEAST_WORDS
-            && meaning(alternative, allowed) instanceof Meaning m
-            && m.number().isEmpty();
-    return whole ? WORTH_OF_A_PHRASE : 0;
+        words > 1 && meaning(alternative, allowed) instanceof Meaning m && m.number().isEmpty();
+    return whole ? (words == 2 ? WORTH_OF_TWO_WORDS : WORTH_OF_A_PHRASE) : 0;
   }
 
   private static boolean isDigits(Alternative alternative) {
