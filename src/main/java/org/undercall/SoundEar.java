@@ -158,6 +158,7 @@ public final class SoundEar implements Ear {
     RecognisedPhrase phrase = hearing == null ? waited(frame, speech) : hearing.take(frame, speech);
     if (hearing != null && hearing.mayRest()) {
       drop();
+      maker.giveBack();
     }
     return phrase;
   }

@@ -75,7 +75,7 @@ class SoundEarTest {
 
     @Test
     void whatIsNotSureTheSecondTimeDoesNotCount() throws EndOfInput {
-      RecognisedPhrase phrase = hearing(heard("hold the work", 9), heard("hold hold", 8.9));
+      RecognisedPhrase phrase = hearing(heard("hold the work", 9), heard("hold hold", 14.9));
       assertEquals("hold the work", phrase.text());
       assertTrue(phrase.confidence() < SessionLoop.LEAST_CONFIDENCE);
     }

@@ -95,7 +95,6 @@ class ListenCommandTest {
       oneLine(2, "USE-001 ", "listen", "--sound", "a.wav", "--microphone", "b");
       oneLine(2, "USE-001 ", "listen", "--sound", "a.wav", "--intents", "sing");
       oneLine(2, "USE-001 ", "listen", "--sound", "a.wav", "--confidence", "NaN");
-      oneLine(2, "USE-001 ");
     }
   }
 }

@@ -28,7 +28,8 @@ public final class MeasureHearing {
     FALSE,
     PEER,
     TRIED,
-    END;
+    END,
+    WORDINGS;
 
     List<Table> tables(Bench bench) {
       return switch (this) {
@@ -46,6 +47,7 @@ public final class MeasureHearing {
         case PEER -> new PeerFigures(bench).tables();
         case TRIED -> new TriedFigures(bench).tables();
         case END -> new EndFigures(bench).tables();
+        case WORDINGS -> new WordingFigures(bench).tables();
       };
     }
   }

@@ -127,7 +127,7 @@ final class PhraseFigures {
   }
 
   /** Whether two intents mean the same; how a number was said does not matter. */
-  private static boolean same(Intent heard, Intent said) {
+  static boolean same(Intent heard, Intent said) {
     if (heard instanceof Intent.OfNumber h && said instanceof Intent.OfNumber s) {
       return h.kind() == s.kind()
           && h.number().value().compareTo(s.number().value()) == 0

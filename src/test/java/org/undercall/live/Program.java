@@ -4,6 +4,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,6 +42,20 @@ final class Program implements AutoCloseable {
         System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")));
     command.addAll(List.of("org.undercall.App", "work", procedure.toString()));
     command.addAll(List.of("--sessions", sessions.toString()));
+    return started(command, sound, cache);
+  }
+
+  /** Starts to work on a procedure as a user does, with the launcher. */
+  static Program launched(Path procedure, Path sessions, VirtualSound sound, Path cache)
+      throws IOException {
+    List<String> command = new ArrayList<>();
+    command.addAll(List.of("./undercall", "work", procedure.toString()));
+    command.addAll(List.of("--sessions", sessions.toString()));
+    return started(command, sound, cache);
+  }
+
+  private static Program started(List<String> command, VirtualSound sound, Path cache)
+      throws IOException {
     ProcessBuilder builder = new ProcessBuilder(command).redirectErrorStream(true);
     builder.environment().put("ALSA_CONFIG_PATH", sound.alsa());
     builder.environment().put("UNDERCALL_SPEECH_CACHE", cache.toAbsolutePath().toString());
@@ -72,6 +87,16 @@ final class Program implements AutoCloseable {
       }
     }
     return Optional.empty();
+  }
+
+  /** Its resident memory in megabytes, as Linux tells it. */
+  long residentMegabytes() throws IOException {
+    Path status = Path.of("/proc", Long.toString(process.pid()), "status");
+    return Files.readAllLines(status).stream()
+        .filter(line -> line.startsWith("VmRSS:"))
+        .mapToLong(line -> Long.parseLong(line.replaceAll("\\D", "")) / 1024)
+        .findFirst()
+        .orElseThrow();
   }
 
   /** Its exit status; -1 if it does not end in time. */

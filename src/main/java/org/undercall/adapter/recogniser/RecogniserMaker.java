@@ -30,4 +30,9 @@ public interface RecogniserMaker {
    * @return the likeliest first, twenty at most; never with a phrase without words
    */
   List<Alternative> alternatives(List<String> phrases, byte[] sound, double startSeconds);
+
+  /**
+   * Gives memory that recognisers needed back to the system; a good moment is when all is quiet.
+   */
+  default void giveBack() {}
 }

@@ -85,6 +85,11 @@ public final class SpeechModel implements RecogniserMaker, AutoCloseable {
   }
 
   @Override
+  public void giveBack() {
+    NativeMemory.giveBack();
+  }
+
+  @Override
   public List<Alternative> alternatives(List<String> phrases, byte[] sound, double startSeconds) {
     try (VoskRecogniser recogniser = listening(phrases, startSeconds)) {
       return recogniser.alternatives(MOST_ALTERNATIVES, sound);

@@ -14,6 +14,11 @@ public record Alternative(List<RecognisedPhrase.Word> words, double score) {
     words = List.copyOf(words);
   }
 
+  /** The same words with another score. */
+  Alternative with(double other) {
+    return new Alternative(words, other);
+  }
+
   /** The words alone. */
   List<String> texts() {
     return words.stream().map(RecognisedPhrase.Word::text).toList();

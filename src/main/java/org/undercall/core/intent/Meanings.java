@@ -20,6 +20,16 @@ public final class Meanings {
    */
   private static final double WORTH_OF_A_DIGIT = 3.5;
 
+  /**
+   * What a whole phrase without a number is worth: people say whole phrases, but a list of words
+   * lets any word of them follow any other. It counts against words that mean nothing, not against
+   * another phrase. Found by measuring every wording in noise, and chatter: with 4 a third less has
+   * to be said again, with 10 chatter begins to be taken for questions.
+   */
+  private static final double WORTH_OF_A_PHRASE = 6;
+
+  private static final int LEAST_WORDS = 2;
+
   /** Digits that count; a number of four is no likelier than one of three. */
   private static final int MOST_DIGITS = 3;
 
@@ -47,11 +57,11 @@ public final class Meanings {
    */
   public static Optional<Choice> likeliest(
       List<Alternative> alternatives, Set<IntentKind> allowed) {
-    double worth =
-        alternatives.stream().max(LIKELIER).filter(Meanings::isDigits).isPresent()
-            ? WORTH_OF_A_DIGIT
-            : 0;
-    List<Alternative> weighed = alternatives.stream().map(a -> weighed(a, worth)).toList();
+    boolean digits = alternatives.stream().max(LIKELIER).filter(Meanings::isDigits).isPresent();
+    List<Alternative> weighed =
+        alternatives.stream()
+            .map(a -> a.with(a.score() + (digits ? ofDigits(a) : 0) + ofPhrase(a, allowed)))
+            .toList();
     Optional<Alternative> best = weighed.stream().max(LIKELIER);
     if (best.isEmpty() || !(meaning(best.get(), allowed) instanceof Meaning)) {
       return Optional.empty();
@@ -83,10 +93,16 @@ public final class Meanings {
         : new Meaning(intent, Optional.empty(), Optional.empty());
   }
 
-  private static Alternative weighed(Alternative alternative, double worth) {
-    int digits = numberWords(alternative).size();
-    return new Alternative(
-        alternative.words(), alternative.score() + worth * Math.min(digits, MOST_DIGITS));
+  private static double ofDigits(Alternative alternative) {
+    return WORTH_OF_A_DIGIT * Math.min(numberWords(alternative).size(), MOST_DIGITS);
+  }
+
+  private static double ofPhrase(Alternative alternative, Set<IntentKind> allowed) {
+    boolean whole =
+        alternative.words().size() >= LEAST_WORDS
+            && meaning(alternative, allowed) instanceof Meaning m
+            && m.number().isEmpty();
+    return whole ? WORTH_OF_A_PHRASE : 0;
   }
 
   private static boolean isDigits(Alternative alternative) {

@@ -154,6 +154,12 @@ final class Bay {
     return this;
   }
 
+  /** Lets seconds pass; the program looks at its timers then. */
+  Bay passes(long more) {
+    pass(more);
+    return this;
+  }
+
   private List<String> pass(long more) {
     sleep(more);
     return decide(new Intent.Plain(IntentKind.TIMER_ENDED));
@@ -193,6 +199,11 @@ final class Bay {
   /** Every recorded event of a type, in order. */
   <E extends SessionEvent> List<E> recorded(Class<E> type) {
     return recorded.stream().filter(type::isInstance).map(type::cast).toList();
+  }
+
+  /** The session as it stands. */
+  Session session() {
+    return session;
   }
 
   /** What the session waits for. */

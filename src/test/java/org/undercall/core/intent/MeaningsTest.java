@@ -59,15 +59,23 @@ class MeaningsTest {
     @DisplayName("is weakened by words that mean nothing")
     void nonsense() {
       Meanings.Choice choice =
-          choice(heard("hold the work", 100), heard("hold hold", 100)).orElseThrow();
+          choice(heard("hold the work", 94), heard("hold hold", 100)).orElseThrow();
       assertEquals(0.5, choice.share(), 1e-9);
       assertFalse(choice.digits());
     }
 
     @Test
-    @DisplayName("does not count if words that mean nothing are likelier")
+    @DisplayName("counts as a whole phrase over words that mean nothing and are hardly likelier")
+    void whole() {
+      assertEquals(
+          "hold the work",
+          words(choice(heard("hold the", 101), heard("hold the work", 100)).orElseThrow()));
+    }
+
+    @Test
+    @DisplayName("does not count if words that mean nothing are much likelier")
     void nothing() {
-      assertEquals(Optional.empty(), choice(heard("hold hold", 101), heard("hold the work", 100)));
+      assertEquals(Optional.empty(), choice(heard("hold hold", 107), heard("hold the work", 100)));
       assertEquals(Optional.empty(), choice());
     }
   }
