@@ -22,6 +22,9 @@ import picocli.CommandLine.Spec;
     description = "List the sessions of a folder; a damaged one is listed with its code.",
     mixinStandardHelpOptions = true)
 public final class SessionsCommand implements Callable<Integer> {
+  /** The day it began; for a damaged session that in the name of its folder. */
+  private static final String DAY = "left(coalesce(nullif(s.first_at, ''), f.session), 10)";
+
   private static final String QUERY =
       "SELECT f.session, coalesce(s.state, 'damaged') AS state, s.title AS procedure, s.revision,"
           + " f.vehicle, s.first_at AS started, s.last_at AS last, s.working_ms, s.n_events AS"
@@ -30,7 +33,11 @@ public final class SessionsCommand implements Callable<Integer> {
           + " f.damage FROM file_fact f LEFT JOIN session_fact s ON s.session = f.session"
           + " WHERE (? = '' OR contains(lower(coalesce(s.title, '')), ?))"
           + " AND (? = '' OR contains(lower(coalesce(f.vehicle, '')), ?))"
-          + " AND (? = '' OR left(s.first_at, 10) >= ?) AND (? = '' OR left(s.first_at, 10) <= ?)"
+          + " AND (? = '' OR "
+          + DAY
+          + " >= ?) AND (? = '' OR "
+          + DAY
+          + " <= ?)"
           + " AND (? = '' OR coalesce(s.state, 'damaged') = ?)"
           + " AND (NOT ? OR EXISTS (SELECT 1 FROM due_fact d WHERE d.session = f.session))"
           + " ORDER BY s.first_ms DESC NULLS LAST, f.session DESC";
