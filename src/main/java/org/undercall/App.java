@@ -12,6 +12,7 @@ import org.undercall.command.RehearseCommand;
 import org.undercall.command.ReportCommand;
 import org.undercall.command.ReviewCommand;
 import org.undercall.command.SayCommand;
+import org.undercall.command.ShowCommand;
 import org.undercall.command.WorkCommand;
 import org.undercall.command.clips.ClipsCommand;
 import org.undercall.command.desk.FrontPage;
@@ -51,6 +52,7 @@ import picocli.CommandLine.Spec;
       KeyCommand.class,
       ReportCommand.class,
       CheckCommand.class,
+      ShowCommand.class,
       FigureCommand.class,
       SayCommand.class,
       ListenCommand.class,

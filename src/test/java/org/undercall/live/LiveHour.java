@@ -42,7 +42,9 @@ public final class LiveHour {
   private int answered;
   private int played;
   private int set;
+  private int unplayed;
   private long due;
+  private long replied;
 
   private LiveHour(
       VirtualSound sound,
@@ -99,20 +101,27 @@ public final class LiveHour {
         nextMemory += 300_000;
       }
       if (due == 0) {
-        long from = System.nanoTime();
         if (ask(TIMER)) {
           set++;
-          due = from + TIMER_MILLIS * 1_000_000;
+          due = replied + TIMER_MILLIS * 1_000_000;
         }
       }
       for (int i = 0; i < BACKGROUNDS && !background.isEmpty(); i++) {
-        sound.call(background.get(played++ % background.size()));
+        play(background.get(played++ % background.size()));
       }
       ask(QUESTIONS.get(asked % QUESTIONS.size()));
       rest(20_000);
     }
     rest(due == 0 ? 0 : TIMER_MILLIS);
     complete();
+  }
+
+  private void play(Path recording) throws InterruptedException {
+    try {
+      sound.call(recording);
+    } catch (IOException e) {
+      unplayed++;
+    }
   }
 
   /** Waits, and notes when a timer is said to be over. */
@@ -140,6 +149,7 @@ public final class LiveHour {
     asked++;
     sound.call(technician.said(words, LEAD_MILLIS));
     Optional<Program.Line> line = await(PATIENCE_MILLIS);
+    line.ifPresent(l -> replied = l.nanos());
     line.ifPresent(this::timed);
     boolean counts = line.isPresent() && !line.get().text().matches(".*Say( again|:).*");
     answered += counts ? 1 : 0;
@@ -195,7 +205,7 @@ public final class LiveHour {
   private void print(int status) {
     Collections.sort(starts);
     say("%d minutes, exit status %d%n", elapsed() / 60_000, status);
-    say("%d recordings of chatter and noise played%n", played);
+    say("%d recordings of chatter and noise played, %d not%n", played - unplayed, unplayed);
     say("%d phrases called, %d answered at the first try%n", asked, answered);
     say("%d timers set, said over after their time by %s ms%n", set, timers);
     say(

@@ -28,6 +28,9 @@ final class LocatedJson {
   /** How deep objects and lists may be nested. */
   static final int MOST_DEPTH = 32;
 
+  /** How long the name of a field may be: every value below it is placed by it. */
+  static final int MOST_NAME = 300;
+
   /** How many values a file may have. */
   static final int MOST_VALUES = 50_000;
 
@@ -123,6 +126,13 @@ final class LocatedJson {
     ObjectNode object = NODES.objectNode();
     while (count <= MOST_VALUES && parser.nextToken() != JsonToken.END_OBJECT) {
       String name = parser.currentName();
+      if (name.length() > MOST_NAME) {
+        String most = "a field name of at most " + MOST_NAME + " characters";
+        Place place = place(parser.currentTokenLocation());
+        faults.at(FaultCode.TEXT_TOO_LONG, pointer, place, Shown.quoted(name), most);
+        count = MOST_VALUES + 1;
+        return object;
+      }
       String inner = pointer + "/" + name.replace("~", "~0").replace("/", "~1");
       Place place = place(parser.currentTokenLocation());
       faults.keyAt(inner, place);

@@ -51,9 +51,9 @@ public final class LogFault extends Exception {
   private final String expected;
 
   LogFault(Code code, String place, String found, String expected) {
-    super(code.id() + " " + place + ": found " + found + ", expected " + expected);
+    super(code.id() + " " + place + ": found " + Shown.line(found) + ", expected " + expected);
     this.code = code;
-    this.found = found;
+    this.found = Shown.line(found);
     this.expected = expected;
   }
 

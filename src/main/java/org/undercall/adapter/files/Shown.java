@@ -6,6 +6,7 @@ import java.util.Locale;
 /** Shows pieces of a file in a message: short, on one line, safe on a terminal. */
 public final class Shown {
   private static final int LONGEST = 60;
+  private static final int LONGEST_LINE = 400;
 
   private Shown() {}
 
@@ -34,6 +35,11 @@ public final class Shown {
     StringBuilder shown = new StringBuilder();
     text.codePoints().forEach(c -> shown.append(readable(c) ? Character.toString(c) : coded(c)));
     return shown.toString();
+  }
+
+  /** A text of any length as a piece of one line: cut, and without what cannot be read. */
+  static String line(String text) {
+    return plain(text.length() > LONGEST_LINE ? text.substring(0, LONGEST_LINE) + "..." : text);
   }
 
   /** Whether a character can be read and spoken: no control, format or unassigned character. */

@@ -201,11 +201,6 @@ final class Bay {
     return recorded.stream().filter(type::isInstance).map(type::cast).toList();
   }
 
-  /** The session as it stands. */
-  Session session() {
-    return session;
-  }
-
   /** What the session waits for. */
   Phase phase() {
     return session.phase();

@@ -1,5 +1,6 @@
 package org.undercall.core.decision;
 
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -27,6 +28,10 @@ import org.undercall.core.term.StepRef;
  * and knows nothing of the session's state or of the rules.
  */
 final class Promises {
+  /** What is called out when the car or the jack was moved, whatever the program makes of it. */
+  private static final Set<IntentKind> CAN_CHANGE_LOAD =
+      EnumSet.of(IntentKind.CAR_RAISED, IntentKind.CAR_LOWERED, IntentKind.JACK_MOVED);
+
   private final Walk walk;
   private final Map<StepRef, StepBook> books = new HashMap<>();
   private final Map<Side, LoadCondition> loads = new HashMap<>();
@@ -65,6 +70,11 @@ final class Promises {
   /** Checks one decision, or throws. */
   void watch(Intent intent, Decision decision) {
     Set<Class<?>> types = new HashSet<>();
+    boolean notNow = decision.events().stream().anyMatch(SessionEvent.NotNow.class::isInstance);
+    if (CAN_CHANGE_LOAD.contains(intent.kind()) && !notNow) {
+      loadMayChange(true);
+      heardLoad = Optional.empty();
+    }
     for (SessionEvent event : decision.events()) {
       types.add(event.getClass());
       check(intent, event);
@@ -280,7 +290,9 @@ final class Promises {
   }
 
   private List<Stage> stages(StepRef ref) {
-    return fastener(ref).stagesFor(book(ref).marking()).orElseThrow();
+    return fastener(ref)
+        .stagesFor(book(ref).marking())
+        .orElseThrow(() -> new AssertionError("broken: a known marking before a stage, at " + ref));
   }
 
   private static void require(boolean holds, String promise, Object where) {

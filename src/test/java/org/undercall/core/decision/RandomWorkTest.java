@@ -18,6 +18,10 @@ import org.undercall.core.procedure.Walk;
 
 class RandomWorkTest {
   private static final long INTENTS = Long.getLong("undercall.intents", 1_200_000);
+
+  /** A shorter run visits cells too, but perhaps not all. */
+  private static final long ENOUGH_FOR_EVERY_CELL = 1_000_000;
+
   private static final long SEED = Long.getLong("undercall.seed", 20_261_125);
   private static final OffsetDateTime START = OffsetDateTime.parse("2026-01-05T08:00:00+01:00");
 
@@ -36,7 +40,9 @@ class RandomWorkTest {
     Set<String> missed = expected();
     System.out.printf("%d cells and outcomes expected%n", missed.size());
     missed.removeAll(visited);
-    assertEquals(Set.of(), missed, "cells with outcomes that were never visited");
+    if (INTENTS >= ENOUGH_FOR_EVERY_CELL) {
+      assertEquals(Set.of(), missed, "cells with outcomes that were never visited");
+    }
     Set<String> undeclared = new TreeSet<>(visited);
     undeclared.removeAll(expected());
     assertEquals(Set.of(), undeclared, "outcomes that no rule declares");

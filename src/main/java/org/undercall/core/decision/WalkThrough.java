@@ -1,0 +1,154 @@
+package org.undercall.core.decision;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.undercall.core.event.Moment;
+import org.undercall.core.event.Recorded;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.intent.Intent;
+import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.Interpreter;
+import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.Side;
+
+/**
+ * A procedure as the technician will hear it, by walking it with somebody who does and says just
+ * what is asked for. The rules are those of real work; nothing is recorded.
+ */
+public final class WalkThrough {
+  private static final OffsetDateTime START =
+      OffsetDateTime.of(2026, 1, 5, 8, 0, 0, 0, ZoneOffset.UTC);
+  private static final int MOST_PHRASES = 100_000;
+
+  private final List<Exchange> exchanges = new ArrayList<>();
+  private Session session;
+  private Duration passed = Duration.ZERO;
+
+  /**
+   * What is said once, and what to answer.
+   *
+   * @param heard the sentences that the technician hears
+   * @param place the place of the walk at hand then, from 0
+   * @param answer what to say then; empty at the end and while a time is waited
+   */
+  public record Exchange(List<String> heard, int place, Optional<String> answer) {
+    public Exchange {
+      heard = List.copyOf(heard);
+    }
+  }
+
+  private WalkThrough(Walk walk) {
+    session = Session.start(walk);
+  }
+
+  /**
+   * The whole walk. Of several head markings the last of the procedure is read out; a measured
+   * value is the least that is permitted.
+   *
+   * @throws IllegalStateException if the walk does not come to its end, which no procedure causes
+   */
+  public static List<Exchange> of(Walk walk) {
+    WalkThrough through = new WalkThrough(walk);
+    through.apply(Decider.begin(through.session, new SessionEvent.SessionStarted("", "", "", "")));
+    for (int i = 0; through.session.phase() != Phase.ENDED; i++) {
+      if (i == MOST_PHRASES) {
+        throw new IllegalStateException("no end after " + through.session.ref());
+      }
+      through.next();
+    }
+    return List.copyOf(through.exchanges);
+  }
+
+  private void next() {
+    String answer = answer(session);
+    boolean waits = session.phase() == Phase.WAITING;
+    Step step = session.place().step();
+    say(answer);
+    if (waits && step instanceof Step.Wait wait) {
+      passed = passed.plus(wait.time());
+      decide(new Intent.Plain(IntentKind.TIMER_ENDED));
+      say("step completed");
+    }
+  }
+
+  private void say(String answer) {
+    Exchange last = exchanges.remove(exchanges.size() - 1);
+    exchanges.add(new Exchange(last.heard(), last.place(), Optional.of(answer)));
+    decide(Interpreter.interpret(RecognisedPhrase.typed(answer), Decider.heard(session), 0));
+  }
+
+  private void decide(Intent intent) {
+    apply(Decider.decide(session, intent, now()));
+  }
+
+  private Moment now() {
+    return new Moment(START.plus(passed), passed.toMillis());
+  }
+
+  private void apply(Decision decision) {
+    session =
+        session.after(
+            new Recorded(1, now(), Optional.empty(), decision.events(), decision.reply().text()));
+    exchanges.add(
+        new Exchange(decision.reply().sentences(), session.progress().at(), Optional.empty()));
+  }
+
+  private static String answer(Session session) {
+    return switch (session.phase()) {
+      case BRIEFING -> "cautions understood";
+      case DO, HAND_OVER -> "step completed";
+      case CHECK -> "check passed";
+      case MEASURE -> measured((Step.Measure) session.place().step());
+      case HARDWARE -> "new hardware fitted";
+      case MARKING -> "head marking " + marking(session);
+      case GATE, LOAD -> isDroop(session) ? "suspension hangs free" : "wheels carry the car";
+      case TORQUE -> "torque reached " + amount(session.stage());
+      case ANGLE -> "angle turned " + amount(session.stage());
+      case WAITING -> "start the timer";
+      case READ_BACK -> "that is correct";
+      case LOAD_READ_BACK ->
+          side(session.side()) + (isDroop(session) ? " at full droop" : " at ride height");
+      case ALL_CLOSED, CLOSED_STEP -> "end of work";
+      case NOTING, ON_HOLD, ENDED ->
+          throw new IllegalStateException("nobody led to " + session.phase());
+    };
+  }
+
+  private static String measured(Step.Measure step) {
+    Optional<BigDecimal> least = step.limits().least().filter(value -> value.signum() > 0);
+    BigDecimal value = least.or(step.limits()::most).orElse(BigDecimal.TEN);
+    return "it reads " + value.toPlainString() + " " + step.unit().symbol();
+  }
+
+  private static HeadMarking marking(Session session) {
+    Fastener fastener = ((Step.Fasten) session.place().step()).fastener();
+    return fastener.variants().get(fastener.variants().size() - 1).marking().orElseThrow();
+  }
+
+  private static String amount(Stage stage) {
+    return stage.amount().toPlainString();
+  }
+
+  private static boolean isDroop(Session session) {
+    return Session.needs(session.place()) == LoadCondition.FULL_DROOP;
+  }
+
+  private static String side(Side side) {
+    return switch (side) {
+      case LEFT -> "left side";
+      case RIGHT -> "right side";
+      case CAR -> "whole car";
+    };
+  }
+}

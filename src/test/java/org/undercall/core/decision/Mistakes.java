@@ -1,0 +1,145 @@
+package org.undercall.core.decision;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.intent.Intent;
+import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.SpokenNumber;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.Side;
+import org.undercall.core.term.StepRef;
+
+/** How the programs of {@link SeededBugs} go wrong. */
+final class Mistakes {
+  private Mistakes() {}
+
+  static SessionEvent closedOpposite(SessionEvent.StepClosed e) {
+    return new SessionEvent.StepClosed(new StepRef(e.step().id(), opposite(e.step().side())));
+  }
+
+  static SessionEvent confirmedOpposite(SessionEvent.LoadConfirmed e) {
+    return new SessionEvent.LoadConfirmed(opposite(e.side()), e.condition(), e.proof(), e.height());
+  }
+
+  static Side opposite(Side side) {
+    return side == Side.CAR ? side : side == Side.LEFT ? Side.RIGHT : Side.LEFT;
+  }
+
+  static Intent rightSide(Session session, Intent intent) {
+    return intent instanceof Intent.OfSide of
+            && session.talk().pending().orElse(null) instanceof Pending.Load load
+        ? new Intent.OfSide(of.kind(), load.side())
+        : intent;
+  }
+
+  static Session anyLoad(Session session, SessionEvent event) {
+    Session after = session.after(event);
+    return event instanceof SessionEvent.LoadConfirmed e
+        ? after.with(after.loads().withConfirmed(e.side(), Session.needs(after.place())))
+        : after;
+  }
+
+  static List<SessionEvent> confirmAtOnce(List<SessionEvent> events) {
+    return events.stream()
+        .flatMap(
+            e ->
+                e instanceof SessionEvent.LoadCalled c
+                    ? Stream.of(
+                        e,
+                        new SessionEvent.LoadConfirmed(
+                            c.side(), c.condition(), c.proof(), c.height()))
+                    : Stream.of(e))
+        .toList();
+  }
+
+  static Session angleFirst(Session session, Intent intent) {
+    boolean two = session.phase() == Phase.TORQUE && session.stages().size() == 2;
+    return two ? tightened(session, session.tightening().withStagesClosed(1)) : session;
+  }
+
+  static Session oldHardware(Session session, SessionEvent event) {
+    Session after = session.after(event);
+    return event instanceof SessionEvent.StepReopened e
+            && after.ref().equals(e.step())
+            && after.place().step() instanceof Step.Fasten
+        ? tightened(after, newPart(after))
+        : after;
+  }
+
+  static Tightening newPart(Session session) {
+    return session.tightening().withNewHardware();
+  }
+
+  static Tightening marked(Session session, String marking) {
+    return session.tightening().withMarking(new HeadMarking(marking));
+  }
+
+  static Session tightened(Session session, Tightening tightening) {
+    int at = session.progress().at();
+    return session.with(session.progress().change(at, s -> s.with(tightening)));
+  }
+
+  static SessionEvent knownMarking(SessionEvent event) {
+    return event instanceof SessionEvent.MarkingNoted e
+        ? new SessionEvent.MarkingNoted(e.step(), new HeadMarking("12.9"))
+        : event;
+  }
+
+  static Session otherVariant(Session session, Intent intent) {
+    boolean depends = session.phase() == Phase.TORQUE && session.tightening().marking().isPresent();
+    return depends ? tightened(session, marked(session, "10.9")) : session;
+  }
+
+  static Intent rightValue(Session session, Intent intent) {
+    boolean stage = session.phase() == Phase.TORQUE || session.phase() == Phase.ANGLE;
+    return stage && intent instanceof Intent.OfNumber n && n.kind() != IntentKind.ARCH_HEIGHT
+        ? new Intent.OfNumber(
+            n.kind(), new SpokenNumber(session.stage().amount(), n.number().style()), n.unit())
+        : intent;
+  }
+
+  static Intent plain(Intent.OfNumber said, SpokenNumber.Style style) {
+    SpokenNumber number = new SpokenNumber(said.number().value(), style);
+    return new Intent.OfNumber(said.kind(), number, Optional.empty());
+  }
+
+  static Intent digits(Intent.OfNumber said) {
+    SpokenNumber number =
+        new SpokenNumber(said.number().value(), SpokenNumber.Style.DIGIT_BY_DIGIT);
+    return new Intent.OfNumber(said.kind(), number, said.unit());
+  }
+
+  static Session calledAlready(Session session, Intent intent) {
+    boolean stage = session.phase() == Phase.TORQUE || session.phase() == Phase.ANGLE;
+    return stage
+        ? tightened(session, session.tightening().withCalled(Optional.of(session.stage().amount())))
+        : session;
+  }
+
+  static Intent completed() {
+    return new Intent.Plain(IntentKind.STEP_COMPLETED);
+  }
+
+  static SessionEvent complete(SessionEvent event) {
+    return event instanceof SessionEvent.SessionEnded
+        ? new SessionEvent.SessionEnded(true, 0)
+        : event;
+  }
+
+  static List<SessionEvent> closeSnug(List<SessionEvent> events) {
+    return events.stream()
+        .flatMap(
+            e ->
+                e instanceof SessionEvent.FastenerSnug s
+                    ? Stream.of(e, new SessionEvent.StepClosed(s.step()))
+                    : Stream.of(e))
+        .toList();
+  }
+
+  static boolean failed(Session session, Intent intent) {
+    return session.phase() == Phase.CHECK && intent.kind() == IntentKind.CHECK_FAILED;
+  }
+}

@@ -1,0 +1,157 @@
+package org.undercall.core.decision;
+
+import static org.undercall.core.decision.SeededBug.believing;
+import static org.undercall.core.decision.SeededBug.dropping;
+import static org.undercall.core.decision.SeededBug.hearing;
+import static org.undercall.core.decision.SeededBug.keeping;
+import static org.undercall.core.decision.SeededBug.recording;
+import static org.undercall.core.decision.SeededBug.replacing;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.stream.Stream;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.intent.Intent;
+import org.undercall.core.intent.IntentKind;
+
+/** Mistakes that would cost somebody a wheel, each with the promise it breaks. */
+final class SeededBugs {
+  private SeededBugs() {}
+
+  static List<SeededBug> all() {
+    return Stream.of(sides(), loads(), fasteners(), values(), closings()).flatMap(s -> s).toList();
+  }
+
+  private static Stream<SeededBug> sides() {
+    return Stream.of(
+        new SeededBug(
+            "the other side's step is closed",
+            "a step closed at the step at hand",
+            replacing(
+                e -> e instanceof SessionEvent.StepClosed c ? Mistakes.closedOpposite(c) : e)),
+        new SeededBug(
+            "the load is confirmed for the other side",
+            "a load read back",
+            replacing(
+                e ->
+                    e instanceof SessionEvent.LoadConfirmed c ? Mistakes.confirmedOpposite(c) : e)),
+        new SeededBug(
+            "the side that is read back is not compared",
+            "a load read back",
+            hearing(Mistakes::rightSide)));
+  }
+
+  private static Stream<SeededBug> loads() {
+    return Stream.of(
+        new SeededBug(
+            "nothing cancels a confirmed load",
+            "hardware, marking and load before a stage",
+            dropping(SessionEvent.LoadChanged.class)),
+        new SeededBug(
+            "a load that was cancelled is still believed",
+            "hardware, marking and load before a stage",
+            keeping((s, e) -> e instanceof SessionEvent.LoadChanged ? s : s.after(e))),
+        new SeededBug(
+            "a confirmation of another load condition is accepted",
+            "hardware, marking and load before a stage",
+            keeping(Mistakes::anyLoad)),
+        new SeededBug(
+            "a load counts as soon as it is called, without being read back",
+            "a load read back",
+            recording(Mistakes::confirmAtOnce)),
+        new SeededBug(
+            "an hour's absence is taken for a moment's",
+            "hardware, marking and load before a stage",
+            new SeededBug.Program() {
+              @Override
+              public Decision takeUp(Session session, Duration away) {
+                return Decider.takeUp(session, "test", Duration.ofSeconds(1));
+              }
+            }));
+  }
+
+  private static Stream<SeededBug> fasteners() {
+    return Stream.of(
+        new SeededBug(
+            "the angle stage is closed before the torque stage",
+            "stages in order, in one go",
+            believing(Mistakes::angleFirst)),
+        new SeededBug(
+            "a tightening that was left goes on where it stopped",
+            "a value called for this stage",
+            dropping(SessionEvent.StagesVoided.class)),
+        new SeededBug(
+            "one-time hardware is not asked for again after a step was opened again",
+            "hardware, marking and load before a stage",
+            keeping(Mistakes::oldHardware)),
+        new SeededBug(
+            "one-time hardware is never asked for",
+            "hardware, marking and load before a stage",
+            believing(
+                (s, i) ->
+                    s.phase() == Phase.HARDWARE ? Mistakes.tightened(s, Mistakes.newPart(s)) : s)),
+        new SeededBug(
+            "a value is released before the head marking is known",
+            "an unread head marking holds back",
+            believing(
+                (s, i) ->
+                    s.phase() == Phase.MARKING
+                        ? Mistakes.tightened(s, Mistakes.marked(s, "10.9"))
+                        : s)),
+        new SeededBug(
+            "an unknown head marking is taken as a known one",
+            "a marking read back",
+            replacing(Mistakes::knownMarking)));
+  }
+
+  private static Stream<SeededBug> values() {
+    return Stream.of(
+        new SeededBug(
+            "the value of the other head marking is accepted",
+            "the value of the specification",
+            believing(Mistakes::otherVariant)),
+        new SeededBug(
+            "any value is taken for the specified one",
+            "the value that was said",
+            hearing(Mistakes::rightValue)),
+        new SeededBug(
+            "a value is accepted in another unit",
+            "the unit of the specification",
+            hearing(
+                (s, i) ->
+                    i instanceof Intent.OfNumber n ? Mistakes.plain(n, n.number().style()) : i)),
+        new SeededBug(
+            "a confusable number counts without its digits",
+            "digits where confusable",
+            hearing((s, i) -> i instanceof Intent.OfNumber n ? Mistakes.digits(n) : i)),
+        new SeededBug(
+            "a stage is closed without a value",
+            "a value called for this stage",
+            believing(Mistakes::calledAlready)),
+        new SeededBug(
+            "an unclear phrase is taken for a closing one",
+            "an unclear phrase changes nothing",
+            hearing((s, i) -> i instanceof Intent.Unclear ? Mistakes.completed() : i)));
+  }
+
+  private static Stream<SeededBug> closings() {
+    return Stream.of(
+        new SeededBug(
+            "a step that was put off counts as complete",
+            "complete with every step closed",
+            replacing(Mistakes::complete)),
+        new SeededBug(
+            "a fastener that is only snug is closed",
+            "all stages closed",
+            recording(Mistakes::closeSnug)),
+        new SeededBug(
+            "a check that failed counts as passed",
+            "a check that passed",
+            hearing(
+                (s, i) -> Mistakes.failed(s, i) ? new Intent.Plain(IntentKind.CHECK_PASSED) : i)),
+        new SeededBug(
+            "\"step closed\" is said and not recorded",
+            "a reply says too much",
+            dropping(SessionEvent.StepClosed.class)));
+  }
+}
