@@ -19,6 +19,8 @@ import org.undercall.command.desk.FrontPage;
 import org.undercall.command.doctor.DoctorCommand;
 import org.undercall.command.ear.EarCommand;
 import org.undercall.command.figure.FigureCommand;
+import org.undercall.command.fleet.CompareCommand;
+import org.undercall.command.fleet.SessionsCommand;
 import org.undercall.command.proof.KeyCommand;
 import org.undercall.command.proof.SignCommand;
 import org.undercall.command.proof.VerifyCommand;
@@ -42,6 +44,8 @@ import picocli.CommandLine.Spec;
       WorkCommand.class,
       RehearseCommand.class,
       ReviewCommand.class,
+      SessionsCommand.class,
+      CompareCommand.class,
       ClipsCommand.class,
       VerifyCommand.class,
       SignCommand.class,

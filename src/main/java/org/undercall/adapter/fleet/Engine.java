@@ -76,6 +76,21 @@ final class Engine implements AutoCloseable {
     }
   }
 
+  /** What follows is kept together or not at all. */
+  void begin() throws SQLException {
+    connection.setAutoCommit(false);
+  }
+
+  void commit() throws SQLException {
+    connection.commit();
+    connection.setAutoCommit(true);
+  }
+
+  void rollback() throws SQLException {
+    connection.rollback();
+    connection.setAutoCommit(true);
+  }
+
   void insert(String sql, List<List<Object>> rows) throws SQLException {
     try (PreparedStatement statement = connection.prepareStatement(sql)) {
       for (List<Object> row : rows) {

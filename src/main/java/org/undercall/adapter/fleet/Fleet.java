@@ -125,12 +125,12 @@ public final class Fleet implements AutoCloseable {
     try {
       add(batch, sound);
     } catch (SQLException e) {
-      engine.run("ROLLBACK");
+      engine.rollback();
       for (SessionFiles file : sound) {
         try {
           add(batch, List.of(file));
         } catch (SQLException one) {
-          engine.run("ROLLBACK");
+          engine.rollback();
           unreadable(file, firstLine(one));
         }
       }
@@ -138,7 +138,7 @@ public final class Fleet implements AutoCloseable {
   }
 
   private void add(Batch batch, List<SessionFiles> files) throws SQLException {
-    engine.run("BEGIN TRANSACTION");
+    engine.begin();
     if (!files.isEmpty()) {
       for (String session : batch.read(files)) {
         Optional<String> damage = examiner.damage(session);
@@ -148,7 +148,7 @@ public final class Fleet implements AutoCloseable {
       }
       batch.keep();
     }
-    engine.run("COMMIT");
+    engine.commit();
   }
 
   private void unreadable(SessionFiles file, String found) throws SQLException {

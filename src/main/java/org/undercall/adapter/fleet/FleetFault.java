@@ -10,8 +10,7 @@ public final class FleetFault extends Exception {
     NO_INDEX("FLT-002", "The index cannot be used; the logs are read anew."),
     ENGINE_FAILED("FLT-003", "The engine could not answer."),
     UNREADABLE_SESSION("FLT-004", "A session cannot be read by the engine."),
-    NOTHING_TO_COMPARE("FLT-005", "There is no session to compare."),
-    PLOT_NOT_WRITTEN("FLT-006", "The plot cannot be written.");
+    NOTHING_TO_COMPARE("FLT-005", "There is no session to compare.");
 
     private final String id;
     private final String sentence;

@@ -12,19 +12,20 @@ import org.apache.commons.csv.CSVFormat;
  * <p>A text that a spreadsheet would run as a formula gets an apostrophe in front: one that begins,
  * after any blanks, with {@code = + - @} or their full-width forms and is no number.
  */
-final class CsvText {
+public final class CsvText {
   private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?");
   private static final Pattern FORMULA =
       Pattern.compile("[\\s\\p{Z}\\p{C}]*[=+\\-@＝＋－＠].*", Pattern.DOTALL);
 
   private final StringBuilder text = new StringBuilder();
 
-  CsvText(List<String> columns) {
+  /** A table with these columns. */
+  public CsvText(List<String> columns) {
     row(columns.toArray());
   }
 
   /** A row; an empty optional is an empty field. */
-  void row(Object... fields) {
+  public void row(Object... fields) {
     Object[] shown = Arrays.stream(fields).map(CsvText::field).toArray();
     text.append(CSVFormat.RFC4180.format(shown)).append("\r\n");
   }

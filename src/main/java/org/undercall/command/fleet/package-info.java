@@ -1,0 +1,2 @@
+/** The commands about many sessions. */
+package org.undercall.command.fleet;
