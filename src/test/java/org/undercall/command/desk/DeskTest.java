@@ -12,9 +12,11 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -32,9 +34,19 @@ import org.undercall.adapter.speaker.PrintVoice;
 
 @DisplayName("At the desk")
 class DeskTest {
-  private static final Path SHARED = Path.of("shared", "procedures");
+  private static final Path SHARED = Path.of("target", "two-procedures");
   private static final Path DEMO = SHARED.resolve("demo-lateral-link.json");
   private static final Path VAN = SHARED.resolve("light-van-rear-axle.json");
+
+  /** A folder with two procedures alone, whatever else comes with the program. */
+  @BeforeAll
+  static void copyTwo() throws IOException {
+    Files.createDirectories(SHARED);
+    for (Path copy : List.of(DEMO, VAN)) {
+      Path original = Path.of("shared", "procedures").resolve(copy.getFileName());
+      Files.copy(original, copy, StandardCopyOption.REPLACE_EXISTING);
+    }
+  }
 
   @TempDir Path folder;
 

@@ -219,7 +219,11 @@ class ChecksTest {
     @DisplayName("counts procedures; notes broken ones, none at all, and overdue wrenches")
     void procedures() throws IOException {
       LocalDate day = LocalDate.of(2026, 6, 1);
-      assertFound(State.WELL, "2 found", procedures(SHARED, day));
+      Path shared = Files.createDirectory(folder.resolve("shared"));
+      for (String name : List.of("demo-lateral-link.json", "light-van-rear-axle.json")) {
+        Files.copy(SHARED.resolve(name), shared.resolve(name));
+      }
+      assertFound(State.WELL, "2 found", procedures(shared, day));
       Found overdue = procedures(SHARED, day.plusYears(2));
       assertFound(State.NOTE, "CHK-", overdue);
       assertTrue(overdue.found().contains("calibrated on"), overdue.found());
