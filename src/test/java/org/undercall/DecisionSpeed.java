@@ -67,11 +67,12 @@ public final class DecisionSpeed {
         session, Interpreter.interpret(phrase, Decider.heard(session), 0.6), now());
   }
 
-  private static List<SessionEvent> append(SessionLogFile log, Decision decision) throws Exception {
+  private static Recorded append(SessionLogFile log, Decision decision) throws Exception {
     long seq = log.decisions().size() + 1L;
     String said = decision.reply().text();
-    log.append(new Recorded(seq, now(), Optional.empty(), decision.events(), said));
-    return decision.events();
+    Recorded recorded = new Recorded(seq, now(), Optional.empty(), decision.events(), said);
+    log.append(recorded);
+    return recorded;
   }
 
   private static Moment now() {

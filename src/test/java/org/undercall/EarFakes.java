@@ -105,6 +105,7 @@ final class EarFakes {
   FakeRecogniser latest;
   int open;
   boolean detectorClosed;
+  int givenBack;
 
   /** What a second hearing finds. */
   List<Alternative> alternatives = List.of();
@@ -129,6 +130,11 @@ final class EarFakes {
         public List<Alternative> alternatives(
             List<String> phrases, byte[] sound, double startSeconds) {
           return alternatives;
+        }
+
+        @Override
+        public void giveBack() {
+          givenBack++;
         }
       };
 

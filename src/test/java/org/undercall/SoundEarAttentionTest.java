@@ -70,8 +70,10 @@ class SoundEarAttentionTest {
       SoundEar ear = fakes.watching("a " + "-".repeat(40) + "b ", EndOfSpeech.byRecogniser());
       assertEquals("a", heard(ear, HOLD));
       assertEquals(1, fakes.open);
+      assertEquals(0, fakes.givenBack);
       assertEquals(Optional.empty(), ear.next(HOLD, 34 * MILLIS_PER_FRAME));
       assertEquals(0, fakes.open);
+      assertEquals(1, fakes.givenBack, "memory given back");
       assertEquals("b", heard(ear, HOLD));
       assertEquals(2, fakes.made.size());
     }

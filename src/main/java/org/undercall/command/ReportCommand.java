@@ -1,7 +1,6 @@
 package org.undercall.command;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.clips.ClipFault;
@@ -24,8 +23,6 @@ import org.undercall.core.review.Review;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Writes the report of a session as a page and for paper. */
@@ -42,17 +39,7 @@ import picocli.CommandLine.Spec;
 public final class ReportCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
-  @Parameters(
-      paramLabel = "SESSION",
-      description = "A session folder, its name under the folder of sessions, or \"last\".")
-  private String session;
-
-  @Option(
-      names = "--sessions",
-      paramLabel = "FOLDER",
-      defaultValue = "sessions",
-      description = "The folder of sessions (default: ${DEFAULT-VALUE}).")
-  private Path sessions;
+  @Mixin private SessionOption session;
 
   @Mixin private ReportOptions options;
   @Mixin private SketchOptions sketch;
@@ -64,7 +51,7 @@ public final class ReportCommand implements Callable<Integer> {
   public Integer call() {
     PrintWriter err = spec.commandLine().getErr();
     try {
-      SessionFolder folder = SessionFolder.find(sessions, session);
+      SessionFolder folder = session.folder();
       Dossier dossier = dossier(folder);
       ReportFiles files = ReportFiles.in(options.folder(folder.path()));
       write(files, dossier, folder);

@@ -1,7 +1,6 @@
 package org.undercall.command;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.files.EventFields;
 import org.undercall.adapter.files.LogContent;
@@ -18,10 +17,10 @@ import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.review.Review;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Prints what was done in a session, step by step, and what is still open. */
@@ -48,17 +47,7 @@ public final class ReviewCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(
-      paramLabel = "SESSION",
-      description = "A session folder, its name under the folder of sessions, or \"last\".")
-  private String session;
-
-  @Option(
-      names = "--sessions",
-      paramLabel = "FOLDER",
-      defaultValue = "sessions",
-      description = "The folder of sessions (default: ${DEFAULT-VALUE}).")
-  private Path sessions;
+  @Mixin private SessionOption session;
 
   @Option(names = "--json", description = "Print JSON instead of text.")
   private boolean json;
@@ -88,7 +77,7 @@ public final class ReviewCommand implements Callable<Integer> {
     }
     PrintWriter err = spec.commandLine().getErr();
     try {
-      SessionFolder folder = SessionFolder.find(sessions, session);
+      SessionFolder folder = session.folder();
       LogContent log = SessionLogFile.read(folder.log());
       Review review = review(folder, log, err);
       PrintWriter out = spec.commandLine().getOut();

@@ -1,7 +1,6 @@
 package org.undercall.command.clips;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -14,11 +13,12 @@ import org.undercall.adapter.files.LogContent;
 import org.undercall.adapter.files.LogFault;
 import org.undercall.adapter.files.SessionFolder;
 import org.undercall.adapter.files.SessionLogFile;
+import org.undercall.command.SessionOption;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Lists the sound clips of a session, or deletes them. */
@@ -45,17 +45,7 @@ public final class ClipsCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(
-      paramLabel = "SESSION",
-      description = "A session folder, its name under the folder of sessions, or \"last\".")
-  private String session;
-
-  @Option(
-      names = "--sessions",
-      paramLabel = "FOLDER",
-      defaultValue = "sessions",
-      description = "The folder of sessions (default: ${DEFAULT-VALUE}).")
-  private Path sessions;
+  @Mixin private SessionOption session;
 
   @Option(names = "--remove", description = "Delete the clips; the log stays as it is.")
   private boolean remove;
@@ -74,7 +64,7 @@ public final class ClipsCommand implements Callable<Integer> {
     if (only != null && !remove) {
       throw new ParameterException(spec.commandLine(), "--only is for --remove");
     }
-    SessionFolder folder = SessionFolder.find(sessions, session);
+    SessionFolder folder = session.folder();
     LogContent log = SessionLogFile.read(folder.log());
     List<ListedClip> listed = ListedClip.in(log.decisions());
     ClipFolder clips = new ClipFolder(folder.clips());

@@ -125,7 +125,7 @@ public final class SessionsCommand implements Callable<Integer> {
       wrapped(text, grid.text(i, "damage"));
       wrapped(text, grid.text(i, "due"));
     }
-    add(text, grid.size() + " sessions. " + fleet.read() + " were read anew.");
+    add(text, "Sessions: " + grid.size() + ", read anew: " + fleet.read() + ".");
     add(text, "Index made " + fleet.made() + "; it is a cache and may be deleted.");
     return text.toString();
   }

@@ -44,7 +44,7 @@ class FleetCommandsTest {
   @DisplayName("list every session, the damaged one with its code, in 80 columns")
   void list() {
     String text = run(0, "sessions");
-    assertTrue(text.contains("30 sessions."), text);
+    assertTrue(text.contains("Sessions: 30, read anew: 30."), text);
     assertTrue(text.contains("LOG-004 log.jsonl line 1"), text);
     assertTrue(text.lines().allMatch(l -> l.length() <= 80), text);
     assertEquals(31, run(0, "sessions", "--csv").lines().count());

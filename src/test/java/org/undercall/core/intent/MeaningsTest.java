@@ -73,6 +73,16 @@ class MeaningsTest {
     }
 
     @Test
+    @DisplayName("counts less as a phrase of two words")
+    void two() {
+      Alternative two = heard("torque reached", 100);
+      assertEquals("torque reached", words(choice(two, heard("torque", 102)).orElseThrow()));
+      assertEquals(Optional.empty(), choice(two, heard("torque", 104)));
+      Alternative three = heard("hold the work", 100);
+      assertEquals("hold the work", words(choice(three, heard("torque", 104)).orElseThrow()));
+    }
+
+    @Test
     @DisplayName("does not count if words that mean nothing are much likelier")
     void nothing() {
       assertEquals(Optional.empty(), choice(heard("hold hold", 107), heard("hold the work", 100)));
