@@ -54,7 +54,8 @@ class SmallDiskTest {
       int before = log().decisions().size();
       say(rehearsal, "three eight two");
       say(rehearsal, "that is correct");
-      assertEquals(before, log().decisions().size());
+      int fitted = log().decisions().size() - before;
+      assertTrue(fitted <= 1, "a shorter line may just fit, not one that closes a step: " + fitted);
       assertFalse(rehearsal.printed().contains("Kept. Step two"));
       assertTrue(run("mount", "-o", "remount,size=1m", disk.toString()));
       say(rehearsal, "three eight two");
