@@ -46,7 +46,7 @@ class SessionClockTest {
         LogFault.class, () -> SessionFolder.find(Path.of("no", "such", "folder"), "last"));
   }
 
-  private Session replayed() {
+  private Session replayed() throws LogFault {
     return OpenSession.replay(procedure, bench.recorded);
   }
 
