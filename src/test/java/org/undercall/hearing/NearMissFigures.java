@@ -3,9 +3,11 @@ package org.undercall.hearing;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.PhaseWords;
 import org.undercall.core.decision.TorqueWork;
@@ -45,7 +47,11 @@ final class NearMissFigures {
   }
 
   /** A value that was said, and everything heard. */
-  private record Hearing(int said, List<Intent> heard) {}
+  private record Hearing(int said, String words, List<Listener.Heard> all) {
+    List<Intent> heard() {
+      return all.stream().map(Listener.Heard::intent).toList();
+    }
+  }
 
   NearMissFigures(Bench bench) {
     this.bench = bench;
@@ -62,6 +68,9 @@ final class NearMissFigures {
           TorqueWork.Effect effect = TorqueWork.effect(specified, hearing.heard());
           byMiss.computeIfAbsent(miss, m -> new Count()).add(effect);
           all.add(effect);
+          if (effect.accepted()) {
+            System.out.println("hearing: taken for " + specified + ": " + told(hearing));
+          }
         }
       }
     }
@@ -101,22 +110,36 @@ final class NearMissFigures {
     return List.of(table);
   }
 
+  private static String told(Hearing hearing) {
+    String heard =
+        hearing.all().stream()
+            .map(
+                h ->
+                    String.format(
+                        Locale.ROOT, "%s %.2f", h.phrase().text(), h.phrase().confidence()))
+            .collect(Collectors.joining(" | "));
+    return "said " + hearing.words() + ", heard " + heard;
+  }
+
   private Hearing hearing(int index, Random random) {
     int said;
+    String words;
     Speech speech;
     int tenth = index % 10;
     if (tenth < 3) {
       Digits.Said value = (tenth == 0 ? narrow : wide).threeDigits(random);
       said = Integer.parseInt(value.digits());
+      words = value.digits() + " by a person";
       speech = value.speech();
     } else {
       said = 5 + random.nextInt(LARGEST - 4);
-      speech = bench.speakers().anyPlain(random).say(words(said, random));
+      words = words(said, random);
+      speech = bench.speakers().anyPlain(random).say(words);
     }
-    Mixing.Clip clip = conditions(random).clip(speech, bench.noises(), random);
-    List<Intent> heard =
-        bench.listener().hear(clip.sound(), allowed).stream().map(Listener.Heard::intent).toList();
-    return new Hearing(said, heard);
+    Conditions conditions = conditions(random);
+    Mixing.Clip clip = conditions.clip(speech, bench.noises(), random);
+    return new Hearing(
+        said, words + ", " + conditions, bench.listener().hear(clip.sound(), allowed));
   }
 
   private static String words(int said, Random random) {

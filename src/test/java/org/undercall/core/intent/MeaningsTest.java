@@ -134,6 +134,17 @@ class MeaningsTest {
   }
 
   @Test
+  @DisplayName("two digits alone must be nearly certain, even in quiet")
+  void twoDigits() {
+    Certainty quiet = new Certainty(40, false);
+    List<RecognisedPhrase.Word> two = heard("four one", 1).words();
+    List<RecognisedPhrase.Word> three = heard("two four one", 1).words();
+    assertTrue(quiet.confidence(new Meanings.Choice(two, 0.985, true), 0.6) < 0.6);
+    assertTrue(quiet.confidence(new Meanings.Choice(two, 0.995, true), 0.6) > 0.6);
+    assertTrue(quiet.confidence(new Meanings.Choice(three, 0.985, true), 0.6) > 0.6);
+  }
+
+  @Test
   @DisplayName("the poorer the sound, the surer a choice must be; words need more than digits")
   void needed() {
     double[] byNoise = {50, 25, 10};
