@@ -1,6 +1,7 @@
 package org.undercall;
 
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
 import org.undercall.command.CheckCommand;
@@ -15,6 +16,7 @@ import org.undercall.command.ReportCommand;
 import org.undercall.command.ReviewCommand;
 import org.undercall.command.SayCommand;
 import org.undercall.command.ShowCommand;
+import org.undercall.command.WordsCommand;
 import org.undercall.command.WorkCommand;
 import org.undercall.command.clips.ClipsCommand;
 import org.undercall.command.desk.FrontPage;
@@ -31,6 +33,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.PropertiesDefaultProvider;
 import picocli.CommandLine.Spec;
 
 /** The command line entry. */
@@ -62,6 +65,7 @@ import picocli.CommandLine.Spec;
       EarCommand.class,
       PrepareCommand.class,
       DoctorCommand.class,
+      WordsCommand.class,
       CompletionCommand.class
     })
 public final class App implements Runnable {
@@ -78,7 +82,7 @@ public final class App implements Runnable {
    * @param args the command and its options
    */
   public static void main(String[] args) {
-    System.exit(commandLine().execute(args));
+    System.exit(withSettings(commandLine(), settings()).execute(args));
   }
 
   /** The command line with all commands; a test may set where it prints to. */
@@ -87,6 +91,18 @@ public final class App implements Runnable {
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setExecutionExceptionHandler(App::fault)
         .setParameterExceptionHandler(App::wrongUsage);
+  }
+
+  /** The user's own defaults for options. */
+  private static Path settings() {
+    return Path.of(System.getProperty("user.home"), "undercall", "settings.properties");
+  }
+
+  /** Takes defaults for options from a file, if it is there. */
+  static CommandLine withSettings(CommandLine line, Path file) {
+    return Files.exists(file)
+        ? line.setDefaultValueProvider(new PropertiesDefaultProvider(file.toFile()))
+        : line;
   }
 
   @Override

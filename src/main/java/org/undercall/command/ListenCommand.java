@@ -46,6 +46,7 @@ public final class ListenCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
   @Mixin private ModelOption model;
+  @Mixin private OwnWordsOption ownWords;
   @Mixin private CalledOption called;
 
   @ArgGroup(exclusive = true, multiplicity = "1")
@@ -115,7 +116,7 @@ public final class ListenCommand implements Callable<Integer> {
     Set<IntentKind> allowed = allowed();
     try (Frames frames = source.open();
         SpeechModel loaded = model.load(spec.commandLine().getErr());
-        SoundEar sound = SoundEar.standard(frames, loaded);
+        SoundEar sound = SoundEar.standard(frames, ownWords.of(loaded, ownWords.load()));
         Voice voice = new PrintVoice(spec.commandLine().getErr()::println);
         Ear ear = called.of(sound, voice, time(sound))) {
       ear.forget();

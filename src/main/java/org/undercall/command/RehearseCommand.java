@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import org.undercall.Dialogue;
 import org.undercall.Ear;
 import org.undercall.KeyboardEar;
+import org.undercall.OwnWordsEar;
 import org.undercall.Time;
 import org.undercall.Voice;
 import org.undercall.Work;
@@ -17,6 +18,7 @@ import org.undercall.adapter.speaker.PrintVoice;
 import org.undercall.command.desk.Chosen;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.Session;
+import org.undercall.core.intent.OwnWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -38,6 +40,7 @@ public final class RehearseCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private WorkOptions options;
   @Mixin private CalledOption called;
+  @Mixin private OwnWordsOption ownWords;
   @Mixin private BoardOptions boardOptions;
 
   /** Made by the command line reader. */
@@ -52,13 +55,14 @@ public final class RehearseCommand implements Callable<Integer> {
           out.print("> ");
           out.flush();
         };
+    OwnWords own = ownWords.load();
     Chosen chosen = options.choose(out);
     try (BoardOptions.Opened board = boardOptions.open(out);
         Work work = options.open(chosen, out);
         Voice voice = new PrintVoice(dialogue::print);
         Ear keyboard =
             new KeyboardEar(new InputStreamReader(System.in, StandardCharsets.UTF_8), prompt);
-        Ear ear = board.of(called.of(keyboard, voice, Time.ofMachine()))) {
+        Ear ear = new OwnWordsEar(board.of(called.of(keyboard, voice, Time.ofMachine())), own)) {
       return status(work.run(ear, voice, Time.ofMachine(), options.remindAfter(), board.display()));
     }
   }

@@ -13,10 +13,12 @@ import org.undercall.Dialogue;
 import org.undercall.Ear;
 import org.undercall.LazyEar;
 import org.undercall.NoticingEar;
+import org.undercall.OwnWordsEar;
 import org.undercall.SoundEar;
 import org.undercall.Time;
 import org.undercall.Voice;
 import org.undercall.Work;
+import org.undercall.adapter.files.OwnWordsFault;
 import org.undercall.adapter.microphone.Frames;
 import org.undercall.adapter.microphone.MicrophoneFrames;
 import org.undercall.adapter.microphone.SoundFault;
@@ -25,6 +27,7 @@ import org.undercall.adapter.microphone.WavFrames;
 import org.undercall.adapter.recogniser.ModelFault;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.command.desk.Chosen;
+import org.undercall.core.intent.OwnWords;
 import org.undercall.core.reply.Tell;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -48,6 +51,7 @@ public final class WorkCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private WorkOptions options;
   @Mixin private ModelOption model;
+  @Mixin private OwnWordsOption ownWords;
   @Mixin private CalledOption called;
   @Mixin private BoardOptions boardOptions;
   @Mixin private SpeakerOptions speaker;
@@ -73,6 +77,7 @@ public final class WorkCommand implements Callable<Integer> {
       description = "Fall silent when called to while speaking (default: yes).")
   private boolean bargeIn;
 
+  private OwnWords own = OwnWords.none();
   private final CompletableFuture<RecogniserMaker> recognisers = new CompletableFuture<>();
 
   /** Made by the command line reader. */
@@ -82,6 +87,7 @@ public final class WorkCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     speaker.check();
     PrintWriter out = spec.commandLine().getOut();
+    own = ownWords.load();
     Chosen chosen = options.choose(out);
     Dialogue dialogue = new Dialogue(out);
     try (BoardOptions.Opened board = boardOptions.open(out)) {
@@ -99,7 +105,9 @@ public final class WorkCommand implements Callable<Integer> {
           Voice spoken = speaker.open(notices::speaker);
           Voice voice = dialogue.of(stoppable(spoken, frames, dialogue));
           Ear printed =
-              dialogue.of(board.of(noticing(called.of(ear, voice, time), notices, voice)))) {
+              dialogue.of(
+                  new OwnWordsEar(
+                      board.of(noticing(called.of(ear, voice, time), notices, voice)), own))) {
         clips.apply(work, dialogue::print);
         int status =
             RehearseCommand.status(
@@ -121,9 +129,9 @@ public final class WorkCommand implements Callable<Integer> {
     return sound == null ? new NoticingEar(ear, notices, voice) : ear;
   }
 
-  private Ear soundEar(Frames frames, PrintWriter err) throws ModelFault {
+  private Ear soundEar(Frames frames, PrintWriter err) throws ModelFault, OwnWordsFault {
     clips.prepare();
-    RecogniserMaker maker = model.load(err);
+    RecogniserMaker maker = ownWords.of(model.load(err), own);
     recognisers.complete(maker);
     return SoundEar.standard(frames, maker);
   }

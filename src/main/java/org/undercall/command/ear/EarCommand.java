@@ -22,6 +22,7 @@ import org.undercall.adapter.recogniser.SpeechModel;
 import org.undercall.adapter.speaker.SpeakerSettings;
 import org.undercall.adapter.speaker.Voices;
 import org.undercall.command.ModelOption;
+import org.undercall.command.OwnWordsOption;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -45,6 +46,7 @@ public final class EarCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
   @Mixin private ModelOption model;
+  @Mixin private OwnWordsOption ownWords;
 
   @Option(
       names = "--sound",
@@ -93,7 +95,7 @@ public final class EarCommand implements Callable<Integer> {
         Voice voice =
             Voices.spoken(
                 voiceOrNone, Voices.cacheFolder(), SpeakerSettings.STANDARD, err::println);
-        Ear ear = SoundEar.standard(frames, loaded)) {
+        Ear ear = SoundEar.standard(frames, ownWords.of(loaded, ownWords.load()))) {
       int tries = sound == null ? 2 : 1;
       verdict = new EarVerdict(new EarCheck(ear, asking(voice, ear), tries).run());
     }

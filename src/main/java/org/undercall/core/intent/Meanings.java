@@ -17,6 +17,7 @@ public final class Meanings {
    * What a digit more is worth. A list of words makes every word more less likely, with digits
    * about tenfold, so that lost digits would win; found by measuring real people's values. It does
    * not count where the likeliest are no single digits: "seventy one" is not "seven three one".
+   * Tens count as two, since "ninety eight" sounds much like "nine three eight".
    */
   private static final double WORTH_OF_A_DIGIT = 3.5;
 
@@ -95,7 +96,9 @@ public final class Meanings {
   }
 
   private static double ofDigits(Alternative alternative) {
-    return WORTH_OF_A_DIGIT * Math.min(numberWords(alternative).size(), MOST_DIGITS);
+    List<String> words = numberWords(alternative);
+    long tens = words.stream().filter(word -> NumberWords.tens(word) > 0).count();
+    return WORTH_OF_A_DIGIT * Math.min(words.size() + tens, MOST_DIGITS);
   }
 
   private static double ofPhrase(Alternative alternative, Set<IntentKind> allowed) {

@@ -104,6 +104,15 @@ class MeaningsTest {
     }
 
     @Test
+    @DisplayName("is worth no more than the second half of tens that sound like it")
+    void tensAreTwo() {
+      Meanings.Choice choice =
+          choice(heard("nine three eight", 100), heard("ninety eight", 99)).orElseThrow();
+      assertEquals("nine three eight", words(choice));
+      assertEquals(1 / (1 + Math.exp(-1)), choice.share(), 1e-9);
+    }
+
+    @Test
     @DisplayName("is worth nothing beyond three")
     void four() {
       Meanings.Choice choice =
