@@ -72,7 +72,7 @@ class CrashTest {
     if (!rehearsal.ready()) {
       return rehearsal.status();
     }
-    Technician technician = new Technician();
+    TypedTechnician technician = new TypedTechnician();
     while (true) {
       Session session = OpenSession.replay(procedure, log());
       if (session.nextTimer().isPresent()) {
@@ -130,41 +130,6 @@ class CrashTest {
     Map<StepRef, Integer> once = new HashMap<>();
     Walk.of(procedure).places().forEach(place -> once.put(place.ref(), 1));
     assertEquals(once, closed);
-  }
-
-  /** Says what the phase waits for. */
-  private static final class Technician {
-    private static final Map<String, String> TORQUES =
-        Map.of("joint-nut", "62", "bush-bolt", "65", "wheel-bolts", "135");
-    private boolean startTimer;
-
-    String says(Session session) {
-      return switch (session.phase()) {
-        case BRIEFING -> "cautions understood";
-        case CHECK -> "check passed";
-        case MEASURE -> "three eight two";
-        case READ_BACK -> "that is correct";
-        case HARDWARE -> "new hardware fitted";
-        case MARKING -> "head marking 10.9";
-        case GATE -> "wheels carry the car";
-        case LOAD_READ_BACK -> side(session) + " side at ride height";
-        case TORQUE -> "torque reached " + TORQUES.get(session.place().step().head().id());
-        case ANGLE -> "angle turned 75";
-        case WAITING -> waiting();
-        case ALL_CLOSED -> "end of work";
-        default -> "step completed";
-      };
-    }
-
-    /** Tries to go on; if that is refused, starts the timer. */
-    private String waiting() {
-      startTimer = !startTimer;
-      return startTimer ? "step completed" : "start the timer";
-    }
-
-    private static String side(Session session) {
-      return session.place().ref().side().name().toLowerCase(java.util.Locale.ROOT);
-    }
   }
 
   @Test

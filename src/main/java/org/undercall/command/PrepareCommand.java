@@ -38,7 +38,7 @@ public final class PrepareCommand implements Callable<Integer> {
     int made = 0;
     try (SpokenCache voice = Voices.synthesiser("mary", Voices.cacheFolder());
         Stream<Path> files = Files.list(DemoCommand.shared().resolve("procedures"))) {
-      for (Path file : files.filter(f -> f.toString().endsWith(".json")).sorted().toList()) {
+      for (Path file : files.filter(ProcedureFile::named).sorted().toList()) {
         made += voice.warm(first(file));
       }
     }

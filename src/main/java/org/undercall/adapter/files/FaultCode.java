@@ -7,8 +7,8 @@ public enum FaultCode {
   FILE_NOT_READABLE(1, "The file does not exist or cannot be read."),
   FILE_TOO_LARGE(2, "The file has more than 2 MB or more than 50 000 values."),
   NOT_UTF_8(3, "The file is not UTF-8 text."),
-  NOT_JSON(4, "The text is not JSON."),
-  TRUNCATED(5, "The text ends before the JSON is complete."),
+  NOT_JSON(4, "The text is not JSON; in a YAML file, not YAML."),
+  TRUNCATED(5, "The text ends before it is complete."),
   TOO_DEEP(6, "Objects and lists are nested more than 32 deep."),
   DUPLICATE_KEY(7, "A field is written twice in one object."),
   UNKNOWN_FIELD(8, "A field has a name that the format does not know here."),
@@ -46,7 +46,8 @@ public enum FaultCode {
   HEIGHT_NOTE_MISPLACED(42, "The ride height is noted in another unit than mm, or not per side."),
   ARM_TRAVEL(
       43, "The heights of the arm do not rise from droop over ride to bump within its length."),
-  ADAPTOR_TURNED_BACK(44, "An adaptor is turned back by as much as the wrench is long.");
+  ADAPTOR_TURNED_BACK(44, "An adaptor is turned back by as much as the wrench is long."),
+  YAML_REFERENCE(45, "A YAML file has an alias or a tag.");
 
   private final int number;
   private final String meaning;

@@ -33,6 +33,11 @@ record FileText(String text, String sha256) {
   static FileText read(Path file, Faults faults) throws ProcedureFaults {
     byte[] bytes = bytes(file, faults);
     faults.throwIfAny();
+    return of(bytes, faults);
+  }
+
+  /** The text of the bytes of a file. */
+  static FileText of(byte[] bytes, Faults faults) throws ProcedureFaults {
     String text = decode(bytes, faults);
     faults.throwIfAny();
     return new FileText(text, sha256(bytes));

@@ -19,7 +19,8 @@ import java.util.regex.Pattern;
 import org.undercall.adapter.files.Faults.Place;
 
 /**
- * Reads JSON text into a tree with exact decimals and notes where every key and value stands.
+ * Reads JSON or YAML text into a tree with exact decimals and notes where every key and value
+ * stands.
  *
  * <p>Faults that leave the rest readable, such as a field written twice, are collected; the others
  * end the reading.
@@ -34,33 +35,49 @@ final class LocatedJson {
   /** How many values a file may have. */
   static final int MOST_VALUES = 50_000;
 
-  private static final Pattern PLAIN_NUMBER = Pattern.compile("-?[0-9]{1,7}(\\.[0-9]{1,4})?");
+  private static final Pattern PLAIN_NUMBER =
+      Pattern.compile("-?(0|[1-9][0-9]{0,6})(\\.[0-9]{1,4})?");
   private static final JsonNodeFactory NODES = new LightNodes();
   private static final JsonFactory FACTORY =
       JsonFactory.builder()
           .enable(JsonReadFeature.ALLOW_UNESCAPED_CONTROL_CHARS)
-          .streamReadConstraints(
-              StreamReadConstraints.builder()
-                  .maxNestingDepth(MOST_DEPTH)
-                  .maxNumberLength(FileText.MOST_BYTES)
-                  .maxNameLength(FileText.MOST_BYTES)
-                  .build())
+          .streamReadConstraints(limits())
           .build();
 
   private final JsonParser parser;
   private final Faults faults;
+  private final boolean yaml;
   private int count;
 
-  private LocatedJson(JsonParser parser, Faults faults) {
+  private LocatedJson(JsonParser parser, Faults faults, boolean yaml) {
     this.parser = parser;
     this.faults = faults;
+    this.yaml = yaml;
+  }
+
+  /** What a parser may meet before it gives up. */
+  static StreamReadConstraints limits() {
+    return StreamReadConstraints.builder()
+        .maxNestingDepth(MOST_DEPTH)
+        .maxNumberLength(FileText.MOST_BYTES)
+        .maxNameLength(FileText.MOST_BYTES)
+        .build();
   }
 
   /** Reads a text that holds one JSON value. */
   static JsonNode read(String text, Faults faults) throws ProcedureFaults {
+    return read(text, faults, false);
+  }
+
+  /** Reads a text that holds one YAML document, as far as JSON can say the same. */
+  static JsonNode readYaml(String text, Faults faults) throws ProcedureFaults {
+    return read(text, faults, true);
+  }
+
+  private static JsonNode read(String text, Faults faults, boolean yaml) throws ProcedureFaults {
     JsonNode root = NODES.missingNode();
-    try (JsonParser parser = FACTORY.createParser(text)) {
-      root = new LocatedJson(parser, faults).guardedRoot(text);
+    try (JsonParser parser = yaml ? YamlText.parser(text) : FACTORY.createParser(text)) {
+      root = new LocatedJson(parser, faults, yaml).guardedRoot(text);
     } catch (IOException e) {
       throw new UncheckedIOException("reading from memory", e);
     }
@@ -78,6 +95,10 @@ final class LocatedJson {
       Place place = place(parser.currentLocation());
       faults.at(FaultCode.TOO_DEEP, "", place, "deeper nesting", expected);
     } catch (JsonProcessingException e) {
+      if (yaml) {
+        YamlText.fault(e, text, faults);
+        return NODES.missingNode();
+      }
       JsonLocation location = e.getLocation();
       if (parser.currentLocation().getCharOffset() >= text.stripTrailing().length()) {
         faults.at(FaultCode.TRUNCATED, "", place(location), "the end", "the rest of the JSON");
@@ -111,12 +132,14 @@ final class LocatedJson {
       faults.at(FaultCode.FILE_TOO_LARGE, "", Place.NONE, seen, "fewer values");
       return NODES.missingNode();
     }
+    if (yaml) {
+      YamlText.requirePlain(parser, pointer, place, faults);
+    }
     return switch (parser.currentToken()) {
       case START_OBJECT -> object(pointer);
       case START_ARRAY -> array(pointer);
       case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(pointer);
-      case VALUE_TRUE -> NODES.booleanNode(true);
-      case VALUE_FALSE -> NODES.booleanNode(false);
+      case VALUE_TRUE, VALUE_FALSE -> truth(pointer);
       case VALUE_NULL -> NODES.nullNode();
       default -> text(pointer);
     };
@@ -136,6 +159,9 @@ final class LocatedJson {
       String inner = pointer + "/" + name.replace("~", "~0").replace("/", "~1");
       Place place = place(parser.currentTokenLocation());
       faults.keyAt(inner, place);
+      if (yaml) {
+        YamlText.requirePlain(parser, inner, place, faults);
+      }
       parser.nextToken();
       JsonNode value = value(inner);
       if (object.has(name)) {
@@ -168,6 +194,15 @@ final class LocatedJson {
     return parser.currentToken() == JsonToken.VALUE_NUMBER_INT
         ? NODES.numberNode(Integer.parseInt(text))
         : NODES.numberNode(new BigDecimal(text));
+  }
+
+  /** The words of JSON alone: what else YAML takes for them, such as "yes", is a text. */
+  private JsonNode truth(String pointer) throws IOException {
+    return switch (parser.getText()) {
+      case "true" -> NODES.booleanNode(true);
+      case "false" -> NODES.booleanNode(false);
+      default -> text(pointer);
+    };
   }
 
   private JsonNode text(String pointer) throws IOException {

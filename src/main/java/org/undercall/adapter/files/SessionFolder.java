@@ -16,8 +16,9 @@ import java.util.Locale;
 import java.util.stream.Stream;
 
 /**
- * The folder of one session: {@code log.jsonl} and {@code procedure.json}, a copy of the procedure
- * file byte for byte, so that the session can be resumed and reviewed when the original changed.
+ * The folder of one session: {@code log.jsonl} and {@code procedure.json} or {@code
+ * procedure.yaml}, a copy of the procedure file byte for byte, so that the session can be resumed
+ * and reviewed when the original changed.
  *
  * @param path the folder
  */
@@ -27,6 +28,7 @@ public record SessionFolder(Path path) {
 
   private static final String LOG = "log.jsonl";
   private static final String PROCEDURE = "procedure.json";
+  private static final String PROCEDURE_YAML = "procedure.yaml";
   private static final String CLIPS = "clips";
   private static final DateTimeFormatter STAMP =
       DateTimeFormatter.ofPattern("yyyy-MM-dd-HHmmss", Locale.ROOT);
@@ -38,7 +40,8 @@ public record SessionFolder(Path path) {
    * name keeps only the letters a to z, digits and hyphens.
    *
    * @param sessions the folder of all sessions, created if absent
-   * @param procedureName name of the procedure file, with or without {@code .json}
+   * @param procedureName name of the procedure file, with or without its ending; a YAML ending is
+   *     kept by the copy
    * @param procedure the bytes of the procedure file
    * @param now the time in the name
    * @throws LogFault if it cannot be created
@@ -51,7 +54,7 @@ public record SessionFolder(Path path) {
       SessionFolder folder = new SessionFolder(fresh(sessions, name));
       try (FileChannel copy =
           FileChannel.open(
-              folder.path.resolve(PROCEDURE),
+              folder.path.resolve(ProcedureFile.isYaml(procedureName) ? PROCEDURE_YAML : PROCEDURE),
               StandardOpenOption.CREATE_NEW,
               StandardOpenOption.WRITE)) {
         LogChannel channel = LogChannel.of(copy);
@@ -148,7 +151,10 @@ public record SessionFolder(Path path) {
 
   /** The copy of the procedure file. */
   public Path procedure() {
-    return path.resolve(PROCEDURE);
+    Path yaml = path.resolve(PROCEDURE_YAML);
+    return Files.exists(yaml) && !Files.exists(path.resolve(PROCEDURE))
+        ? yaml
+        : path.resolve(PROCEDURE);
   }
 
   /**
@@ -163,7 +169,10 @@ public record SessionFolder(Path path) {
       String found = LogLine.sha256(bytes);
       if (!found.equals(sha256)) {
         throw new LogFault(
-            LogFault.Code.OTHER_PROCEDURE, PROCEDURE, "SHA-256 " + found, "SHA-256 " + sha256);
+            LogFault.Code.OTHER_PROCEDURE,
+            String.valueOf(procedure().getFileName()),
+            "SHA-256 " + found,
+            "SHA-256 " + sha256);
       }
       return bytes;
     } catch (IOException e) {
@@ -202,7 +211,7 @@ public record SessionFolder(Path path) {
     String ascii = Normalizer.normalize(name, Normalizer.Form.NFD).toLowerCase(Locale.ROOT);
     String kept =
         ascii
-            .replaceFirst("\\.json$", "")
+            .replaceFirst("\\.(json|ya?ml)$", "")
             .replaceAll("\\p{M}", "")
             .replaceAll("[^a-z0-9]+", "-")
             .replaceAll("^-+|-+$", "");

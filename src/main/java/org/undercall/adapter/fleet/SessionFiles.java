@@ -20,6 +20,7 @@ record SessionFiles(String session, Path log, long size, String stamp, String tr
   private static final String LOG = "log.jsonl";
   private static final String SUM = "log.jsonl.sha256";
   private static final String PROCEDURE = "procedure.json";
+  private static final String PROCEDURE_YAML = "procedure.yaml";
 
   /** Every folder with a log in a folder of sessions. */
   static List<SessionFiles> in(Path folder) throws IOException {
@@ -38,8 +39,7 @@ record SessionFiles(String session, Path log, long size, String stamp, String tr
   private static SessionFiles of(Path path, Path log) {
     String name = String.valueOf(path.getFileName());
     try {
-      String stamp =
-          stamp(log) + " " + stamp(path.resolve(SUM)) + " " + stamp(path.resolve(PROCEDURE));
+      String stamp = stamp(log) + " " + stamp(path.resolve(SUM)) + " " + stamp(procedure(path));
       return new SessionFiles(name, log, Files.size(log), stamp, trouble(path));
     } catch (IOException e) {
       return new SessionFiles(name, log, 0, "", "a file that is gone or hidden");
@@ -47,8 +47,8 @@ record SessionFiles(String session, Path log, long size, String stamp, String tr
   }
 
   private static String trouble(Path path) {
-    for (String name : List.of(LOG, PROCEDURE)) {
-      Path file = path.resolve(name);
+    for (Path file : List.of(path.resolve(LOG), procedure(path))) {
+      String name = String.valueOf(file.getFileName());
       if (!Files.isRegularFile(file)) {
         return name + " absent or no file";
       }
@@ -76,6 +76,13 @@ record SessionFiles(String session, Path log, long size, String stamp, String tr
   }
 
   Path procedure() {
-    return log.resolveSibling(PROCEDURE);
+    return procedure(log.resolveSibling(""));
+  }
+
+  private static Path procedure(Path folder) {
+    Path yaml = folder.resolve(PROCEDURE_YAML);
+    return Files.exists(yaml) && !Files.exists(folder.resolve(PROCEDURE))
+        ? yaml
+        : folder.resolve(PROCEDURE);
   }
 }

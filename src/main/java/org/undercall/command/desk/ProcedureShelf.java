@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.undercall.adapter.files.LoadedProcedure;
 import org.undercall.adapter.files.ProcedureFaults;
@@ -24,6 +25,8 @@ import org.undercall.adapter.files.Shown;
  */
 public record ProcedureShelf(List<LoadedProcedure> usable, List<String> faults) {
   private static final int MOST_LOOKED_INTO = 2 << 20;
+  private static final Pattern PHASES = Pattern.compile("(\"phases\"|(?m)^phases *:)");
+  private static final Pattern CAUTIONS = Pattern.compile("(\"cautions\"|(?m)^cautions *:)");
 
   public ProcedureShelf {
     usable = List.copyOf(usable);
@@ -70,7 +73,7 @@ public record ProcedureShelf(List<LoadedProcedure> usable, List<String> faults) 
       return;
     }
     try (Stream<Path> all = Files.list(folder)) {
-      all.filter(file -> file.getFileName().toString().endsWith(".json"))
+      all.filter(ProcedureFile::named)
           .filter(Files::isRegularFile)
           .filter(wanted)
           .sorted()
@@ -92,7 +95,7 @@ public record ProcedureShelf(List<LoadedProcedure> usable, List<String> faults) 
       }
       String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
       return text.contains("procedure.schema.json")
-          || (text.contains("\"phases\"") && text.contains("\"cautions\""));
+          || (PHASES.matcher(text).find() && CAUTIONS.matcher(text).find());
     } catch (IOException e) {
       return false;
     }
