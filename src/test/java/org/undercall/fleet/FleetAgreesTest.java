@@ -216,4 +216,19 @@ class FleetAgreesTest {
       return fleet.read();
     }
   }
+
+  @Test
+  @DisplayName("have a temporary folder for each run, which is gone afterwards")
+  void temporary(@TempDir Path empty) throws Exception {
+    List<Path> folders = new ArrayList<>();
+    try (Fleet one = open(empty);
+        Fleet other = open(empty)) {
+      for (Fleet fleet : List.of(one, other)) {
+        Grid grid = fleet.query("SELECT current_setting('temp_directory') AS folder");
+        folders.add(Path.of(grid.text(0, "folder")));
+      }
+      assertEquals(2, folders.stream().distinct().filter(Files::isDirectory).count());
+    }
+    assertTrue(folders.stream().noneMatch(Files::exists), folders.toString());
+  }
 }

@@ -95,7 +95,7 @@ final class Batch {
             + " WHERE session IN (SELECT session FROM damaged) GROUP BY session");
     engine.run("DELETE FROM line WHERE session IN (SELECT session FROM damaged) OR seq IS NULL");
     engine.run("DELETE FROM event WHERE session IN (SELECT session FROM damaged)");
-    engine.script(SqlText.derive());
+    engine.script(SqlText.derive().replace("TEMP VIEW", "TEMP TABLE"));
     for (String fact : FACTS) {
       engine.run("INSERT INTO " + fact + "_fact SELECT * FROM " + fact + "_row");
     }

@@ -1,5 +1,7 @@
 package org.undercall.adapter.fleet;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -8,17 +10,21 @@ import java.sql.ResultSetMetaData;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.stream.Stream;
 import org.duckdb.DuckDBDriver;
 
 /** DuckDB with limits; it asks the network for nothing. */
 final class Engine implements AutoCloseable {
   private final Connection connection;
+  private final Path spill;
 
-  private Engine(Connection connection) {
+  private Engine(Connection connection, Path spill) {
     this.connection = connection;
+    this.spill = spill;
   }
 
   /**
@@ -26,20 +32,23 @@ final class Engine implements AutoCloseable {
    *
    * @param file where its tables are kept; empty for memory
    * @throws SQLException if the file cannot be used
+   * @throws IOException if there is no folder for temporary files
    * @throws FleetFault FLT-001 if its native library cannot be loaded
    */
-  static Engine open(Optional<Path> file, Limits limits) throws SQLException, FleetFault {
+  static Engine open(Optional<Path> file, Limits limits)
+      throws SQLException, IOException, FleetFault {
+    Path spill = Files.createTempDirectory("undercall-fleet");
     Properties options = new Properties();
     options.setProperty("memory_limit", limits.memoryMegabytes() + "MB");
     options.setProperty("threads", String.valueOf(limits.threads()));
     options.setProperty("preserve_insertion_order", "false");
     options.setProperty("autoinstall_known_extensions", "false");
     options.setProperty("autoload_known_extensions", "false");
-    options.setProperty("temp_directory", temporary());
+    options.setProperty("temp_directory", spill.toString());
     String url = "jdbc:duckdb:" + file.map(Path::toString).orElse("");
+    Engine engine = null;
     try {
-      Connection connection = new DuckDBDriver().connect(url, options);
-      Engine engine = new Engine(connection);
+      engine = new Engine(new DuckDBDriver().connect(url, options), spill);
       engine.run("CREATE OR REPLACE TEMP MACRO percentile(x, p) AS quantile_cont(x, p)");
       return engine;
     } catch (LinkageError e) {
@@ -50,12 +59,22 @@ final class Engine implements AutoCloseable {
           "Linux, macOS or Windows on x64, or Linux or macOS on ARM, and a folder for temporary"
               + " files that allows programs; name one with -Djava.io.tmpdir=FOLDER."
               + " review and verify work without it");
+    } finally {
+      if (engine == null) {
+        clear(spill);
+      }
     }
   }
 
-  /** Where it puts what does not fit into the memory. */
-  private static String temporary() {
-    return Path.of(System.getProperty("java.io.tmpdir"), "undercall-fleet").toString();
+  /** Each engine has a folder of its own: two that share one overwrite what the other put there. */
+  private static void clear(Path spill) {
+    try (Stream<Path> files = Files.walk(spill)) {
+      for (Path file : (Iterable<Path>) files.sorted(Comparator.reverseOrder())::iterator) {
+        Files.deleteIfExists(file);
+      }
+    } catch (IOException e) {
+      spill.toFile().deleteOnExit();
+    }
   }
 
   private static String first(LinkageError e) {
@@ -137,6 +156,10 @@ final class Engine implements AutoCloseable {
 
   @Override
   public void close() throws SQLException {
-    connection.close();
+    try {
+      connection.close();
+    } finally {
+      clear(spill);
+    }
   }
 }

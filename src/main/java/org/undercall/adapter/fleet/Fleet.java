@@ -21,6 +21,7 @@ public final class Fleet implements AutoCloseable {
 
   private static final String VERSION = "1";
   private static final int BATCH = 500;
+  private static final long BATCH_BYTES = 16L << 20;
 
   private final Engine engine;
   private final Examiner examiner;
@@ -65,7 +66,7 @@ public final class Fleet implements AutoCloseable {
   }
 
   private static Engine engine(Path folder, boolean kept, Limits limits, List<String> notices)
-      throws SQLException, FleetFault {
+      throws SQLException, IOException, FleetFault {
     if (kept) {
       Path index = folder.resolve(INDEX);
       try {
@@ -108,10 +109,23 @@ public final class Fleet implements AutoCloseable {
     Batch batch = new Batch(engine);
     batch.prepare();
     batch.forget(known.keySet().stream().filter(s -> !known.get(s).equals(there.get(s))).toList());
-    for (int i = 0; i < fresh.size(); i += BATCH) {
-      read(batch, fresh.subList(i, Math.min(i + BATCH, fresh.size())));
+    for (int i = 0; i < fresh.size(); ) {
+      int end = end(fresh, i);
+      read(batch, fresh.subList(i, end));
+      i = end;
     }
     read = fresh.size();
+  }
+
+  /** How far the sessions go that are read together; logs are bounded by bytes, at least one is. */
+  private static int end(List<SessionFiles> files, int first) {
+    long bytes = 0;
+    int end = first;
+    while (end < files.size() && end - first < BATCH && (end == first || bytes < BATCH_BYTES)) {
+      bytes += files.get(end).size();
+      end++;
+    }
+    return end;
   }
 
   /** Reads sessions together, and one by one if the engine cannot take one of them. */
