@@ -4,7 +4,9 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
 import org.undercall.command.CheckCommand;
+import org.undercall.command.CompletionCommand;
 import org.undercall.command.DemoCommand;
+import org.undercall.command.Examples;
 import org.undercall.command.ListenCommand;
 import org.undercall.command.MicrophonesCommand;
 import org.undercall.command.PrepareCommand;
@@ -63,7 +65,8 @@ import picocli.CommandLine.Spec;
       MicrophonesCommand.class,
       EarCommand.class,
       PrepareCommand.class,
-      DoctorCommand.class
+      DoctorCommand.class,
+      CompletionCommand.class
     })
 public final class App implements Runnable {
   private static final Pattern CODED = Pattern.compile("[A-Z]{3}-\\d{3} .*", Pattern.DOTALL);
@@ -84,7 +87,7 @@ public final class App implements Runnable {
 
   /** The command line with all commands; a test may set where it prints to. */
   public static CommandLine commandLine() {
-    return new CommandLine(new App())
+    return Examples.addTo(new CommandLine(new App()))
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setExecutionExceptionHandler(App::fault)
         .setParameterExceptionHandler(App::wrongUsage);

@@ -13,6 +13,7 @@ import org.undercall.adapter.files.SessionFolder;
 import org.undercall.adapter.files.SessionLogFile;
 import org.undercall.core.decision.Decider;
 import org.undercall.core.decision.Decision;
+import org.undercall.core.decision.Replay;
 import org.undercall.core.decision.Session;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
@@ -55,13 +56,22 @@ final class OpenSession implements AutoCloseable {
     return new OpenSession(folder, log, session, Decider.begin(session, started));
   }
 
-  /** Takes a session up again: its log is replayed on the procedure it began with. */
+  /**
+   * Takes a session up again: its log is replayed on the procedure it began with.
+   *
+   * @throws LogFault LOG-027 if no session follows from the log
+   */
   static OpenSession takeUp(SessionFolder folder, Procedure procedure) throws LogFault {
     SessionLogFile log = SessionLogFile.open(folder.log());
-    Session session = replay(procedure, log.decisions());
-    Duration away = away(log.decisions());
-    return new OpenSession(
-        folder, log, session, Decider.takeUp(session, VERSION, away, doubted(log)));
+    try {
+      Session session = replay(procedure, log.decisions());
+      Duration away = away(log.decisions());
+      return new OpenSession(
+          folder, log, session, Decider.takeUp(session, VERSION, away, doubted(log)));
+    } catch (LogFault e) {
+      log.close();
+      throw e;
+    }
   }
 
   private static Optional<SessionEvent.LogDoubted> doubted(SessionLogFile log) {
@@ -74,13 +84,17 @@ final class OpenSession implements AutoCloseable {
     return Duration.between(last, Time.ofMachine().now().wall());
   }
 
-  /** The session that recorded decisions lead to. */
-  static Session replay(Procedure procedure, List<Recorded> decisions) {
-    Session session = Session.start(Walk.of(procedure));
-    for (Recorded decision : decisions) {
-      session = session.after(decision);
+  /**
+   * The session that recorded decisions lead to.
+   *
+   * @throws LogFault LOG-027 if no session follows from them
+   */
+  static Session replay(Procedure procedure, List<Recorded> decisions) throws LogFault {
+    Replay replay = Replay.of(Walk.of(procedure), decisions);
+    if (replay instanceof Replay.Broken broken) {
+      throw LogFault.impossible(broken);
     }
-    return session;
+    return ((Replay.Done) replay).session();
   }
 
   SessionFolder folder() {

@@ -31,6 +31,9 @@ public final class SoundEar implements Ear {
   /** Frames before the first one with speech that are heard with it: 0.51 s. */
   private static final int FRAMES_BEFORE = 17;
 
+  /** Where there is always something to hear, memory is given back every half minute. */
+  private static final long GIVE_BACK_SAMPLES = 30L * Frames.RATE;
+
   private final Frames frames;
   private final RecogniserMaker maker;
   private final Function<Set<IntentKind>, List<String>> phrases;
@@ -41,6 +44,7 @@ public final class SoundEar implements Ear {
   private Set<IntentKind> allowed = Set.of();
   private Hearing hearing;
   private long position;
+  private long givenBack;
   private boolean silent;
   private final PhraseMeter meter = new PhraseMeter();
   private final PhraseSound sounds = new PhraseSound();
@@ -158,9 +162,16 @@ public final class SoundEar implements Ear {
     RecognisedPhrase phrase = hearing == null ? waited(frame, speech) : hearing.take(frame, speech);
     if (hearing != null && hearing.mayRest()) {
       drop();
-      maker.giveBack();
+      giveBack();
+    } else if (position - givenBack >= GIVE_BACK_SAMPLES) {
+      giveBack();
     }
     return phrase;
+  }
+
+  private void giveBack() {
+    maker.giveBack();
+    givenBack = position;
   }
 
   /** Waits for speech; when it comes, hears it with what came just before. */

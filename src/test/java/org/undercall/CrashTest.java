@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
@@ -18,6 +19,8 @@ import org.undercall.adapter.files.LogFault;
 import org.undercall.adapter.files.ProcedureFile;
 import org.undercall.adapter.files.SessionFolder;
 import org.undercall.adapter.files.SessionLogFile;
+import org.undercall.core.decision.Decider;
+import org.undercall.core.decision.Decision;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.Session;
 import org.undercall.core.event.Recorded;
@@ -29,14 +32,24 @@ import org.undercall.core.term.StepRef;
 
 @DisplayName("The program, killed at any moment")
 class CrashTest {
-  private static final int KILLS = Integer.getInteger("undercall.kills", 6);
+  private static final int KILLS = Integer.getInteger("undercall.kills", 100);
+
+  /** How often one session is killed at most; then another one is begun. */
+  private static final int MOST_IN_ONE = 24;
+
   private static final int PHRASES = 48;
   private static final long SEED = Long.getLong("undercall.seed", 20_261_125);
   private static final Path DEMO = Path.of("shared", "procedures", "demo-lateral-link.json");
+  private static final String TORN = "A torn last line was dropped: ";
 
   private final SplittableRandom random = new SplittableRandom(SEED);
+  private final StringBuilder printed = new StringBuilder();
+  private Procedure procedure;
+  private Path sessions;
   private int kills;
   private int untilKill;
+  private int torn;
+  private int decisions;
 
   @TempDir private Path folder;
 
@@ -46,33 +59,56 @@ class CrashTest {
   void killed() throws Exception {
     Path file = folder.resolve("procedure.json");
     Files.writeString(file, Files.readString(DEMO).replace("\"seconds\": 10", "\"seconds\": 1"));
-    Procedure procedure = ProcedureFile.load(file).procedure();
-    StringBuilder printed = new StringBuilder();
+    procedure = ProcedureFile.load(file).procedure();
+    int jobs = 0;
+    while (kills < KILLS) {
+      sessions = folder.resolve("sessions-" + jobs);
+      printed.setLength(0);
+      job(file, Math.min(MOST_IN_ONE, KILLS - kills));
+      jobs++;
+    }
+    assertEquals(KILLS, kills);
+    System.out.printf(
+        "%d kills in %d sessions, %d decisions, %d torn last lines dropped, seed %d%n",
+        kills, jobs, decisions, torn, SEED);
+  }
+
+  /** One session from its start to its end, killed so many times. */
+  private void job(Path file, int most) throws Exception {
+    int last = kills + most;
+    List<Recorded> kept = List.of();
+    boolean cut = false;
     int status = -1;
-    int spacing = Math.max(1, PHRASES / KILLS);
     while (status != 0) {
-      untilKill = kills < KILLS ? 1 + random.nextInt(spacing) : Integer.MAX_VALUE;
-      try (Rehearsal rehearsal = Rehearsal.start(file, folder.resolve("sessions"))) {
-        status = work(rehearsal, procedure);
+      int spacing = Math.max(1, PHRASES / most);
+      untilKill = kills < last ? 1 + random.nextInt(spacing) : Integer.MAX_VALUE;
+      int before = kills;
+      try (Rehearsal rehearsal = Rehearsal.start(file, sessions)) {
+        status = work(rehearsal, kept);
+        assertEquals(cut, rehearsal.printed().contains(TORN), rehearsal.printed());
         printed.append(rehearsal.printed());
       }
+      kept = log();
+      cut = kills > before && random.nextInt(4) == 0;
+      if (cut) {
+        tear();
+      }
     }
-    List<Recorded> log = log();
-    System.out.printf(
-        "%d kills, %d decisions, seed %d%n%s%n", kills, log.size(), SEED, torn(printed));
-    assertEquals(KILLS, kills, "the work was over before the last kill");
-    everyPrintedReplyIsInTheLog(printed.toString(), log);
-    nothingIsClosedTwice(log, procedure);
-    assertEquals(Phase.ENDED, OpenSession.replay(procedure, log).phase());
-    assertTrue(Review.of(Walk.of(procedure), log).complete());
+    assertEquals(last, kills, "the work was over before the last kill");
+    everyPrintedReplyIsInTheLog(printed.toString(), kept);
+    nothingIsClosedTwice(kept, procedure);
+    assertEquals(Phase.ENDED, OpenSession.replay(procedure, kept).phase());
+    assertTrue(Review.of(Walk.of(procedure), kept).complete());
+    decisions += kept.size();
   }
 
   /** Works until the session ends or the program is killed; the status is then not 0. */
-  private int work(Rehearsal rehearsal, Procedure procedure) throws Exception {
+  private int work(Rehearsal rehearsal, List<Recorded> kept) throws Exception {
     if (!rehearsal.ready()) {
       return rehearsal.status();
     }
-    Technician technician = new Technician();
+    goesOn(kept);
+    TypedTechnician technician = new TypedTechnician();
     while (true) {
       Session session = OpenSession.replay(procedure, log());
       if (session.nextTimer().isPresent()) {
@@ -92,14 +128,30 @@ class CrashTest {
     }
   }
 
-  private List<Recorded> log() throws LogFault {
-    SessionFolder session = SessionFolder.find(folder.resolve("sessions"), "last");
-    return SessionLogFile.read(session.log()).decisions();
+  /** The log has all it had, and the program goes on in the very state that follows from it. */
+  private void goesOn(List<Recorded> kept) throws LogFault {
+    List<Recorded> now = log();
+    assertEquals(kept, now.subList(0, kept.size()), "decisions were lost");
+    if (!kept.isEmpty()) {
+      Session session = OpenSession.replay(procedure, kept);
+      Recorded up = now.get(kept.size());
+      Decision expected = Decider.takeUp(session, OpenSession.VERSION, Duration.ofSeconds(1));
+      assertEquals(expected.events(), up.events());
+      assertEquals(expected.reply().text(), up.said());
+    }
   }
 
-  private static String torn(StringBuilder printed) {
-    long count = printed.toString().lines().filter(l -> l.startsWith("A torn last line")).count();
-    return count + " torn last lines dropped";
+  /** Leaves the beginning of a line that was being written, as a power cut can. */
+  private void tear() throws Exception {
+    Path log = SessionFolder.find(sessions, SessionFolder.LAST).log();
+    String line = Files.readAllLines(log).get(0);
+    String rest = line.substring(0, 1 + random.nextInt(line.length() - 1));
+    Files.writeString(log, rest, StandardOpenOption.APPEND);
+    torn++;
+  }
+
+  private List<Recorded> log() throws LogFault {
+    return SessionLogFile.read(SessionFolder.find(sessions, SessionFolder.LAST).log()).decisions();
   }
 
   private static void everyPrintedReplyIsInTheLog(String printed, List<Recorded> log) {
@@ -111,7 +163,7 @@ class CrashTest {
               || words.equals(">")
               || words.startsWith("New session: ")
               || words.startsWith("Session taken up: ")
-              || words.startsWith("A torn last line was dropped: ");
+              || words.startsWith(TORN);
       while (!own && !log.get(at).said().equals(words)) {
         at++;
         assertTrue(at < log.size(), "printed and not in the log, in its order: " + words);
@@ -130,41 +182,6 @@ class CrashTest {
     Map<StepRef, Integer> once = new HashMap<>();
     Walk.of(procedure).places().forEach(place -> once.put(place.ref(), 1));
     assertEquals(once, closed);
-  }
-
-  /** Says what the phase waits for. */
-  private static final class Technician {
-    private static final Map<String, String> TORQUES =
-        Map.of("joint-nut", "62", "bush-bolt", "65", "wheel-bolts", "135");
-    private boolean startTimer;
-
-    String says(Session session) {
-      return switch (session.phase()) {
-        case BRIEFING -> "cautions understood";
-        case CHECK -> "check passed";
-        case MEASURE -> "three eight two";
-        case READ_BACK -> "that is correct";
-        case HARDWARE -> "new hardware fitted";
-        case MARKING -> "head marking 10.9";
-        case GATE -> "wheels carry the car";
-        case LOAD_READ_BACK -> side(session) + " side at ride height";
-        case TORQUE -> "torque reached " + TORQUES.get(session.place().step().head().id());
-        case ANGLE -> "angle turned 75";
-        case WAITING -> waiting();
-        case ALL_CLOSED -> "end of work";
-        default -> "step completed";
-      };
-    }
-
-    /** Tries to go on; if that is refused, starts the timer. */
-    private String waiting() {
-      startTimer = !startTimer;
-      return startTimer ? "step completed" : "start the timer";
-    }
-
-    private static String side(Session session) {
-      return session.place().ref().side().name().toLowerCase(java.util.Locale.ROOT);
-    }
   }
 
   @Test

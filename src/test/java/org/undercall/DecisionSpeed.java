@@ -25,7 +25,7 @@ import org.undercall.core.procedure.Walk;
  */
 public final class DecisionSpeed {
   private static final List<String> ROUND =
-      List.of("where am i", "hold the work", "resume the work", "jack moved", "what is left");
+      List.of("where am i", "take a break now", "resume the work", "jack moved", "what is left");
 
   private DecisionSpeed() {}
 

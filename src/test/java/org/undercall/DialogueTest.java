@@ -25,7 +25,7 @@ class DialogueTest {
         public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis) {
           calls.add("next " + allowed + " " + patienceMillis);
           return calls.size() == 1
-              ? Optional.of(RecognisedPhrase.typed("hold the work"))
+              ? Optional.of(RecognisedPhrase.typed("take a break now"))
               : Optional.empty();
         }
 
@@ -49,13 +49,13 @@ class DialogueTest {
   @DisplayName("shows each phrase as it is heard, and passes everything on")
   void heard() throws Ear.EndOfInput {
     try (Ear shown = dialogue.of(ear)) {
-      assertEquals("hold the work", shown.next(Set.of(IntentKind.HOLD), 7).orElseThrow().text());
+      assertEquals("take a break now", shown.next(Set.of(IntentKind.HOLD), 7).orElseThrow().text());
       assertEquals(Optional.empty(), shown.next(Set.of(), 8));
       shown.forget();
       assertEquals("pressed", shown.how());
     }
     assertEquals(List.of("next [HOLD] 7", "next [] 8", "forget", "close"), calls);
-    assertEquals(List.of("  heard  hold the work"), printed.toString().lines().toList());
+    assertEquals(List.of("  heard  take a break now"), printed.toString().lines().toList());
   }
 
   @Test

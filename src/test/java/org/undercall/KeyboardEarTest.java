@@ -50,9 +50,9 @@ class KeyboardEarTest {
     try (PipedWriter keys = new PipedWriter();
         Ear ear = new KeyboardEar(new PipedReader(keys), () -> {})) {
       assertEquals(Optional.empty(), ear.next(Set.of(), 1));
-      keys.write("hold the work\n");
+      keys.write("take a break now\n");
       keys.flush();
-      assertEquals("hold the work", next(ear));
+      assertEquals("take a break now", next(ear));
     }
   }
 

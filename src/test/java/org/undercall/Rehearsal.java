@@ -101,6 +101,6 @@ final class Rehearsal implements AutoCloseable {
 
   @Override
   public void close() {
-    process.destroyForcibly();
+    process.destroyForcibly().onExit().join();
   }
 }

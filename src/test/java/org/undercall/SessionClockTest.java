@@ -46,7 +46,7 @@ class SessionClockTest {
         LogFault.class, () -> SessionFolder.find(Path.of("no", "such", "folder"), "last"));
   }
 
-  private Session replayed() {
+  private Session replayed() throws LogFault {
     return OpenSession.replay(procedure, bench.recorded);
   }
 
@@ -154,7 +154,7 @@ class SessionClockTest {
     @Test
     @DisplayName("but not while the work is held")
     void held() throws LogFault {
-      bench.hears("cautions understood").hears("hold the work");
+      bench.hears("cautions understood").hears("take a break now");
       quietMinutes(60);
       run();
       assertEquals(List.of(), reminders());

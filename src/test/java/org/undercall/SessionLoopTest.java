@@ -50,7 +50,7 @@ class SessionLoopTest {
         LogFault.class, () -> SessionFolder.find(Path.of("no", "such", "folder"), "last"));
   }
 
-  private Session replayed() {
+  private Session replayed() throws LogFault {
     return OpenSession.replay(procedure, bench.recorded);
   }
 

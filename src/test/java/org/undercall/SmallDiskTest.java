@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -30,13 +29,13 @@ class SmallDiskTest {
 
   @BeforeEach
   void mount() throws Exception {
-    mounted = run("mount", "-t", "tmpfs", "-o", "size=64k", "small", disk.toString());
+    mounted = Mount.disk(disk, "64k");
     assumeTrue(mounted, "only root can mount a small disk");
   }
 
   @AfterEach
   void unmount() throws Exception {
-    assertTrue(!mounted || run("umount", disk.toString()));
+    assertTrue(!mounted || Mount.gone(disk));
   }
 
   @Test
@@ -57,7 +56,7 @@ class SmallDiskTest {
       int fitted = log().decisions().size() - before;
       assertTrue(fitted <= 1, "a shorter line may just fit, not one that closes a step: " + fitted);
       assertFalse(rehearsal.printed().contains("Kept. Step two"));
-      assertTrue(run("mount", "-o", "remount,size=1m", disk.toString()));
+      assertTrue(Mount.again(disk, "size=1m"));
       say(rehearsal, "three eight two");
       say(rehearsal, "that is correct");
       assertTrue(rehearsal.printed().contains("Kept. Step two"), tail(rehearsal));
@@ -87,15 +86,5 @@ class SmallDiskTest {
 
   private LogContent log() throws Exception {
     return SessionLogFile.read(SessionFolder.find(disk, SessionFolder.LAST).log());
-  }
-
-  private static boolean run(String... command) throws Exception {
-    try {
-      Process process = new ProcessBuilder(List.of(command)).redirectErrorStream(true).start();
-      process.getInputStream().readAllBytes();
-      return process.waitFor() == 0;
-    } catch (IOException e) {
-      return false;
-    }
   }
 }

@@ -79,6 +79,19 @@ class SoundEarAttentionTest {
     }
 
     @Test
+    void thatNeverComesLetsMemoryBeGivenBackEveryHalfMinute() throws EndOfInput {
+      SoundEar ear = fakes.watching("a ".repeat(1100), EndOfSpeech.byRecogniser());
+      for (int frames = 0; frames < 998; frames += 2) {
+        assertEquals("a", heard(ear, HOLD));
+      }
+      assertEquals(0, fakes.givenBack);
+      for (int frames = 998; frames < 2002; frames += 2) {
+        assertEquals("a", heard(ear, HOLD));
+      }
+      assertEquals(2, fakes.givenBack);
+    }
+
+    @Test
     void afterWordsIsTheRecognisersToEnd() throws EndOfInput {
       SoundEar ear = fakes.watching("a" + "-".repeat(39) + "b ", EndOfSpeech.byRecogniser());
       assertEquals("a b", heard(ear, HOLD));

@@ -30,11 +30,6 @@ import picocli.CommandLine.Spec;
       "Print what to lay out for a procedure, and its walk as the technician will hear it.",
       "With --sheet also a sheet of paper to fill in by hand, as HTML or PDF."
     },
-    footer = {
-      "%nExamples:",
-      "  undercall show shared/procedures/demo-lateral-link.json",
-      "  undercall show shared/procedures/demo-lateral-link.json --sheet sheet.pdf"
-    },
     mixinStandardHelpOptions = true,
     exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {"0:shown", "1:a fault, one line with its code", "2:wrong usage"})

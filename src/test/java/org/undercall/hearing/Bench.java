@@ -9,7 +9,8 @@ record Bench(
     Noises noises,
     Speakers speakers,
     Trials trials,
-    SpeedFigures speed) {
+    SpeedFigures speed,
+    Goals goals) {
   /** The program as it stands. */
   Listener listener() {
     return Listener.standard(maker);

@@ -7,7 +7,7 @@ import org.undercall.core.intent.Intent;
 
 /** From the end of speech to the phrase, for what is said most. */
 final class DelayFigures {
-  private static final int A_ROW = 150;
+  private static final int A_ROW = 50;
   private static final int DECIBELS = 10;
 
   private final Bench bench;
@@ -33,9 +33,13 @@ final class DelayFigures {
   Table table() {
     Digits digits = Digits.of(bench.recordings().of("digits"));
     if (!digits.isEmpty()) {
-      rows("real people's values", 501, random -> real(digits, random));
+      bench
+          .goals()
+          .reached(
+              Goal.DELAY_VALUES,
+              rows("real people's values", 501, random -> real(digits, random)).shown() + " s");
     }
-    rows("fixed phrases", 502, said::fixed);
+    bench.goals().reached(Goal.DELAY, rows("fixed phrases", 502, said::fixed).shown() + " s");
     rows("values in words", 503, random -> said.inWords(0, random));
     rows("torque reached", 504, said::open);
     return table;
@@ -47,16 +51,18 @@ final class DelayFigures {
     return new Said.Spoken(value.speech(), right);
   }
 
-  private void rows(String label, long seed, Saying saying) {
-    row(label + ", clean", seed, saying, List.of(Conditions.clean()));
+  /** Two rows; gives the clean one. */
+  private Delays rows(String label, long seed, Saying saying) {
+    Delays clean = row(label + ", clean", seed, saying, List.of(Conditions.clean()));
     row(
         label + ", " + DECIBELS + " dB",
         seed,
         saying,
         Conditions.noisy(bench.noises()).stream().filter(c -> c.decibels() == DECIBELS).toList());
+    return clean;
   }
 
-  private void row(String label, long seed, Saying saying, List<Conditions> conditions) {
+  private Delays row(String label, long seed, Saying saying, List<Conditions> conditions) {
     Listener listener = bench.listener();
     Delays delays =
         Delays.of(
@@ -81,5 +87,6 @@ final class DelayFigures {
         delays.at(0.5),
         delays.at(0.95),
         delays.at(1));
+    return delays;
   }
 }

@@ -13,9 +13,9 @@ import org.undercall.core.intent.IntentKind;
 
 /** Real people's values of three digits, in the word list of a torque stage. */
 final class DigitFigures {
-  private static final int CLEAN = 600;
-  private static final int A_CELL = 30;
-  private static final int NARROW = 300;
+  private static final int CLEAN = 150;
+  private static final int A_CELL = 10;
+  private static final int NARROW = 60;
 
   private final Bench bench;
   private final Set<IntentKind> allowed = PhaseWords.heard(Phase.TORQUE);
@@ -41,13 +41,17 @@ final class DigitFigures {
                 + narrow.counted()
                 + ". The trials reuse few files, so the intervals are too narrow for new speakers.",
             Tally.columns("sound"));
-    table.row(Tally.of(trials(wide, CLEAN, 1, Conditions.clean())).cells("full band, clean"));
+    Tally clean = Tally.of(trials(wide, CLEAN, 1, Conditions.clean()));
+    table.row(clean.cells("full band, clean"));
     NoiseTables noisy = new NoiseTables();
     long seed = 10;
     for (Conditions conditions : Conditions.noisy(bench.noises())) {
       trials(wide, A_CELL, seed++, conditions).forEach(r -> noisy.add(conditions, r));
     }
     noisy.addLevels(table);
+    bench.goals().reached(Goal.VALUES, reached(clean));
+    bench.goals().reached(Goal.VALUES_10, reached(noisy.at(10)));
+    bench.goals().reached(Goal.VALUES_5, reached(noisy.at(5)));
     table.row(Tally.of(trials(narrow, NARROW, 2, Conditions.clean())).cells("narrow band, clean"));
     List<Table> tables = new ArrayList<>(List.of(table));
     tables.add(
@@ -57,6 +61,10 @@ final class DigitFigures {
         noisy.byKind(
             "Values in noise: heard wrong, %", "The same trials.", bench.noises(), Result.WRONG));
     return tables;
+  }
+
+  private static String reached(Tally tally) {
+    return tally.share(Result.RIGHT) + ", wrong " + tally.share(Result.WRONG);
   }
 
   private List<Result> trials(Digits digits, int full, long seed, Conditions conditions) {

@@ -2,6 +2,7 @@ package org.undercall.hearing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import java.util.function.Supplier;
 import org.undercall.Attention;
@@ -11,7 +12,7 @@ import org.undercall.core.decision.PhaseWords;
 
 /** What listening costs while nobody speaks. */
 final class IdleFigures {
-  private static final int MINUTES = 5;
+  private static final int MINUTES = 2;
 
   /** -60 dBFS. */
   private static final double ROOM_RMS = 32.8;
@@ -31,17 +32,16 @@ final class IdleFigures {
   Table table() {
     int length = (int) Math.max(1, 60L * MINUTES * Frames.RATE * bench.trials().count(100) / 100);
     row("digital silence", new Sound(new short[length]));
-    row("room noise at -60 dBFS", room(length));
+    double silence = row("room noise at -60 dBFS", room(length));
+    bench.goals().reached(Goal.IDLE, String.format(Locale.ROOT, "%.1f %%", 100 * silence));
     row("power tools, chainsaw, helicopter, rain, clatter", noise(length));
     return table;
   }
 
-  private void row(String label, Sound sound) {
-    table.row(
-        label,
-        sound.seconds() / 60,
-        cost(sound, Attention::standard),
-        cost(sound, Attention::byRecogniser));
+  private double row(String label, Sound sound) {
+    double cost = cost(sound, Attention::standard);
+    table.row(label, sound.seconds() / 60, cost, cost(sound, Attention::byRecogniser));
+    return cost;
   }
 
   private double cost(Sound sound, Supplier<Attention> attention) {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -21,13 +22,18 @@ final class MemoryFigures {
   private static final int BETWEEN = 10;
 
   private final Bench bench;
+  private final List<String> command;
+  private final CompletableFuture<List<String>> lines;
 
+  /** Starts the hour; it goes on beside the other parts. */
   MemoryFigures(Bench bench) {
     this.bench = bench;
+    this.command = command();
+    this.lines = CompletableFuture.supplyAsync(() -> lines(command));
   }
 
+  /** Waits for the hour's end. */
   Table table() {
-    List<String> command = command();
     Table table =
         new Table(
             "Memory over an hour of sound",
@@ -37,13 +43,18 @@ final class MemoryFigures {
                 + " new recogniser for each phrase, a new sentence spoken after each; the sound"
                 + " comes faster than real time. Memory in RAM of the whole process, in MB.",
             List.of("minutes heard", "resident", "peak so far", "heap in use", "phrases"));
-    try {
-      for (String line : lines(command)) {
-        String[] cells = line.split(" ", -1);
-        table.row(cells[1], cells[2], cells[3], cells[4], cells[5]);
-      }
-    } catch (IOException | InterruptedException e) {
-      throw new IllegalStateException(e);
+    List<String[]> rows = lines.join().stream().map(line -> line.split(" ", -1)).toList();
+    rows.forEach(cells -> table.row(cells[1], cells[2], cells[3], cells[4], cells[5]));
+    if (rows.size() > 1) {
+      String[] last = rows.get(rows.size() - 1);
+      String[] middle = rows.get(rows.size() / 2);
+      bench
+          .goals()
+          .reached(
+              Goal.MEMORY,
+              String.format(
+                  "%s MB after %s minutes of sound, %s MB after %s",
+                  last[2], last[1], middle[2], middle[1]));
     }
     return table;
   }
@@ -66,7 +77,16 @@ final class MemoryFigures {
     return command;
   }
 
-  private static List<String> lines(List<String> command) throws IOException, InterruptedException {
+  private static List<String> lines(List<String> command) {
+    try {
+      return started(command);
+    } catch (IOException | InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static List<String> started(List<String> command)
+      throws IOException, InterruptedException {
     ProcessBuilder builder = new ProcessBuilder(command);
     Map<String, String> settings = builder.environment();
     Matcher setting = SETTING.matcher(launcher());

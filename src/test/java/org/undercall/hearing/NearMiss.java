@@ -1,8 +1,8 @@
 package org.undercall.hearing;
 
 import java.math.BigDecimal;
-import java.util.OptionalInt;
-import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
 import org.undercall.core.intent.ConfusableNumbers;
 
 /** How a specification differs from what was said. */
@@ -26,46 +26,52 @@ enum NearMiss {
     return title;
   }
 
-  /** A specification that differs from the value in this way; empty if there is none. */
-  OptionalInt of(int said, Random random) {
-    StringBuilder digits = new StringBuilder(Integer.toString(said));
+  /** All specifications that differ from the value in this way, each once. */
+  Set<Integer> of(int said) {
+    String digits = Integer.toString(said);
+    Set<Integer> found = new TreeSet<>();
     switch (this) {
       case ONE_DIGIT -> {
-        int at = random.nextInt(digits.length());
-        digits.setCharAt(at, (char) ('0' + (digits.charAt(at) - '0' + 1 + random.nextInt(9)) % 10));
+        for (int at = 0; at < digits.length(); at++) {
+          for (int digit = 0; digit <= 9; digit++) {
+            add(digits.substring(0, at) + digit + digits.substring(at + 1), said, found);
+          }
+        }
       }
-      case SWAPPED -> swap(digits, random);
-      case TEEN_OR_TY -> {
-        return valid(
-            ConfusableNumbers.twin(BigDecimal.valueOf(said))
-                .map(BigDecimal::intValue)
-                .map(twin -> Integer.toString(twin))
-                .orElse(""),
-            said);
+      case SWAPPED -> {
+        for (int at = 0; at + 1 < digits.length(); at++) {
+          StringBuilder swapped = new StringBuilder(digits);
+          swapped.setCharAt(at, digits.charAt(at + 1));
+          swapped.setCharAt(at + 1, digits.charAt(at));
+          add(swapped.toString(), said, found);
+        }
       }
-      case ONE_MORE -> digits.insert(random.nextInt(digits.length() + 1), random.nextInt(10));
-      case ONE_LESS -> digits.deleteCharAt(random.nextInt(digits.length()));
-      case A_HUNDRED -> {
-        return valid(said < 100 ? Integer.toString(said + 100) : "", said);
+      case TEEN_OR_TY ->
+          ConfusableNumbers.twin(BigDecimal.valueOf(said))
+              .ifPresent(twin -> add(Integer.toString(twin.intValue()), said, found));
+      case ONE_MORE -> {
+        for (int at = 0; at <= digits.length(); at++) {
+          for (int digit = 0; digit <= 9; digit++) {
+            add(digits.substring(0, at) + digit + digits.substring(at), said, found);
+          }
+        }
       }
+      case ONE_LESS -> {
+        for (int at = 0; at < digits.length(); at++) {
+          add(digits.substring(0, at) + digits.substring(at + 1), said, found);
+        }
+      }
+      case A_HUNDRED -> add(said < 100 ? Integer.toString(said + 100) : "", said, found);
     }
-    return valid(digits.toString(), said);
+    return found;
   }
 
-  private static void swap(StringBuilder digits, Random random) {
-    if (digits.length() > 1) {
-      int at = random.nextInt(digits.length() - 1);
-      char first = digits.charAt(at);
-      digits.setCharAt(at, digits.charAt(at + 1));
-      digits.setCharAt(at + 1, first);
+  private static void add(String digits, int said, Set<Integer> found) {
+    if (!digits.isEmpty() && !digits.startsWith("0")) {
+      int value = Integer.parseInt(digits);
+      if (value != said && value <= LARGEST) {
+        found.add(value);
+      }
     }
-  }
-
-  private static OptionalInt valid(String digits, int said) {
-    if (digits.isEmpty() || digits.startsWith("0")) {
-      return OptionalInt.empty();
-    }
-    int value = Integer.parseInt(digits);
-    return value == said || value > LARGEST ? OptionalInt.empty() : OptionalInt.of(value);
   }
 }

@@ -15,16 +15,19 @@ final class NoiseTables {
 
   /** Adds a row a level, all kinds of noise together. */
   void addLevels(Table table) {
-    for (int level : Conditions.LEVELS) {
-      Tally sum = new Tally();
-      tallies.forEach(
-          (conditions, tally) -> {
-            if (!conditions.isClean() && conditions.decibels() == level) {
-              sum.addAll(tally);
-            }
-          });
-      table.row(sum.cells(level + " dB, all noise kinds"));
-    }
+    Conditions.LEVELS.forEach(level -> table.row(at(level).cells(level + " dB, all noise kinds")));
+  }
+
+  /** All kinds of noise together at one level. */
+  Tally at(int level) {
+    Tally sum = new Tally();
+    tallies.forEach(
+        (conditions, tally) -> {
+          if (!conditions.isClean() && conditions.decibels() == level) {
+            sum.addAll(tally);
+          }
+        });
+    return sum;
   }
 
   /** One row a kind of noise, one column a level: a result's share. */

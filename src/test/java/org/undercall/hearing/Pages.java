@@ -21,6 +21,7 @@ final class Pages {
 
   private final Path page;
   private final List<Table> tables = new ArrayList<>();
+  private final long began = System.nanoTime();
 
   /**
    * No pages yet.
@@ -43,16 +44,23 @@ final class Pages {
     root.put("machine", Machine.described()).put("scale", scale);
     root.put("noise", bench.noises().counted());
     ArrayNode list = root.putArray("tables");
+    tables.add(0, bench.goals().table());
+    System.out.println(tables.get(0).markdown());
     tables.forEach(table -> list.add(table.json()));
     JSON.writerWithDefaultPrettyPrinter().writeValue(JSON_FILE.toFile(), root);
     StringBuilder text = new StringBuilder(text("hearing-before.md"));
     text.append("Machine: ").append(Machine.described()).append(".\n");
+    text.append(String.format(Locale.ROOT, "The run took %.0f minutes.%n", minutes()));
     text.append(String.format(Locale.ROOT, "Trials: %.0f %% of a full run's.%n", 100 * scale));
     text.append("Noise files: ").append(bench.noises().counted()).append(".\n\n");
     tables.forEach(table -> text.append(table.markdown()));
     text.append(text("hearing-after.md"));
     Files.writeString(page, text.toString());
     System.out.println("hearing: wrote " + JSON_FILE + " and " + page);
+  }
+
+  private double minutes() {
+    return (System.nanoTime() - began) / 60e9;
   }
 
   private static String text(String name) throws IOException {

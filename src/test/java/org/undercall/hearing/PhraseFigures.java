@@ -15,8 +15,8 @@ import org.undercall.core.intent.SpokenSamples.Phrase;
 
 /** Every phrase by synthetic speakers, each in the word list of a phase in which it counts. */
 final class PhraseFigures {
-  private static final int A_GROUP = 240;
-  private static final int A_CELL = 25;
+  private static final int A_GROUP = 60;
+  private static final int A_CELL = 8;
   private static final int WORST = 12;
 
   private final Bench bench;
@@ -24,6 +24,7 @@ final class PhraseFigures {
   private final List<Case> cases = new ArrayList<>();
   private final Map<String, Integer> confusions = new TreeMap<>();
   private int harmful;
+  private int trialsMade;
 
   /** A wording with its fillings, and the phases in which it may be said. */
   private record Case(List<Phrase> fillings, List<Phase> phases) {}
@@ -54,6 +55,7 @@ final class PhraseFigures {
                 + " groups).",
             Tally.columns("speakers"));
     long seed = 100;
+    Tally plain = new Tally();
     for (Speaker.Group group : speakers.groups()) {
       List<Trial> trials =
           bench
@@ -61,7 +63,11 @@ final class PhraseFigures {
               .run(A_GROUP, seed++, (i, r) -> trial(speakers.any(group, r), Conditions.clean(), r));
       trials.forEach(this::note);
       String label = group.title() + " (" + speakers.count(group) + "), clean";
-      table.row(Tally.of(trials.stream().map(Trial::result).toList()).cells(label));
+      Tally tally = Tally.of(trials.stream().map(Trial::result).toList());
+      table.row(tally.cells(label));
+      if (group.isPlain()) {
+        plain.addAll(tally);
+      }
     }
     NoiseTables noisy = new NoiseTables();
     for (Conditions conditions : Conditions.noisy(bench.noises())) {
@@ -73,6 +79,11 @@ final class PhraseFigures {
           .forEach(trial -> noisy.add(conditions, trial.result()));
     }
     noisy.addLevels(table);
+    Goals goals = bench.goals();
+    goals.reached(Goal.PHRASES, plain.share(Result.RIGHT));
+    goals.reached(Goal.PHRASES_10, noisy.at(10).share(Result.RIGHT));
+    goals.reached(Goal.PHRASES_5, noisy.at(5).share(Result.RIGHT));
+    goals.reached(Goal.CONFUSION, harmful + " of " + trialsMade);
     return List.of(
         table,
         noisy.byKind(
@@ -111,6 +122,7 @@ final class PhraseFigures {
   }
 
   private void note(Trial trial) {
+    trialsMade++;
     if (trial.result() != Result.WRONG) {
       return;
     }

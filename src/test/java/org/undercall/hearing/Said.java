@@ -21,7 +21,7 @@ final class Said {
           "say again",
           "where am i",
           "what is left",
-          "hold the work",
+          "take a break now",
           "jack moved",
           "fitted hand tight");
 

@@ -11,7 +11,7 @@ import org.undercall.core.intent.IntentKind;
 
 /** How long loading and hearing take, and how much memory. One thread. */
 final class SpeedFigures {
-  private static final double FULL_MINUTES = 20;
+  private static final double FULL_MINUTES = 5;
 
   private final Table table =
       new Table(

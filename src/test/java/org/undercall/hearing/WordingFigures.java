@@ -12,7 +12,11 @@ import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.SpokenSamples;
 import org.undercall.core.intent.SpokenSamples.Phrase;
 
-/** Every wording by plain synthetic speakers: which are heard badly and should be dropped. */
+/**
+ * Every wording by plain synthetic speakers: which are heard badly and should be dropped. The
+ * property {@code hearing.kinds} names some kinds of intent, with commas; {@code hearing.trace}
+ * prints what went wrong.
+ */
 final class WordingFigures {
   private static final int CLEAN = 5;
   private static final int NOISY = 7;
@@ -82,11 +86,16 @@ final class WordingFigures {
     for (IntentKind kind : IntentKind.values()) {
       List<Phase> phases =
           Arrays.stream(Phase.values()).filter(p -> PhaseWords.heard(p).contains(kind)).toList();
-      if (!phases.isEmpty() && kind != IntentKind.NOTE_TEXT) {
+      if (!phases.isEmpty() && kind != IntentKind.NOTE_TEXT && isWanted(kind)) {
         SpokenSamples.phrases(kind).forEach(fillings -> all.add(new Wording(fillings, phases)));
       }
     }
     return all;
+  }
+
+  private static boolean isWanted(IntentKind kind) {
+    String wanted = System.getProperty("hearing.kinds", "");
+    return wanted.isBlank() || List.of(wanted.split(",", -1)).contains(kind.name());
   }
 
   private Row row(Wording wording, long seed) {

@@ -1,76 +1,55 @@
 package org.undercall.adapter.activity;
 
-import io.github.givimad.libfvadjni.VoiceActivityDetector;
-import io.github.givimad.libfvadjni.VoiceActivityDetector.Mode;
-import io.github.givimad.libfvadjni.VoiceActivityDetector.SampleRate;
-import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
+import com.sun.jna.Memory;
+import com.sun.jna.Pointer;
+import java.util.Optional;
 
 /**
  * The native detector (Gaussian mixtures over six bands). In its second mode of strictness it
  * missed no phrase in measurements, and a word counts as over about 60 ms after its end.
- *
- * <p>Natives are inside for Linux (x64, ARM), macOS and Windows x64. They keep all detectors in one
- * table without a guard, so only one thread at a time may enter.
  */
 final class FvadActivity implements Activity {
-  private static final Object GUARD = new Object();
-  private static final boolean THERE = load();
+  private static final Optional<Fvad> FVAD = Fvad.load();
+  private static final int AGGRESSIVE = 2;
+  private static final int RATE = 16_000;
+  private static final int FRAME_BYTES = 2 * FRAME_SAMPLES;
 
-  private final VoiceActivityDetector detector;
-  private boolean closed;
+  private final Fvad fvad;
+  private final Memory memory = new Memory(FRAME_BYTES);
+  private Pointer detector;
 
   FvadActivity() {
-    synchronized (GUARD) {
-      try {
-        detector = VoiceActivityDetector.newInstance();
-        detector.setMode(Mode.AGGRESSIVE);
-        detector.setSampleRate(SampleRate.fromValue(16_000));
-      } catch (IOException e) {
-        throw new IllegalStateException(e);
-      }
+    fvad = FVAD.orElseThrow(() -> new IllegalStateException("no native detector here"));
+    detector = fvad.fvad_new();
+    if (detector == null
+        || fvad.fvad_set_mode(detector, AGGRESSIVE) < 0
+        || fvad.fvad_set_sample_rate(detector, RATE) < 0) {
+      throw new IllegalStateException("the library made no detector");
     }
   }
 
   /** Whether the native library could be loaded. */
   static boolean isThere() {
-    return THERE;
+    return FVAD.isPresent();
   }
 
   @Override
-  public boolean isSpeech(byte[] frame) {
-    short[] samples = new short[FRAME_SAMPLES];
-    int length = Math.min(frame.length, 2 * FRAME_SAMPLES);
-    ByteBuffer.wrap(frame, 0, length)
-        .order(ByteOrder.LITTLE_ENDIAN)
-        .asShortBuffer()
-        .get(samples, 0, length / 2);
-    synchronized (GUARD) {
-      try {
-        return detector.process(samples);
-      } catch (IOException e) {
-        throw new IllegalStateException(e);
-      }
+  public synchronized boolean isSpeech(byte[] frame) {
+    if (detector == null) {
+      throw new IllegalStateException("the detector is closed");
     }
+    int length = Math.min(frame.length, FRAME_BYTES);
+    memory.clear();
+    memory.write(0, frame, 0, length); // Little end first, as all systems with a library are.
+    return fvad.fvad_process(detector, memory, new Fvad.SizeT(FRAME_SAMPLES)) > 0;
   }
 
   @Override
-  public void close() {
-    synchronized (GUARD) {
-      if (!closed) {
-        detector.close();
-        closed = true;
-      }
-    }
-  }
-
-  private static boolean load() {
-    try {
-      VoiceActivityDetector.loadLibrary();
-      return true;
-    } catch (IOException | LinkageError e) {
-      return false; // The detector by loudness takes its place.
+  public synchronized void close() {
+    if (detector != null) {
+      fvad.fvad_free(detector);
+      memory.close();
+      detector = null;
     }
   }
 }

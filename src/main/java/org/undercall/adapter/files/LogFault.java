@@ -1,5 +1,7 @@
 package org.undercall.adapter.files;
 
+import org.undercall.core.decision.Replay;
+
 /** A session log or session folder cannot be used as it is; the message is for the user. */
 public final class LogFault extends Exception {
   private static final long serialVersionUID = 1L;
@@ -25,7 +27,8 @@ public final class LogFault extends Exception {
     LOSS_RECORDED("LOG-023", "The log says that lines of it were lost before."),
     BAD_KEY("LOG-024", "A key file cannot be read or has no key of the kind needed."),
     CANNOT_WRITE("LOG-025", "A key or signature file cannot be written."),
-    OTHER_SIGNATURE("LOG-026", "The signature is not one of this log by this key.");
+    OTHER_SIGNATURE("LOG-026", "The signature is not one of this log by this key."),
+    IMPOSSIBLE("LOG-027", "A line holds an event that cannot follow the lines before it.");
 
     private final String id;
     private final String sentence;
@@ -69,6 +72,16 @@ public final class LogFault extends Exception {
   public static LogFault complete(String session) {
     return new LogFault(
         Code.COMPLETE, "session " + session, "a complete session", "one with open steps");
+  }
+
+  /** No session follows from the decisions of a log; the number of a decision is its line. */
+  public static LogFault impossible(Replay.Broken broken) {
+    String found =
+        broken
+            .event()
+            .map(event -> LogJson.write(EventJson.write(event)))
+            .orElse("a decision without an event");
+    return new LogFault(Code.IMPOSSIBLE, "log line " + broken.seq(), found, broken.expected());
   }
 
   /** What is wrong. */

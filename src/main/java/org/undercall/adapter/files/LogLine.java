@@ -7,9 +7,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.time.DateTimeException;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
@@ -32,6 +32,10 @@ final class LogLine {
 
   private static final String SUM_START = ",\"sum\":\"";
   private static final String SUM_END = "\"}";
+
+  /** The steady clock counts nanoseconds in a long. */
+  private static final long MOST_MILLIS = Long.MAX_VALUE / 1_000_000;
+
   private static final int ENDING = SUM_START.length() + FIRST.length() + SUM_END.length();
 
   private LogLine() {}
@@ -96,7 +100,7 @@ final class LogLine {
       }
       return new Recorded(
           member(node, "seq", Long.class),
-          new Moment(wall(node), member(node, "mono", Long.class)),
+          new Moment(wall(node), steady(node)),
           HeardJson.read(node),
           events(node, place),
           member(node, "said", String.class));
@@ -108,10 +112,18 @@ final class LogLine {
   private static OffsetDateTime wall(JsonNode node) throws BadMember {
     String at = member(node, "at", String.class);
     try {
-      return OffsetDateTime.parse(at);
-    } catch (DateTimeParseException e) {
-      throw new BadMember("at", at, "date, time and offset in ISO form");
+      return Form.inYears(OffsetDateTime.parse(at));
+    } catch (DateTimeException e) {
+      throw new BadMember("at", at, "date, time and offset in ISO form, of the years 1 to 9999");
     }
+  }
+
+  private static long steady(JsonNode node) throws BadMember {
+    long mono = member(node, "mono", Long.class);
+    if (mono < -MOST_MILLIS || mono > MOST_MILLIS) {
+      throw new BadMember("mono", String.valueOf(mono), "milliseconds of the steady clock");
+    }
+    return mono;
   }
 
   private static List<SessionEvent> events(JsonNode node, String place) throws BadMember, LogFault {

@@ -2,11 +2,8 @@ package org.undercall.adapter.files;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -48,14 +45,14 @@ public final class SessionLogFile implements AutoCloseable {
   /**
    * Opens a log for appending and reads what it holds; an absent file is created.
    *
-   * @throws LogFault if another program has it open, or it cannot be read
+   * @throws LogFault LOG-001 if nothing can be written there, LOG-003 if another program has it
+   *     open, LOG-002 if it cannot be read
    */
   public static SessionLogFile open(Path path) throws LogFault {
-    FileChannel lockFile = lock(path);
+    FileChannel lockFile = SessionLock.of(path);
     try {
       boolean fresh = Files.notExists(path);
-      FileChannel file =
-          FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+      FileChannel file = SessionLock.written(path);
       if (fresh) {
         SessionFolder.forceNames(path.toAbsolutePath().getParent());
       }
@@ -66,10 +63,10 @@ public final class SessionLogFile implements AutoCloseable {
         throw e;
       }
     } catch (IOException e) {
-      closeQuietly(lockFile);
+      SessionLock.closeQuietly(lockFile);
       throw cannotRead(path, e);
     } catch (LogFault e) {
-      closeQuietly(lockFile);
+      SessionLock.closeQuietly(lockFile);
       throw e;
     }
   }
@@ -194,36 +191,6 @@ public final class SessionLogFile implements AutoCloseable {
     }
   }
 
-  private static FileChannel lock(Path path) throws LogFault {
-    Path beside = path.resolveSibling(path.getFileName() + ".lock");
-    FileChannel channel = null;
-    try {
-      channel = FileChannel.open(beside, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
-      FileLock lock = channel.tryLock();
-      if (lock != null) {
-        return channel;
-      }
-    } catch (OverlappingFileLockException e) {
-      // The same program has it: as good as another one.
-    } catch (IOException e) {
-      closeQuietly(channel);
-      throw cannotRead(beside, e);
-    }
-    closeQuietly(channel);
-    throw new LogFault(
-        LogFault.Code.IN_USE, named(path), "a session that is open", "a session nobody works on");
-  }
-
-  private static void closeQuietly(FileChannel channel) {
-    try {
-      if (channel != null) {
-        channel.close();
-      }
-    } catch (IOException e) {
-      // Nothing was written through it.
-    }
-  }
-
   static LogFault cannotRead(Path path, IOException cause) {
     return new LogFault(LogFault.Code.CANNOT_READ, named(path), reason(cause), "a readable file")
         .because(cause);
@@ -235,7 +202,7 @@ public final class SessionLogFile implements AutoCloseable {
   }
 
   /** The folder and the file, as a user knows them. */
-  private static String named(Path path) {
+  static String named(Path path) {
     Path folder = path.toAbsolutePath().getParent();
     String file = String.valueOf(path.getFileName());
     return folder == null || folder.getFileName() == null

@@ -8,8 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import org.undercall.core.decision.Replay;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Walk;
 
 /**
  * Whether a session is as it was written, and if not, where it is not.
@@ -62,6 +64,9 @@ public record SessionProof(
     boolean torn = torn(audit, sum, file, findings);
     sumFinding(sum, file).ifPresent(findings::add);
     procedure(folder, audit.decisions(), file).ifPresent(findings::add);
+    if (findings.isEmpty()) {
+      order(folder, audit.decisions(), file).ifPresent(findings::add);
+    }
     Signed signed = signed(log, bytes, key);
     if (key.isPresent() && signed != Signed.BY_THIS_KEY) {
       findings.add(
@@ -164,6 +169,23 @@ public record SessionProof(
       String name = String.valueOf(folder.procedure().getFileName());
       return Optional.of(new LogFinding(e.code(), name, e.found(), e.expected()));
     }
+  }
+
+  /** Right sums do not make an order of events that the program could have written. */
+  private static Optional<LogFinding> order(
+      SessionFolder folder, List<Recorded> decisions, String file) {
+    try {
+      Walk walk = Walk.of(ProcedureFile.load(folder.procedure()).procedure());
+      if (Replay.of(walk, decisions) instanceof Replay.Broken broken) {
+        OptionalLong line = OptionalLong.of(broken.seq());
+        LogFault fault = LogFault.impossible(broken);
+        return Optional.of(
+            new LogFinding(fault.code(), file, line, line, fault.found(), fault.expected()));
+      }
+    } catch (ProcedureFaults e) {
+      // The file is the one the session began with; whether it can be used is not asked here.
+    }
+    return Optional.empty();
   }
 
   private static Signed signed(Path log, byte[] bytes, Optional<PublicKey> key) throws LogFault {

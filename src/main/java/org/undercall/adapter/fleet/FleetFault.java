@@ -10,7 +10,8 @@ public final class FleetFault extends Exception {
     NO_INDEX("FLT-002", "The index cannot be used; the logs are read anew."),
     ENGINE_FAILED("FLT-003", "The engine could not answer."),
     UNREADABLE_SESSION("FLT-004", "A session cannot be read by the engine."),
-    NOTHING_TO_COMPARE("FLT-005", "There is no session to compare.");
+    NOTHING_TO_COMPARE("FLT-005", "There is no session to compare."),
+    PLOT_NOT_WRITTEN("FLT-006", "The picture of a comparison cannot be written.");
 
     private final String id;
     private final String sentence;

@@ -4,6 +4,7 @@ import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.util.ArrayDeque;
 import java.util.Arrays;
+import java.util.function.DoubleConsumer;
 import org.undercall.adapter.microphone.SoundFault.Code;
 
 /** Makes frames from sound of any supported format. */
@@ -11,6 +12,7 @@ final class FrameMaker {
   private final SampleFormat format;
   private final String name;
   private final Resampler resampler;
+  private final DoubleConsumer put = this::put;
   private final ArrayDeque<Frame> made = new ArrayDeque<>();
   private byte[] filling = new byte[Frames.FRAME_BYTES];
   private int filled;
@@ -38,13 +40,13 @@ final class FrameMaker {
             Code.NOT_A_NUMBER, name, "found " + sample + " at sample " + samplesIn);
       }
       samplesIn++;
-      resampler.add(sample, this::put);
+      resampler.add(sample, put);
     }
   }
 
   /** The sound has ended: the last frame may be short. */
   void end() {
-    resampler.end(this::put);
+    resampler.end(put);
     if (filled > 0) {
       made.add(new Frame(samplesOut - filled / 2, Arrays.copyOf(filling, filled)));
       filled = 0;

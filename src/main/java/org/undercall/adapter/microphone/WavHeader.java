@@ -37,7 +37,8 @@ record WavHeader(SampleFormat format, long dataBytes) {
         return data(name, format, length, fileBytes - at);
       }
       if (length > fileBytes - at) {
-        throw new SoundFault(Code.TRUNCATED, name, found("chunk " + id, length, fileBytes - at));
+        throw new SoundFault(
+            Code.TRUNCATED, name, found("chunk " + shown(id), length, fileBytes - at));
       }
       if (id.equals("fmt ")) {
         format = format(in, name, length);
@@ -138,6 +139,11 @@ record WavHeader(SampleFormat format, long dataBytes) {
       throw new EOFException("found " + bytes.length + " bytes, expected " + length);
     }
     return ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
+  }
+
+  /** The name of a chunk, which may be any four bytes, fit to be printed. */
+  private static String shown(String id) {
+    return id.replaceAll("[^ -~]", "?");
   }
 
   private static String text(ByteBuffer from) {

@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Font;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.title.TextTitle;
@@ -35,7 +36,7 @@ final class Looks {
     return plot;
   }
 
-  static JFreeChart chart(String title, String note, XYPlot plot) {
+  static JFreeChart chart(String title, String note, Plot plot) {
     Font heading = new Font(Font.SANS_SERIF, Font.BOLD, 16);
     JFreeChart chart = new JFreeChart(title, heading, plot, true);
     chart.setBackgroundPaint(Color.WHITE);

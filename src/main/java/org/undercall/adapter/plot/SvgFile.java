@@ -28,7 +28,12 @@ public final class SvgFile {
 
   /** Writes a chart over whatever the file held; works without a screen. */
   public static void write(Path file, JFreeChart chart) throws IOException {
-    Files.writeString(file, DOCTYPE.matcher(drawn(chart, true)).replaceFirst(""));
+    write(file, chart, SIZE);
+  }
+
+  /** Writes a chart of another size, in pixels. */
+  public static void write(Path file, JFreeChart chart, Dimension size) throws IOException {
+    Files.writeString(file, DOCTYPE.matcher(drawn(chart, size, true)).replaceFirst(""));
   }
 
   /**
@@ -36,7 +41,7 @@ public final class SvgFile {
    * place of the picture.
    */
   public static String element(JFreeChart chart, String meaning) throws IOException {
-    String text = drawn(chart, false);
+    String text = drawn(chart, SIZE, false);
     String box = "0 0 " + SIZE.width + " " + SIZE.height;
     String root = "<svg role=\"img\" viewBox=\"" + box + "\" aria-label=\"%s\" alt=\"%s\"";
     String words = meaning.replaceAll("[^\\p{L}\\p{N} .,:°±·-]", " ");
@@ -45,11 +50,11 @@ public final class SvgFile {
         .replaceFirst("<svg", String.format(Locale.ROOT, root, words, words));
   }
 
-  private static String drawn(JFreeChart chart, boolean styled) throws IOException {
+  private static String drawn(JFreeChart chart, Dimension size, boolean styled) throws IOException {
     System.setProperty("java.awt.headless", "true");
     SVGGraphics2D graphics = new SVGGraphics2D(document());
-    graphics.setSVGCanvasSize(SIZE);
-    chart.draw(graphics, new Rectangle(SIZE));
+    graphics.setSVGCanvasSize(size);
+    chart.draw(graphics, new Rectangle(size));
     StringWriter text = new StringWriter();
     graphics.stream(text, styled);
     return text.toString();

@@ -22,7 +22,7 @@ public final class Welcome {
           "RIDE      A rubber-bonded bush is tightened at ride height only. Until you have",
           "HEIGHT    shown it, its value is not read out: \"wheels carry the car\", then the",
           "          read-back: \"left side at ride height\". Moving the jack cancels it.",
-          "STOP      \"stop talking\" hushes it, \"hold the work\" pauses, \"end of work\" ends.",
+          "STOP      \"stop talking\" hushes, \"take a break now\" pauses, \"end of work\" ends.",
           "          Ctrl-C ends it too: nothing is lost, the next start goes on there.",
           "LOG       A folder for each session under sessions/, here. See it with:",
           "            undercall review last",

@@ -1,6 +1,7 @@
 package org.undercall.command.fleet;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -23,8 +24,6 @@ import picocli.CommandLine.Spec;
     description = "Compare a session with earlier ones of its procedure, and left with right.",
     mixinStandardHelpOptions = true)
 public final class CompareCommand implements Callable<Integer> {
-  private static final int MOST = 10;
-
   @Spec private CommandSpec spec;
   @Mixin private FleetOptions options;
 
@@ -45,6 +44,12 @@ public final class CompareCommand implements Callable<Integer> {
       description = "Print CSV: steps (if no table is named), sides, values, refusals or phrases.")
   private Tables.Name csv;
 
+  @Option(
+      names = "--plot",
+      paramLabel = "FILE.svg",
+      description = "Also draw the times of the steps to an SVG file.")
+  private Path plot;
+
   /** Made by the command line reader. */
   public CompareCommand() {}
 
@@ -58,10 +63,13 @@ public final class CompareCommand implements Callable<Integer> {
     try (Fleet fleet = options.open(spec.commandLine().getErr())) {
       Measure measure = Measure.of(fleet, names, procedure);
       Map<Tables.Name, Grid> tables = Tables.of(fleet, measure);
+      if (plot != null) {
+        ComparisonPlot.write(plot, measure, tables);
+      }
       if (csv != null) {
         out.print(GridOut.csv(tables.get(csv)));
       } else {
-        out.print(options.json ? json(measure, tables) : text(measure, tables));
+        out.print(options.json ? json(measure, tables) : ComparisonText.of(measure, tables));
       }
       out.flush();
       return 0;
@@ -75,64 +83,5 @@ public final class CompareCommand implements Callable<Integer> {
     root.put("measure", measure.words());
     tables.forEach((n, t) -> root.put(n.name().toLowerCase(Locale.ROOT), GridOut.objects(t)));
     return GridOut.json(root);
-  }
-
-  private static String text(Measure measure, Map<Tables.Name, Grid> tables) {
-    StringBuilder text = new StringBuilder();
-    add(text, measure.words());
-    add(text, "Time at work in minutes and seconds; slow is beyond Tukey's fence.");
-    add(text, form("step", "this", "median", "quartiles", "sessions", ""));
-    Grid steps = tables.get(Tables.Name.STEPS);
-    for (int i = 0; i < steps.size(); i++) {
-      String spread =
-          GridOut.time(steps.number(i, "q1_ms")) + "-" + GridOut.time(steps.number(i, "q3_ms"));
-      add(
-          text,
-          form(
-              steps.text(i, "step"),
-              GridOut.time(steps.number(i, "this_ms")),
-              GridOut.time(steps.number(i, "median_ms")),
-              spread,
-              steps.text(i, "sessions"),
-              steps.text(i, "verdict")));
-    }
-    for (Tables.Name name : Tables.Name.values()) {
-      if (name != Tables.Name.STEPS) {
-        plain(text, name.title(), tables.get(name));
-      }
-    }
-    return text.toString();
-  }
-
-  private static String form(String step, String own, String median, String spread, String... n) {
-    return String.format(
-        Locale.ROOT,
-        "%-30s %7s %7s %13s %8s %s",
-        GridOut.cut(step, 30),
-        own,
-        median,
-        spread,
-        n[0],
-        n[1]);
-  }
-
-  private static void plain(StringBuilder text, String title, Grid grid) {
-    add(text, "");
-    add(text, title + (grid.size() > MOST ? ", the first " + MOST + " of " + grid.size() : ""));
-    Grid shown = grid.first(MOST);
-    for (int i = 0; i < shown.size(); i++) {
-      StringBuilder line = new StringBuilder(" ");
-      for (String column : shown.columns()) {
-        boolean time = column.endsWith("_ms");
-        String value = time ? GridOut.time(shown.number(i, column)) : shown.text(i, column);
-        String label = column.replace("_ms", "").replace('_', ' ');
-        line.append(' ').append(label).append(' ').append(value).append(';');
-      }
-      add(text, line.toString());
-    }
-  }
-
-  private static void add(StringBuilder text, String line) {
-    text.append(GridOut.cut(line.stripTrailing(), 80)).append('\n');
   }
 }

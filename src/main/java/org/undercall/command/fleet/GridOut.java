@@ -58,9 +58,4 @@ final class GridOut {
     long seconds = (length.toMillis() + 500) / 1000;
     return String.format(Locale.ROOT, "%d:%02d", seconds / SECONDS, seconds % SECONDS);
   }
-
-  /** A text cut to a width. */
-  static String cut(String text, int width) {
-    return text.length() <= width ? text : text.substring(0, width - 1) + "…";
-  }
 }

@@ -3,6 +3,7 @@ package org.undercall.command.fleet;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -115,34 +116,25 @@ public final class SessionsCommand implements Callable<Integer> {
   }
 
   private static String text(Grid grid, Fleet fleet) throws FleetFault {
-    StringBuilder text = new StringBuilder();
+    Lines lines = new Lines();
     for (int i = 0; i < grid.size(); i++) {
-      String began = GridOut.cut(grid.text(i, "started").replace('T', ' ') + " ".repeat(16), 17);
+      String began = grid.text(i, "started").replace('T', ' ') + " ".repeat(16);
       String head = began.substring(0, 16) + "  " + pad(grid.text(i, "state")) + "  ";
       String title = grid.text(i, "procedure") + ", revision " + grid.text(i, "revision");
-      add(text, head + title + "; " + grid.text(i, "vehicle"));
-      add(text, "  " + grid.text(i, "session"));
-      wrapped(text, grid.text(i, "damage"));
-      wrapped(text, grid.text(i, "due"));
+      lines.add(head + title + "; " + grid.text(i, "vehicle"), " ".repeat(head.length()));
+      lines.add("  " + grid.text(i, "session"), "  ");
+      for (String words : List.of(grid.text(i, "damage"), grid.text(i, "due"))) {
+        if (!words.isBlank()) {
+          lines.add("    " + words, "    ");
+        }
+      }
     }
-    add(text, "Sessions: " + grid.size() + ", read anew: " + fleet.read() + ".");
-    add(text, "Index made " + fleet.made() + "; it is a cache and may be deleted.");
-    return text.toString();
+    lines.add("Sessions: " + grid.size() + ", read anew: " + fleet.read() + ".", "");
+    lines.add("Index made " + fleet.made() + "; it is a cache and may be deleted.", "");
+    return lines.toString();
   }
 
   private static String pad(String state) {
     return String.format(Locale.ROOT, "%-8s", state);
-  }
-
-  private static void add(StringBuilder text, String line) {
-    text.append(GridOut.cut(line, 80)).append('\n');
-  }
-
-  private static void wrapped(StringBuilder text, String words) {
-    for (String line : words.replaceAll("(.{1,72})(?:\\s+|$)", "$1\n").split("\n", -1)) {
-      if (!line.isBlank()) {
-        add(text, "    " + line);
-      }
-    }
   }
 }

@@ -36,12 +36,12 @@ final class Tables {
     tables.put(
         Name.STEPS,
         fleet.query(
-            "SELECT coalesce(c.step, s.step) AS step, s.working_ms AS this_ms, c.median_ms, c.q1_ms,"
-                + " c.q3_ms, c.least_ms, c.most_ms, coalesce(c.sessions, 0) AS sessions, c.slow,"
-                + " c.reopened, CASE WHEN c.sessions >= 5 AND s.working_ms > c.q3_ms + 1.5 *"
-                + " (c.q3_ms - c.q1_ms) THEN 'slow' ELSE '' END AS verdict FROM compared_steps c"
-                + " FULL JOIN (SELECT * FROM step_fact WHERE session = ? AND state = 'closed') s"
-                + " ON s.step = c.step ORDER BY coalesce(c.place, s.first_touch), 1",
+            "SELECT coalesce(c.step, s.step) AS step, s.working_ms AS this_ms, c.median_ms,"
+                + " c.q1_ms, c.q3_ms, c.least_ms, c.most_ms, coalesce(c.sessions, 0) AS sessions,"
+                + " c.slow, c.reopened, CASE WHEN c.sessions >= 5 AND s.working_ms > c.q3_ms + 1.5"
+                + " * (c.q3_ms - c.q1_ms) THEN 'slow' ELSE '' END AS verdict FROM compared_steps c"
+                + " FULL JOIN (SELECT * FROM step_fact WHERE session = ? AND state = 'closed') s ON"
+                + " s.step = c.step ORDER BY coalesce(c.place, s.first_touch), 1",
             subject));
     tables.put(Name.SIDES, sides(fleet, subject));
     tables.put(
@@ -75,7 +75,8 @@ final class Tables {
         "SELECT split_part(l.step, '/', 1) AS step, l.working_ms AS left_ms, r.working_ms AS"
             + " right_ms, (SELECT coalesce(sum(n), 0) FROM refusal_fact f WHERE f.session ="
             + " l.session AND f.step = l.step) AS left_refused, (SELECT coalesce(sum(n), 0) FROM"
-            + " refusal_fact f WHERE f.session = r.session AND f.step = r.step) AS right_refused"
+            + " refusal_fact f WHERE f.session = r.session AND f.step = r.step) AS right_refused,"
+            + " l.state AS left_state, r.state AS right_state"
             + " FROM step_fact l JOIN step_fact r ON r.session = l.session AND r.step ="
             + " split_part(l.step, '/', 1) || '/right' WHERE l.session = ? AND"
             + " l.step LIKE '%/left' ORDER BY l.first_touch",

@@ -13,6 +13,9 @@ public record Certainty(double decibels, boolean narrow) {
   private static final double QUIET = 30;
   private static final double NOISY = 20;
 
+  /** For two digits without a unit or a word about them: chatter sounds like that now and then. */
+  private static final double TWO_DIGITS = 0.99;
+
   /**
    * The least share of the likelihood, from 0 to 1.
    *
@@ -32,7 +35,8 @@ public record Certainty(double decibels, boolean narrow) {
    * @param least from 0 to 1
    */
   public double confidence(Meanings.Choice choice, double least) {
-    double needed = needed(choice.digits());
+    boolean two = choice.digits() && choice.words().size() == 2;
+    double needed = two ? TWO_DIGITS : needed(choice.digits());
     double share = choice.share();
     return share < needed
         ? least * share / needed

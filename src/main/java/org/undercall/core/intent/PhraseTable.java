@@ -156,7 +156,7 @@ final class PhraseTable {
         List.of("open this step again", "open step <step> again", "reopen this step"));
     table.put(
         IntentKind.SIDE_CHANGE, List.of("change to the <wheel side>", "move to the <wheel side>"));
-    table.put(IntentKind.HOLD, List.of("hold the work", "pause the work"));
+    table.put(IntentKind.HOLD, List.of("take a break now", "wait a moment please"));
     table.put(IntentKind.RESUME, List.of("resume the work", "carry on working"));
     table.put(IntentKind.END_OF_WORK, List.of("end of work", "that is the end of work"));
   }
@@ -170,7 +170,7 @@ final class PhraseTable {
         IntentKind.WHERE_AM_I, List.of("where am i", "what step is this", "which step is this"));
     table.put(
         IntentKind.WRENCH_SETTING,
-        List.of("what should the wrench read", "what do i set the wrench to"));
+        List.of("what is the wrench setting", "tell me the wrench setting"));
     table.put(
         IntentKind.OTHER_UNIT,
         List.of("what is that in foot pounds", "what is that in newton meters"));

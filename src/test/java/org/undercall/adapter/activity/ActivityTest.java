@@ -2,6 +2,7 @@ package org.undercall.adapter.activity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
@@ -96,10 +97,22 @@ class ActivityTest {
     }
 
     @Test
-    @DisplayName("may be closed twice")
+    @DisplayName("may be closed twice, and is not used then")
     void closing() {
       activity.close();
       activity.close();
+      assertThrows(IllegalStateException.class, () -> activity.isSpeech(noise(20)));
+    }
+
+    @Test
+    @DisplayName("hears the same in two detectors at once")
+    void two() {
+      byte[][] frames = vowels(100);
+      try (Activity other = Activities.best()) {
+        for (byte[] frame : frames) {
+          assertEquals(other.isSpeech(frame), activity.isSpeech(frame));
+        }
+      }
     }
   }
 

@@ -71,7 +71,7 @@ class LogLineTest {
         })
     @DisplayName("for any time and offset")
     void anyTime(String at) throws LogFault {
-      Moment moment = new Moment(OffsetDateTime.parse(at), Long.MIN_VALUE);
+      Moment moment = new Moment(OffsetDateTime.parse(at), -9_223_372_036_854L);
       Recorded decision = new Recorded(1, moment, Optional.empty(), List.of(), "");
       assertEquals(decision, readBack(decision));
     }

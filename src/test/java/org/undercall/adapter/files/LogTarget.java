@@ -3,22 +3,55 @@ package org.undercall.adapter.files;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.undercall.core.board.Board;
 import org.undercall.core.board.Devices;
 import org.undercall.core.board.Happened;
 import org.undercall.core.decision.Decider;
+import org.undercall.core.decision.Decision;
+import org.undercall.core.decision.Replay;
 import org.undercall.core.decision.Session;
+import org.undercall.core.event.Moment;
 import org.undercall.core.event.Recorded;
+import org.undercall.core.intent.Intent;
+import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.Interpreter;
+import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.review.Review;
 
 /**
  * Any bytes as a log: as they are, or, after a first byte {@code +}, each line given the sums that
- * make it whole, so that what is in it is reached. A log that can be read is replayed and reviewed.
+ * make it whole, so that what is in it is reached. A log that can be read is replayed, taken up and
+ * reviewed.
  */
 public final class LogTarget {
   private static final Walk WALK = walk();
+  private static final OffsetDateTime NOW = OffsetDateTime.parse("2026-11-25T12:00:00+01:00");
+
+  /** Said to a session that was taken up: each must be answered. */
+  private static final List<String> PHRASES =
+      List.of(
+          "cautions understood",
+          "that is correct",
+          "step completed",
+          "three eight two",
+          "torque reached 62",
+          "angle turned 75",
+          "head marking 10.9",
+          "wheels carry the car",
+          "left side at ride height",
+          "cancel that",
+          "what is left",
+          "where am i",
+          "time left",
+          "how long so far",
+          "step time",
+          "end of work");
 
   private LogTarget() {}
 
@@ -37,6 +70,16 @@ public final class LogTarget {
   }
 
   private static void use(LogContent content) {
+    Review.of(WALK, content.decisions());
+    content.decisions().forEach(d -> d.events().forEach(EventFields::json));
+    if (Replay.of(WALK, content.decisions()) instanceof Replay.Broken broken) {
+      Coded.requireCode("LOG", LogFault.impossible(broken).getMessage());
+    } else {
+      show(content);
+    }
+  }
+
+  private static void show(LogContent content) {
     Session session = Session.start(WALK);
     Happened happened = Happened.NOTHING;
     for (Recorded decision : content.decisions()) {
@@ -45,9 +88,18 @@ public final class LogTarget {
       session = next;
       Decider.heard(session);
       Board.of(session, happened, Devices.WELL, decision.said(), decision.at());
-      decision.events().forEach(EventFields::json);
     }
-    Review.of(WALK, content.decisions());
+    OffsetDateTime last = content.decisions().get(content.decisions().size() - 1).at().wall();
+    Duration away = Duration.between(last, NOW);
+    Decision up = Decider.takeUp(session, "test", away);
+    Session on = session.after(up.events());
+    Set<IntentKind> heard = Decider.heard(on);
+    for (String phrase : PHRASES) {
+      Intent intent = Interpreter.interpret(RecognisedPhrase.typed(phrase), heard, 0.6);
+      Decision decision = Decider.decide(on, intent, new Moment(NOW, 0));
+      on.after(decision.events());
+    }
+    Decider.decide(on, new Intent.Plain(IntentKind.TIMER_ENDED), new Moment(NOW, 0));
   }
 
   private static byte[] sealed(byte[] data) {

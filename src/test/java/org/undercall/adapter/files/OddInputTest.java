@@ -10,6 +10,8 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 @DisplayName("Input that fuzzing or its limits are about")
 class OddInputTest {
@@ -35,6 +37,26 @@ class OddInputTest {
     LogFault fault =
         assertThrows(LogFault.class, () -> LogContent.of(log.getBytes(UTF_8), "log.jsonl"));
     assertEquals(LogFault.Code.BAD_MEMBER, fault.code());
+    Coded.requireCode("LOG", fault.getMessage());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "at, +99999-01-05T08:00:00Z, 1, 2026-01-05T08:00:00Z",
+    "at, -0001-01-05T08:00:00Z, 1, 2026-01-05T08:00:00Z",
+    "mono, 2026-01-05T08:00:00Z, 9223372036854775807, 2026-01-05T08:00:00Z",
+    "due, 2026-01-05T08:00:00Z, 1, +1000000000-12-31T23:59:59Z"
+  })
+  @DisplayName("a time that milliseconds cannot count is no time")
+  void farTimes(String member, String at, long mono, String due) {
+    String open =
+        "{\"seq\":1,\"at\":\"%s\",\"mono\":%d,\"events\":[{\"id\":\"EV35\",\"step\":\"s/left\",\"seconds\":1,\"due\":\"%s\"}],\"said\":\"\",\"prev\":\"%s\""
+            .formatted(at, mono, due, LogLine.FIRST);
+    String log = open + ",\"sum\":\"" + LogLine.sha256(open.getBytes(UTF_8)) + "\"}\n";
+    LogFault fault =
+        assertThrows(LogFault.class, () -> LogContent.of(log.getBytes(UTF_8), "log.jsonl"));
+    assertEquals(LogFault.Code.BAD_MEMBER, fault.code());
+    assertTrue(fault.getMessage().contains("member " + member), fault.getMessage());
     Coded.requireCode("LOG", fault.getMessage());
   }
 }

@@ -7,18 +7,27 @@ import java.time.LocalDate;
 import org.undercall.core.check.ProcedureCheck;
 import org.undercall.core.procedure.Walk;
 
-/** Any bytes as a procedure file: read, walked and checked, or refused with coded faults. */
+/**
+ * Any bytes as a procedure file, as JSON and as YAML: read, walked and checked, or refused with
+ * coded faults.
+ */
 public final class ProcedureTarget {
   private static final LocalDate DAY = LocalDate.of(2026, 1, 5);
-  private static final Path FILE = file();
+  private static final Path JSON = file(".json");
+  private static final Path YAML = file(".yaml");
 
   private ProcedureTarget() {}
 
   /** Called by the fuzzer. */
   public static void fuzzerTestOneInput(byte[] data) throws IOException {
-    Files.write(FILE, data);
+    read(JSON, data);
+    read(YAML, data);
+  }
+
+  private static void read(Path path, byte[] data) throws IOException {
+    Files.write(path, data);
     try {
-      LoadedProcedure loaded = ProcedureFile.load(FILE);
+      LoadedProcedure loaded = ProcedureFile.load(path);
       if (Walk.of(loaded.procedure()).places().isEmpty()) {
         throw new AssertionError("a procedure without a step was read");
       }
@@ -31,9 +40,9 @@ public final class ProcedureTarget {
     }
   }
 
-  private static Path file() {
+  private static Path file(String ending) {
     try {
-      Path file = Files.createTempFile("undercall-procedure", ".json");
+      Path file = Files.createTempFile("undercall-procedure", ending);
       file.toFile().deleteOnExit();
       return file;
     } catch (IOException e) {

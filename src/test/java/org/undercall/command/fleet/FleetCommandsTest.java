@@ -63,4 +63,38 @@ class FleetCommandsTest {
     assertTrue(run(0, "compare", "--procedure", title, "--csv", "refusals").contains("closing"));
     assertTrue(run(1, "compare", "no-such").contains("FLT-005 session no-such"));
   }
+
+  @Test
+  @DisplayName("draw the comparison, and say so if the file cannot be written")
+  void plot(@TempDir Path pictures) throws Exception {
+    Path file = pictures.resolve("steps.svg");
+    String csv = run(0, "compare", "last", "--csv", "--plot", file.toString());
+    String svg = Files.readString(file);
+    List<String> rows = csv.lines().skip(1).toList();
+    assertTrue(rows.size() > 5, csv);
+    for (String row : rows) {
+      String step = row.substring(0, row.indexOf(',')).replace("/", ", ");
+      assertTrue(svg.contains(">" + step + "<") || svg.contains(">" + step + " ("), step);
+    }
+    long slow = rows.stream().filter(row -> row.endsWith(",slow")).count();
+    assertEquals(slow, svg.split(">slow<", -1).length - 1);
+    assertTrue(svg.contains("earlier, same SHA-256"), svg);
+    Path nowhere = pictures.resolve("no").resolve("steps.svg");
+    String refused = run(1, "compare", "last", "--plot", nowhere.toString());
+    assertTrue(refused.contains("FLT-006 --plot"), refused);
+  }
+
+  @Test
+  @DisplayName("keep every word of long lines")
+  void lines() {
+    Lines lines = new Lines();
+    String words = "one two three four five six seven eight nine ten ".repeat(5).strip();
+    lines.add(words, "    ");
+    lines.add("x".repeat(200), "  ");
+    List<String> all = lines.toString().lines().toList();
+    assertTrue(all.stream().allMatch(l -> l.length() <= 80), all.toString());
+    assertEquals(
+        words + " " + "x".repeat(200),
+        String.join(" ", all).replaceAll(" +", " ").replaceAll("(?<=x) (?=x)", ""));
+  }
 }

@@ -169,7 +169,7 @@ class BoardTest {
     @Test
     @DisplayName("without that on hold, as the spoken answer does")
     void onHold() {
-      play.says("cautions understood", "hold the work");
+      play.says("cautions understood", "take a break now");
       assertFalse(elapsed().runs());
       Elapsed held = elapsed();
       play.says("where am i", "where am i");

@@ -105,7 +105,7 @@ class EngineeringTalkTest {
       begin(Optional.empty(), nut(stage));
       assertEquals(
           "Set the wrench to seven, four newton metres. Eight, four newton metres at the fastener.",
-          say("what should the wrench read"));
+          say("what is the wrench setting"));
     }
   }
 

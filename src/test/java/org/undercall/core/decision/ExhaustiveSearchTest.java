@@ -92,6 +92,7 @@ class ExhaustiveSearchTest {
       Decision decision = Decider.decide(node.session(), intent, NOW);
       Promises promises = node.promises().copy();
       promises.watch(intent, decision);
+      RandomWorkTest.requirePossible(node.session(), decision);
       transitions++;
       add(new Node(node.session().after(decision.events()), promises, node.depth() + 1));
     }
@@ -103,6 +104,7 @@ class ExhaustiveSearchTest {
     Decision up = Decider.takeUp(node.session(), "test", Duration.ofSeconds(secondsAway));
     Promises promises = node.promises().copy();
     promises.restarted(up, secondsAway);
+    RandomWorkTest.requirePossible(node.session(), up);
     transitions++;
     add(new Node(node.session().after(up.events()), promises, node.depth() + 1));
   }

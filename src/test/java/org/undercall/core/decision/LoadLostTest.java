@@ -135,7 +135,7 @@ class LoadLostTest {
               "torque reached 52")
           .goes(
               """
-            > hold the work
+            > take a break now
             < Held. Say: resume the work.
             > jack moved
             < Jack moved. The load confirmation is cancelled.
@@ -203,7 +203,7 @@ class LoadLostTest {
               "torque reached 52")
           .goes(
               """
-            > hold the work
+            > take a break now
             < Held. Say: resume the work.
             > resume the work
             < Step two, left, front title.

@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeSet;
@@ -68,6 +69,7 @@ class RandomWorkTest {
       timers.watch(seconds * 1000, decision);
       visited.add(cell(session.phase(), intent.kind(), decision.outcome()));
       promises.watch(intent, decision);
+      requirePossible(session, decision);
       session = session.after(decision.events());
       log.addAll(decision.events());
       if (random.nextInt(50) == 0) {
@@ -90,8 +92,18 @@ class RandomWorkTest {
     assertEquals(before, replayed);
     Decision up = Decider.takeUp(replayed, "test", Duration.ofSeconds(seconds));
     promises.restarted(up, seconds);
+    requirePossible(replayed, up);
     log.addAll(up.events());
     return replayed.after(up.events());
+  }
+
+  /** What the program writes, it also takes when it reads its log. */
+  static void requirePossible(Session before, Decision decision) {
+    Session session = before;
+    for (SessionEvent event : decision.events()) {
+      assertEquals(Optional.empty(), Order.expected(session, event), () -> event.toString());
+      session = session.after(event);
+    }
   }
 
   private static Set<String> expected() {

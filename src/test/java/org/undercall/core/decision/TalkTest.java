@@ -89,7 +89,7 @@ class TalkTest {
               """
             > start the timer
             < Timer runs, one minute 30 seconds.
-            > hold the work
+            > take a break now
             < Held. Say: resume the work.
             > how much time is left
             < One minute 30 seconds left.
@@ -182,7 +182,7 @@ class TalkTest {
       Bay.working(Jobs.threeLooks())
           .goes(
               """
-            > pause the work
+            > wait a moment please
             < Held. Say: resume the work.
             > step completed
             < Say again.

@@ -149,7 +149,7 @@ class TimersTest {
       Bay bay = Bay.working(Jobs.threeLooks());
       bay.goes(
           """
-          > hold the work
+          > take a break now
           < Held. Say: resume the work.
           > start two minutes for the drying
           < Drying timer runs, two minutes.

@@ -21,7 +21,7 @@ class TimesTest {
               +65
               > how long so far
               < Step one: one minute five seconds at work.
-              > hold the work
+              > take a break now
               < Held. Say: resume the work.
               +30
               > how long have i worked
@@ -74,7 +74,7 @@ class TimesTest {
     @Test
     @DisplayName("does not remind on hold, nor while the step's own time runs")
     void notThen() {
-      Bay bay = Bay.working(Jobs.waiting()).after("hold the work");
+      Bay bay = Bay.working(Jobs.waiting()).after("take a break now");
       assertEquals(Optional.empty(), bay.reminder(600));
       bay.after("resume the work", "start the timer");
       assertEquals(Optional.empty(), bay.reminder(600));

@@ -59,7 +59,7 @@ class MeaningsTest {
     @DisplayName("is weakened by words that mean nothing")
     void nonsense() {
       Meanings.Choice choice =
-          choice(heard("hold the work", 94), heard("hold hold", 100)).orElseThrow();
+          choice(heard("take a break now", 94), heard("take take", 100)).orElseThrow();
       assertEquals(0.5, choice.share(), 1e-9);
       assertFalse(choice.digits());
     }
@@ -68,8 +68,8 @@ class MeaningsTest {
     @DisplayName("counts as a whole phrase over words that mean nothing and are hardly likelier")
     void whole() {
       assertEquals(
-          "hold the work",
-          words(choice(heard("hold the", 101), heard("hold the work", 100)).orElseThrow()));
+          "take a break now",
+          words(choice(heard("take a", 101), heard("take a break now", 100)).orElseThrow()));
     }
 
     @Test
@@ -78,14 +78,15 @@ class MeaningsTest {
       Alternative two = heard("torque reached", 100);
       assertEquals("torque reached", words(choice(two, heard("torque", 102)).orElseThrow()));
       assertEquals(Optional.empty(), choice(two, heard("torque", 104)));
-      Alternative three = heard("hold the work", 100);
-      assertEquals("hold the work", words(choice(three, heard("torque", 104)).orElseThrow()));
+      Alternative three = heard("take a break now", 100);
+      assertEquals("take a break now", words(choice(three, heard("torque", 104)).orElseThrow()));
     }
 
     @Test
     @DisplayName("does not count if words that mean nothing are much likelier")
     void nothing() {
-      assertEquals(Optional.empty(), choice(heard("hold hold", 107), heard("hold the work", 100)));
+      assertEquals(
+          Optional.empty(), choice(heard("take take", 107), heard("take a break now", 100)));
       assertEquals(Optional.empty(), choice());
     }
   }
@@ -130,6 +131,17 @@ class MeaningsTest {
     assertTrue(noisy.confidence(even, 0.6) < 0.6);
     assertTrue(new Certainty(40, true).confidence(even, 0.6) < 0.6);
     assertEquals(1, noisy.confidence(new Meanings.Choice(List.of(), 1, true), 0.6), 1e-9);
+  }
+
+  @Test
+  @DisplayName("two digits alone must be nearly certain, even in quiet")
+  void twoDigits() {
+    Certainty quiet = new Certainty(40, false);
+    List<RecognisedPhrase.Word> two = heard("four one", 1).words();
+    List<RecognisedPhrase.Word> three = heard("two four one", 1).words();
+    assertTrue(quiet.confidence(new Meanings.Choice(two, 0.985, true), 0.6) < 0.6);
+    assertTrue(quiet.confidence(new Meanings.Choice(two, 0.995, true), 0.6) > 0.6);
+    assertTrue(quiet.confidence(new Meanings.Choice(three, 0.985, true), 0.6) > 0.6);
   }
 
   @Test

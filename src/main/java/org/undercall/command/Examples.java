@@ -1,0 +1,70 @@
+package org.undercall.command;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+
+/** The examples at the end of each command's help, all in one place. */
+public final class Examples {
+  private static final String DEMO = "shared/procedures/demo-lateral-link.json";
+
+  private static final Map<String, List<String>> BY_COMMAND =
+      Map.ofEntries(
+          of("undercall", "demo", "work", "review last"),
+          of("undercall demo", "demo", "demo --sessions tried"),
+          of("undercall work", "work", "work " + DEMO + " --board", "work --resume last --called"),
+          of("undercall rehearse", "rehearse " + DEMO, "rehearse " + DEMO + " --new"),
+          of("undercall review", "review last", "review last --csv events", "review last --json"),
+          of("undercall sessions", "sessions --state open --due", "sessions --from 2026-03-01"),
+          of("undercall compare", "compare last", "compare last --csv refusals"),
+          of("undercall clips", "clips last", "clips last --remove"),
+          of("undercall verify", "verify last", "verify last --key shop.pub.pem"),
+          of("undercall sign", "sign last --key shop.pem"),
+          of("undercall key", "key shop.pem"),
+          of("undercall report", "report last", "report last --out reports --paper letter"),
+          of("undercall check", "check " + DEMO, "check --on 2026-03-31 --json " + DEMO),
+          of("undercall show", "show " + DEMO, "show " + DEMO + " --sheet sheet.pdf"),
+          of("undercall say", "say torque reached", "say --out said.wav torque reached"),
+          of("undercall listen", "listen --microphone", "listen --sound said.wav"),
+          of("undercall microphones", "microphones", "microphones --check 3"),
+          of("undercall ear", "ear", "ear --sound ten-phrases.wav --json"),
+          of("undercall prepare", "prepare"),
+          of("undercall doctor", "doctor", "doctor --json"),
+          of("undercall completion", "completion", "completion > undercall-completion.bash"),
+          of("undercall figure", "figure convert 62lbf.ft --to Nm"),
+          of("undercall figure convert", "figure convert 62lbf.ft --to Nm --step 0.5"),
+          of(
+              "undercall figure preload",
+              "figure preload --thread M12x1.5 --class 8.8 --torque 45Nm"),
+          of(
+              "undercall figure angle",
+              "figure angle --thread M12x1.5 --class 8.8 --torque 45Nm --angle 60"),
+          of(
+              "undercall figure adaptor",
+              "figure adaptor --torque 110Nm --wrench 450 --extension 60"),
+          of(
+              "undercall figure twist",
+              "figure twist --arm 350 --ride -20 --droop -120 --bump 60 --at -95"),
+          of("undercall figure tool", "figure tool --torque 110Nm --most 210Nm --plus-minus 5"));
+
+  private Examples() {}
+
+  /** Adds the examples to the help of a command and of all below it that have none of their own. */
+  public static CommandLine addTo(CommandLine line) {
+    CommandSpec spec = line.getCommandSpec();
+    List<String> examples = BY_COMMAND.getOrDefault(spec.qualifiedName(), List.of());
+    if (!examples.isEmpty() && spec.usageMessage().footer().length == 0) {
+      List<String> footer = new ArrayList<>(List.of("%nExamples:"));
+      examples.forEach(example -> footer.add("  undercall " + example));
+      spec.usageMessage().footer(footer.toArray(String[]::new));
+    }
+    line.getSubcommands().values().forEach(Examples::addTo);
+    return line;
+  }
+
+  private static Map.Entry<String, List<String>> of(String command, String... examples) {
+    return Map.entry(command, List.of(examples));
+  }
+}

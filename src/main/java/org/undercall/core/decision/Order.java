@@ -1,0 +1,230 @@
+package org.undercall.core.decision;
+
+import static org.undercall.core.decision.Possible.first;
+import static org.undercall.core.decision.Possible.when;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import org.undercall.core.event.EventKind;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.event.SessionEvent.Asked;
+import org.undercall.core.event.SessionEvent.CautionsUnderstood;
+import org.undercall.core.event.SessionEvent.CheckAnswered;
+import org.undercall.core.event.SessionEvent.ClockJumped;
+import org.undercall.core.event.SessionEvent.CloseRefused;
+import org.undercall.core.event.SessionEvent.ClosingTakenBack;
+import org.undercall.core.event.SessionEvent.EndCalled;
+import org.undercall.core.event.SessionEvent.FastenerSnug;
+import org.undercall.core.event.SessionEvent.HandedOver;
+import org.undercall.core.event.SessionEvent.HearingRemarked;
+import org.undercall.core.event.SessionEvent.LoadCalled;
+import org.undercall.core.event.SessionEvent.LoadChanged;
+import org.undercall.core.event.SessionEvent.LoadConfirmed;
+import org.undercall.core.event.SessionEvent.LoadRefused;
+import org.undercall.core.event.SessionEvent.LogDoubted;
+import org.undercall.core.event.SessionEvent.MarkingCalled;
+import org.undercall.core.event.SessionEvent.MarkingNoted;
+import org.undercall.core.event.SessionEvent.MarkingRefused;
+import org.undercall.core.event.SessionEvent.MeasureCalled;
+import org.undercall.core.event.SessionEvent.Measured;
+import org.undercall.core.event.SessionEvent.NamedTimerCancelled;
+import org.undercall.core.event.SessionEvent.NamedTimerEnded;
+import org.undercall.core.event.SessionEvent.NamedTimerStarted;
+import org.undercall.core.event.SessionEvent.NamedTimerWarned;
+import org.undercall.core.event.SessionEvent.NewHardwareFitted;
+import org.undercall.core.event.SessionEvent.NotNow;
+import org.undercall.core.event.SessionEvent.NotUnderstood;
+import org.undercall.core.event.SessionEvent.NoteDropped;
+import org.undercall.core.event.SessionEvent.NoteKept;
+import org.undercall.core.event.SessionEvent.NoteStarted;
+import org.undercall.core.event.SessionEvent.ReadBackDropped;
+import org.undercall.core.event.SessionEvent.Reminded;
+import org.undercall.core.event.SessionEvent.RideHeightNoted;
+import org.undercall.core.event.SessionEvent.SessionEnded;
+import org.undercall.core.event.SessionEvent.SessionResumed;
+import org.undercall.core.event.SessionEvent.SessionStarted;
+import org.undercall.core.event.SessionEvent.StageClosed;
+import org.undercall.core.event.SessionEvent.StagesVoided;
+import org.undercall.core.event.SessionEvent.StepClosed;
+import org.undercall.core.event.SessionEvent.StepEntered;
+import org.undercall.core.event.SessionEvent.StepPutOff;
+import org.undercall.core.event.SessionEvent.StepRecalled;
+import org.undercall.core.event.SessionEvent.StepReopened;
+import org.undercall.core.event.SessionEvent.TimerCancelled;
+import org.undercall.core.event.SessionEvent.TimerEnded;
+import org.undercall.core.event.SessionEvent.TimerStarted;
+import org.undercall.core.event.SessionEvent.TimerWarned;
+import org.undercall.core.event.SessionEvent.ValueCalled;
+import org.undercall.core.event.SessionEvent.ValueDropped;
+import org.undercall.core.event.SessionEvent.ValueRefused;
+import org.undercall.core.event.SessionEvent.WorkDone;
+import org.undercall.core.event.SessionEvent.WorkHeld;
+import org.undercall.core.event.SessionEvent.WorkResumed;
+import org.undercall.core.procedure.Step;
+
+/**
+ * Which event can follow which session: one line an event. The program writes no other order, so a
+ * log that has one was not written by it, and no session follows from it. That a value, a marking
+ * or a load was called before it counted is not asked for here: the review shows where it was not.
+ */
+final class Order {
+  /** No timer is longer, and no clock that is set makes one end later than this after year 0. */
+  private static final Duration LONGEST = Duration.ofDays(366);
+
+  private static final Instant EARLIEST = Instant.parse("0001-01-01T00:00:00Z");
+  private static final Instant LATEST = Instant.parse("9999-12-31T23:59:59Z");
+  private static final Duration MOST = Duration.between(EARLIEST, LATEST);
+
+  private static final Map<EventKind, BiFunction<Possible, SessionEvent, Optional<String>>> RULES =
+      new EnumMap<>(EventKind.class);
+
+  static {
+    on(SessionStarted.class, (p, e) -> always());
+    on(SessionResumed.class, (p, e) -> always());
+    on(
+        CautionsUnderstood.class,
+        (p, e) -> p.mode(Talk.Mode.BRIEFING, "cautions that were read out"));
+    on(StepEntered.class, (p, e) -> first(p.settled(), p.known(e.step())));
+    on(StepClosed.class, (p, e) -> first(p.settled(), first(p.atHand(e.step()), p.canClose())));
+    on(WorkDone.class, (p, e) -> p.atHand(e.step(), Step.Do.class));
+    on(
+        CheckAnswered.class,
+        (p, e) ->
+            first(
+                p.atHand(e.step(), Step.Do.class),
+                when(p.session().state().workDone(), "work that is done")));
+    on(ValueCalled.class, (p, e) -> p.nextStage(e.step(), e.stage()));
+    on(ValueRefused.class, (p, e) -> p.nextStage(e.step(), e.stage()));
+    on(
+        ValueDropped.class,
+        (p, e) -> first(p.atHand(e.step(), Step.Fasten.class), p.calledBefore()));
+    on(StageClosed.class, (p, e) -> first(p.nextStage(e.step(), e.stage()), p.calledBefore()));
+    on(StagesVoided.class, (p, e) -> p.begunBefore(e.step()));
+    on(CloseRefused.class, (p, e) -> p.known(e.step()));
+    on(MeasureCalled.class, (p, e) -> p.atHand(e.step(), Step.Measure.class));
+    on(Measured.class, (p, e) -> p.atHand(e.step(), Step.Measure.class));
+    on(
+        RideHeightNoted.class,
+        (p, e) ->
+            first(
+                p.atHand(p.session().ref(), Step.Measure.class),
+                when(e.side() == p.session().side(), "the side at hand")));
+    on(
+        MarkingCalled.class,
+        (p, e) -> first(p.atHand(e.step(), Step.Fasten.class), p.hasMarking(e.marking())));
+    on(
+        MarkingNoted.class,
+        (p, e) -> first(p.atHand(e.step(), Step.Fasten.class), p.hasMarking(e.marking())));
+    on(MarkingRefused.class, (p, e) -> p.atHand(e.step(), Step.Fasten.class));
+    on(NewHardwareFitted.class, (p, e) -> p.atHand(e.step(), Step.Fasten.class));
+    on(
+        LoadCalled.class,
+        (p, e) -> first(p.working(), when(e.side() == p.session().side(), "the side at hand")));
+    on(
+        LoadConfirmed.class,
+        (p, e) -> first(p.working(), when(e.side() == p.session().side(), "the side at hand")));
+    on(LoadRefused.class, (p, e) -> p.working());
+    on(LoadChanged.class, (p, e) -> always());
+    on(StepPutOff.class, (p, e) -> first(p.settled(), p.atHand(e.step())));
+    on(FastenerSnug.class, (p, e) -> first(p.settled(), p.atHand(e.step(), Step.Fasten.class)));
+    on(StepReopened.class, (p, e) -> first(p.settled(), p.closedBefore(e.step())));
+    on(ClosingTakenBack.class, (p, e) -> first(p.settled(), p.lastClosed(e.step())));
+    on(StepRecalled.class, (p, e) -> p.known(e.step()));
+    on(
+        ReadBackDropped.class,
+        (p, e) ->
+            when(p.session().talk().pending().isPresent(), "something that waits to be read back"));
+    on(NoteStarted.class, (p, e) -> p.working());
+    on(
+        NoteKept.class,
+        (p, e) -> first(p.mode(Talk.Mode.NOTING, "a note that was begun"), p.known(e.step())));
+    on(NoteDropped.class, (p, e) -> p.mode(Talk.Mode.NOTING, "a note that was begun"));
+    on(WorkHeld.class, (p, e) -> p.working());
+    on(WorkResumed.class, (p, e) -> p.mode(Talk.Mode.HELD, "work that is held"));
+    on(
+        TimerStarted.class,
+        (p, e) -> first(p.atHand(e.step(), Step.Wait.class), time(e.seconds(), e.due())));
+    on(TimerWarned.class, (p, e) -> p.runs(new TimerKey.OfStep(e.step())));
+    on(TimerEnded.class, (p, e) -> p.runs(new TimerKey.OfStep(e.step())));
+    on(TimerCancelled.class, (p, e) -> p.runs(new TimerKey.OfStep(e.step())));
+    on(NamedTimerStarted.class, (p, e) -> first(p.known(e.step()), time(e.seconds(), e.due())));
+    on(NamedTimerWarned.class, (p, e) -> p.runs(new TimerKey.Named(e.name())));
+    on(NamedTimerEnded.class, (p, e) -> p.runs(new TimerKey.Named(e.name())));
+    on(NamedTimerCancelled.class, (p, e) -> p.runs(new TimerKey.Named(e.name())));
+    on(ClockJumped.class, (p, e) -> jump(p, e.millis()));
+    on(HandedOver.class, (p, e) -> p.atHand(e.step(), Step.HandOver.class));
+    on(EndCalled.class, (p, e) -> first(p.settled(), open(p, e.open())));
+    on(
+        SessionEnded.class,
+        (p, e) ->
+            first(
+                p.working(),
+                first(
+                    open(p, e.open()),
+                    when(e.complete() == (e.open() == 0), "complete with no step open"))));
+    on(Asked.class, (p, e) -> always());
+    on(NotNow.class, (p, e) -> always());
+    on(
+        NotUnderstood.class,
+        (p, e) ->
+            when(
+                e.inARow().filter(n -> n < 1 || n > Talk.Missed.MANY).isEmpty(),
+                "a count from 1 to 3"));
+    on(HearingRemarked.class, (p, e) -> always());
+    on(Reminded.class, (p, e) -> always());
+    on(LogDoubted.class, (p, e) -> always());
+    for (EventKind kind : EventKind.values()) {
+      if (!RULES.containsKey(kind)) {
+        throw new IllegalStateException("no line says what goes before " + kind);
+      }
+    }
+  }
+
+  private Order() {}
+
+  /** What was expected in words if an event cannot follow; empty if it can. */
+  static Optional<String> expected(Session before, SessionEvent event) {
+    return RULES.get(EventKind.of(event)).apply(new Possible(before), event);
+  }
+
+  private static <E extends SessionEvent> void on(
+      Class<E> type, BiFunction<Possible, E, Optional<String>> rule) {
+    for (EventKind kind : EventKind.values()) {
+      if (kind.type() == type) {
+        RULES.put(kind, (before, event) -> rule.apply(before, type.cast(event)));
+      }
+    }
+  }
+
+  private static Optional<String> always() {
+    return Optional.empty();
+  }
+
+  private static Optional<String> open(Possible before, int steps) {
+    return when(
+        steps == before.session().openSteps(), before.session().openSteps() + " open steps");
+  }
+
+  private static Optional<String> time(long seconds, Instant due) {
+    return when(
+        seconds > 0 && seconds <= LONGEST.toSeconds() && isDate(due),
+        "a time of at most a year that ends before the year 10000");
+  }
+
+  private static Optional<String> jump(Possible before, long millis) {
+    boolean far = Math.abs(millis / 2) > MOST.toMillis() / 2;
+    boolean dated =
+        !far
+            && before.session().timers().running().values().stream()
+                .allMatch(timer -> isDate(timer.due().plusMillis(millis)));
+    return when(dated, "every timer ending between the years 1 and 9999");
+  }
+
+  private static boolean isDate(Instant time) {
+    return !time.isBefore(EARLIEST) && !time.isAfter(LATEST);
+  }
+}

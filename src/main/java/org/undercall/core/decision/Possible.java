@@ -1,0 +1,132 @@
+package org.undercall.core.decision;
+
+import java.util.List;
+import java.util.Optional;
+import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.StepRef;
+
+/**
+ * What can be said of a session before an event, so that the event can follow it. Each answer is
+ * empty if it holds, else what was expected in words for the message.
+ */
+record Possible(Session session) {
+
+  /** The first of two conditions that does not hold. */
+  static Optional<String> first(Optional<String> one, Optional<String> two) {
+    return one.isPresent() ? one : two;
+  }
+
+  static Optional<String> when(boolean holds, String expected) {
+    return holds ? Optional.empty() : Optional.of(expected);
+  }
+
+  Optional<String> known(StepRef step) {
+    return when(session.walk().indexOf(step) >= 0, "a step of the procedure");
+  }
+
+  Optional<String> mode(Talk.Mode mode, String expected) {
+    return when(session.talk().mode() == mode, expected);
+  }
+
+  Optional<String> working() {
+    return mode(Talk.Mode.WORKING, "work that goes on, after \"cautions understood\"");
+  }
+
+  Optional<String> settled() {
+    return first(
+        working(), when(session.talk().pending().isEmpty(), "no read-back that is not answered"));
+  }
+
+  /** Work goes on, and it is about the step at hand, which is open and of this kind. */
+  Optional<String> atHand(StepRef step, Class<? extends Step> kind) {
+    return first(
+        first(working(), when(step.equals(session.ref()), "the step at hand, " + session.ref())),
+        first(
+            when(!session.state().closed(), "a step that is not closed"),
+            when(kind.isInstance(session.place().step()), "another kind of step")));
+  }
+
+  /** The same for a step of any kind. */
+  Optional<String> atHand(StepRef step) {
+    return atHand(step, Step.class);
+  }
+
+  /** The next stage of the fastener at hand, counted from 1. */
+  Optional<String> nextStage(StepRef step, int stage) {
+    return first(
+        atHand(step, Step.Fasten.class), when(isNextStage(stage), "the stage that is next"));
+  }
+
+  private boolean isNextStage(int stage) {
+    int next = session.tightening().stagesClosed() + 1;
+    return stage == next && stagesAtHand().filter(all -> next <= all.size()).isPresent();
+  }
+
+  Optional<String> calledBefore() {
+    return when(session.tightening().called().isPresent(), "a value that was called before");
+  }
+
+  /** A tightening that is interrupted, by whatever moves the car even while the work is held. */
+  Optional<String> begunBefore(StepRef step) {
+    Tightening tightening = session.tightening();
+    boolean begun = tightening.stagesClosed() > 0 || tightening.called().isPresent();
+    return when(
+        begun && step.equals(session.ref()) && !session.state().closed(),
+        "a tightening at hand that was begun");
+  }
+
+  /** The marking is one of the fastener at hand. */
+  Optional<String> hasMarking(HeadMarking marking) {
+    return when(
+        fastener()
+            .filter(Fastener::dependsOnMarking)
+            .flatMap(f -> f.stagesFor(Optional.of(marking)))
+            .isPresent(),
+        "a head marking of the fastener");
+  }
+
+  /** Everything the step at hand needs to be closed is there. */
+  Optional<String> canClose() {
+    if (session.place().step() instanceof Step.Fasten) {
+      int closed = session.tightening().stagesClosed();
+      return when(
+          stagesAtHand().filter(all -> all.size() == closed).isPresent(), "all stages closed");
+    }
+    return when(!session.state().workDone(), "the check question answered");
+  }
+
+  private Optional<List<Stage>> stagesAtHand() {
+    return fastener().flatMap(f -> f.stagesFor(session.tightening().marking()));
+  }
+
+  private Optional<Fastener> fastener() {
+    return session.place().step() instanceof Step.Fasten fasten
+        ? Optional.of(fasten.fastener())
+        : Optional.empty();
+  }
+
+  /** A step that was closed before. */
+  Optional<String> closedBefore(StepRef step) {
+    int index = session.walk().indexOf(step);
+    return first(
+        known(step),
+        when(
+            index >= 0 && session.progress().states().get(index).closed(),
+            "a step that is closed"));
+  }
+
+  Optional<String> lastClosed(StepRef step) {
+    return first(
+        known(step),
+        when(
+            session.progress().lastClosed().filter(step::equals).isPresent(),
+            "what was closed last"));
+  }
+
+  Optional<String> runs(TimerKey key) {
+    return when(session.timers().running().containsKey(key), "a timer that runs");
+  }
+}
