@@ -36,9 +36,9 @@ import picocli.CommandLine.Spec;
       "Nothing is guessed: with one doubtful cell no file is written, and every one is named."
     },
     footer = {
-      "%nExample:",
-      "  undercall import bolts.xlsx --source \"repair data, edition of March\" \\",
-      "    --set side=both --set \"tolerance=±4 %%\" --out bolts.json"
+      "%nExamples:",
+      "  undercall import bolts.csv --source \"repair data\" --set side=both --preview",
+      "  undercall import bolts.xlsx --source \"repair data\" --set side=both --out bolts.json"
     },
     mixinStandardHelpOptions = true,
     exitCodeListHeading = "%nExit status:%n",
