@@ -28,6 +28,8 @@ import org.undercall.command.fleet.SessionsCommand;
 import org.undercall.command.proof.KeyCommand;
 import org.undercall.command.proof.SignCommand;
 import org.undercall.command.proof.VerifyCommand;
+import org.undercall.command.table.ExportCommand;
+import org.undercall.command.table.ImportCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -58,6 +60,8 @@ import picocli.CommandLine.Spec;
       ReportCommand.class,
       CheckCommand.class,
       ShowCommand.class,
+      ImportCommand.class,
+      ExportCommand.class,
       FigureCommand.class,
       SayCommand.class,
       ListenCommand.class,

@@ -181,7 +181,8 @@ class ArchitectureTest {
           "plot",
           "recogniser",
           "report",
-          "speaker"
+          "speaker",
+          "table"
         })
     @DisplayName("that are adapters use the core and the ports, never each other")
     void adapters(String adapter) {
@@ -213,7 +214,8 @@ class ArchitectureTest {
               ROOT + ".adapter.plot..",
               ROOT + ".adapter.recogniser..",
               ROOT + ".adapter.report..",
-              ROOT + ".adapter.speaker..")
+              ROOT + ".adapter.speaker..",
+              ROOT + ".adapter.table..")
           .check(CLASSES);
     }
 

@@ -1,0 +1,78 @@
+package org.undercall.adapter.table;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What a column of a table can mean, with the headings that say so. */
+public enum Column {
+  PHASE("phase", "section"),
+  SIDE("side", "sides", "each"),
+  STEP("step", "step title", "operation", "task", "work step"),
+  ID("id", "step id"),
+  KIND("kind", "kind of step"),
+  FASTENER("fastener", "fastener name", "name", "part", "bolt or nut", "bolt/nut", "screw"),
+  THREAD("thread", "thread size"),
+  MARKING("class", "head marking", "marking", "property class", "strength class", "grade"),
+  TORQUE("torque", "tightening torque", "torque value", "specified torque", "torque target"),
+  TOLERANCE(
+      "tolerance",
+      "torque tolerance",
+      "plus minus",
+      "±",
+      "+/-",
+      "torque ±",
+      "torque +/-",
+      "torque plus minus"),
+  ANGLE("angle", "torque angle", "angle of turn", "angle value", "then turn", "further turn"),
+  ANGLE_TOLERANCE("angle tolerance", "angle ±", "angle +/-", "angle plus minus"),
+  SOCKET("socket", "drive", "key", "socket size", "drive size", "key size", "across flats"),
+  HARDWARE("hardware", "bolt, nut or self-locking nut"),
+  ONE_TIME("one time use", "one use", "single use", "new each time"),
+  LUBRICATION("lubrication", "thread and seat", "state of thread", "friction state"),
+  NEEDS("load condition", "load", "needs", "suspension", "suspension load", "tighten at"),
+  REASON("needs reason", "reason", "reason for load condition"),
+  JOINT("joint", "holds", "kind of joint"),
+  ARM("arm"),
+  WHEEL("wheel", "holds a wheel"),
+  NUT_CLASS("nut class", "class of nut"),
+  COUNT("count", "quantity", "qty", "number of", "how many"),
+  ORDER("order", "sequence", "order of tightening", "tightening order"),
+  NOTE("note", "notes", "remark", "remarks", "comment", "caution"),
+  CHANGES_LOAD("changes load"),
+  CHECK("check", "question"),
+  WHEELS_ON("wheels on"),
+  SECONDS("seconds", "wait seconds"),
+  BY_WHEELS("by wheels"),
+  DUE("due"),
+  UNIT("unit", "measured in"),
+  LEAST("least", "minimum"),
+  MOST("most", "maximum"),
+  OUTSIDE("outside"),
+  NOTES_HEIGHT("notes ride height"),
+  SOURCE("source", "value source", "source of values", "values");
+
+  /** Divided by bars: an enum holds nothing that could change. */
+  private final String headings;
+
+  Column(String... headings) {
+    this.headings = String.join("|", headings);
+  }
+
+  /** Its name for options and messages, the first of its headings. */
+  public String label() {
+    return headings().get(0);
+  }
+
+  /** The column with one of these headings; hyphens between letters count as blanks. */
+  static Optional<Column> of(String heading) {
+    String words = heading.toLowerCase(Locale.ROOT).replaceAll("(?<=[a-z])-(?=[a-z])", " ");
+    return Arrays.stream(values()).filter(c -> c.headings().contains(words)).findFirst();
+  }
+
+  /** The headings that are understood. */
+  public List<String> headings() {
+    return List.of(headings.split("\\|"));
+  }
+}

@@ -1,0 +1,156 @@
+package org.undercall.adapter.table;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The cells of one row by meaning; what has no column may be given for all rows. */
+final class RowCells {
+  private final Layout layout;
+  private final int row;
+  private final Map<Column, String> given;
+  private final TableFaults.Collected faults;
+  private final Amounts amounts;
+  private final Set<Column> used = EnumSet.noneOf(Column.class);
+
+  RowCells(Layout layout, int row, Map<Column, String> given, TableFaults.Collected faults) {
+    this.layout = layout;
+    this.row = row;
+    this.given = given;
+    this.faults = faults;
+    this.amounts = new Amounts(faults);
+  }
+
+  /** The row from 1, as a spreadsheet shows it. */
+  int number() {
+    return row + 1;
+  }
+
+  /** The cell of a meaning, empty if there is none; a doubtful kind of cell is a fault. */
+  Cell cell(Column meaning) {
+    used.add(meaning);
+    int column = layout.column(meaning);
+    if (column < 0) {
+      return Cell.option(meaning.label(), given.getOrDefault(meaning, ""));
+    }
+    Cell cell = layout.grid().cell(row, column);
+    TableCode code =
+        switch (cell.kind()) {
+          case DATE -> TableCode.DATE;
+          case FORMULA -> TableCode.FORMULA;
+          case ERROR -> TableCode.CELL_ERROR;
+          default -> null;
+        };
+    if (code == null) {
+      return cell;
+    }
+    String found = (code == TableCode.DATE ? "the date " : "") + cell.shown();
+    faults.at(cell, code, found, "the value of " + meaning.label() + " as text or number");
+    return Cell.of(cell.row(), cell.column(), "", Cell.Kind.REPORTED);
+  }
+
+  /** A cell that must hold something; a fault if it is empty. */
+  Cell required(Column meaning) {
+    Cell cell = cell(meaning);
+    if (cell.isEmpty()) {
+      if (layout.column(meaning) < 0) {
+        String expected = "a column for it, or --set \"" + meaning.label() + "=...\"";
+        faults.file(TableCode.MISSING_COLUMN, "no " + meaning.label(), expected);
+      } else {
+        String at = meaning.label();
+        Cell own = layout.grid().own(row, layout.column(meaning));
+        faults.at(own, TableCode.EMPTY_CELL, "an empty cell", "the value of " + at);
+      }
+    }
+    return cell;
+  }
+
+  String unit(Column meaning) {
+    return layout.unit(meaning);
+  }
+
+  /** Whether a cell can be read further: it holds something that is no fault already. */
+  private static boolean readable(Cell cell) {
+    return !cell.isEmpty() && cell.kind() == Cell.Kind.TEXT;
+  }
+
+  /** Puts a text. */
+  void text(ObjectNode node, String field, Column meaning, boolean needed) {
+    Cell cell = needed ? required(meaning) : cell(meaning);
+    if (readable(cell)) {
+      node.put(field, cell.given());
+    }
+  }
+
+  /** Puts one of the words that the format has, written with blanks, hyphens or capitals. */
+  void word(ObjectNode node, String field, Column meaning, List<String> words, boolean needed) {
+    Cell cell = needed ? required(meaning) : cell(meaning);
+    if (readable(cell)) {
+      String word = cell.given().toLowerCase(Locale.ROOT).replaceAll("[ _]", "-");
+      if (words.contains(word)) {
+        node.put(field, word);
+      } else {
+        faults.at(cell, TableCode.WORD, cell.shown(), "one of " + String.join(", ", words));
+      }
+    }
+  }
+
+  /** Puts yes or no as true or false. */
+  void truth(ObjectNode node, String field, Column meaning, boolean needed) {
+    Cell cell = needed ? required(meaning) : cell(meaning);
+    if (readable(cell)) {
+      switch (cell.given().toLowerCase(Locale.ROOT)) {
+        case "yes", "y", "true" -> node.put(field, true);
+        case "no", "n", "false" -> node.put(field, false);
+        default -> faults.at(cell, TableCode.WORD, cell.shown(), "yes or no");
+      }
+    }
+  }
+
+  /** Puts a whole number. */
+  void whole(ObjectNode node, String field, Column meaning, boolean needed) {
+    Cell cell = needed ? required(meaning) : cell(meaning);
+    if (readable(cell)) {
+      amounts.whole(cell).ifPresent(number -> node.put(field, number));
+    }
+  }
+
+  /** Puts a number with decimals. */
+  void number(ObjectNode node, String field, Column meaning) {
+    Cell cell = cell(meaning);
+    if (readable(cell)) {
+      put(node, field, amounts.number(cell, cell.given(), "a number"));
+    }
+  }
+
+  /** Puts a size in mm. */
+  void millimetres(ObjectNode node, String field, Column meaning) {
+    Cell cell = required(meaning);
+    if (readable(cell)) {
+      put(node, field, amounts.millimetres(cell, unit(meaning)));
+    }
+  }
+
+  private static void put(ObjectNode node, String field, Optional<BigDecimal> number) {
+    number.ifPresent(value -> node.put(field, value));
+  }
+
+  /** Adds a fault for every cell of the row that was not asked for. */
+  void requireNothingElse(String kind) {
+    for (Column meaning : Column.values()) {
+      int column = layout.column(meaning);
+      if (column >= 0 && !used.contains(meaning)) {
+        Cell cell = layout.grid().cell(row, column);
+        if (!cell.isEmpty()) {
+          String expected = "an empty cell in a step of the kind " + kind;
+          faults.at(cell, TableCode.OUT_OF_PLACE, cell.shown(), expected);
+        }
+      }
+    }
+  }
+}

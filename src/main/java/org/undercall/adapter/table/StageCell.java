@@ -1,0 +1,216 @@
+package org.undercall.adapter.table;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.undercall.core.term.Torque;
+import org.undercall.core.term.TorqueUnit;
+
+/** Reads the stages of a row: torque, tolerance, angle and its tolerance. */
+final class StageCell {
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+  private static final String EXPECTED = "a torque such as 52 ± 3 Nm, or 52 ± 3 Nm + 90° ± 5°";
+  private static final String DEGREES = "°|deg|deg\\.|degrees";
+  private static final Pattern STAGE =
+      Pattern.compile(
+          "(?<amount>.*?[0-9]) ?(?<unit>[^0-9±%]*?) ?"
+              + "(?:(?:±|\\+/-) ?(?<tolerance>[0-9.,]+) ?(?<own>[^0-9±]*))?");
+
+  private final TableFaults.Collected faults;
+  private final Amounts amounts;
+
+  StageCell(TableFaults.Collected faults) {
+    this.faults = faults;
+    this.amounts = new Amounts(faults);
+  }
+
+  /** A tolerance that stands in a column of its own. */
+  private record Beside(Cell cell, String unit) {}
+
+  /** One stage while it is read. */
+  private record Part(BigDecimal amount, String unit, String tolerance, String toleranceUnit) {
+    boolean isAngle() {
+      return unit.matches(DEGREES);
+    }
+  }
+
+  /** The stages of a row; fewer if something is doubtful, which is then a fault. */
+  ArrayNode stages(RowCells row) {
+    ArrayNode stages = NODES.arrayNode();
+    Cell torque = row.required(Column.TORQUE);
+    Cell angle = row.cell(Column.ANGLE);
+    List<Part> parts = parts(torque, row.unit(Column.TORQUE), false);
+    long torques = parts.stream().filter(p -> !p.isAngle()).count();
+    if (!angle.isEmpty() && torques < parts.size()) {
+      String expected = "the angle in one of the two columns";
+      faults.at(angle, TableCode.STATED_TWICE, angle.shown(), expected);
+    }
+    Beside tolerance = new Beside(row.cell(Column.TOLERANCE), row.unit(Column.TOLERANCE));
+    Beside turn = new Beside(row.cell(Column.ANGLE_TOLERANCE), row.unit(Column.ANGLE_TOLERANCE));
+    List<Part> turns = parts(angle, "°", true);
+    int angles = turns.size() + parts.size() - (int) torques;
+    for (Part part : parts) {
+      if (part.isAngle()) {
+        stages.add(angle(torque, part, turn, angles == 1));
+      } else {
+        stages.add(torque(torque, part, tolerance, torques == 1));
+      }
+    }
+    turns.forEach(part -> stages.add(angle(angle, part, turn, angles == 1)));
+    Cell unused = row.cell(Column.ANGLE_TOLERANCE);
+    if (angles == 0 && !unused.isEmpty() && unused.row() >= 0) {
+      faults.at(unused, TableCode.OUT_OF_PLACE, unused.shown(), "an empty cell without an angle");
+    }
+    return stages;
+  }
+
+  private List<Part> parts(Cell cell, String headingUnit, boolean angles) {
+    List<Part> parts = new ArrayList<>();
+    if (cell.isEmpty()) {
+      return parts;
+    }
+    if (Amounts.isDate(cell.given())) {
+      faults.at(cell, TableCode.DATE, cell.shown(), EXPECTED + ", not a date");
+      return parts;
+    }
+    for (String text : cell.given().split(" ?(?:\\+(?!/-)|, then | then ) ?", -1)) {
+      Matcher stage = STAGE.matcher(text.strip());
+      if (!stage.matches()) {
+        faults.at(cell, TableCode.NUMBER, cell.shown(), EXPECTED);
+        return List.of();
+      }
+      String unit = stage.group("unit").strip();
+      Optional<BigDecimal> amount = amounts.number(cell, stage.group("amount"), EXPECTED);
+      if (amount.isEmpty()) {
+        return List.of();
+      }
+      String tolerance = stage.group("tolerance");
+      String own = tolerance == null ? "" : stage.group("own").strip();
+      if (unit.isEmpty() && !own.equals("%")) {
+        unit = own;
+      }
+      if (!parts.isEmpty() && unit.isEmpty()) {
+        String expected = "° or a unit in every stage after the first";
+        faults.at(cell, TableCode.TWO_READINGS, cell.shown(), expected);
+        return List.of();
+      }
+      parts.add(new Part(amount.get(), unit, tolerance == null ? "" : tolerance, own));
+    }
+    return united(cell, parts, headingUnit, angles);
+  }
+
+  /** Gives every part its unit: its own, that of the heading, or that of the next torque. */
+  private List<Part> united(Cell cell, List<Part> parts, String headingUnit, boolean angles) {
+    List<Part> united = new ArrayList<>();
+    List<String> stated =
+        parts.stream()
+            .map(Part::unit)
+            .filter(u -> TorqueWord.of(u).isPresent())
+            .distinct()
+            .toList();
+    String usual = headingUnit.isEmpty() && stated.size() == 1 ? stated.get(0) : headingUnit;
+    for (Part part : parts) {
+      String unit = part.unit().isEmpty() ? usual : part.unit();
+      Optional<TorqueUnit> own = TorqueWord.of(unit);
+      Optional<TorqueUnit> heading = TorqueWord.of(headingUnit);
+      if (own.isPresent() && heading.isPresent() && !own.equals(heading)) {
+        faults.at(cell, TableCode.TWO_UNITS, cell.shown(), "a torque in " + headingUnit);
+        return List.of();
+      }
+      if (angles && !unit.matches(DEGREES)) {
+        faults.at(cell, TableCode.OTHER_UNIT, cell.shown(), "an angle in degrees");
+        return List.of();
+      }
+      united.add(new Part(part.amount(), unit, part.tolerance(), part.toleranceUnit()));
+    }
+    return united;
+  }
+
+  private ObjectNode torque(Cell cell, Part part, Beside beside, boolean alone) {
+    ObjectNode stage = NODES.objectNode();
+    stage.put("torque", part.amount());
+    Optional<TorqueUnit> unit = unit(cell, part);
+    unit.ifPresent(u -> stage.put("unit", u.symbol()));
+    tolerance(cell, part, beside, alone).ifPresent(t -> stage.put("plusMinus", t));
+    return stage;
+  }
+
+  private ObjectNode angle(Cell cell, Part part, Beside beside, boolean alone) {
+    ObjectNode stage = NODES.objectNode();
+    stage.put("angle", part.amount());
+    tolerance(cell, part, beside, alone).ifPresent(t -> stage.put("plusMinus", t));
+    return stage;
+  }
+
+  private Optional<TorqueUnit> unit(Cell cell, Part part) {
+    Optional<TorqueUnit> unit = TorqueWord.of(part.unit());
+    String expected = "N·m, lbf·ft or lbf·in";
+    if (part.unit().isEmpty()) {
+      String found = cell.shown() + " without a unit";
+      faults.at(cell, TableCode.NO_UNIT, found, expected + " in the cell or its heading");
+    } else if (unit.isEmpty()) {
+      faults.at(cell, TableCode.OTHER_UNIT, "the unit " + Cell.quoted(part.unit()), expected);
+    } else if (unit.get() == TorqueUnit.KILOGRAM_FORCE_METRE && part.amount().signum() > 0) {
+      BigDecimal exact = part.amount().multiply(unit.get().newtonMetres());
+      String found = new Torque(part.amount(), unit.get()).toString();
+      String same = " (it is exactly " + Amounts.tidy(exact).toPlainString() + " N·m)";
+      faults.at(cell, TableCode.OTHER_UNIT, found, expected + same);
+      return Optional.empty();
+    }
+    return unit;
+  }
+
+  private Optional<BigDecimal> tolerance(Cell cell, Part part, Beside beside, boolean alone) {
+    boolean own = !part.tolerance().isEmpty();
+    String expected = "its tolerance, such as ±3 or ±4 %";
+    if (own && !beside.cell().isEmpty() && beside.cell().row() >= 0) {
+      faults.at(beside.cell(), TableCode.STATED_TWICE, beside.cell().shown(), "one tolerance");
+      return Optional.empty();
+    }
+    if (own) {
+      return amount(cell, part, part.tolerance(), part.toleranceUnit());
+    }
+    Matcher text =
+        Pattern.compile("(?:±|\\+/-)? ?([0-9.,]+) ?([^0-9]*)").matcher(beside.cell().given());
+    if (beside.cell().isEmpty()) {
+      faults.at(cell, TableCode.NO_TOLERANCE, cell.shown() + " without a tolerance", expected);
+    } else if (!text.matches()) {
+      faults.at(beside.cell(), TableCode.NUMBER, beside.cell().shown(), expected);
+    } else {
+      String unit = text.group(2).isEmpty() ? beside.unit() : text.group(2).strip();
+      if (alone || unit.equals("%")) {
+        return amount(beside.cell(), part, text.group(1), unit);
+      }
+      faults.at(cell, TableCode.NO_TOLERANCE, cell.shown(), "a tolerance at each stage");
+    }
+    return Optional.empty();
+  }
+
+  private Optional<BigDecimal> amount(Cell cell, Part part, String number, String unit) {
+    Optional<BigDecimal> value = amounts.number(cell, number, "a tolerance such as ±3 or ±4 %");
+    if (unit.equals("%")) {
+      return value.map(
+          v ->
+              Amounts.tidy(
+                  part.amount().multiply(v).movePointLeft(2).setScale(4, RoundingMode.DOWN)));
+    }
+    boolean same =
+        unit.isEmpty()
+            || (part.isAngle() && unit.matches(DEGREES))
+            || (!part.isAngle()
+                && TorqueWord.of(unit).isPresent()
+                && TorqueWord.of(unit).equals(TorqueWord.of(part.unit())));
+    if (!same) {
+      faults.at(cell, TableCode.TWO_UNITS, cell.shown(), "a tolerance in " + part.unit());
+      return Optional.empty();
+    }
+    return value;
+  }
+}

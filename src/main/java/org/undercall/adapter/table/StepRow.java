@@ -1,0 +1,179 @@
+package org.undercall.adapter.table;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.text.Normalizer;
+import java.util.List;
+import java.util.Locale;
+
+/** Makes a step of one row. */
+final class StepRow {
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+  private static final List<String> KINDS =
+      List.of("fasten", "do", "measure", "wait", "load", "hand-over");
+  private static final List<String> CONDITIONS = List.of("any", "ride-height", "full-droop");
+
+  /** What divides several cautions in one cell. */
+  static final String BETWEEN_NOTES = " | ";
+
+  private final RowCells row;
+  private final TableFaults.Collected faults;
+
+  StepRow(RowCells row, TableFaults.Collected faults) {
+    this.row = row;
+    this.faults = faults;
+  }
+
+  /**
+   * The step as in a procedure file, its class and stages as a single variant. It has no id if the
+   * table gives none.
+   */
+  ObjectNode step() {
+    ObjectNode step = NODES.objectNode();
+    row.text(step, "id", Column.ID, false);
+    step.put("kind", "fasten");
+    row.word(step, "kind", Column.KIND, KINDS, false);
+    title(step);
+    Cell note = row.cell(Column.NOTE);
+    if (!note.isEmpty()) {
+      ArrayNode cautions = step.putArray("cautions");
+      List.of(note.given().split(" ?\\| ?", -1)).forEach(cautions::add);
+    }
+    row.truth(step, "changesLoad", Column.CHANGES_LOAD, false);
+    String kind = step.get("kind").textValue();
+    switch (kind) {
+      case "fasten" -> step.set("fastener", fastener());
+      case "do" -> {
+        row.text(step, "check", Column.CHECK, false);
+        row.truth(step, "wheelsOn", Column.WHEELS_ON, false);
+      }
+      case "measure" -> measure(step);
+      case "wait" -> row.whole(step, "seconds", Column.SECONDS, true);
+      case "load" -> {
+        row.word(step, "condition", Column.NEEDS, CONDITIONS.subList(1, 3), true);
+        row.truth(step, "byWheels", Column.BY_WHEELS, false);
+      }
+      default -> row.text(step, "due", Column.DUE, true);
+    }
+    row.cell(Column.SIDE);
+    row.cell(Column.PHASE);
+    row.cell(Column.SOURCE);
+    row.requireNothingElse(kind);
+    return step;
+  }
+
+  private void title(ObjectNode step) {
+    Cell title = row.cell(Column.STEP);
+    boolean numbered = title.given().matches("[0-9]+[.)]?");
+    if (!title.isEmpty() && !numbered) {
+      step.put("title", title.given());
+    } else if (step.get("kind").textValue().equals("fasten")) {
+      step.put("title", "Tighten the " + row.cell(Column.FASTENER).given());
+    } else {
+      row.required(Column.STEP);
+    }
+  }
+
+  private void measure(ObjectNode step) {
+    Cell unit = row.required(Column.UNIT);
+    step.put("unit", unit.given());
+    row.number(step, "least", Column.LEAST);
+    row.number(step, "most", Column.MOST);
+    row.word(step, "outside", Column.OUTSIDE, List.of("fault", "finding"), false);
+    row.truth(step, "notesRideHeight", Column.NOTES_HEIGHT, false);
+  }
+
+  private ObjectNode fastener() {
+    ObjectNode fastener = NODES.objectNode();
+    row.text(fastener, "name", Column.FASTENER, true);
+    thread(fastener);
+    row.millimetres(fastener, "drive", Column.SOCKET);
+    hardware(fastener);
+    row.truth(fastener, "oneTimeUse", Column.ONE_TIME, true);
+    List<String> states =
+        List.of("dry", "oiled", "greased", "threadlocker", "as-delivered", "unstated");
+    row.word(fastener, "lubrication", Column.LUBRICATION, states, true);
+    row.word(fastener, "needs", Column.NEEDS, CONDITIONS, true);
+    row.text(fastener, "needsReason", Column.REASON, false);
+    row.word(
+        fastener, "joint", Column.JOINT, List.of("bonded-bush", "spherical-joint", "rigid"), false);
+    row.text(fastener, "arm", Column.ARM, false);
+    row.truth(fastener, "wheel", Column.WHEEL, false);
+    row.text(fastener, "nutClass", Column.NUT_CLASS, false);
+    row.whole(fastener, "count", Column.COUNT, false);
+    order(fastener);
+    ObjectNode variant = fastener.putArray("variants").addObject();
+    marking(variant);
+    variant.set("stages", new StageCell(faults).stages(row));
+    return fastener;
+  }
+
+  private void thread(ObjectNode fastener) {
+    Cell cell = row.required(Column.THREAD);
+    String text =
+        cell.given().toUpperCase(Locale.ROOT).replace(',', '.').replaceAll(" ?[X×*] ?", "x");
+    String plain = text.replaceFirst("(\\.[0-9]*?)0+$", "$1").replaceFirst("\\.$", "");
+    if (plain.matches("M[1-9][0-9]?(\\.[0-9])?x[0-9](\\.[0-9]{1,2})?")) {
+      fastener.put("thread", plain);
+    } else if (!cell.isEmpty()) {
+      faults.at(cell, TableCode.THREAD, cell.shown(), "diameter and pitch, such as M12x1.5");
+    }
+  }
+
+  private void hardware(ObjectNode fastener) {
+    Cell cell = row.cell(Column.HARDWARE);
+    boolean open = cell.row() < 0 || cell.isEmpty();
+    String name = row.cell(Column.FASTENER).given().toLowerCase(Locale.ROOT);
+    boolean told = open && name.matches(".*\\b(bolts?|screws?)\\b.*") && !name.contains("nut");
+    if (told) {
+      fastener.put("hardware", "bolt");
+    } else {
+      List<String> words = List.of("bolt", "nut", "self-locking-nut");
+      row.word(fastener, "hardware", Column.HARDWARE, words, true);
+    }
+  }
+
+  private void marking(ObjectNode variant) {
+    Cell cell = row.cell(Column.MARKING);
+    if (cell.isEmpty()) {
+      return;
+    }
+    String text = cell.given().replace(',', '.').replaceFirst("(?i)^class ", "");
+    List<String> classes = List.of("4.6", "4.8", "5.6", "5.8", "6.8", "8.8", "9.8", "10.9", "12.9");
+    if (classes.contains(text)) {
+      variant.put("marking", text);
+    } else {
+      TableCode code = Amounts.isDate(cell.given()) ? TableCode.DATE : TableCode.MARKING;
+      faults.at(cell, code, cell.shown(), "a property class such as 8.8 or 10.9");
+    }
+  }
+
+  private void order(ObjectNode fastener) {
+    Cell cell = row.cell(Column.ORDER);
+    if (cell.isEmpty()) {
+      return;
+    }
+    if (cell.given().matches("[0-9]{1,2}([-–, ]+[0-9]{1,2})+")) {
+      ArrayNode order = fastener.putArray("order");
+      for (String position : cell.given().split("[-–, ]+", -1)) {
+        order.add(Integer.parseInt(position));
+      }
+    } else {
+      faults.at(cell, TableCode.NUMBER, cell.shown(), "positions such as 1-3-5-2-4");
+    }
+  }
+
+  /** An id of small letters, digits and hyphens, from the words of a step. */
+  static String id(ObjectNode step) {
+    String words = step.path("fastener").path("name").asText(step.path("title").asText());
+    String plain =
+        Normalizer.normalize(words, Normalizer.Form.NFD)
+            .replaceAll("\\p{M}", "")
+            .toLowerCase(Locale.ROOT)
+            .replaceAll("[^a-z0-9]+", "-")
+            .replaceAll("^[-0-9]+|-+$", "");
+    String cut = plain.length() > 50 ? plain.substring(0, 50).replaceAll("-+$", "") : plain;
+    return cut.isEmpty() ? "step" : cut;
+  }
+}

@@ -1,0 +1,124 @@
+package org.undercall.adapter.table;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Variant;
+import org.undercall.core.procedure.Wheels;
+
+/** Writes a step as rows of a table: one, or one for each class of a fastener. */
+final class StepText {
+  private StepText() {}
+
+  static List<Map<Column, String>> rows(Step step) {
+    Map<Column, String> row = TableText.row();
+    row.put(Column.STEP, step.head().title());
+    row.put(Column.ID, step.head().id());
+    if (!step.head().cautions().isEmpty()) {
+      row.put(Column.NOTE, String.join(StepRow.BETWEEN_NOTES, step.head().cautions()));
+    }
+    yes(row, Column.CHANGES_LOAD, step.head().changesLoad());
+    if (step instanceof Step.Fasten fasten) {
+      return fastener(row, fasten.fastener());
+    }
+    other(row, step);
+    return List.of(row);
+  }
+
+  private static void other(Map<Column, String> row, Step step) {
+    if (step instanceof Step.Do work) {
+      row.put(Column.KIND, "do");
+      work.check().ifPresent(text -> row.put(Column.CHECK, text));
+      if (work.wheels() != Wheels.LEFT_AS_THEY_ARE) {
+        row.put(Column.WHEELS_ON, work.wheels() == Wheels.FITTED ? "yes" : "no");
+      }
+    } else if (step instanceof Step.Measure measure) {
+      row.put(Column.KIND, "measure");
+      row.put(Column.UNIT, measure.unit().symbol());
+      measure.limits().least().ifPresent(least -> row.put(Column.LEAST, number(least)));
+      measure.limits().most().ifPresent(most -> row.put(Column.MOST, number(most)));
+      if (measure.limits().mayBeOutside()) {
+        row.put(Column.OUTSIDE, "finding");
+      }
+      yes(row, Column.NOTES_HEIGHT, measure.notesRideHeight());
+    } else if (step instanceof Step.Wait wait) {
+      row.put(Column.KIND, "wait");
+      row.put(Column.SECONDS, String.valueOf(wait.time().toSeconds()));
+    } else if (step instanceof Step.Load load) {
+      row.put(Column.KIND, "load");
+      row.put(Column.NEEDS, word(load.condition()));
+      yes(row, Column.BY_WHEELS, load.byWheels());
+    } else if (step instanceof Step.HandOver later) {
+      row.put(Column.KIND, "hand-over");
+      row.put(Column.DUE, later.due());
+    }
+  }
+
+  private static List<Map<Column, String>> fastener(Map<Column, String> row, Fastener fastener) {
+    row.put(Column.KIND, "fasten");
+    row.put(Column.FASTENER, fastener.name());
+    row.put(Column.THREAD, fastener.thread());
+    row.put(Column.SOCKET, number(fastener.drive()));
+    row.put(Column.HARDWARE, word(fastener.part().hardware()));
+    row.put(Column.ONE_TIME, fastener.part().oneTimeUse() ? "yes" : "no");
+    row.put(Column.LUBRICATION, word(fastener.part().lubrication()));
+    row.put(Column.NEEDS, word(fastener.needs()));
+    fastener.joint().kind().ifPresent(kind -> row.put(Column.JOINT, word(kind)));
+    fastener.joint().arm().ifPresent(arm -> row.put(Column.ARM, arm));
+    fastener.joint().reason().ifPresent(reason -> row.put(Column.REASON, reason));
+    fastener.joint().nutClass().ifPresent(nut -> row.put(Column.NUT_CLASS, nut));
+    yes(row, Column.WHEEL, fastener.joint().wheel());
+    if (fastener.set().count() != 1) {
+      row.put(Column.COUNT, String.valueOf(fastener.set().count()));
+    }
+    if (!fastener.set().order().isEmpty()) {
+      row.put(
+          Column.ORDER,
+          fastener.set().order().stream().map(String::valueOf).collect(Collectors.joining("-")));
+    }
+    List<Map<Column, String>> rows = new ArrayList<>();
+    for (Variant variant : fastener.variants()) {
+      Map<Column, String> one = TableText.row();
+      one.putAll(row);
+      variant.marking().ifPresent(marking -> one.put(Column.MARKING, marking.text()));
+      one.put(
+          Column.TORQUE,
+          variant.stages().stream().map(StepText::stage).collect(Collectors.joining(" + ")));
+      rows.add(one);
+    }
+    return rows;
+  }
+
+  private static String stage(Stage stage) {
+    if (stage instanceof Stage.TorqueStage torque) {
+      String unit = " " + torque.target().unit().symbol();
+      return number(torque.target().amount()) + unit + " ± " + number(torque.plusMinus()) + unit;
+    }
+    Stage.AngleStage angle = (Stage.AngleStage) stage;
+    return number(angle.target().degrees()) + "° ± " + number(angle.plusMinus()) + "°";
+  }
+
+  private static void yes(Map<Column, String> row, Column column, boolean yes) {
+    if (yes) {
+      row.put(column, "yes");
+    }
+  }
+
+  private static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** A number that can be read in one way only: never with three decimals. */
+  static String number(BigDecimal value) {
+    BigDecimal plain = Amounts.tidy(value);
+    return (plain.scale() == 3 ? plain.setScale(4, RoundingMode.UNNECESSARY) : plain)
+        .toPlainString();
+  }
+}

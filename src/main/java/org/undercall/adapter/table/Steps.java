@@ -1,0 +1,200 @@
+package org.undercall.adapter.table;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+
+/** Makes phases and steps of the rows of a table; rows of one fastener become its variants. */
+final class Steps {
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  private final Layout layout;
+  private final Map<Column, String> given;
+  private final TableFaults.Collected faults;
+  private final ArrayNode phases = NODES.arrayNode();
+  private final List<ObjectNode> steps = new ArrayList<>();
+  private final Map<String, Integer> rows = new HashMap<>();
+  private final Set<String> sources = new LinkedHashSet<>();
+  private String name = "";
+  private int lastNumber;
+  private int emptyRows;
+
+  Steps(Layout layout, Map<Column, String> given, TableFaults.Collected faults) {
+    this.layout = layout;
+    this.given = given;
+    this.faults = faults;
+  }
+
+  /** Reads every row after the heading. */
+  void read() {
+    Grid grid = layout.grid();
+    for (int row = layout.data(); row < grid.rows().size(); row++) {
+      if (grid.isEmpty(row)) {
+        emptyRows++;
+      } else if (grid.hidden().contains(row)) {
+        faults.at(grid.own(row, 0), TableCode.HIDDEN, "a hidden row", "a row that is shown");
+      } else if (isTitle(row)) {
+        name = grid.cell(row, 0).text();
+      } else {
+        add(new RowCells(layout, row, given, faults));
+      }
+    }
+    if (steps.isEmpty()) {
+      faults.file(TableCode.EMPTY_CELL, "no row below the heading", "a row for each fastener");
+    }
+    nameSteps();
+  }
+
+  /** Whether a row is one text over joined cells of the whole width: the name of a phase. */
+  private boolean isTitle(int row) {
+    Grid grid = layout.grid();
+    return grid.merges().stream()
+        .anyMatch(
+            m ->
+                m.top() == row
+                    && m.bottom() == row
+                    && m.left() == 0
+                    && m.right() >= 2
+                    && grid.rows().get(row).stream().skip(m.right() + 1L).allMatch(Cell::isEmpty));
+  }
+
+  private void add(RowCells row) {
+    number(row.cell(Column.STEP));
+    Cell source = row.cell(Column.SOURCE);
+    if (!source.isEmpty()) {
+      sources.add(source.given());
+    } else if (layout.column(Column.SOURCE) >= 0) {
+      row.required(Column.SOURCE);
+    }
+    ArrayNode list = phase(row);
+    ObjectNode step = new StepRow(row, faults).step();
+    ObjectNode before =
+        list.isEmpty() ? NODES.objectNode() : (ObjectNode) list.get(list.size() - 1);
+    if (marked(step) && marked(before) && sameFastener(step, before)) {
+      join(row, before, step);
+    } else {
+      list.add(step);
+      steps.add(step);
+      rows.put("/phases/" + (phases.size() - 1) + "/steps/" + (list.size() - 1), row.number());
+    }
+  }
+
+  private void number(Cell cell) {
+    if (cell.given().matches("[0-9]{1,6}[.)]?")) {
+      int number = Integer.parseInt(cell.given().replaceAll("[.)]", ""));
+      if (number < lastNumber) {
+        String expected = "a number not below " + lastNumber + ", that of the row before";
+        faults.at(cell, TableCode.STEP_NUMBERS, cell.shown(), expected);
+      }
+      lastNumber = number;
+    }
+  }
+
+  /** The steps of the phase that a row belongs to; the phase is begun if it is another one. */
+  private ArrayNode phase(RowCells row) {
+    Cell named = row.cell(Column.PHASE);
+    String phase = named.isEmpty() ? name.isEmpty() ? "tighten" : name : named.given();
+    Cell side = row.required(Column.SIDE);
+    String each =
+        switch (side.given().toLowerCase(Locale.ROOT).replace('-', ' ')) {
+          case "side", "each side", "both", "both sides", "left and right", "l+r", "l/r" -> "side";
+          case "car", "once", "centre", "center", "" -> "car";
+          default -> {
+            String expected = "both (each side has it) or car (once for the car)";
+            faults.at(side, TableCode.WORD, side.shown(), expected);
+            yield "car";
+          }
+        };
+    JsonNode last = phases.isEmpty() ? NODES.objectNode() : phases.get(phases.size() - 1);
+    if (last.path("name").asText().equals(phase) && last.path("each").asText().equals(each)) {
+      return (ArrayNode) last.get("steps");
+    }
+    ObjectNode fresh = phases.addObject();
+    fresh.put("name", phase);
+    fresh.put("each", each);
+    return fresh.putArray("steps");
+  }
+
+  private static boolean marked(ObjectNode step) {
+    return step.at("/fastener/variants/0").has("marking");
+  }
+
+  private static boolean sameFastener(ObjectNode step, ObjectNode before) {
+    return step.at("/fastener/name").equals(before.at("/fastener/name"))
+        && step.path("title").equals(before.path("title"));
+  }
+
+  private void join(RowCells row, ObjectNode before, ObjectNode step) {
+    ArrayNode variants = (ArrayNode) before.at("/fastener/variants");
+    JsonNode variant = step.at("/fastener/variants/0");
+    boolean fresh = true;
+    for (JsonNode known : variants) {
+      fresh &= !known.get("marking").equals(variant.get("marking"));
+    }
+    if (fresh && bare(before).equals(bare(step))) {
+      variants.add(variant);
+    } else {
+      Cell cell = row.cell(Column.FASTENER);
+      String expected = "rows that differ in class and stages alone, or another step or name";
+      faults.at(cell, TableCode.ALIKE, cell.shown() + " again", expected);
+    }
+  }
+
+  private static ObjectNode bare(ObjectNode step) {
+    ObjectNode copy = step.deepCopy();
+    ((ObjectNode) copy.get("fastener")).remove("variants");
+    return copy;
+  }
+
+  /** Gives every step an id of its own, and writes a single variant without class as stages. */
+  private void nameSteps() {
+    Set<String> ids = new HashSet<>();
+    steps.forEach(step -> ids.add(step.path("id").asText()));
+    for (ObjectNode step : steps) {
+      if (!step.has("id")) {
+        String id = StepRow.id(step);
+        String free = id;
+        for (int i = 2; !ids.add(free); i++) {
+          free = id + "-" + i;
+        }
+        JsonNode rest = step.deepCopy();
+        step.removeAll();
+        step.put("id", free);
+        step.setAll((ObjectNode) rest);
+      }
+      JsonNode variants = step.at("/fastener/variants");
+      if (variants.size() == 1 && !variants.get(0).has("marking")) {
+        ObjectNode fastener = (ObjectNode) step.get("fastener");
+        fastener.remove("variants");
+        fastener.set("stages", variants.get(0).get("stages"));
+      }
+    }
+  }
+
+  ArrayNode phases() {
+    return phases;
+  }
+
+  Set<String> sources() {
+    return sources;
+  }
+
+  /** The row, from 1, that a step came from, by the JSON pointer to the step. */
+  Map<String, Integer> rows() {
+    return rows;
+  }
+
+  /** How much was read, in one line. */
+  String counted() {
+    return "Steps: " + steps.size() + ", phases: " + phases.size() + ", empty rows: " + emptyRows;
+  }
+}

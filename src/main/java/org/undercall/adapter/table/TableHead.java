@@ -1,0 +1,163 @@
+package org.undercall.adapter.table;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+
+/** What stands above a table or is given by options: title, vehicle, cautions, wrenches. */
+final class TableHead {
+  /** The words that may begin a line above the table. */
+  static final List<String> WORDS =
+      List.of("title", "vehicle", "author", "revision", "source", "caution", "ride height", "tool");
+
+  private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+  private final TableFaults.Collected faults;
+  private final Amounts amounts;
+  private final ObjectNode root = NODES.objectNode();
+  private final List<String> notTaken = new ArrayList<>();
+
+  TableHead(TableFaults.Collected faults) {
+    this.faults = faults;
+    this.amounts = new Amounts(faults);
+  }
+
+  /** Takes the lines above the heading that begin with a known word. */
+  void above(Layout layout) {
+    for (int row = 0; row < layout.top(); row++) {
+      List<Cell> cells =
+          layout.grid().rows().get(row).stream().filter(cell -> !cell.isEmpty()).toList();
+      if (cells.isEmpty()) {
+        continue;
+      }
+      String word = cells.get(0).text().toLowerCase(Locale.ROOT).replaceAll(" ?:$", "");
+      if (WORDS.contains(word) && cells.size() > 1) {
+        take(word, cells.subList(1, cells.size()));
+      } else {
+        notTaken.add(cells.get(0).address() + " " + Cell.quoted(cells.get(0).text()));
+      }
+    }
+  }
+
+  /** Takes a value that was given as an option; the parts of a tool are divided by semicolons. */
+  void option(String word, String value) {
+    List<Cell> cells = new ArrayList<>();
+    for (String part :
+        word.equals("tool") || word.equals("ride height")
+            ? value.split(";", -1)
+            : new String[] {value}) {
+      cells.add(Cell.option(word, part));
+    }
+    if (!word.equals("caution") && !word.equals("tool")) {
+      root.remove(word.equals("source") ? "values" : word);
+    }
+    take(word, cells);
+  }
+
+  private void take(String word, List<Cell> cells) {
+    Cell first = cells.get(0);
+    switch (word) {
+      case "caution" -> root.withArray("/cautions").add(first.given());
+      case "tool" -> tool(cells);
+      case "ride height" -> rideHeight(cells);
+      default -> {
+        String field = word.equals("source") ? "values" : word;
+        if (root.has(field)) {
+          faults.at(first, TableCode.STATED_TWICE, first.shown(), "one " + word);
+        }
+        root.put(field, first.given());
+      }
+    }
+  }
+
+  private void tool(List<Cell> cells) {
+    Cell first = cells.get(0);
+    if (cells.size() != 5) {
+      String expected =
+          "name, least, most, unit, day of calibration: wrench 2; 40; 210; Nm; 2026-03-31";
+      faults.at(first, TableCode.HEAD, cells.size() + " values", expected);
+      return;
+    }
+    ObjectNode tool = root.withArray("/tools").addObject();
+    tool.put("id", first.given());
+    amounts
+        .number(cells.get(1), cells.get(1).given(), "a torque")
+        .ifPresent(n -> tool.put("least", n));
+    amounts
+        .number(cells.get(2), cells.get(2).given(), "a torque")
+        .ifPresent(n -> tool.put("most", n));
+    Cell unit = cells.get(3);
+    TorqueWord.of(unit.given())
+        .ifPresentOrElse(
+            u -> tool.put("unit", u.symbol()),
+            () -> faults.at(unit, TableCode.OTHER_UNIT, unit.shown(), "N·m, lbf·ft or lbf·in"));
+    tool.put("calibrated", cells.get(4).given());
+  }
+
+  private void rideHeight(List<Cell> cells) {
+    Cell first = cells.get(0);
+    boolean millimetres = cells.size() == 1 || cells.get(1).given().equals("mm");
+    Optional<java.math.BigDecimal> amount =
+        amounts.number(
+            first,
+            first.given().replaceFirst("^± ?", "").replaceFirst(" ?mm$", ""),
+            "how far a height may lie off, in mm");
+    if (!millimetres) {
+      faults.at(cells.get(1), TableCode.OTHER_UNIT, cells.get(1).shown(), "mm");
+    }
+    ObjectNode height = root.putObject("rideHeight");
+    amount.ifPresent(a -> height.put("plusMinus", a));
+    height.put("unit", "mm");
+  }
+
+  /** The procedure without its phases; a fault for everything that is missing. */
+  ObjectNode root(Set<String> sources) {
+    String joined = String.join("; ", sources);
+    if (!joined.isEmpty()) {
+      if (root.has("values") && !sources.contains(root.get("values").textValue())) {
+        joined = root.get("values").textValue() + "; " + joined;
+      }
+      root.put("values", joined);
+    }
+    ObjectNode ordered = NODES.objectNode();
+    for (String field :
+        List.of(
+            "title",
+            "vehicle",
+            "author",
+            "revision",
+            "values",
+            "cautions",
+            "rideHeight",
+            "tools")) {
+      if (root.has(field)) {
+        ordered.set(field, root.get(field));
+      } else if (!field.equals("rideHeight")) {
+        missing(field);
+      }
+    }
+    return ordered;
+  }
+
+  private void missing(String field) {
+    String word =
+        switch (field) {
+          case "values" -> "source";
+          case "cautions" -> "caution";
+          case "tools" -> "tool";
+          default -> field;
+        };
+    String option = field.equals("values") ? "--source" : "--set \"" + word + "=...\"";
+    String expected = "a line above the table that begins with it, or " + option;
+    faults.file(TableCode.MISSING_COLUMN, "no " + word, expected);
+  }
+
+  /** The lines above the table that were not taken. */
+  List<String> notTaken() {
+    return notTaken;
+  }
+}

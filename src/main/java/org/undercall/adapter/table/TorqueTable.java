@@ -1,0 +1,136 @@
+package org.undercall.adapter.table;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A procedure made of a table of torques.
+ *
+ * @param json the text of the procedure file
+ * @param preview what was taken as what, for the user
+ * @param rows the row from 1 that each step came from, by the JSON pointer to the step
+ * @param faults every doubtful cell; none if the text can be used
+ */
+public record TorqueTable(
+    String json, List<String> preview, Map<String, Integer> rows, List<TableFault> faults) {
+  /** The largest file read, in bytes. */
+  static final int MOST_BYTES = 2 * 1024 * 1024;
+
+  private static final ObjectMapper MAPPER =
+      new ObjectMapper().configure(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN, true);
+
+  public TorqueTable {
+    preview = List.copyOf(preview);
+    rows = Map.copyOf(rows);
+    faults = List.copyOf(faults);
+  }
+
+  /**
+   * What the user says about a table.
+   *
+   * @param set values for what has no column or line, by its name
+   * @param map meanings of columns, by heading or letters; {@code -} for none
+   * @param sheet the sheet of a workbook; empty for the only one
+   */
+  public record Wishes(
+      List<Map.Entry<String, String>> set, Map<String, String> map, Optional<String> sheet) {
+    public Wishes {
+      set = List.copyOf(set);
+      map = Map.copyOf(map);
+    }
+  }
+
+  /**
+   * Reads a table.
+   *
+   * @throws TableFaults if it cannot be read as a table at all
+   */
+  public static TorqueTable read(Path file, Wishes wishes) throws TableFaults {
+    String name = String.valueOf(file.getFileName());
+    TableFaults.Collected faults = new TableFaults.Collected(name);
+    byte[] bytes = bytes(file, faults);
+    faults.throwIfAny();
+    List<Grid> grids =
+        name.toLowerCase(Locale.ROOT).endsWith(".xlsx")
+            ? List.of(XlsxGrid.read(bytes, wishes.sheet(), faults))
+            : CsvGrid.read(bytes, faults);
+    return of(Layout.find(grids, wishes.map(), faults), wishes, faults);
+  }
+
+  /**
+   * Reads a table that was written by {@link TableText}.
+   *
+   * @throws TableFaults if it cannot be read as a table at all
+   */
+  public static TorqueTable readAgain(String csv) throws TableFaults {
+    TableFaults.Collected faults = new TableFaults.Collected("the table");
+    List<Grid> grids = CsvGrid.read(csv.getBytes(StandardCharsets.UTF_8), faults);
+    Wishes none = new Wishes(List.of(), Map.of(), Optional.empty());
+    return of(Layout.find(grids, Map.of(), faults), none, faults);
+  }
+
+  private static TorqueTable of(Layout layout, Wishes wishes, TableFaults.Collected faults)
+      throws TableFaults {
+    TableHead head = new TableHead(faults);
+    head.above(layout);
+    Map<Column, String> given = new EnumMap<>(Column.class);
+    for (Map.Entry<String, String> entry : wishes.set()) {
+      String word = entry.getKey().strip().toLowerCase(Locale.ROOT);
+      if (TableHead.WORDS.contains(word)) {
+        head.option(word, entry.getValue());
+      } else if (Column.of(word).filter(c -> layout.column(c) < 0).isPresent()) {
+        given.put(Column.of(word).orElseThrow(), entry.getValue());
+      } else {
+        String expected = "the name of something that has no column";
+        faults.add(TableCode.HEAD, "--set", Cell.quoted(word), expected);
+      }
+    }
+    Steps steps = new Steps(layout, given, faults);
+    steps.read();
+    ObjectNode root = head.root(steps.sources());
+    root.set("phases", steps.phases());
+    List<String> preview = new ArrayList<>(layout.preview());
+    wishes.set().forEach(e -> preview.add("  --set " + e.getKey() + " = " + e.getValue()));
+    head.notTaken().forEach(line -> preview.add("  above the table, not taken: " + line));
+    preview.add(steps.counted());
+    return new TorqueTable(text(root), preview, steps.rows(), faults.all());
+  }
+
+  private static String text(ObjectNode root) {
+    try {
+      return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a tree can be written", e);
+    }
+  }
+
+  private static byte[] bytes(Path file, TableFaults.Collected faults) {
+    if (!String.valueOf(file.getFileName()).matches("(?i).*\\.(csv|tsv|txt|xlsx)")) {
+      faults.file(TableCode.NOT_READABLE, "another ending", ".csv, .tsv, .txt or .xlsx");
+      return new byte[0];
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+      if (bytes.length > MOST_BYTES) {
+        faults.file(TableCode.TOO_LARGE, "more than 2 MB", "at most 2 MB");
+      }
+      return bytes;
+    } catch (IOException e) {
+      faults.file(TableCode.NOT_READABLE, e.getClass().getSimpleName(), "a file to read");
+      return new byte[0];
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** Tables of torques: CSV and XLSX files to a procedure, and back to CSV. */
+package org.undercall.adapter.table;

@@ -1,0 +1,92 @@
+package org.undercall.command.table;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.undercall.adapter.files.ProcedureFaults;
+import org.undercall.adapter.files.ProcedureFile;
+import org.undercall.adapter.table.TableFaults;
+import org.undercall.adapter.table.TableText;
+import org.undercall.adapter.table.TorqueTable;
+import org.undercall.core.procedure.Procedure;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Writes a procedure as a table. */
+@Command(
+    name = "export",
+    description = {
+      "Write a procedure as a table (CSV), as import reads it.",
+      "The table is read again at once; what it does not hold is said."
+    },
+    footer = {
+      "%nExamples:",
+      "  undercall export shared/procedures/demo-lateral-link.json --csv",
+      "  undercall export shared/procedures/demo-lateral-link.json --csv demo.csv"
+    },
+    mixinStandardHelpOptions = true,
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {
+      "0:written, and the table gives the same procedure",
+      "1:a fault, one line with its code",
+      "2:wrong usage",
+      "3:written, but the table does not hold everything"
+    })
+public final class ExportCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "PROCEDURE", description = "The procedure file.")
+  private Path file;
+
+  @Option(
+      names = "--csv",
+      paramLabel = "FILE",
+      arity = "0..1",
+      fallbackValue = "",
+      required = true,
+      description = "Write to this file; without a name, to the output.")
+  private String csv;
+
+  @Option(names = "--force", description = "Overwrite a file that is there.")
+  private boolean force;
+
+  /** Made by the command line reader. */
+  public ExportCommand() {}
+
+  @Override
+  public Integer call() throws ProcedureFaults, TableFaults {
+    Procedure procedure = ProcedureFile.load(file).procedure();
+    TableText table = TableText.of(procedure);
+    PrintWriter out = spec.commandLine().getOut();
+    if (csv.isEmpty()) {
+      out.print(table.csv());
+    } else {
+      NewFile.write(Path.of(csv), "\uFEFF" + table.csv(), force);
+      out.println("Wrote " + csv);
+    }
+    out.flush();
+    List<String> left = new ArrayList<>(table.left());
+    if (!sameAgain(procedure, table) && left.isEmpty()) {
+      left.add("a word or blank that a table has another meaning for");
+    }
+    PrintWriter err = spec.commandLine().getErr();
+    left.forEach(what -> err.println("Not in the table: " + what));
+    err.flush();
+    return left.isEmpty() ? 0 : 3;
+  }
+
+  private static boolean sameAgain(Procedure procedure, TableText table) {
+    try {
+      TorqueTable again = TorqueTable.readAgain(table.csv());
+      return again.faults().isEmpty()
+          && ProcedureFile.of(Path.of("again.json"), again.json()).procedure().equals(procedure);
+    } catch (TableFaults | ProcedureFaults e) {
+      return false;
+    }
+  }
+}

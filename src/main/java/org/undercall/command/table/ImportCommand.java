@@ -1,0 +1,195 @@
+package org.undercall.command.table;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.undercall.adapter.files.ProcedureFaults;
+import org.undercall.adapter.files.ProcedureFile;
+import org.undercall.adapter.table.TableFaults;
+import org.undercall.adapter.table.TorqueTable;
+import org.undercall.core.check.Finding;
+import org.undercall.core.check.ProcedureCheck;
+import org.undercall.core.check.Severity;
+import org.undercall.core.procedure.Procedure;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Makes a procedure of a table, or names every cell that is doubtful. */
+@Command(
+    name = "import",
+    description = {
+      "Make a procedure of a table of torques (CSV or XLSX).",
+      "Nothing is guessed: with one doubtful cell no file is written, and every one is named."
+    },
+    footer = {
+      "%nExamples:",
+      "  undercall import bolts.csv --source \"repair data\" --set side=both --preview",
+      "  undercall import bolts.xlsx --source \"repair data\" --set side=both --out bolts.json"
+    },
+    mixinStandardHelpOptions = true,
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {
+      "0:written, or with --preview nothing is doubtful",
+      "1:doubtful cells or another fault, one line for each; nothing written",
+      "2:wrong usage",
+      "3:the check of the procedure found errors or warnings; nothing written"
+    })
+public final class ImportCommand implements Callable<Integer> {
+  private static final Pattern STEP = Pattern.compile("/phases/[0-9]+/steps/[0-9]+");
+
+  private final Clock clock;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "TABLE", description = "The table: .csv, .tsv, .txt or .xlsx.")
+  private Path file;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description = "The procedure file (default: name of the table with .json, here).")
+  private Path out;
+
+  @Option(
+      names = "--map",
+      paramLabel = "COLUMN=MEANING",
+      description = "What a column means, by heading or letters; - for nothing. Repeatable.")
+  private Map<String, String> map = new LinkedHashMap<>();
+
+  @Option(
+      names = "--set",
+      paramLabel = "NAME=VALUE",
+      description = "A value that has no column or line above the table. Repeatable.")
+  private List<String> set = new ArrayList<>();
+
+  @Option(names = "--source", paramLabel = "TEXT", description = "Where the values come from.")
+  private String source;
+
+  @Option(names = "--sheet", paramLabel = "NAME", description = "The sheet of a workbook.")
+  private String sheet;
+
+  @Option(names = "--force", description = "Overwrite a file that is there.")
+  private boolean force;
+
+  @Option(names = "--preview", description = "Read and check, but write nothing.")
+  private boolean preview;
+
+  @Option(
+      names = "--despite-findings",
+      description = "Write also if the check found errors or warnings.")
+  private boolean despiteFindings;
+
+  /** Made by the command line reader. */
+  public ImportCommand() {
+    this(Clock.system(ZoneId.systemDefault()));
+  }
+
+  ImportCommand(Clock clock) {
+    this.clock = clock;
+  }
+
+  @Override
+  public Integer call() throws TableFaults {
+    PrintWriter lines = spec.commandLine().getOut();
+    TorqueTable table = TorqueTable.read(file, wishes());
+    table.preview().forEach(lines::println);
+    lines.flush();
+    if (!table.faults().isEmpty()) {
+      return faults(table.faults());
+    }
+    Path target = Optional.ofNullable(out).orElseGet(this::besideTable);
+    try {
+      Procedure procedure = ProcedureFile.of(target, table.json()).procedure();
+      boolean clean = judged(procedure, table, lines);
+      if (!clean && !despiteFindings) {
+        lines.println("Nothing written; --despite-findings writes it all the same.");
+        lines.flush();
+        return 3;
+      }
+      if (!preview) {
+        NewFile.write(target, table.json(), force);
+        lines.println("Wrote " + target);
+      }
+      lines.flush();
+      return clean ? 0 : 3;
+    } catch (ProcedureFaults e) {
+      return faults(
+          e.faults().stream()
+              .map(
+                  f ->
+                      f.code().code()
+                          + " "
+                          + place(f.pointer(), table)
+                          + ": found "
+                          + f.found()
+                          + ", expected "
+                          + f.expected())
+              .toList());
+    }
+  }
+
+  private TorqueTable.Wishes wishes() {
+    List<Map.Entry<String, String>> given = new ArrayList<>();
+    for (String entry : set) {
+      int cut = entry.indexOf('=');
+      if (cut < 1) {
+        throw new ParameterException(
+            spec.commandLine(), "--set: found \"" + entry + "\", expected NAME=VALUE");
+      }
+      given.add(Map.entry(entry.substring(0, cut), entry.substring(cut + 1)));
+    }
+    Optional.ofNullable(source).ifPresent(text -> given.add(Map.entry("source", text)));
+    return new TorqueTable.Wishes(given, map, Optional.ofNullable(sheet));
+  }
+
+  private Path besideTable() {
+    String name = String.valueOf(file.getFileName());
+    return Path.of(name.substring(0, name.lastIndexOf('.')) + ".json");
+  }
+
+  private boolean judged(Procedure procedure, TorqueTable table, PrintWriter lines) {
+    List<Finding> findings = ProcedureCheck.of(procedure, LocalDate.now(clock));
+    for (Finding finding : findings) {
+      lines.println(
+          finding.rule().code()
+              + " "
+              + place(finding.pointer(), table)
+              + ": found "
+              + finding.found()
+              + ", expected "
+              + finding.expected());
+    }
+    return ProcedureCheck.heaviest(findings).filter(s -> s != Severity.REMARK).isEmpty();
+  }
+
+  /** The row of a step, or the procedure. */
+  private String place(String pointer, TorqueTable table) {
+    Matcher step = STEP.matcher(pointer);
+    String name = String.valueOf(file.getFileName());
+    return step.lookingAt() && table.rows().containsKey(step.group())
+        ? name + " row " + table.rows().get(step.group())
+        : name + " " + pointer;
+  }
+
+  private int faults(List<?> faults) {
+    PrintWriter err = spec.commandLine().getErr();
+    faults.forEach(err::println);
+    err.println("Nothing written: " + faults.size() + " doubtful.");
+    err.flush();
+    return 1;
+  }
+}

@@ -1,0 +1,40 @@
+package org.undercall.command.table;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import org.undercall.adapter.table.TableCode;
+import org.undercall.adapter.table.TableFaults;
+
+/** Writes a file as a whole, over another one only if that is wanted. */
+public final class NewFile {
+  private NewFile() {}
+
+  /**
+   * Writes a text in UTF-8.
+   *
+   * @throws TableFaults TAB-029 if the file is there, TAB-030 if it cannot be written
+   */
+  public static void write(Path file, String text, boolean overwrite) throws TableFaults {
+    String name = String.valueOf(file.getFileName());
+    Path part = file.resolveSibling(name + ".part");
+    try {
+      if (!overwrite) {
+        Files.writeString(file, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
+        return;
+      }
+      Files.writeString(part, text, StandardCharsets.UTF_8);
+      Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+    } catch (FileAlreadyExistsException e) {
+      throw TableFaults.of(
+          TableCode.EXISTS, name, "a file that is there", "--force or another name");
+    } catch (IOException e) {
+      String found = e.getClass().getSimpleName();
+      throw TableFaults.of(TableCode.CANNOT_WRITE, name, found, "a place that can be written");
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** Procedures from tables, and tables from procedures. */
+package org.undercall.command.table;
