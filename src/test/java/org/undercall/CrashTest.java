@@ -32,7 +32,7 @@ import org.undercall.core.term.StepRef;
 
 @DisplayName("The program, killed at any moment")
 class CrashTest {
-  private static final int KILLS = Integer.getInteger("undercall.kills", 100);
+  private static final int KILLS = Integer.getInteger("undercall.kills", 20);
 
   /** How often one session is killed at most; then another one is begun. */
   private static final int MOST_IN_ONE = 24;
