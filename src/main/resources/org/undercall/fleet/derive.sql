@@ -181,7 +181,8 @@ WHERE state IN ('put off', 'started');
 
 CREATE OR REPLACE TEMP VIEW session_line AS
 SELECT l.session, count(*) AS n_lines,
-  min(l.seq) AS first_seq, max(l.seq) AS last_seq, max(c.millis) AS elapsed_ms,
+  min_by(l.wall, l.seq) AS first_at, min_by(l.at_ms, l.seq) AS first_ms,
+  max_by(l.wall, l.seq) AS last_at, max_by(l.at_ms, l.seq) AS last_ms, max(c.millis) AS elapsed_ms,
   CAST(sum(CASE WHEN s.gap THEN s.millis ELSE 0 END) AS BIGINT) AS away_ms
 FROM line l
 JOIN clock c ON c.session = l.session AND c.seq = l.seq
@@ -204,14 +205,12 @@ GROUP BY session;
 -- lost no line.
 CREATE OR REPLACE TEMP VIEW session_row AS
 SELECT l.session, e.title, e.revision, e.sha256,
-  a.wall AS first_at, a.at_ms AS first_ms, b.wall AS last_at, b.at_ms AS last_ms,
+  l.first_at, l.first_ms, l.last_at, l.last_ms,
   l.n_lines, e.n_events, l.elapsed_ms, l.away_ms,
   coalesce(w.working_ms, 0) AS working_ms,
   CASE WHEN e.ended > e.restarted AND e.ended_complete = e.ended AND e.doubted = 0
     THEN 'complete' ELSE 'open' END AS state
 FROM session_line l
 JOIN session_event e ON e.session = l.session
-JOIN line a ON a.session = l.session AND a.seq = l.first_seq
-JOIN line b ON b.session = l.session AND b.seq = l.last_seq
 LEFT JOIN (SELECT session, CAST(sum(working_ms) AS BIGINT) AS working_ms
   FROM step_work GROUP BY session) w ON w.session = l.session;
