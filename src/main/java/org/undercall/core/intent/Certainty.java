@@ -1,5 +1,7 @@
 package org.undercall.core.intent;
 
+import java.util.List;
+
 /**
  * How sure the program must be of a phrase it has heard twice: the poorer the sound, the surer.
  *
@@ -13,8 +15,11 @@ public record Certainty(double decibels, boolean narrow) {
   private static final double QUIET = 30;
   private static final double NOISY = 20;
 
-  /** For two digits without a unit or a word about them: chatter sounds like that now and then. */
-  private static final double TWO_DIGITS = 0.99;
+  /**
+   * For two digits without a unit or a word about them: chatter sounds like that now and then. For
+   * "seven three eight" and its like: so does "seventy eight".
+   */
+  private static final double ALIKE = 0.99;
 
   /**
    * The least share of the likelihood, from 0 to 1.
@@ -35,11 +40,20 @@ public record Certainty(double decibels, boolean narrow) {
    * @param least from 0 to 1
    */
   public double confidence(Meanings.Choice choice, double least) {
-    boolean two = choice.digits() && choice.words().size() == 2;
-    double needed = two ? TWO_DIGITS : needed(choice.digits());
+    double needed = isAlike(choice) ? ALIKE : needed(choice.digits());
     double share = choice.share();
     return share < needed
         ? least * share / needed
         : least + (1 - least) * (share - needed) / (1 - needed);
+  }
+
+  private static boolean isAlike(Meanings.Choice choice) {
+    if (!choice.digits()) {
+      return false;
+    }
+    List<Integer> digits =
+        choice.words().stream().map(w -> NumberWords.digit(w.text())).filter(d -> d >= 0).toList();
+    return choice.words().size() == 2
+        || (digits.size() == 3 && digits.get(0) >= 4 && digits.get(1) == 3);
   }
 }

@@ -154,6 +154,21 @@ class MeaningsTest {
   }
 
   @Test
+  @DisplayName("so must digits that sound like tens: seven three eight, seventy eight")
+  void tensAlike() {
+    Certainty quiet = new Certainty(40, false);
+    for (String words : List.of("seven three eight", "tightened to seven three eight")) {
+      List<RecognisedPhrase.Word> alike = heard(words, 1).words();
+      assertTrue(quiet.confidence(new Meanings.Choice(alike, 0.985, true), 0.6) < 0.6, words);
+      assertTrue(quiet.confidence(new Meanings.Choice(alike, 0.995, true), 0.6) > 0.6, words);
+    }
+    for (String words : List.of("one three eight", "seven four eight", "seven three eight five")) {
+      List<RecognisedPhrase.Word> other = heard(words, 1).words();
+      assertTrue(quiet.confidence(new Meanings.Choice(other, 0.985, true), 0.6) > 0.6, words);
+    }
+  }
+
+  @Test
   @DisplayName("the poorer the sound, the surer a choice must be; words need more than digits")
   void needed() {
     double[] byNoise = {50, 25, 10};
