@@ -30,6 +30,7 @@ import org.undercall.command.proof.SignCommand;
 import org.undercall.command.proof.VerifyCommand;
 import org.undercall.command.table.ExportCommand;
 import org.undercall.command.table.ImportCommand;
+import org.undercall.command.table.NewCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -60,6 +61,7 @@ import picocli.CommandLine.Spec;
       ReportCommand.class,
       CheckCommand.class,
       ShowCommand.class,
+      NewCommand.class,
       ImportCommand.class,
       ExportCommand.class,
       FigureCommand.class,
