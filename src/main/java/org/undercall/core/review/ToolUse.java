@@ -59,7 +59,7 @@ public final class ToolUse {
     Optional<Stage> stage =
         step.fastener()
             .stagesFor(marking)
-            .filter(stages -> closed.stage() <= stages.size())
+            .filter(stages -> closed.stage() >= 1 && closed.stage() <= stages.size())
             .map(stages -> stages.get(closed.stage() - 1));
     if (stage.isPresent() && stage.get() instanceof Stage.TorqueStage torque) {
       used(walk.procedure().tools(), torque.setting(), day)
