@@ -1,5 +1,6 @@
 package org.undercall.core.decision;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -61,10 +62,12 @@ final class Promises {
     return new Promises(this);
   }
 
-  /** Everything kept, for comparing. */
-  Object key() {
-    return List.of(
-        Map.copyOf(books), Map.copyOf(loads), at, worked, heardMeasure, heardMarking, heardLoad);
+  /** Everything kept, for comparing: one part for each step, then a fixed number of others. */
+  List<Object> key() {
+    List<Object> key = new ArrayList<>();
+    walk.places().forEach(place -> key.add(book(place.ref())));
+    key.addAll(List.of(Map.copyOf(loads), at, worked, heardMeasure, heardMarking, heardLoad));
+    return key;
   }
 
   /** Checks one decision, or throws. */
