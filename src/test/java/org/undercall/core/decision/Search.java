@@ -3,7 +3,6 @@ package org.undercall.core.decision;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.OffsetDateTime;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -11,7 +10,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Queue;
 import java.util.Set;
 import org.undercall.core.event.Moment;
 import org.undercall.core.intent.Intent;
@@ -21,6 +19,7 @@ import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
+import org.undercall.core.term.StepRef;
 
 /**
  * Every sequence of intents and restarts in a procedure, breadth first, each state once, watched by
@@ -54,7 +53,7 @@ final class Search {
           IntentKind.OTHER_UNIT,
           IntentKind.WHY_THIS_VALUE);
 
-  private record Node(Session session, Promises promises, int depth) {}
+  private record Node(Session session, Promises promises) {}
 
   /**
    * What was found.
@@ -72,13 +71,47 @@ final class Search {
     }
   }
 
+  /** Where the work and the talk stand, apart from the steps and the loads. */
+  private record Standing(
+      int at, Optional<StepRef> lastClosed, Talk.Mode mode, Optional<Pending> pending) {}
+
+  /** Different parts of states, each with its number as a character. */
+  private static final class Parts<T> {
+    private final List<T> parts = new ArrayList<>();
+    private final Map<T, Integer> numbers = new HashMap<>();
+
+    char number(T part) {
+      int number = numbers.computeIfAbsent(part, p -> parts.size());
+      if (number == parts.size()) {
+        parts.add(part);
+      }
+      if (number > Character.MAX_VALUE) {
+        throw new IllegalStateException("more different parts than a key can hold");
+      }
+      return (char) number;
+    }
+
+    T part(char number) {
+      return parts.get(number);
+    }
+  }
+
+  private final Walk walk;
   private final List<Intent> alphabet;
-  private final Map<Object, Integer> parts = new HashMap<>();
+  private final Parts<StepState> states = new Parts<>();
+  private final Parts<StepBook> books = new Parts<>();
+  private final Parts<Standing> standings = new Parts<>();
+  private final Parts<Loads> loads = new Parts<>();
+  private final Parts<Promises.Kept> kept = new Parts<>();
+
+  /** The nodes, each as the numbers of its parts. */
   private final Set<String> seen = new HashSet<>();
-  private final Queue<Node> open = new ArrayDeque<>();
+
+  private List<String> found = new ArrayList<>();
   private long transitions;
 
   private Search(Walk walk) {
+    this.walk = walk;
     long onOneSide = walk.places().stream().filter(p -> p.ref().side() != Side.RIGHT).count();
     alphabet = alphabet((int) Math.max(2, onOneSide));
   }
@@ -89,63 +122,74 @@ final class Search {
    * @throws AssertionError naming the promise, if one is broken
    */
   static Found through(Walk walk, int depth) {
-    return new Search(walk).run(walk, depth);
+    return new Search(walk).run(depth);
   }
 
-  private Found run(Walk walk, int depth) {
-    add(new Node(Session.start(walk), new Promises(walk), 0));
+  private Found run(int depth) {
+    add(new Node(Session.start(walk), new Promises(walk)));
     int deepest = 0;
-    boolean whole = true;
-    while (!open.isEmpty()) {
-      Node node = open.remove();
-      deepest = Math.max(deepest, node.depth());
-      if (node.depth() < depth) {
-        expand(node);
-      } else {
-        whole = false;
-      }
+    while (!found.isEmpty() && deepest < depth) {
+      List<String> last = found;
+      found = new ArrayList<>();
+      last.forEach(key -> expand(node(key)));
+      deepest += found.isEmpty() ? 0 : 1;
     }
-    return new Found(seen.size(), transitions, deepest, whole);
+    return new Found(seen.size(), transitions, deepest, found.isEmpty());
   }
 
   private void expand(Node node) {
     for (Intent intent : alphabet) {
-      if (!Table.rule(node.session().phase(), intent.kind()).heard()) {
-        continue;
+      if (Table.rule(node.session().phase(), intent.kind()).heard()) {
+        Decision decision = Decider.decide(node.session(), intent, NOW);
+        Promises promises = node.promises().copy();
+        promises.watch(intent, decision);
+        follow(node, decision, promises);
       }
-      Decision decision = Decider.decide(node.session(), intent, NOW);
-      Promises promises = node.promises().copy();
-      promises.watch(intent, decision);
-      RandomWorkTest.requirePossible(node.session(), decision);
-      transitions++;
-      add(new Node(node.session().after(decision.events()), promises, node.depth() + 1));
     }
-    restart(node, 60);
-    restart(node, 3600);
+    for (long secondsAway : List.of(60L, 3600L)) {
+      Decision up = Decider.takeUp(node.session(), "test", Duration.ofSeconds(secondsAway));
+      Promises promises = node.promises().copy();
+      promises.restarted(up, secondsAway);
+      follow(node, up, promises);
+    }
   }
 
-  private void restart(Node node, long secondsAway) {
-    Decision up = Decider.takeUp(node.session(), "test", Duration.ofSeconds(secondsAway));
-    Promises promises = node.promises().copy();
-    promises.restarted(up, secondsAway);
-    RandomWorkTest.requirePossible(node.session(), up);
+  private void follow(Node node, Decision decision, Promises promises) {
+    RandomWorkTest.requirePossible(node.session(), decision);
     transitions++;
-    add(new Node(node.session().after(up.events()), promises, node.depth() + 1));
+    add(new Node(node.session().after(decision.events()), promises));
   }
 
   private void add(Node node) {
-    Session s = node.session();
-    List<Object> kept = new ArrayList<>(s.progress().states());
-    kept.addAll(List.of(s.progress().at(), s.progress().lastClosed(), s.loads()));
-    kept.addAll(List.of(s.talk().mode(), s.talk().pending()));
-    kept.addAll(node.promises().key());
-    StringBuilder key = new StringBuilder(kept.size());
-    for (Object part : kept) {
-      key.append(Character.toChars(parts.computeIfAbsent(part, p -> parts.size())));
+    Progress progress = node.session().progress();
+    Talk talk = node.session().talk();
+    StringBuilder numbers = new StringBuilder();
+    progress.states().forEach(state -> numbers.append(states.number(state)));
+    node.promises().books().forEach(book -> numbers.append(books.number(book)));
+    Standing standing =
+        new Standing(progress.at(), progress.lastClosed(), talk.mode(), talk.pending());
+    numbers.append(standings.number(standing));
+    numbers.append(loads.number(node.session().loads()));
+    numbers.append(kept.number(node.promises().kept()));
+    String key = numbers.toString();
+    if (seen.add(key)) {
+      found.add(key);
     }
-    if (seen.add(key.toString())) {
-      open.add(node);
-    }
+  }
+
+  /** The node that {@link #add} made a key of, with nothing misunderstood of late. */
+  private Node node(String key) {
+    int steps = walk.places().size();
+    Standing standing = standings.part(key.charAt(2 * steps));
+    List<StepState> of = key.chars().limit(steps).mapToObj(n -> states.part((char) n)).toList();
+    List<StepBook> bookOf =
+        key.chars().skip(steps).limit(steps).mapToObj(n -> books.part((char) n)).toList();
+    Session session =
+        Session.start(walk)
+            .with(new Progress(standing.at(), of, standing.lastClosed()))
+            .with(loads.part(key.charAt(2 * steps + 1)))
+            .with(new Talk(standing.mode(), standing.pending(), Talk.Missed.NONE));
+    return new Node(session, new Promises(walk, bookOf, kept.part(key.charAt(2 * steps + 2))));
   }
 
   private static List<Intent> alphabet(int steps) {
