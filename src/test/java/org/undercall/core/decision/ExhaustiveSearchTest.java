@@ -10,12 +10,22 @@ import org.junit.jupiter.api.Test;
  * two-sided procedures.
  */
 class ExhaustiveSearchTest {
-  private static final int DEPTH = Integer.getInteger("undercall.depth", 5);
+  private static final int DEPTH = Integer.getInteger("undercall.depth", 8);
+  private static final int FASTENERS = Integer.getInteger("undercall.fasteners", 1);
 
   @Test
   void noSequenceBreaksAPromiseAtABushBoltOnEachSide() {
     Search.Found found = Search.through(SampleProcedures.bushOnBothSides(), 99);
     System.out.println("exhaustive search, a bush bolt on each side: " + found);
+    assertTrue(found.whole(), "every state was found");
+    assertTrue(found.states() > 1000, "the search went somewhere");
+  }
+
+  @Test
+  void noneDoesAtPlainFastenersOfEachLoadOnEachSide() {
+    Search.Found found = Search.through(SampleProcedures.plainOnBothSides(FASTENERS), 99);
+    System.out.printf(
+        "exhaustive search, plain fasteners, %d on each side: %s%n", FASTENERS, found);
     assertTrue(found.whole(), "every state was found");
     assertTrue(found.states() > 1000, "the search went somewhere");
   }
