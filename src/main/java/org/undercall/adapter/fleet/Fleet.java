@@ -70,6 +70,9 @@ public final class Fleet implements AutoCloseable {
     if (kept) {
       Path index = folder.resolve(INDEX);
       try {
+        if (Files.isSymbolicLink(index)) {
+          throw new SQLException("a link to another place");
+        }
         Engine engine = Engine.open(Optional.of(index), limits);
         engine.script(SqlText.index());
         if (engine.query("SELECT 1 FROM made WHERE version <> ?", VERSION).size() == 0) {

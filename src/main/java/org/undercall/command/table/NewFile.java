@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -27,7 +28,14 @@ public final class NewFile {
         Files.writeString(file, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
         return;
       }
-      Files.writeString(part, text, StandardCharsets.UTF_8);
+      Files.writeString(
+          part,
+          text,
+          StandardCharsets.UTF_8,
+          StandardOpenOption.CREATE,
+          StandardOpenOption.TRUNCATE_EXISTING,
+          StandardOpenOption.WRITE,
+          LinkOption.NOFOLLOW_LINKS);
       Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
     } catch (FileAlreadyExistsException e) {
       throw TableFaults.of(
