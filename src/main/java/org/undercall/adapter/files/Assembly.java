@@ -46,19 +46,6 @@ final class Assembly {
    */
   record Whole(JsonNode root, Faults faults, List<Part> blocks) {}
 
-  /** Where a piece is put together: what it can refer to, and what it is included by. */
-  private record Within(Scope scope, String prefix, List<Source> chain) {
-    Source file() {
-      return chain.get(chain.size() - 1);
-    }
-
-    Within inside(Scope other, String ids, Source block) {
-      List<Source> longer = new ArrayList<>(chain);
-      longer.add(block);
-      return new Within(other, prefix + ids, longer);
-    }
-  }
-
   /**
    * Puts a procedure together.
    *
@@ -217,12 +204,12 @@ final class Assembly {
       return Optional.empty();
     }
     String found = Shown.value(include.path().value());
-    if (within.chain().stream().anyMatch(file -> file.real().equals(real.get()))) {
+    if (within.isIn(real.get())) {
       String expected = "another file than those it is included by";
       faults.at(FaultCode.INCLUDE_CIRCLE, include.path().spot(), found, expected);
       return Optional.empty();
     }
-    if (within.chain().size() > MOST_DEPTH) {
+    if (within.depth() >= MOST_DEPTH) {
       String expected = "no include in a block that is " + MOST_DEPTH + " deep";
       faults.at(FaultCode.INCLUDED_TOO_DEEP, include.path().spot(), found, expected);
       return Optional.empty();
