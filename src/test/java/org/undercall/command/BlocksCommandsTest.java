@@ -70,8 +70,7 @@ class BlocksCommandsTest {
     Files.createDirectory(folder.resolve("blocks"));
     for (String name : List.of("bonded-bush.yaml", "wheel-fitting.json")) {
       String text = Files.readString(SHARED.resolve("blocks").resolve(name));
-      Files.writeString(
-          folder.resolve("blocks").resolve(name), text.replace("ride-height", "any"));
+      Files.writeString(folder.resolve("blocks").resolve(name), text.replace("ride-height", "any"));
     }
     String bush = Files.readString(folder.resolve("blocks/bonded-bush.yaml"));
     Files.writeString(

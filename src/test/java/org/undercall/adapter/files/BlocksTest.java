@@ -266,15 +266,15 @@ class BlocksTest {
     @Test
     @DisplayName("is refused if it grows beyond a file, by references or by blocks")
     void growing() throws IOException {
-      String given =
-          "\"given\": {\"long\": [" + "\"x\", ".repeat(2_000) + "\"x\"]}, ";
+      String given = "\"given\": {\"long\": [" + "\"x\", ".repeat(2_000) + "\"x\"]}, ";
       String use =
           "{\"id\": \"s%d\", \"kind\": \"do\", \"title\": \"Do it\", \"cautions\": {\"given\":"
               + " \"long\"}}";
       String[] steps =
           IntStream.range(0, 100).mapToObj(i -> use.formatted(i)).toArray(String[]::new);
       assertEquals(List.of(FaultCode.ASSEMBLED_TOO_LARGE), codesOf(written(given, steps)));
-      String wide = Blocks.step("w").replace("}", ", \"cautions\": [" + "\"x\", ".repeat(900) + "\"x\"]}");
+      String wide =
+          Blocks.step("w").replace("}", ", \"cautions\": [" + "\"x\", ".repeat(900) + "\"x\"]}");
       Files.writeString(inside.resolve("blocks/wide.json"), Blocks.block("", wide));
       String[] includes =
           IntStream.range(0, 100)

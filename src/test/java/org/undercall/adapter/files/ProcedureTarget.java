@@ -11,9 +11,9 @@ import org.undercall.core.check.ProcedureCheck;
 import org.undercall.core.procedure.Walk;
 
 /**
- * Any bytes as a procedure file, and as a block that one includes, as JSON and as YAML: read, walked
- * and checked, or refused with coded faults. Whatever is included, nothing outside the folder of
- * the procedure is read.
+ * Any bytes as a procedure file, and as a block that one includes, as JSON and as YAML: read,
+ * walked and checked, or refused with coded faults. Whatever is included, nothing outside the
+ * folder of the procedure is read.
  */
 public final class ProcedureTarget {
   private static final LocalDate DAY = LocalDate.of(2026, 1, 5);
@@ -76,11 +76,11 @@ public final class ProcedureTarget {
       Path folder = Files.createDirectory(above.resolve("inside"));
       Blocks.copy(Path.of("src/test/resources/procedures/blocks"), folder.resolve("blocks"));
       Path secret = above.resolve("secret.json");
-      Files.writeString(
-          secret, Blocks.block("", Blocks.step("secret").replace("Do it", OUTSIDE)));
+      Files.writeString(secret, Blocks.block("", Blocks.step("secret").replace("Do it", OUTSIDE)));
       Files.createSymbolicLink(folder.resolve("blocks/link.json"), secret);
       Files.createSymbolicLink(folder.resolve("out"), above);
-      String steps = "{\"include\": \"blocks/any%s\", \"with\": {\"stages\": [{\"torque\": 80,"
+      String steps =
+          "{\"include\": \"blocks/any%s\", \"with\": {\"stages\": [{\"torque\": 80,"
               + " \"unit\": \"N·m\", \"plusMinus\": 4}]}}";
       for (String ending : List.of(".json", ".yaml")) {
         Files.writeString(
