@@ -28,6 +28,7 @@ import org.undercall.command.fleet.SessionsCommand;
 import org.undercall.command.proof.KeyCommand;
 import org.undercall.command.proof.SignCommand;
 import org.undercall.command.proof.VerifyCommand;
+import org.undercall.command.table.AssembleCommand;
 import org.undercall.command.table.ExportCommand;
 import org.undercall.command.table.ImportCommand;
 import org.undercall.command.table.NewCommand;
@@ -64,6 +65,7 @@ import picocli.CommandLine.Spec;
       NewCommand.class,
       ImportCommand.class,
       ExportCommand.class,
+      AssembleCommand.class,
       FigureCommand.class,
       SayCommand.class,
       ListenCommand.class,
