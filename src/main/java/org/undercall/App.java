@@ -93,10 +93,18 @@ public final class App implements Runnable {
 
   /** The command line with all commands; a test may set where it prints to. */
   public static CommandLine commandLine() {
-    return Examples.addTo(new CommandLine(new App()))
+    CommandLine line = new CommandLine(new App());
+    versioned(line, line.getCommandSpec().version());
+    return Examples.addTo(line)
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setExecutionExceptionHandler(App::fault)
         .setParameterExceptionHandler(App::wrongUsage);
+  }
+
+  /** Every command tells the program's version. */
+  private static void versioned(CommandLine line, String[] version) {
+    line.getCommandSpec().version(version);
+    line.getSubcommands().values().forEach(below -> versioned(below, version));
   }
 
   /** The user's own defaults for options. */

@@ -37,7 +37,6 @@ import picocli.CommandLine.Spec;
       "Ask for a procedure at the keyboard, fastener by fastener, and write it.",
       "Each answer is checked; what cannot be taken is asked again, nothing is guessed."
     },
-    footer = {"%nExamples:", "  undercall new rear-axle.json"},
     mixinStandardHelpOptions = true,
     exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
