@@ -37,7 +37,12 @@ public final class Examples {
           of("undercall ear", "ear", "ear --sound ten-phrases.wav --json"),
           of("undercall prepare", "prepare"),
           of("undercall doctor", "doctor", "doctor --json"),
-          of("undercall words", "words", "words my-words.json"),
+          of(
+              "undercall words",
+              "words",
+              "words my-words.json",
+              "words --typed shared/words/de.yaml",
+              "words --blank de > de.yaml"),
           of("undercall completion", "completion", "completion > undercall-completion.bash"),
           of("undercall figure", "figure convert 62lbf.ft --to Nm"),
           of("undercall figure convert", "figure convert 62lbf.ft --to Nm --step 0.5"),

@@ -76,6 +76,7 @@ public final class NewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws TableFaults, ProcedureFaults {
+    NewFile.require(file, force);
     answers = new BufferedReader(keyboard);
     out = spec.commandLine().getOut();
     out.println("The values are yours to answer for, from the maker's repair data.");
