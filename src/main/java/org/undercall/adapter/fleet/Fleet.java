@@ -52,6 +52,10 @@ public final class Fleet implements AutoCloseable {
       throws FleetFault {
     List<String> notices = new ArrayList<>();
     boolean there = Files.isDirectory(folder);
+    if (!there && Files.exists(folder)) {
+      String name = String.valueOf(folder.getFileName());
+      throw new FleetFault(FleetFault.Code.NO_FOLDER, name, "a file", "a folder of sessions");
+    }
     Fleet fleet = null;
     try {
       fleet = new Fleet(engine(folder, kept && there, limits, notices), examiner, notices);

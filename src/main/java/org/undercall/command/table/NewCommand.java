@@ -37,7 +37,6 @@ import picocli.CommandLine.Spec;
       "Ask for a procedure at the keyboard, fastener by fastener, and write it.",
       "Each answer is checked; what cannot be taken is asked again, nothing is guessed."
     },
-    footer = {"%nExamples:", "  undercall new rear-axle.json"},
     mixinStandardHelpOptions = true,
     exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
@@ -77,6 +76,7 @@ public final class NewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws TableFaults, ProcedureFaults {
+    NewFile.require(file, force);
     answers = new BufferedReader(keyboard);
     out = spec.commandLine().getOut();
     out.println("The values are yours to answer for, from the maker's repair data.");

@@ -16,6 +16,24 @@ public final class NewFile {
   private NewFile() {}
 
   /**
+   * Finds out before the work that a file could not be written after it.
+   *
+   * @throws TableFaults TAB-029 if the file is there, TAB-030 if it cannot be written
+   */
+  static void require(Path file, boolean overwrite) throws TableFaults {
+    String name = String.valueOf(file.getFileName());
+    Path folder = file.toAbsolutePath().getParent();
+    if (Files.isDirectory(file) || folder == null || !Files.isWritable(folder)) {
+      String found = Files.isDirectory(file) ? "a folder" : "no folder that can be written";
+      throw TableFaults.of(TableCode.CANNOT_WRITE, name, found, "a place that can be written");
+    }
+    if (Files.exists(file) && !overwrite) {
+      throw TableFaults.of(
+          TableCode.EXISTS, name, "a file that is there", "--force or another name");
+    }
+  }
+
+  /**
    * Writes a text in UTF-8.
    *
    * @throws TableFaults TAB-029 if the file is there, TAB-030 if it cannot be written

@@ -123,6 +123,8 @@ class NewCommandTest {
     assertEquals(1, asked(head + FASTENER + "\n"));
     assertEquals("mine", Files.readString(file()));
     assertTrue(err.toString().contains("TAB-029"), err.toString());
+    assertFalse(out.toString().contains("Title"), "refused before anything is asked");
+    Files.delete(file());
     assertEquals(1, asked(head + "\n"));
     assertTrue(err.toString().contains("USE-001"), err.toString());
   }
