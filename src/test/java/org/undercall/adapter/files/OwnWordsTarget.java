@@ -27,7 +27,7 @@ public final class OwnWordsTarget {
   public static void fuzzerTestOneInput(byte[] data) throws IOException {
     Files.write(FILE, data);
     try {
-      use(OwnWordsFile.read(FILE));
+      use(OwnWordsFiles.read(List.of(FILE)).own());
     } catch (OwnWordsFault e) {
       e.getMessage().lines().forEach(line -> Coded.requireCode("WRD", line));
     }
