@@ -9,6 +9,8 @@ import picocli.CommandLine.Model.CommandSpec;
 public final class Examples {
   private static final String DEMO = "shared/procedures/demo-lateral-link.json";
 
+  private static final String BLOCKS = "shared/procedures/trailing-arm-from-blocks.json";
+
   private static final Map<String, List<String>> BY_COMMAND =
       Map.ofEntries(
           of("undercall", "demo", "work", "review last"),
@@ -31,6 +33,10 @@ public final class Examples {
               "import bolts.csv --source \"repair data\" --set side=both --preview",
               "import bolts.xlsx --source \"repair data\" --set side=both --out bolts.json"),
           of("undercall export", "export " + DEMO + " --csv", "export " + DEMO + " --csv demo.csv"),
+          of(
+              "undercall assemble",
+              "assemble " + BLOCKS,
+              "assemble " + BLOCKS + " --out whole.json"),
           of("undercall say", "say torque reached", "say --out said.wav torque reached"),
           of("undercall listen", "listen --microphone", "listen --sound said.wav"),
           of("undercall microphones", "microphones", "microphones --check 3"),

@@ -22,11 +22,6 @@ import picocli.CommandLine.Spec;
       "Write a procedure with its blocks and given values as one file, as a session keeps it.",
       "It states each file it was put together from, with its SHA-256."
     },
-    footer = {
-      "%nExamples:",
-      "  undercall assemble shared/procedures/trailing-arm-from-blocks.json",
-      "  undercall assemble shared/procedures/trailing-arm-from-blocks.json --out whole.json"
-    },
     mixinStandardHelpOptions = true,
     exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {"0:written", "1:a fault, one line with its code", "2:wrong usage"})
