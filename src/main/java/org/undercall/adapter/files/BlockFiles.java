@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The blocks below the folder of a procedure: each is read once, and none from outside of it. */
 final class BlockFiles {
@@ -118,7 +119,7 @@ final class BlockFiles {
       Piece piece = Piece.of(root, own);
       piece.at("takes").ifPresent(takes -> Scope.requireNames(takes.members(), own));
       faults.take(own);
-      if (own.any(FaultCode.MISSING_FIELD, FaultCode.WRONG_TYPE, FaultCode.STEPS_OR_PHASES)) {
+      if (!hasFrame(root)) {
         return Optional.empty();
       }
       parts.add(new Part(name, text.sha256(), Optional.of(Part.about(root))));
@@ -127,5 +128,13 @@ final class BlockFiles {
       faults.take(own);
       return Optional.empty();
     }
+  }
+
+  /** Whether a block has all that is needed to include it; if not, a fault was reported. */
+  private static boolean hasFrame(JsonNode root) {
+    return Stream.of("title", "author", "revision", "values")
+            .allMatch(field -> root.path(field).isTextual())
+        && root.path("takes").isObject()
+        && root.path("phases").isArray() != root.path("steps").isArray();
   }
 }

@@ -114,12 +114,6 @@ final class Faults {
     other.files.stream().filter(name -> !files.contains(name)).forEach(files::add);
   }
 
-  /** Whether a fault of one of these kinds was found. */
-  boolean any(FaultCode... codes) {
-    List<FaultCode> asked = List.of(codes);
-    return found.stream().anyMatch(fault -> asked.contains(fault.code()));
-  }
-
   /** Says that a value was not kept, so that no other fault is reported for it. */
   void ignore(String pointer) {
     unusable.add(pointer);
