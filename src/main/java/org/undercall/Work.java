@@ -31,16 +31,26 @@ public final class Work implements AutoCloseable {
    *
    * @param sessions the folder of all sessions
    * @param fresh whether to begin a new one in any case
+   * @throws LogFault LOG-027 if the latest one cannot be gone on with; none is begun then
    */
   public static Work on(Path procedure, Path sessions, boolean fresh)
       throws ProcedureFaults, LogFault, IOException {
     LoadedProcedure loaded = ProcedureFile.load(procedure);
     Optional<SessionFolder> open = fresh ? Optional.empty() : latestOpen(sessions, loaded.sha256());
     if (open.isPresent()) {
-      return new Work(OpenSession.takeUp(open.get(), loaded.procedure()), true);
+      return new Work(takenUp(open.get(), loaded.procedure()), true);
     }
     OffsetDateTime now = Time.ofMachine().now().wall();
     return new Work(OpenSession.begin(sessions, loaded, now), false);
+  }
+
+  /** Nothing is begun beside a session that should go on but cannot, unless that is asked for. */
+  private static OpenSession takenUp(SessionFolder folder, Procedure procedure) throws LogFault {
+    try {
+      return OpenSession.takeUp(folder, procedure);
+    } catch (LogFault e) {
+      throw e.code() == LogFault.Code.IMPOSSIBLE ? LogFault.notTakenUp(folder.name(), e) : e;
+    }
   }
 
   /**

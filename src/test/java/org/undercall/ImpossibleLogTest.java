@@ -1,6 +1,7 @@
 package org.undercall;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -225,6 +226,11 @@ class ImpossibleLogTest {
       LogFault fault = assertThrows(LogFault.class, () -> Work.takeUp(folder));
       assertEquals(LogFault.Code.IMPOSSIBLE, fault.code());
     }
+    LogFault told = assertThrows(LogFault.class, () -> Work.on(DEMO, sessions, false));
+    String message = told.getMessage();
+    assertTrue(message.startsWith("LOG-027 session " + folder.name() + ", log line 3: "), message);
+    assertTrue(message.contains("--new begins another session"), message);
+    assertEquals(1, SessionFolder.all(sessions).size());
     OpenSessions all = OpenSessions.in(sessions);
     assertEquals(List.of(), all.open());
     assertTrue(all.faults().get(0).startsWith("LOG-027 log line 3: "), all.faults() + "");
@@ -236,5 +242,9 @@ class ImpossibleLogTest {
             .message()
             .startsWith("LOG-027 log.jsonl line 3 (seq 3): found {\"id\":\"EV05\""),
         findings.get(0).message());
+    try (Work asked = Work.on(DEMO, sessions, true)) {
+      assertFalse(asked.takenUp());
+    }
+    assertEquals(2, SessionFolder.all(sessions).size());
   }
 }

@@ -50,12 +50,14 @@ public final class LogFault extends Exception {
   }
 
   private final Code code;
+  private final String place;
   private final String found;
   private final String expected;
 
   LogFault(Code code, String place, String found, String expected) {
     super(code.id() + " " + place + ": found " + Shown.line(found) + ", expected " + expected);
     this.code = code;
+    this.place = place;
     this.found = Shown.line(found);
     this.expected = expected;
   }
@@ -82,6 +84,15 @@ public final class LogFault extends Exception {
             .map(event -> LogJson.write(EventJson.write(event)))
             .orElse("a decision without an event");
     return new LogFault(Code.IMPOSSIBLE, "log line " + broken.seq(), found, broken.expected());
+  }
+
+  /** The same, said of a session that was to be gone on with, and how to begin another one. */
+  public static LogFault notTakenUp(String session, LogFault fault) {
+    return new LogFault(
+        fault.code,
+        "session " + session + ", " + fault.place,
+        fault.found,
+        fault.expected + "; --new begins another session, \"undercall review\" shows this one");
   }
 
   /** What is wrong. */

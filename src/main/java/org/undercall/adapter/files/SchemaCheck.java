@@ -31,6 +31,7 @@ final class SchemaCheck {
   private static final List<String> NOT_CHECKED =
       List.of(
           "$schema",
+          "$comment",
           "$id",
           "$defs",
           "title",

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.undercall.core.event.EventKind;
 
@@ -80,6 +81,15 @@ final class Batch {
             + " TRY(json_extract_string(decode(content), '$.vehicle')) AS vehicle FROM read_blob("
             + list(files.stream().map(SessionFiles::procedure).toList())
             + ")) r WHERE r.filename = batch.procedure_path");
+  }
+
+  /** The vehicle of a procedure that the engine cannot read. */
+  void vehicle(String session, Optional<String> vehicle) throws SQLException {
+    if (vehicle.isPresent()) {
+      engine.insert(
+          "UPDATE batch SET vehicle = ? WHERE session = ?",
+          List.of(List.of(vehicle.get(), session)));
+    }
   }
 
   /** A damaged session keeps its place in the list, but nothing is computed from it. */

@@ -19,7 +19,7 @@ public final class Fleet implements AutoCloseable {
   /** The name of the index in the folder of sessions. */
   public static final String INDEX = "index.duckdb";
 
-  private static final String VERSION = "1";
+  private static final String VERSION = "2";
   private static final int BATCH = 500;
   private static final long BATCH_BYTES = 16L << 20;
 
@@ -27,12 +27,6 @@ public final class Fleet implements AutoCloseable {
   private final Examiner examiner;
   private final List<String> notices;
   private int read;
-
-  /** Looks at a session line by line. */
-  public interface Examiner {
-    /** What is wrong with a session, with its code; empty if it is whole after all. */
-    Optional<String> damage(String session);
-  }
 
   private Fleet(Engine engine, Examiner examiner, List<String> notices) {
     this.engine = engine;
@@ -161,10 +155,16 @@ public final class Fleet implements AutoCloseable {
   private void add(Batch batch, List<SessionFiles> files) throws SQLException {
     engine.begin();
     if (!files.isEmpty()) {
-      for (String session : batch.read(files)) {
-        Optional<String> damage = examiner.damage(session);
+      List<String> suspects = batch.read(files);
+      for (SessionFiles file : files) {
+        String session = file.session();
+        Optional<String> damage =
+            suspects.contains(session) ? examiner.damage(session) : examiner.impossible(session);
         if (damage.isPresent()) {
           batch.damaged(session, damage.get());
+        }
+        if (file.isYaml()) {
+          batch.vehicle(session, examiner.vehicle(session));
         }
       }
       batch.keep();

@@ -75,6 +75,10 @@ record SessionFiles(String session, Path log, long size, String stamp, String tr
     return log.resolveSibling(SUM);
   }
 
+  boolean isYaml() {
+    return procedure().endsWith(PROCEDURE_YAML);
+  }
+
   Path procedure() {
     return procedure(log.resolveSibling(""));
   }

@@ -3,11 +3,7 @@ package org.undercall.command.fleet;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
-import java.util.Optional;
 import org.undercall.Time;
-import org.undercall.adapter.files.LogFault;
-import org.undercall.adapter.files.SessionFolder;
-import org.undercall.adapter.files.SessionProof;
 import org.undercall.adapter.fleet.Fleet;
 import org.undercall.adapter.fleet.FleetFault;
 import org.undercall.adapter.fleet.Limits;
@@ -47,19 +43,9 @@ final class FleetOptions {
     String now =
         DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(Time.ofMachine().now().wall().withNano(0));
     Limits limits = new Limits(Math.max(64, memory), Math.max(1, threads));
-    Fleet fleet = Fleet.open(sessions, !noIndex, limits, now, this::damage);
+    Fleet fleet = Fleet.open(sessions, !noIndex, limits, now, new SessionExaminer(sessions));
     fleet.notices().forEach(err::println);
     err.flush();
     return fleet;
-  }
-
-  private Optional<String> damage(String session) {
-    try {
-      SessionProof proof =
-          SessionProof.of(new SessionFolder(sessions.resolve(session)), Optional.empty());
-      return proof.findings().stream().findFirst().map(f -> f.message());
-    } catch (LogFault e) {
-      return Optional.of(e.getMessage());
-    }
   }
 }
