@@ -61,13 +61,13 @@ public final class DecisionSpeed {
     }
   }
 
-  private static Decision decide(Session session, String words) {
+  static Decision decide(Session session, String words) {
     RecognisedPhrase phrase = RecognisedPhrase.typed(words);
     return Decider.decide(
         session, Interpreter.interpret(phrase, Decider.heard(session), 0.6), now());
   }
 
-  private static Recorded append(SessionLogFile log, Decision decision) throws Exception {
+  static Recorded append(SessionLogFile log, Decision decision) throws Exception {
     long seq = log.decisions().size() + 1L;
     String said = decision.reply().text();
     Recorded recorded = new Recorded(seq, now(), Optional.empty(), decision.events(), said);
@@ -79,7 +79,7 @@ public final class DecisionSpeed {
     return new Moment(OffsetDateTime.parse("2026-01-05T08:00:00+01:00"), 0);
   }
 
-  private static void print(String what, List<Long> nanos) {
+  static void print(String what, List<Long> nanos) {
     List<Long> sorted = nanos.stream().sorted().toList();
     System.out.printf(
         "%s: median %.2f ms, 95th percentile %.2f ms%n",

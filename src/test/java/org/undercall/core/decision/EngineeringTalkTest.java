@@ -222,6 +222,14 @@ class EngineeringTalkTest {
     }
 
     @Test
+    void aTwistJustAtTheLimitIsTakenAndOneAboveIsNot() {
+      beginAt("1.3", "10");
+      assertTrue(say("arch height 358").endsWith("Read back: left side at ride height."));
+      beginAt("1.2", "10");
+      assertTrue(say("arch height 358").endsWith("No. That is not ride height."));
+    }
+
+    @Test
     void aHeightThatTheArmCannotReachIsRefused() {
       beginAt("5", "100");
       assertTrue(say("arch height 800").endsWith("No. That is not ride height."));

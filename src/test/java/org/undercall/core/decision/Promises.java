@@ -32,6 +32,15 @@ final class Promises {
   private static final Set<IntentKind> CAN_CHANGE_LOAD =
       EnumSet.of(IntentKind.CAR_RAISED, IntentKind.CAR_LOWERED, IntentKind.JACK_MOVED);
 
+  /** What is kept apart from the steps: the loads, the place, and what was heard last. */
+  record Kept(
+      Map<Side, LoadCondition> loads,
+      StepRef at,
+      Side worked,
+      Optional<Measure> heardMeasure,
+      Optional<HeadMarking> heardMarking,
+      Optional<SessionEvent.LoadCalled> heardLoad) {}
+
   private final Walk walk;
   private final Map<StepRef, StepBook> books = new HashMap<>();
   private final Map<Side, LoadCondition> loads = new HashMap<>();
@@ -44,6 +53,20 @@ final class Promises {
   Promises(Walk walk) {
     this.walk = walk;
     this.at = walk.places().get(0).ref();
+  }
+
+  /** Promises that keep this: what {@link #books} and {@link #kept} gave before. */
+  Promises(Walk walk, List<StepBook> books, Kept kept) {
+    this.walk = walk;
+    for (int i = 0; i < books.size(); i++) {
+      this.books.put(walk.places().get(i).ref(), books.get(i));
+    }
+    loads.putAll(kept.loads());
+    at = kept.at();
+    worked = kept.worked();
+    heardMeasure = kept.heardMeasure();
+    heardMarking = kept.heardMarking();
+    heardLoad = kept.heardLoad();
   }
 
   private Promises(Promises other) {
@@ -61,10 +84,14 @@ final class Promises {
     return new Promises(this);
   }
 
-  /** Everything kept, for comparing. */
-  Object key() {
-    return List.of(
-        Map.copyOf(books), Map.copyOf(loads), at, worked, heardMeasure, heardMarking, heardLoad);
+  /** What is kept of each step, in the order of the walk. */
+  List<StepBook> books() {
+    return walk.places().stream().map(place -> book(place.ref())).toList();
+  }
+
+  /** All else that is kept. */
+  Kept kept() {
+    return new Kept(Map.copyOf(loads), at, worked, heardMeasure, heardMarking, heardLoad);
   }
 
   /** Checks one decision, or throws. */

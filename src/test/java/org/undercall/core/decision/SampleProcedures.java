@@ -42,6 +42,34 @@ final class SampleProcedures {
     return Walk.of(procedure(new WorkPhase("tighten", true, List.of(bushBolt("bush")))));
   }
 
+  /** On each side a bush bolt, a ball joint nut for any load, and a bolt for full droop. */
+  static Walk threeOnBothSides() {
+    Fastener.Part nut = new Fastener.Part(Hardware.SELF_LOCKING_NUT, false, Lubrication.DRY);
+    List<Variant> one = List.of(new Variant(Optional.empty(), List.of(torque("52"))));
+    List<Variant> two = List.of(new Variant(Optional.empty(), List.of(torque("52"), angle("60"))));
+    return Walk.of(
+        procedure(
+            new WorkPhase(
+                "tighten",
+                true,
+                List.of(
+                    bushBolt("bush"),
+                    fasten("ball-joint", nut, LoadCondition.ANY, one),
+                    fasten("droop", nut, LoadCondition.FULL_DROOP, two)))));
+  }
+
+  /** On each side up to three nuts of one torque stage: at ride height, any load, full droop. */
+  static Walk plainOnBothSides(int fasteners) {
+    Fastener.Part nut = new Fastener.Part(Hardware.SELF_LOCKING_NUT, false, Lubrication.DRY);
+    List<Variant> one = List.of(new Variant(Optional.empty(), List.of(torque("52"))));
+    List<Step> steps =
+        List.of(
+            fasten("bush", nut, LoadCondition.RIDE_HEIGHT, one),
+            fasten("ball-joint", nut, LoadCondition.ANY, one),
+            fasten("droop", nut, LoadCondition.FULL_DROOP, one));
+    return Walk.of(procedure(new WorkPhase("tighten", true, steps.subList(0, fasteners))));
+  }
+
   static Step.Head head(String id, boolean changesLoad) {
     return new Step.Head(id, id + " title", List.of(), changesLoad);
   }

@@ -1,0 +1,234 @@
+package org.undercall.core.decision;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.undercall.core.event.Moment;
+import org.undercall.core.intent.Intent;
+import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.SpokenNumber;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.PutOffReason;
+import org.undercall.core.term.Side;
+import org.undercall.core.term.StepRef;
+
+/**
+ * Every sequence of intents and restarts in a procedure, breadth first, each state once, watched by
+ * {@link Promises}. A state is what the program keeps and what the promises keep; how often
+ * something was not understood changes words alone, and is left to the random work.
+ */
+final class Search {
+  private static final Moment NOW =
+      new Moment(OffsetDateTime.parse("2026-01-05T08:00:00+01:00"), 0);
+
+  /** Kinds that only ask, wait or note, or are another word for one that is in. */
+  private static final Set<IntentKind> LEFT_OUT =
+      EnumSet.of(
+          IntentKind.REPEAT,
+          IntentKind.WHAT_IS_LEFT,
+          IntentKind.WHERE_AM_I,
+          IntentKind.NOTE,
+          IntentKind.NOTE_TEXT,
+          IntentKind.TIMER_START,
+          IntentKind.TIMER_LEFT,
+          IntentKind.TIMER_SET,
+          IntentKind.TIMER_CANCEL,
+          IntentKind.TIMER_ENDED,
+          IntentKind.STEP_TIME,
+          IntentKind.WORK_TIME,
+          IntentKind.NOTHING_HEARD,
+          IntentKind.CAR_LOWERED,
+          IntentKind.JACK_MOVED,
+          IntentKind.ARCH_HEIGHT,
+          IntentKind.WRENCH_SETTING,
+          IntentKind.OTHER_UNIT,
+          IntentKind.WHY_THIS_VALUE);
+
+  private record Node(Session session, Promises promises) {}
+
+  /**
+   * What was found.
+   *
+   * @param states how many different states
+   * @param transitions how many decisions, with those of restarts
+   * @param depth the most intents on the shortest way to a state
+   * @param whole whether no further state can be reached
+   */
+  record Found(int states, long transitions, int depth, boolean whole) {
+    @Override
+    public String toString() {
+      return "%,d states, %,d transitions, depth %d, %s"
+          .formatted(states, transitions, depth, whole ? "a fixed point" : "ended there");
+    }
+  }
+
+  /** Where the work and the talk stand, apart from the steps and the loads. */
+  private record Standing(
+      int at, Optional<StepRef> lastClosed, Talk.Mode mode, Optional<Pending> pending) {}
+
+  /** Different parts of states, each with its number as a character. */
+  private static final class Parts<T> {
+    private final List<T> parts = new ArrayList<>();
+    private final Map<T, Integer> numbers = new HashMap<>();
+
+    char number(T part) {
+      int number = numbers.computeIfAbsent(part, p -> parts.size());
+      if (number == parts.size()) {
+        parts.add(part);
+      }
+      if (number > Character.MAX_VALUE) {
+        throw new IllegalStateException("more different parts than a key can hold");
+      }
+      return (char) number;
+    }
+
+    T part(char number) {
+      return parts.get(number);
+    }
+  }
+
+  private final Walk walk;
+  private final List<Intent> alphabet;
+  private final Parts<StepState> states = new Parts<>();
+  private final Parts<StepBook> books = new Parts<>();
+  private final Parts<Standing> standings = new Parts<>();
+  private final Parts<Loads> loads = new Parts<>();
+  private final Parts<Promises.Kept> kept = new Parts<>();
+
+  /** The nodes, each as the numbers of its parts. */
+  private final Set<String> seen = new HashSet<>();
+
+  private List<String> found = new ArrayList<>();
+  private long transitions;
+
+  private Search(Walk walk) {
+    this.walk = walk;
+    long onOneSide = walk.places().stream().filter(p -> p.ref().side() != Side.RIGHT).count();
+    alphabet = alphabet((int) Math.max(2, onOneSide));
+  }
+
+  /**
+   * Searches as far as a depth.
+   *
+   * @throws AssertionError naming the promise, if one is broken
+   */
+  static Found through(Walk walk, int depth) {
+    return new Search(walk).run(depth);
+  }
+
+  private Found run(int depth) {
+    add(new Node(Session.start(walk), new Promises(walk)));
+    int deepest = 0;
+    while (!found.isEmpty() && deepest < depth) {
+      List<String> last = found;
+      found = new ArrayList<>();
+      last.forEach(key -> expand(node(key)));
+      deepest += found.isEmpty() ? 0 : 1;
+    }
+    return new Found(seen.size(), transitions, deepest, found.isEmpty());
+  }
+
+  private void expand(Node node) {
+    for (Intent intent : alphabet) {
+      if (Table.rule(node.session().phase(), intent.kind()).heard()) {
+        Decision decision = Decider.decide(node.session(), intent, NOW);
+        Promises promises = node.promises().copy();
+        promises.watch(intent, decision);
+        follow(node, decision, promises);
+      }
+    }
+    for (long secondsAway : List.of(60L, 3600L)) {
+      Decision up = Decider.takeUp(node.session(), "test", Duration.ofSeconds(secondsAway));
+      Promises promises = node.promises().copy();
+      promises.restarted(up, secondsAway);
+      follow(node, up, promises);
+    }
+  }
+
+  private void follow(Node node, Decision decision, Promises promises) {
+    RandomWorkTest.requirePossible(node.session(), decision);
+    transitions++;
+    add(new Node(node.session().after(decision.events()), promises));
+  }
+
+  private void add(Node node) {
+    Progress progress = node.session().progress();
+    Talk talk = node.session().talk();
+    StringBuilder numbers = new StringBuilder();
+    progress.states().forEach(state -> numbers.append(states.number(state)));
+    node.promises().books().forEach(book -> numbers.append(books.number(book)));
+    Standing standing =
+        new Standing(progress.at(), progress.lastClosed(), talk.mode(), talk.pending());
+    numbers.append(standings.number(standing));
+    numbers.append(loads.number(node.session().loads()));
+    numbers.append(kept.number(node.promises().kept()));
+    String key = numbers.toString();
+    if (seen.add(key)) {
+      found.add(key);
+    }
+  }
+
+  /** The node that {@link #add} made a key of, with nothing misunderstood of late. */
+  private Node node(String key) {
+    int steps = walk.places().size();
+    Standing standing = standings.part(key.charAt(2 * steps));
+    List<StepState> of = key.chars().limit(steps).mapToObj(n -> states.part((char) n)).toList();
+    List<StepBook> bookOf =
+        key.chars().skip(steps).limit(steps).mapToObj(n -> books.part((char) n)).toList();
+    Session session =
+        Session.start(walk)
+            .with(new Progress(standing.at(), of, standing.lastClosed()))
+            .with(loads.part(key.charAt(2 * steps + 1)))
+            .with(new Talk(standing.mode(), standing.pending(), Talk.Missed.NONE));
+    return new Node(session, new Promises(walk, bookOf, kept.part(key.charAt(2 * steps + 2))));
+  }
+
+  private static List<Intent> alphabet(int steps) {
+    List<Intent> intents = new ArrayList<>();
+    for (IntentKind kind : EnumSet.complementOf(EnumSet.copyOf(LEFT_OUT))) {
+      switch (kind) {
+        case VALUE_CALLED, TORQUE_COMPLETED, ANGLE_COMPLETED -> {
+          for (String value : List.of("52", "60")) {
+            intents.add(number(kind, value));
+          }
+        }
+        case SIDE_CHANGE, RIDE_HEIGHT_READ_BACK, FULL_DROOP_READ_BACK -> {
+          intents.add(new Intent.OfSide(kind, Side.LEFT));
+          intents.add(new Intent.OfSide(kind, Side.RIGHT));
+        }
+        case GO_TO_STEP -> {
+          for (int step = 1; step <= steps; step++) {
+            intents.add(new Intent.OfStep(kind, step));
+          }
+        }
+        case HEAD_MARKING -> {
+          intents.add(new Intent.Marking(new HeadMarking("8.8")));
+          intents.add(new Intent.Marking(new HeadMarking("10.9")));
+          intents.add(new Intent.Marking(new HeadMarking("12.9")));
+        }
+        case CLOCK_JUMPED -> intents.add(new Intent.ClockJumped(7_200_000, 7_200_000));
+        case PUT_OFF -> intents.add(new Intent.PutOff(PutOffReason.RIDE_HEIGHT));
+        case UNCLEAR -> intents.add(new Intent.Unclear(Intent.Unclear.Reason.NOT_A_PHRASE));
+        default -> intents.add(new Intent.Plain(kind));
+      }
+    }
+    intents.add(new Intent.Plain(IntentKind.TORQUE_COMPLETED));
+    intents.add(new Intent.Plain(IntentKind.ANGLE_COMPLETED));
+    return intents;
+  }
+
+  private static Intent number(IntentKind kind, String value) {
+    SpokenNumber number =
+        new SpokenNumber(new BigDecimal(value), SpokenNumber.Style.DIGIT_BY_DIGIT);
+    return new Intent.OfNumber(kind, number, Optional.empty());
+  }
+}
