@@ -22,6 +22,7 @@ import org.undercall.core.procedure.Procedure;
 import org.undercall.core.writing.Draft;
 import org.undercall.core.writing.Interview;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -54,6 +55,8 @@ public final class NewCommand implements Callable<Integer> {
   @Option(names = "--force", description = "Overwrite a file that is there.")
   private boolean force;
 
+  @Mixin private VoiceOptions byVoice;
+
   /** Made by the command line reader. */
   public NewCommand() {
     this(
@@ -67,7 +70,8 @@ public final class NewCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws TableFaults, ProcedureFaults, KeptAnswers.NotTakenUp {
+  public Integer call() throws Exception {
+    byVoice.check();
     if (Files.exists(file) && !force) {
       String name = String.valueOf(file.getFileName());
       throw TableFaults.of(
@@ -80,7 +84,11 @@ public final class NewCommand implements Callable<Integer> {
     out.println("The values are yours to answer for, from the maker's repair data.");
     try {
       Interview begun = new Interview(begun(kept, answers, out));
-      return written(new TypedInterview(answers, out, judge, kept).run(begun).draft(), kept, out);
+      Interview whole =
+          byVoice.wanted()
+              ? spoken(begun, answers, judge, kept)
+              : new TypedInterview(answers, out, judge, kept).run(begun);
+      return written(whole.draft(), kept, out);
     } catch (TypedInterview.BrokenOff e) {
       out.println();
       if (kept.areThere()) {
@@ -89,6 +97,17 @@ public final class NewCommand implements Callable<Integer> {
       }
       out.flush();
       return 1;
+    }
+  }
+
+  private Interview spoken(
+      Interview begun, BufferedReader answers, TableJudge judge, KeptAnswers kept)
+      throws Exception {
+    PrintWriter out = spec.commandLine().getOut();
+    try (VoiceOptions.Opened opened = byVoice.open(spec.commandLine())) {
+      VoicedInterview.Ports ports =
+          new VoicedInterview.Ports(opened.ear(), opened.voice(), answers, out);
+      return new VoicedInterview(ports, judge, kept).run(begun);
     }
   }
 

@@ -97,13 +97,14 @@ final class TypedInterview {
   }
 
   /** The question with its words and with the answer that an empty line stands for. */
-  private static String prompt(Interview at) {
+  static String prompt(Interview at) {
     Wanted wanted = at.question().orElseThrow();
     List<String> words = wanted.choices().stream().filter(w -> !w.equals("-")).toList();
     boolean listed = words.stream().anyMatch(word -> !wanted.asked().contains(word));
     String choices = listed ? " (" + String.join(", ", words) + ")" : "";
     Optional<String> otherwise = at.otherwise();
-    return wanted.asked() + choices + otherwise.map(o -> " [" + o + "]").orElse("") + ": ";
+    String place = at.place().map(p -> ", " + p).orElse("");
+    return wanted.asked() + place + choices + otherwise.map(o -> " [" + o + "]").orElse("") + ": ";
   }
 
   private String line(String prompt) throws BrokenOff {

@@ -24,7 +24,11 @@ public enum Wanted {
   CALIBRATED("", "Last calibrated, year-month-day", "Such as: 2026-03-31"),
   MORE_TOOLS("tool", "Another torque wrench, - for none", "Every torque must lie in one's range"),
   PHASE("phase", "Phase of the work", "Such as: remove, fit, tighten, finish"),
-  SIDE("side", "Its side", "both: each side has these steps. car: once for the car", "both|car"),
+  SIDE(
+      "side",
+      "On each side, or once for the car",
+      "both: each side has these steps. car: once for the car",
+      "both|car"),
   KIND(
       "kind",
       "Next step",
@@ -33,7 +37,8 @@ public enum Wanted {
           + " phase: a new phase. done: that was the last",
       "fasten|do|measure|wait|load|hand-over|phase|done"),
   FASTENER("fastener", "Fastener", "As it is spoken, without side. Such as: arm bush bolt"),
-  THREAD("thread", "Thread with pitch", "Such as: M12x1.5"),
+  THREAD(
+      "thread", "Thread with pitch, such as M12x1.5", "Diameter and pitch, as in the repair data"),
   HARDWARE("hardware", "What is turned", "What the wrench is on", "bolt|nut|self-locking nut"),
   NUT_CLASS("nut class", "Class on the nut, - if not stated", "Such as: 10"),
   SOCKET("socket", "Socket or key in mm", "Such as: 18"),
@@ -65,10 +70,13 @@ public enum Wanted {
       "class",
       "Class on the head, - if the torque does not depend on it",
       "With a class it must be read out before a value is given. Such as: 10.9"),
-  STAGE("torque", "Torque with tolerance and unit", "Such as: 52 ± 3 Nm, or 52 +/- 3 Nm"),
+  STAGE(
+      "torque",
+      "Torque with tolerance and unit, such as 52 ± 3 Nm",
+      "Also: 52 +/- 3 Nm, 70 Nm ± 4 %"),
   MORE_STAGES(
       "torque",
-      "Next stage, - if that was the last",
+      "Next stage, such as 60 ± 5 deg, - if that was the last",
       "A torque such as 65 ± 3 Nm, or an angle such as 60 ± 5°, or 60 +/- 5 deg"),
   MORE_MARKINGS("class", "Another class with its own torque, - for none", "Such as: 8.8"),
   STEP("step", "Title of the step", "As it is spoken. Such as: Tighten the arm bush bolt"),
@@ -128,6 +136,11 @@ public enum Wanted {
   /** The question, without the words to choose from. */
   public String asked() {
     return asked;
+  }
+
+  /** The question without its example and without what only typing needs. */
+  public String brief() {
+    return asked.replaceFirst(", (such as|-) .*", "");
   }
 
   /** What it is for, with an example. */

@@ -43,6 +43,14 @@ public record Interview(Draft draft) {
     return question().flatMap(wanted -> Otherwise.of(wanted, draft));
   }
 
+  /** Phase and side that a next step would have; empty where no step is asked for. */
+  public Optional<String> place() {
+    return question()
+        .filter(wanted -> wanted == Wanted.KIND)
+        .flatMap(wanted -> draft.anywhere(Wanted.PHASE))
+        .map(phase -> phase + ", " + draft.anywhere(Wanted.SIDE).orElse(""));
+  }
+
   /** Whether the question at hand can be answered with: none. */
   public boolean mayBeNone() {
     return question().filter(Otherwise::mayBeNone).isPresent();
@@ -144,7 +152,7 @@ public record Interview(Draft draft) {
       lines.add(number + " " + start + ": " + step + cells(row));
     }
     for (Given one : draft.unfinished()) {
-      lines.add("  " + one.wanted().asked() + ": " + one.text());
+      lines.add("  " + one.wanted().brief() + ": " + one.text());
     }
     return lines;
   }

@@ -120,6 +120,7 @@ class NewCommandTest {
 
   private int run(CommandLine line, List<String> args) {
     line.setOut(new PrintWriter(out, true)).setErr(new PrintWriter(err, true));
+    line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler(
         (fault, command, parsed) -> {
           command.getErr().println(fault.getMessage());
@@ -191,7 +192,7 @@ class NewCommandTest {
         HEAD + BUSH.replace("M12x1.5\n", "?\nM14x1.5\nback\nback\nArm bush bolt\nM12x1.5\nlist\n");
     assertEquals(0, asked(typed + "back\nback\n\n\n\nyes\n"), out + "\n" + err);
     assertEquals("M12x1.5", fastener().thread());
-    assertTrue(out.toString().contains("  Such as: M12x1.5."), out.toString());
+    assertTrue(out.toString().contains("  Diameter and pitch, as"), out.toString());
     assertTrue(out.toString().contains("  Thread with pitch: M12x1.5"), out.toString());
     assertTrue(out.toString().contains("  tool; wrench 2; 40; 210; Nm; 2026-03-31"), out + "");
   }
