@@ -66,7 +66,7 @@ record Form<T>(
               BigDecimal.class,
               "exact number",
               DecimalNode::valueOf,
-              n -> n.isNumber() && n.asText().length() <= LONGEST_NUMBER,
+              Form::isShort,
               JsonNode::decimalValue),
           text(
               Instant.class,
@@ -76,6 +76,16 @@ record Form<T>(
           text(StepRef.class, "step id with /left or /right", StepRef::toString, Form::step),
           text(Measure.class, "number, blank, unit", Measure::toString, Form::measure),
           text(HeadMarking.class, "property class", HeadMarking::text, HeadMarking::new));
+
+  /** Whether a number has few digits when it is written out: 1E+999999999 has not. */
+  private static boolean isShort(JsonNode node) {
+    if (!node.isNumber()) {
+      return false;
+    }
+    BigDecimal number = node.decimalValue();
+    return number.precision() <= LONGEST_NUMBER
+        && Math.abs((long) number.scale()) <= LONGEST_NUMBER;
+  }
 
   /** The form of a type that is no enum. */
   static Form<?> of(Class<?> type) {

@@ -49,6 +49,8 @@ final class LogJson {
       return MAPPER.readTree(text);
     } catch (JsonProcessingException e) {
       throw new BadMember("(line)", "no JSON: " + e.getOriginalMessage(), "one JSON object");
+    } catch (NumberFormatException e) {
+      throw new BadMember("(line)", "a number with too long an exponent", "one JSON object");
     }
   }
 

@@ -165,6 +165,10 @@ class LogLineTest {
         "{\"id\":\"EV40\",\"complete\":\"yes\",\"open\":0}; complete",
         "{\"id\":\"EV40\",\"complete\":true,\"open\":99999999999}; open",
         "{\"id\":\"EV35\",\"step\":\"a\",\"seconds\":1,\"due\":\"noon\"}; due",
+        "{\"id\":\"EV08\",\"step\":\"a\",\"stage\":1,\"value\":1E+999999999}; value",
+        "{\"id\":\"EV08\",\"step\":\"a\",\"stage\":1,\"value\":1E-999999999}; value",
+        "{\"id\":\"EV08\",\"step\":\"a\",\"stage\":1,\"value\":1E-2147483648}; (line)",
+        "{\"id\":\"EV08\",\"step\":\"a\",\"stage\":1,\"value\":1E+25555555555555}; (line)",
         "{\"event\":\"step-closed\"}; id",
         "7; id"
       })

@@ -110,19 +110,23 @@ final class Search {
   private List<String> found = new ArrayList<>();
   private long transitions;
 
-  private Search(Walk walk) {
+  private Search(Walk walk, Set<IntentKind> without) {
     this.walk = walk;
     long onOneSide = walk.places().stream().filter(p -> p.ref().side() != Side.RIGHT).count();
-    alphabet = alphabet((int) Math.max(2, onOneSide));
+    alphabet =
+        alphabet((int) Math.max(2, onOneSide)).stream()
+            .filter(intent -> !without.contains(intent.kind()))
+            .toList();
   }
 
   /**
    * Searches as far as a depth.
    *
+   * @param without kinds that are never said in this search
    * @throws AssertionError naming the promise, if one is broken
    */
-  static Found through(Walk walk, int depth) {
-    return new Search(walk).run(depth);
+  static Found through(Walk walk, int depth, Set<IntentKind> without) {
+    return new Search(walk, without).run(depth);
   }
 
   private Found run(int depth) {
