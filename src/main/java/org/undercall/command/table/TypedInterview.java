@@ -63,7 +63,7 @@ final class TypedInterview {
   private Interview step(Interview at) throws BrokenOff, TableFaults {
     String answer = line(prompt(at));
     switch (answer.toLowerCase(Locale.ROOT)) {
-      case "?" -> out.println("  " + at.question().orElseThrow().explained() + ".");
+      case "?" -> out.println("  " + at.question().orElseThrow().explained());
       case "list" -> at.list().forEach(shown -> out.println("  " + shown));
       case "stop" -> throw new BrokenOff();
       case "back" -> {

@@ -21,7 +21,7 @@ public final class AskToWrite {
       sentences.add("Say: " + String.join(", or: ", words) + ".");
     }
     if (!ready.isEmpty()) {
-      sentences.add("Or say: take that one, for: " + ready + ".");
+      sentences.add("Or say: take that one, for: " + ended(ready));
     }
     return new Reply(sentences);
   }
@@ -33,7 +33,7 @@ public final class AskToWrite {
 
   /** What a question is for. */
   public static Reply explained(Wanted wanted) {
-    return Reply.of(wanted.explained().replaceAll("[.]$", "") + ".");
+    return Reply.of(wanted.explained());
   }
 
   /** A question as it is spoken: without what only typing needs. */
@@ -41,9 +41,14 @@ public final class AskToWrite {
     return wanted.brief().replace(" in mm", " in millimetres");
   }
 
+  /** With one stop at its end. */
+  private static String ended(String words) {
+    return words.endsWith(".") ? words : words + ".";
+  }
+
   /** An answer read back. */
   public static Reply readBack(Wanted wanted, String words) {
-    return Reply.of(spoken(wanted) + ": " + words + ".", "Say: that is correct, or say it again.");
+    return Reply.of(spoken(wanted) + ": " + ended(words), "Say: that is correct, or say it again.");
   }
 
   /** A number digit by digit, with its unit. */
@@ -90,7 +95,7 @@ public final class AskToWrite {
 
   /** An answer is not taken. */
   public static Reply notTaken(String why) {
-    return Reply.of("Not taken.", why + ".");
+    return Reply.of("Not taken.", Words.sentence(ended(why)));
   }
 
   /** It was heard wrong. */

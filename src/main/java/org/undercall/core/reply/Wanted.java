@@ -143,9 +143,9 @@ public enum Wanted {
     return asked.replaceFirst(", (such as|-) .*", "");
   }
 
-  /** What it is for, with an example. */
+  /** What it is for, with an example, in whole sentences. */
   public String explained() {
-    return explained;
+    return explained.endsWith(".") ? explained : explained + ".";
   }
 
   /** The words to choose from; none if it takes a text or a value. */

@@ -213,7 +213,7 @@ class TalkTest {
     Talk.Turn turn = heard.next().hear(RecognisedPhrase.typed("that is correct"), judge);
     assertEquals(Wanted.SOCKET, asked(turn.next()));
     assertEquals(List.of("PRO-038 found 300 N·m, expected less"), turn.told());
-    assertTrue(turn.reply().text().startsWith("Not taken. found 300"), turn.reply().text());
+    assertTrue(turn.reply().text().startsWith("Not taken. Found 300"), turn.reply().text());
   }
 
   @ParameterizedTest
