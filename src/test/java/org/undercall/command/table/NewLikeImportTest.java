@@ -20,8 +20,11 @@ import org.undercall.adapter.table.Column;
 import org.undercall.adapter.table.DraftTable;
 import org.undercall.adapter.table.TableText;
 import org.undercall.adapter.table.TorqueTable;
+import org.undercall.core.intent.AnswerCommand;
+import org.undercall.core.intent.AnswerWords;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.reply.Wanted;
+import org.undercall.core.writing.AnswerFault;
 import org.undercall.core.writing.Draft;
 import org.undercall.core.writing.Given;
 import org.undercall.core.writing.Interview;
@@ -104,6 +107,26 @@ class NewLikeImportTest {
     for (Wanted wanted : Wanted.values()) {
       assertTrue(wanted.asked().length() < 61, wanted + " is long");
       assertTrue(wanted.explained().length() > 8, wanted + " is not explained");
+    }
+  }
+
+  @Test
+  @DisplayName("have faults that are all in the documents")
+  void documented() throws Exception {
+    String page = Files.readString(Path.of("docs", "write.md"));
+    for (AnswerFault fault : AnswerFault.values()) {
+      assertTrue(page.contains("| " + fault.code() + " |"), fault.code());
+    }
+  }
+
+  @Test
+  @DisplayName("can be said as the documents say")
+  void phrases() throws Exception {
+    String page = Files.readString(Path.of("docs", "write.md"));
+    for (AnswerCommand command : AnswerCommand.values()) {
+      String phrase = AnswerWords.of(Set.of(command)).phrases().get(0);
+      boolean named = command == AnswerCommand.WRONG || page.contains('"' + phrase + '"');
+      assertTrue(named, phrase);
     }
   }
 }
