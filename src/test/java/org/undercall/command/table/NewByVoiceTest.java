@@ -123,7 +123,8 @@ class NewByVoiceTest {
     StringWriter out = new StringWriter();
     List<SpokenTechnician.Answer> script = script();
     try (SpokenCache speaker = Voices.synthesiser(voice, Path.of("target", "speech-cache"));
-        SpokenTechnician technician = new SpokenTechnician(speaker, script);
+        SpokenTechnician technician =
+            new SpokenTechnician(speaker, Integer.getInteger("undercall.decibels", 0), script);
         AnswerEar ear = new AnswerEar(technician, TestModel.shared())) {
       VoicedInterview.Ports ports =
           new VoicedInterview.Ports(
@@ -145,6 +146,8 @@ class NewByVoiceTest {
                 + technician.rightAtFirst
                 + ", asked again "
                 + technician.askedAgain
+                + ", said again unasked "
+                + technician.saidAgain
                 + ", read back wrong "
                 + technician.misheard);
       }
