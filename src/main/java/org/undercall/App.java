@@ -1,9 +1,11 @@
 package org.undercall;
 
 import java.io.PrintWriter;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
+import org.undercall.adapter.files.Shown;
 import org.undercall.command.CheckCommand;
 import org.undercall.command.CompletionCommand;
 import org.undercall.command.DemoCommand;
@@ -16,6 +18,7 @@ import org.undercall.command.ReportCommand;
 import org.undercall.command.ReviewCommand;
 import org.undercall.command.SayCommand;
 import org.undercall.command.ShowCommand;
+import org.undercall.command.StillWorking;
 import org.undercall.command.WordsCommand;
 import org.undercall.command.WorkCommand;
 import org.undercall.command.clips.ClipsCommand;
@@ -28,6 +31,7 @@ import org.undercall.command.fleet.SessionsCommand;
 import org.undercall.command.proof.KeyCommand;
 import org.undercall.command.proof.SignCommand;
 import org.undercall.command.proof.VerifyCommand;
+import org.undercall.command.table.AssembleCommand;
 import org.undercall.command.table.ExportCommand;
 import org.undercall.command.table.ImportCommand;
 import org.undercall.command.table.NewCommand;
@@ -64,6 +68,7 @@ import picocli.CommandLine.Spec;
       NewCommand.class,
       ImportCommand.class,
       ExportCommand.class,
+      AssembleCommand.class,
       FigureCommand.class,
       SayCommand.class,
       ListenCommand.class,
@@ -88,15 +93,24 @@ public final class App implements Runnable {
    * @param args the command and its options
    */
   public static void main(String[] args) {
-    System.exit(withSettings(commandLine(), settings()).execute(args));
+    CommandLine line = withSettings(commandLine(), settings());
+    System.exit(new StillWorking(System.err).during(args, () -> line.execute(args)));
   }
 
   /** The command line with all commands; a test may set where it prints to. */
   public static CommandLine commandLine() {
-    return Examples.addTo(new CommandLine(new App()))
+    CommandLine line = new CommandLine(new App());
+    versioned(line, line.getCommandSpec().version());
+    return Examples.addTo(line)
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setExecutionExceptionHandler(App::fault)
         .setParameterExceptionHandler(App::wrongUsage);
+  }
+
+  /** Every command tells the program's version. */
+  private static void versioned(CommandLine line, String[] version) {
+    line.getCommandSpec().version(version);
+    line.getSubcommands().values().forEach(below -> versioned(below, version));
   }
 
   /** The user's own defaults for options. */
@@ -125,6 +139,13 @@ public final class App implements Runnable {
     String message = String.valueOf(fault.getMessage());
     if (CODED.matcher(message).matches()) {
       err.println(message);
+    } else if (fault instanceof FileSystemException place) {
+      err.println(
+          "USE-002 "
+              + Shown.plain(String.valueOf(place.getFile()))
+              + ": found "
+              + place.getClass().getSimpleName()
+              + ", expected a place that can be read and written");
     } else {
       err.println("BUG-001 " + fault);
       fault.printStackTrace(err);

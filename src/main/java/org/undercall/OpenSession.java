@@ -1,7 +1,6 @@
 package org.undercall;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.OffsetDateTime;
@@ -40,12 +39,11 @@ final class OpenSession implements AutoCloseable {
     this.first = first;
   }
 
-  /** Begins a session in a new folder, which keeps a copy of the procedure file. */
+  /** Begins a session in a new folder, which keeps the whole procedure. */
   static OpenSession begin(Path sessions, LoadedProcedure loaded, OffsetDateTime now)
       throws LogFault, IOException {
-    byte[] bytes = Files.readAllBytes(loaded.file());
-    String name = loaded.file().getFileName().toString();
-    SessionFolder folder = SessionFolder.create(sessions, name, bytes, now);
+    SessionFolder folder =
+        SessionFolder.create(sessions, loaded.wholeName(), loaded.wholeBytes(), now);
     folder.procedureBytes(loaded.sha256());
     Procedure procedure = loaded.procedure();
     Session session = Session.start(Walk.of(procedure));

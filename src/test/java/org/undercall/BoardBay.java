@@ -24,7 +24,7 @@ import org.undercall.core.procedure.Walk;
 /** A bay with a board in which a session runs on a thread of its own. */
 final class BoardBay implements AutoCloseable {
   final List<Recorded> recorded = new CopyOnWriteArrayList<>();
-  private final BlockingQueue<Optional<String>> phrases = new LinkedBlockingQueue<>();
+  private final BlockingQueue<Optional<RecognisedPhrase>> phrases = new LinkedBlockingQueue<>();
   private final BoardLink link;
   private final Thread loop;
 
@@ -54,7 +54,13 @@ final class BoardBay implements AutoCloseable {
 
   /** Says a phrase; it is heard when the loop listens next. */
   void says(String phrase) {
-    phrases.add(Optional.of(phrase));
+    phrases.add(Optional.of(RecognisedPhrase.typed(phrase)));
+  }
+
+  /** Lets the loop hear a text as it is, as one word. */
+  void hears(String text) {
+    List<RecognisedPhrase.Word> word = List.of(new RecognisedPhrase.Word(text, 1, 0, 0));
+    phrases.add(Optional.of(new RecognisedPhrase(word)));
   }
 
   /** Tells news of a device, as its thread would. */
@@ -95,10 +101,8 @@ final class BoardBay implements AutoCloseable {
     public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis)
         throws EndOfInput {
       try {
-        Optional<String> phrase = phrases.poll(patienceMillis, TimeUnit.MILLISECONDS);
-        return phrase == null
-            ? Optional.empty()
-            : Optional.of(RecognisedPhrase.typed(phrase.orElseThrow(EndOfInput::new)));
+        Optional<RecognisedPhrase> phrase = phrases.poll(patienceMillis, TimeUnit.MILLISECONDS);
+        return phrase == null ? Optional.empty() : Optional.of(phrase.orElseThrow(EndOfInput::new));
       } catch (InterruptedException e) {
         throw new EndOfInput();
       }

@@ -8,12 +8,14 @@ import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.undercall.adapter.files.OwnWordsFiles;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.OwnWords;
 import org.undercall.core.intent.RecognisedPhrase;
@@ -34,6 +36,42 @@ class OwnWordsTalkTest {
       assertEquals(Optional.of("coffee time for me"), text(ear, IntentKind.NOTE_TEXT));
       assertEquals("typed", ear.how());
     }
+  }
+
+  @Test
+  @DisplayName("work typed from a pack of another language, with its own letters")
+  void german() throws Exception {
+    OwnWords pack = OwnWordsFiles.read(List.of(Path.of("shared", "words", "de.yaml"))).own();
+    KeyboardEar keys =
+        new KeyboardEar(new StringReader("Prüfung war in Ordnung!\nfertig\n"), () -> {});
+    try (Ear ear = new OwnWordsEar(keys, pack)) {
+      assertEquals(Optional.of("check passed"), text(ear, IntentKind.CHECK_PASSED));
+      assertEquals(Optional.of("fertig"), text(ear, IntentKind.CHECK_PASSED));
+    }
+  }
+
+  @Test
+  @DisplayName("of several files are checked together; an unknown word is told with its file")
+  void severalFiles() throws Exception {
+    Path own = Files.writeString(folder.resolve("own.json"), "{\"hold\":[\"coffee time for me\"]}");
+    String pack = Path.of("shared", "words", "de.yaml").toString();
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    CommandLine line =
+        App.commandLine().setOut(new PrintWriter(out)).setErr(new PrintWriter(err, true));
+    assertEquals(0, line.execute("words", "--typed", own.toString(), pack), err::toString);
+    assertTrue(out.toString().contains(pack + ", de, wordings: "), out.toString());
+    assertEquals(1, line.execute("words", own.toString(), pack));
+    List<String> told = err.toString().lines().toList();
+    assertTrue(told.stream().allMatch(l -> l.startsWith("WRD-006 " + pack + ": ")), err::toString);
+    assertTrue(told.stream().anyMatch(l -> l.contains("\"prüfung\"")), err::toString);
+    CommandLine words =
+        App.commandLine()
+            .parseArgs("rehearse", "--words", "a.yaml", "--words", "b.yaml,c.yaml")
+            .subcommand()
+            .commandSpec()
+            .commandLine();
+    assertEquals(3, ((List<?>) words.getCommandSpec().findOption("--words").getValue()).size());
   }
 
   private static Optional<String> text(Ear ear, IntentKind allowed) throws Ear.EndOfInput {

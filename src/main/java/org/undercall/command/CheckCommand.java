@@ -98,7 +98,7 @@ public final class CheckCommand implements Callable<Integer> {
     List<PlacedFinding> placed = findings.stream().map(f -> placed(f, loaded.places())).toList();
     String name = String.valueOf(file.getFileName());
     PrintWriter out = spec.commandLine().getOut();
-    out.print(json ? FindingsJson.of(name, day, placed) : FindingsText.of(name, placed));
+    out.print(json ? FindingsJson.of(name, day, placed) : FindingsText.of(placed));
     out.flush();
     boolean clean = ProcedureCheck.heaviest(findings).filter(s -> s != Severity.REMARK).isEmpty();
     return clean ? CLEAN : FOUND;
@@ -106,6 +106,6 @@ public final class CheckCommand implements Callable<Integer> {
 
   private static PlacedFinding placed(Finding finding, FilePlaces places) {
     FilePlaces.FilePlace place = places.of(finding.pointer());
-    return new PlacedFinding(finding, place.pointer(), place.line(), place.column());
+    return new PlacedFinding(finding, place.file(), place.pointer(), place.line(), place.column());
   }
 }

@@ -1,6 +1,5 @@
 package org.undercall.command;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine;
@@ -9,6 +8,8 @@ import picocli.CommandLine.Model.CommandSpec;
 /** The examples at the end of each command's help, all in one place. */
 public final class Examples {
   private static final String DEMO = "shared/procedures/demo-lateral-link.json";
+
+  private static final String BLOCKS = "shared/procedures/trailing-arm-from-blocks.json";
 
   private static final Map<String, List<String>> BY_COMMAND =
       Map.ofEntries(
@@ -27,13 +28,27 @@ public final class Examples {
           of("undercall check", "check " + DEMO, "check --on 2026-03-31 --json " + DEMO),
           of("undercall show", "show " + DEMO, "show " + DEMO + " --sheet sheet.pdf"),
           of("undercall new", "new rear-axle.json", "new rear-axle.json --by-voice"),
+          of(
+              "undercall import",
+              "import bolts.csv --source \"repair data\" --set side=both --preview",
+              "import bolts.xlsx --source \"repair data\" --set side=both --out bolts.json"),
+          of("undercall export", "export " + DEMO + " --csv", "export " + DEMO + " --csv demo.csv"),
+          of(
+              "undercall assemble",
+              "assemble " + BLOCKS,
+              "assemble " + BLOCKS + " --out whole.json"),
           of("undercall say", "say torque reached", "say --out said.wav torque reached"),
           of("undercall listen", "listen --microphone", "listen --sound said.wav"),
           of("undercall microphones", "microphones", "microphones --check 3"),
           of("undercall ear", "ear", "ear --sound ten-phrases.wav --json"),
           of("undercall prepare", "prepare"),
           of("undercall doctor", "doctor", "doctor --json"),
-          of("undercall words", "words", "words my-words.json"),
+          of(
+              "undercall words",
+              "words",
+              "words my-words.json",
+              "words --typed shared/words/de.yaml",
+              "words --blank de > de.yaml"),
           of("undercall completion", "completion", "completion > undercall-completion.bash"),
           of("undercall figure", "figure convert 62lbf.ft --to Nm"),
           of("undercall figure convert", "figure convert 62lbf.ft --to Nm --step 0.5"),
@@ -53,14 +68,14 @@ public final class Examples {
 
   private Examples() {}
 
-  /** Adds the examples to the help of a command and of all below it that have none of their own. */
+  /** Adds the examples to the help of a command and of all below it. */
   public static CommandLine addTo(CommandLine line) {
     CommandSpec spec = line.getCommandSpec();
     List<String> examples = BY_COMMAND.getOrDefault(spec.qualifiedName(), List.of());
-    if (!examples.isEmpty() && spec.usageMessage().footer().length == 0) {
-      List<String> footer = new ArrayList<>(List.of("%nExamples:"));
-      examples.forEach(example -> footer.add("  undercall " + example));
-      spec.usageMessage().footer(footer.toArray(String[]::new));
+    if (!examples.isEmpty()) {
+      spec.usageMessage()
+          .footerHeading("%nExamples:%n")
+          .footer(examples.stream().map(one -> "  undercall " + one).toArray(String[]::new));
     }
     line.getSubcommands().values().forEach(Examples::addTo);
     return line;

@@ -1,12 +1,14 @@
 package org.undercall.command;
 
+import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.undercall.adapter.files.OwnWordsFault;
-import org.undercall.adapter.files.OwnWordsFile;
+import org.undercall.adapter.files.OwnWordsFiles;
 import org.undercall.adapter.recogniser.OwnWordsMaker;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.adapter.recogniser.SpeechModel;
@@ -17,29 +19,40 @@ import picocli.CommandLine.Option;
 public final class OwnWordsOption {
   @Option(
       names = "--words",
-      paramLabel = "FILE.json",
-      description = "Your own wordings (default: undercall/words.json at home, if it is there).")
-  private Path file;
+      paramLabel = "FILE",
+      split = ",",
+      description =
+          "Your own wordings, or a pack of another language; repeatable"
+              + " (default: undercall/words.json at home, if it is there).")
+  private List<Path> files = List.of();
 
   /** Made by the command line reader. */
   public OwnWordsOption() {}
 
-  /** The named file, or the one at home ({@code UNDERCALL_WORDS} names another); empty if none. */
-  static Optional<Path> file(Path named) {
-    if (named != null) {
-      return Optional.of(named);
+  /** The named files, or the one at home ({@code UNDERCALL_WORDS} names others). */
+  static List<Path> files(List<Path> named) {
+    if (!named.isEmpty()) {
+      return named;
     }
-    String other = System.getenv("UNDERCALL_WORDS");
-    return other != null && !other.isBlank()
-        ? Optional.of(Path.of(other))
-        : Optional.of(Path.of(System.getProperty("user.home"), "undercall", "words.json"))
-            .filter(Files::exists);
+    String others = System.getenv("UNDERCALL_WORDS");
+    if (others != null && !others.isBlank()) {
+      return Pattern.compile(File.pathSeparator, Pattern.LITERAL)
+          .splitAsStream(others)
+          .map(Path::of)
+          .toList();
+    }
+    return Stream.of(Path.of(System.getProperty("user.home"), "undercall", "words.json"))
+        .filter(Files::exists)
+        .toList();
   }
 
   /** The own words; none if there is no file. */
   public OwnWords load() throws OwnWordsFault {
-    Optional<Path> found = file(file);
-    return found.isPresent() ? OwnWordsFile.read(found.get()) : OwnWords.none();
+    return read().own();
+  }
+
+  private OwnWordsFiles read() throws OwnWordsFault {
+    return OwnWordsFiles.read(files(files));
   }
 
   /**
@@ -51,18 +64,20 @@ public final class OwnWordsOption {
     if (own.wordings().isEmpty()) {
       return model;
     }
-    requireKnown(model, own, file(file).orElseThrow());
+    requireKnown(model, read());
     return new OwnWordsMaker(model, own);
   }
 
-  /** Refuses wordings with words that the model does not know. */
-  static void requireKnown(SpeechModel model, OwnWords own, Path file) throws OwnWordsFault {
+  /** Refuses wordings with words that the model does not know, each with its file. */
+  static void requireKnown(SpeechModel model, OwnWordsFiles all) throws OwnWordsFault {
     List<String> faults = new ArrayList<>();
-    for (String wording : own.wordings().keySet()) {
+    for (String wording : all.own().wordings().keySet()) {
       for (String word : model.unknownWords(List.of(wording.split(" ", -1)))) {
         String found = "found \"" + word + "\" in \"" + wording + "\"";
         String expected = ", expected words that the speech model knows";
-        faults.add(OwnWordsFault.line(OwnWordsFault.Code.UNKNOWN_WORD, file, found + expected));
+        faults.add(
+            OwnWordsFault.line(
+                OwnWordsFault.Code.UNKNOWN_WORD, all.fileOf(wording), found + expected));
       }
     }
     if (!faults.isEmpty()) {

@@ -35,14 +35,18 @@ public final class PrepareCommand implements Callable<Integer> {
   public Integer call() throws Exception {
     PrintWriter out = spec.commandLine().getOut();
     SpeechModel.load(ModelFolder.verify(ModelFolder.standard())).close();
+    out.println("Speech model checked.");
     int made = 0;
     try (SpokenCache voice = Voices.synthesiser("mary", Voices.cacheFolder());
         Stream<Path> files = Files.list(DemoCommand.shared().resolve("procedures"))) {
       for (Path file : files.filter(ProcedureFile::named).sorted().toList()) {
-        made += voice.warm(first(file));
+        int sentences = voice.warm(first(file));
+        out.println("Spoken beforehand for " + file.getFileName() + ": " + sentences);
+        out.flush();
+        made += sentences;
       }
     }
-    out.println("Speech model checked. Sentences spoken beforehand: " + made);
+    out.println("Sentences spoken beforehand: " + made);
     out.flush();
     return 0;
   }

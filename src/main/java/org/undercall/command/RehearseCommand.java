@@ -62,7 +62,8 @@ public final class RehearseCommand implements Callable<Integer> {
         Voice voice = new PrintVoice(dialogue::print);
         Ear keyboard =
             new KeyboardEar(new InputStreamReader(System.in, StandardCharsets.UTF_8), prompt);
-        Ear ear = new OwnWordsEar(board.of(called.of(keyboard, voice, Time.ofMachine())), own)) {
+        Ear typed = new OwnWordsEar(keyboard, own);
+        Ear ear = new OwnWordsEar(board.of(called.of(typed, voice, Time.ofMachine())), own)) {
       return status(work.run(ear, voice, Time.ofMachine(), options.remindAfter(), board.display()));
     }
   }

@@ -53,7 +53,7 @@ public final class ReportCommand implements Callable<Integer> {
     try {
       SessionFolder folder = session.folder();
       Dossier dossier = dossier(folder);
-      ReportFiles files = ReportFiles.in(options.folder(folder.path()));
+      ReportFiles files = options.files(folder.path());
       write(files, dossier, folder);
       PrintWriter out = spec.commandLine().getOut();
       files.written().forEach(file -> out.println("Wrote " + file));

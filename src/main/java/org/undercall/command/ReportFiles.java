@@ -5,8 +5,10 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +33,17 @@ final class ReportFiles {
     void to(OutputStream out) throws IOException;
   }
 
+  /** In the folder {@code report} of a session. */
+  static ReportFiles ofSession(Path session) throws ReportFault {
+    Path folder = session.resolve("report");
+    try {
+      own(folder);
+    } catch (IOException e) {
+      throw fault(ReportFault.Code.CANNOT_WRITE, "" + folder.getFileName(), e);
+    }
+    return in(folder);
+  }
+
   static ReportFiles in(Path folder) throws ReportFault {
     try {
       Files.createDirectories(folder);
@@ -49,7 +62,13 @@ final class ReportFiles {
     try {
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       content.to(bytes);
-      Files.write(part, bytes.toByteArray());
+      Files.write(
+          part,
+          bytes.toByteArray(),
+          StandardOpenOption.CREATE,
+          StandardOpenOption.TRUNCATE_EXISTING,
+          StandardOpenOption.WRITE,
+          LinkOption.NOFOLLOW_LINKS);
       Files.move(part, folder.resolve(name), StandardCopyOption.REPLACE_EXISTING);
       written.add(folder.resolve(name));
     } catch (IOException e) {
@@ -73,12 +92,20 @@ final class ReportFiles {
   private String copied(Path sound) throws ReportFault {
     String name = "" + sound.getFileName();
     try {
-      Path beside = Files.createDirectories(folder.resolve(SOUNDS));
+      Path beside = own(folder.resolve(SOUNDS));
       Files.copy(sound, beside.resolve(name), StandardCopyOption.REPLACE_EXISTING);
       return SOUNDS + "/" + name;
     } catch (IOException e) {
       throw fault(ReportFault.Code.CANNOT_COPY, name, e);
     }
+  }
+
+  /** A folder that is made if it is absent, and is not a link to another one. */
+  private static Path own(Path folder) throws IOException {
+    if (Files.isSymbolicLink(folder)) {
+      throw new IOException("a link in the place of a folder");
+    }
+    return Files.createDirectories(folder);
   }
 
   /** The files written so far. */

@@ -57,8 +57,8 @@ final class ReportOptions {
       description = "Let the to-dos be due so many days after the hand-over; implies --ics.")
   private Integer due;
 
-  Path folder(Path session) {
-    return out == null ? session.resolve("report") : out;
+  ReportFiles files(Path session) throws ReportFault {
+    return out == null ? ReportFiles.ofSession(session) : ReportFiles.in(out);
   }
 
   Dossier.Given given() {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.undercall.adapter.files.LoadedProcedure;
 import org.undercall.adapter.files.ProcedureFaults;
 import org.undercall.adapter.files.ProcedureFile;
 import org.undercall.adapter.report.JobSheet;
@@ -70,8 +71,10 @@ public final class ShowCommand implements Callable<Integer> {
           spec.commandLine(),
           "--sheet: found \"" + sheet + "\", expected a name that ends in .html or .pdf");
     }
-    Walk walk = Walk.of(ProcedureFile.load(file).procedure());
+    LoadedProcedure loaded = ProcedureFile.load(file);
+    Walk walk = Walk.of(loaded.procedure());
     out.print(WalkText.of(walk, WalkThrough.of(walk)));
+    out.print(PartsText.of(loaded.assembled().parts()));
     if (wanted.isPresent()) {
       try {
         write(JobSheet.of(walk, paper == Paper.LETTER));

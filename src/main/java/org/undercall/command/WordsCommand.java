@@ -2,18 +2,21 @@ package org.undercall.command;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.Optional;
+import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
+import org.undercall.adapter.files.OwnWordsBlank;
 import org.undercall.adapter.files.OwnWordsFile;
+import org.undercall.adapter.files.OwnWordsFiles;
 import org.undercall.adapter.recogniser.SpeechModel;
-import org.undercall.core.intent.OwnWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Checks a file of own words and prints what each means. */
+/** Checks files of own words and prints what each means, or prints one to fill in. */
 @Command(
     name = "words",
     description = "Check your own wordings, and print what each stands for.",
@@ -22,10 +25,21 @@ import picocli.CommandLine.Spec;
     exitCodeList = {"0:they can be used", "1:they cannot; a line for each fault", "2:wrong usage"})
 public final class WordsCommand implements Callable<Integer> {
   @Parameters(
-      paramLabel = "FILE.json",
-      arity = "0..1",
-      description = "The file (default: undercall/words.json at home).")
-  private Path file;
+      paramLabel = "FILE",
+      arity = "0..*",
+      description = "The files, JSON or YAML (default: undercall/words.json at home).")
+  private List<Path> files = List.of();
+
+  @Option(
+      names = "--typed",
+      description = "Do not hold them against the speech model: they are for typed phrases only.")
+  private boolean typed;
+
+  @Option(
+      names = "--blank",
+      paramLabel = "LANGUAGE",
+      description = "Print a file to fill in for a language, such as de or pt-BR.")
+  private String blank;
 
   @Mixin private ModelOption model;
   @Spec private CommandSpec spec;
@@ -36,22 +50,32 @@ public final class WordsCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     PrintWriter out = spec.commandLine().getOut();
-    Optional<Path> found = OwnWordsOption.file(file);
-    if (found.isEmpty()) {
+    List<Path> found = OwnWordsOption.files(files);
+    if (blank != null) {
+      out.print(OwnWordsBlank.text(blank));
+    } else if (found.isEmpty()) {
       out.println("No own words: there is no undercall/words.json at home.");
-      return 0;
+    } else {
+      OwnWordsFiles all = OwnWordsFiles.read(found);
+      if (!typed) {
+        try (SpeechModel loaded = model.load(spec.commandLine().getErr())) {
+          OwnWordsOption.requireKnown(loaded, all);
+        }
+      }
+      all.packs().forEach(pack -> print(pack, all, out));
     }
-    OwnWords own = OwnWordsFile.read(found.get());
-    try (SpeechModel loaded = model.load(spec.commandLine().getErr())) {
-      OwnWordsOption.requireKnown(loaded, own, found.get());
-    }
-    own.wordings()
+    out.flush();
+    return 0;
+  }
+
+  private static void print(OwnWordsFiles.Pack pack, OwnWordsFiles all, PrintWriter out) {
+    String language = pack.language().map(Locale::toLanguageTag).orElse("no language stated");
+    out.printf("%s, %s, wordings: %d%n", pack.file(), language, pack.wordings().size());
+    pack.wordings()
         .forEach(
             (wording, kind) ->
                 out.printf(
                     "%-40s %s, as \"%s\"%n",
-                    wording, OwnWordsFile.name(kind), own.inStandard(wording)));
-    out.flush();
-    return 0;
+                    wording, OwnWordsFile.name(kind), all.own().inStandard(wording)));
   }
 }

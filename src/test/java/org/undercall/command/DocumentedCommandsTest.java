@@ -133,9 +133,10 @@ class DocumentedCommandsTest {
 
   private static void exampleOf(CommandLine line) {
     String[] footer = line.getCommandSpec().usageMessage().footer();
-    assertTrue(footer.length > 1, "no example");
-    for (int i = 1; i < footer.length; i++) {
-      List<String> words = words(footer[i].strip().replaceFirst("^undercall ", ""));
+    assertTrue(footer.length > 0, "no example");
+    for (String example : footer) {
+      assertTrue(example.startsWith("  undercall "), example);
+      List<String> words = words(example.strip().replaceFirst("^undercall ", ""));
       quiet().parseArgs(words.toArray(String[]::new));
     }
   }

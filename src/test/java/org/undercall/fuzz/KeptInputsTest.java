@@ -18,8 +18,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.undercall.adapter.board.BoardTarget;
 import org.undercall.adapter.files.LogTarget;
+import org.undercall.adapter.files.OwnWordsTarget;
 import org.undercall.adapter.files.ProcedureTarget;
 import org.undercall.adapter.microphone.WavTarget;
+import org.undercall.adapter.table.TableTarget;
 import org.undercall.core.intent.WordsTarget;
 
 /**
@@ -59,7 +61,9 @@ class KeptInputsTest {
         new Kind("log", LogTarget::fuzzerTestOneInput),
         new Kind("words", WordsTarget::fuzzerTestOneInput),
         new Kind("wav", WavTarget::fuzzerTestOneInput),
-        new Kind("board", BoardTarget::fuzzerTestOneInput));
+        new Kind("board", BoardTarget::fuzzerTestOneInput),
+        new Kind("table", TableTarget::fuzzerTestOneInput),
+        new Kind("own-words", OwnWordsTarget::fuzzerTestOneInput));
   }
 
   @ParameterizedTest

@@ -32,12 +32,16 @@ final class EnergyActivity implements Activity {
   @Override
   public void close() {}
 
+  /** Without a constant offset, which is no sound. */
   private static double rms(byte[] frame) {
     double sum = 0;
+    double squares = 0;
     for (int i = 0; i + 1 < frame.length; i += 2) {
       double sample = (frame[i] & 0xff) | (frame[i + 1] << 8);
-      sum += sample * sample;
+      sum += sample;
+      squares += sample * sample;
     }
-    return Math.sqrt(2 * sum / Math.max(2, frame.length));
+    double samples = Math.max(1, frame.length / 2);
+    return Math.sqrt(Math.max(0, squares - sum * sum / samples) / samples);
   }
 }

@@ -61,8 +61,9 @@ final class Router implements HttpHandler {
     }
   }
 
+  /** The path, if nothing but a path was asked for: no other host, no query, no fragment. */
   private static String path(URI uri) {
-    boolean plain = uri.getRawQuery() == null && uri.getRawPath() != null;
+    boolean plain = uri.toString().equals(uri.getRawPath());
     return plain ? uri.getRawPath() : "";
   }
 

@@ -85,12 +85,22 @@ public record ClipFolder(Path path) {
   }
 
   /**
+   * Refuses a folder of clips that is a link: what is written or deleted there could be anywhere.
+   */
+  static void requireOwn(Path folder) throws IOException {
+    if (Files.isSymbolicLink(folder)) {
+      throw new IOException("a link in the place of the folder of clips");
+    }
+  }
+
+  /**
    * Deletes a file; one that is absent is passed over.
    *
    * @return whether it was there
    */
   public boolean remove(String file) throws ClipFault {
     try {
+      requireOwn(path);
       return Files.deleteIfExists(path.resolve(file));
     } catch (IOException e) {
       throw ClipFault.of(

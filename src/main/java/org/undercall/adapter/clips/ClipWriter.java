@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -69,6 +70,7 @@ public final class ClipWriter implements Clips {
     Path part = folder.resolve(name + PART);
     try {
       byte[] bytes = format.encode(sound);
+      ClipFolder.requireOwn(folder);
       Files.createDirectories(folder);
       if (space.free(folder) < SPARE + bytes.length) {
         throw new IOException("a disk nearly full; what is left is for the log");
@@ -113,7 +115,8 @@ public final class ClipWriter implements Clips {
             file,
             StandardOpenOption.CREATE,
             StandardOpenOption.TRUNCATE_EXISTING,
-            StandardOpenOption.WRITE)) {
+            StandardOpenOption.WRITE,
+            LinkOption.NOFOLLOW_LINKS)) {
       ByteBuffer rest = ByteBuffer.wrap(bytes);
       while (rest.hasRemaining()) {
         channel.write(rest);

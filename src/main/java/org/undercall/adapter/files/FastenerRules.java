@@ -58,7 +58,7 @@ final class FastenerRules {
       if (marking.node().isTextual()) {
         String before = seen.putIfAbsent(marking.node().textValue(), variant.pointer());
         if (before != null) {
-          String expected = "another marking than that of " + before;
+          String expected = "another marking than that of " + faults.named(before);
           String found = Shown.value(marking.node());
           faults.value(FaultCode.DUPLICATE_MARKING, marking.pointer(), found, expected);
         }

@@ -2,7 +2,10 @@ package org.undercall.adapter.files;
 
 import java.util.Locale;
 
-/** What can be wrong with a procedure file. Numbers are permanent and never given out again. */
+/**
+ * What can be wrong with a procedure file or a block. Numbers are permanent and never given out
+ * again.
+ */
 public enum FaultCode {
   FILE_NOT_READABLE(1, "The file does not exist or cannot be read."),
   FILE_TOO_LARGE(2, "The file has more than 2 MB or more than 50 000 values."),
@@ -47,7 +50,23 @@ public enum FaultCode {
   ARM_TRAVEL(
       43, "The heights of the arm do not rise from droop over ride to bump within its length."),
   ADAPTOR_TURNED_BACK(44, "An adaptor is turned back by as much as the wrench is long."),
-  YAML_REFERENCE(45, "A YAML file has an alias or a tag.");
+  YAML_REFERENCE(45, "A YAML file has an alias or a tag."),
+  INCLUDE_PATH(46, "The path of a block is not of plain names with a slash between them."),
+  BLOCK_ABSENT(47, "An included block is not there."),
+  BLOCK_OUTSIDE(48, "A link leads to a block outside the folder of the procedure."),
+  INCLUDE_CIRCLE(49, "A file includes itself, at once or through others."),
+  INCLUDED_TOO_DEEP(50, "Blocks include one another more than 4 deep."),
+  TOO_MANY_INCLUDES(51, "A procedure includes more than 100 blocks."),
+  ASSEMBLED_TOO_LARGE(52, "With its blocks, a procedure has more than 2 MB or 50 000 values."),
+  BLOCK_KIND(53, "A block of steps stands for a phase, or a block of phases for a step."),
+  BLOCK_ALONE(54, "The file is a block, which is included, and no procedure."),
+  STEPS_OR_PHASES(55, "A block has both phases and steps, or neither."),
+  IDS_FORM(56, "What is put before ids is not of small letters, digits and hyphens."),
+  SAME_IDS(57, "A block is included twice with the same before its ids."),
+  VALUE_NAME(58, "The name of a given value is not of small letters, digits and hyphens."),
+  NOT_GIVEN(59, "A reference names a value that is not given there."),
+  BLOCK_LACKS(60, "An include does not give a value that the block takes."),
+  NOT_USED(61, "A value is given, or taken by a block, and nothing uses it.");
 
   private final int number;
   private final String meaning;

@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Collects the faults of one file and knows where each of its values stands. */
+/**
+ * Collects the faults of one file, or of one procedure that is put together from several, and knows
+ * where each of its values is written.
+ */
 final class Faults {
   private static final int MOST_REPORTED = 200;
 
@@ -18,38 +21,103 @@ final class Faults {
     static final Place START = new Place(1, 1);
   }
 
+  /**
+   * Where a value or a field's name is written.
+   *
+   * @param file as it is named in faults
+   * @param pointer JSON pointer to it in that file
+   * @param used where a reference puts it to use; empty if it is used where it is written
+   */
+  record Spot(String file, String pointer, Place place, String used) {
+    /** The same spot, for a value that is put to use elsewhere. */
+    Spot usedAt(String where) {
+      return new Spot(file, pointer, place, where);
+    }
+
+    /** File, line and column, as at the beginning of a fault. */
+    String name() {
+      return file + ":" + place.line() + ":" + place.column();
+    }
+  }
+
   private final String file;
-  private final Map<String, Place> values = new HashMap<>();
-  private final Map<String, Place> keys = new HashMap<>();
+  private final Map<String, Spot> values = new HashMap<>();
+  private final Map<String, Spot> keys = new HashMap<>();
   private final Set<ProcedureFault> found = new LinkedHashSet<>();
   private final Set<String> unusable = new LinkedHashSet<>();
+  private final List<String> files = new ArrayList<>();
 
   Faults(String file) {
     this.file = file;
+    files.add(file);
   }
 
   void valueAt(String pointer, Place place) {
-    values.putIfAbsent(pointer, place);
+    valueAt(pointer, new Spot(file, pointer, place, ""));
+  }
+
+  void valueAt(String pointer, Spot spot) {
+    values.putIfAbsent(pointer, spot);
   }
 
   void keyAt(String pointer, Place place) {
-    keys.putIfAbsent(pointer, place);
+    keyAt(pointer, new Spot(file, pointer, place, ""));
+  }
+
+  void keyAt(String pointer, Spot spot) {
+    keys.putIfAbsent(pointer, spot);
+  }
+
+  /** Where a value is written. */
+  Spot valueSpot(String pointer) {
+    return values.getOrDefault(pointer, new Spot(file, pointer, Place.START, ""));
+  }
+
+  /** Where a field's name is written. */
+  Spot keySpot(String pointer) {
+    return keys.getOrDefault(pointer, new Spot(file, pointer, Place.START, ""));
+  }
+
+  /** A value in the words of a fault: its pointer, and its file if that is another one. */
+  String named(String pointer) {
+    Spot spot = valueSpot(pointer);
+    return spot.file().equals(file) ? spot.pointer() : spot.file() + " " + spot.pointer();
   }
 
   /** A fault of a value. */
   void value(FaultCode code, String pointer, String seen, String expected) {
-    at(code, pointer, values.getOrDefault(pointer, Place.START), seen, expected);
+    at(code, valueSpot(pointer), seen, expected);
   }
 
   /** A fault of a field's name. */
   void key(FaultCode code, String pointer, String seen, String expected) {
-    at(code, pointer, keys.getOrDefault(pointer, Place.START), seen, expected);
+    at(code, keySpot(pointer), seen, expected);
   }
 
   /** A fault at a place of its own. */
   void at(FaultCode code, String pointer, Place place, String seen, String expected) {
+    at(code, new Spot(file, pointer, place, ""), seen, expected);
+  }
+
+  /** A fault of something that is written at a spot. */
+  void at(FaultCode code, Spot spot, String seen, String expected) {
+    String use = spot.used().isEmpty() ? "" : ", as used at " + spot.used();
+    Place place = spot.place();
     found.add(
-        new ProcedureFault(code, file, pointer, place.line(), place.column(), seen, expected));
+        new ProcedureFault(
+            code, spot.file(), spot.pointer(), place.line(), place.column(), seen, expected + use));
+  }
+
+  /** Adds what was found in another file; it is reported after what is known already. */
+  void take(Faults other) {
+    found.addAll(other.found);
+    other.files.stream().filter(name -> !files.contains(name)).forEach(files::add);
+  }
+
+  /** Whether a fault of one of these kinds was found. */
+  boolean any(FaultCode... codes) {
+    List<FaultCode> asked = List.of(codes);
+    return found.stream().anyMatch(fault -> asked.contains(fault.code()));
   }
 
   /** Says that a value was not kept, so that no other fault is reported for it. */
@@ -63,16 +131,23 @@ final class Faults {
 
   /** Where the values of the file stand. */
   FilePlaces places() {
-    return new FilePlaces(values);
+    return new FilePlaces(file, values);
   }
 
   /** Ends the reading if there is any fault. */
   void throwIfAny() throws ProcedureFaults {
     if (!found.isEmpty()) {
-      List<ProcedureFault> sorted = new ArrayList<>(found);
-      sorted.sort(
-          Comparator.comparingInt(ProcedureFault::line).thenComparingInt(ProcedureFault::column));
-      throw new ProcedureFaults(sorted.subList(0, Math.min(sorted.size(), MOST_REPORTED)));
+      throw all();
     }
+  }
+
+  /** All faults, file by file, each in the order of the file. */
+  ProcedureFaults all() {
+    List<ProcedureFault> sorted = new ArrayList<>(found);
+    sorted.sort(
+        Comparator.comparingInt((ProcedureFault fault) -> files.indexOf(fault.file()))
+            .thenComparingInt(ProcedureFault::line)
+            .thenComparingInt(ProcedureFault::column));
+    return new ProcedureFaults(sorted.subList(0, Math.min(sorted.size(), MOST_REPORTED)));
   }
 }

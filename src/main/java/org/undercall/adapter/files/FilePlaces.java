@@ -2,24 +2,27 @@ package org.undercall.adapter.files;
 
 import java.util.Map;
 
-/** Knows where the values of a procedure file stand. */
+/** Knows where the values of a procedure are written. */
 public final class FilePlaces {
   private static final String SINGLE_VARIANT = "/variants/0/stages";
 
-  private final Map<String, Faults.Place> values;
+  private final String file;
+  private final Map<String, Faults.Spot> values;
 
-  FilePlaces(Map<String, Faults.Place> values) {
+  FilePlaces(String file, Map<String, Faults.Spot> values) {
+    this.file = file;
     this.values = Map.copyOf(values);
   }
 
   /**
-   * A place in the file.
+   * A place in the file, or in a block that it includes.
    *
+   * @param file name of the file; of a block, its path from the folder of the procedure
    * @param pointer JSON pointer (RFC 6901) to a value of the file; empty for the whole file
    * @param line line from 1
    * @param column column from 1, in UTF-16 units
    */
-  public record FilePlace(String pointer, int line, int column) {}
+  public record FilePlace(String file, String pointer, int line, int column) {}
 
   /**
    * The place of a value of the procedure. A value that is not written stands for the object that
@@ -38,7 +41,8 @@ public final class FilePlaces {
     while (!values.containsKey(written) && !written.isEmpty()) {
       written = written.substring(0, written.lastIndexOf('/'));
     }
-    Faults.Place place = values.getOrDefault(written, Faults.Place.START);
-    return new FilePlace(written, place.line(), place.column());
+    Faults.Spot spot =
+        values.getOrDefault(written, new Faults.Spot(file, written, Faults.Place.START, ""));
+    return new FilePlace(spot.file(), spot.pointer(), spot.place().line(), spot.place().column());
   }
 }

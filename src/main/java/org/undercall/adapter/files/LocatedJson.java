@@ -37,7 +37,10 @@ final class LocatedJson {
 
   private static final Pattern PLAIN_NUMBER =
       Pattern.compile("-?(0|[1-9][0-9]{0,6})(\\.[0-9]{1,4})?");
-  private static final JsonNodeFactory NODES = new LightNodes();
+
+  /** Makes nodes. */
+  static final JsonNodeFactory NODES = new LightNodes();
+
   private static final JsonFactory FACTORY =
       JsonFactory.builder()
           .enable(JsonReadFeature.ALLOW_UNESCAPED_CONTROL_CHARS)
@@ -64,14 +67,14 @@ final class LocatedJson {
         .build();
   }
 
+  /** Reads a text in the language that the name of its file tells. */
+  static JsonNode read(String name, String text, Faults faults) throws ProcedureFaults {
+    return read(text, faults, ProcedureFile.isYaml(name));
+  }
+
   /** Reads a text that holds one JSON value. */
   static JsonNode read(String text, Faults faults) throws ProcedureFaults {
     return read(text, faults, false);
-  }
-
-  /** Reads a text that holds one YAML document, as far as JSON can say the same. */
-  static JsonNode readYaml(String text, Faults faults) throws ProcedureFaults {
-    return read(text, faults, true);
   }
 
   private static JsonNode read(String text, Faults faults, boolean yaml) throws ProcedureFaults {
@@ -156,7 +159,7 @@ final class LocatedJson {
         count = MOST_VALUES + 1;
         return object;
       }
-      String inner = pointer + "/" + name.replace("~", "~0").replace("/", "~1");
+      String inner = inner(pointer, name);
       Place place = place(parser.currentTokenLocation());
       faults.keyAt(inner, place);
       if (yaml) {
@@ -172,6 +175,11 @@ final class LocatedJson {
       }
     }
     return object;
+  }
+
+  /** The pointer to a field of an object (RFC 6901). */
+  static String inner(String pointer, String name) {
+    return pointer + "/" + name.replace("~", "~0").replace("/", "~1");
   }
 
   private ArrayNode array(String pointer) throws IOException {

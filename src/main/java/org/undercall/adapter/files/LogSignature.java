@@ -2,7 +2,9 @@ package org.undercall.adapter.files;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.security.GeneralSecurityException;
 import java.security.PrivateKey;
 import java.security.PublicKey;
@@ -31,7 +33,13 @@ public final class LogSignature {
     Path file = beside(log);
     byte[] signature = signature(SessionLogFile.bytes(log), key);
     try {
-      Files.write(file, signature);
+      Files.write(
+          file,
+          signature,
+          StandardOpenOption.CREATE,
+          StandardOpenOption.TRUNCATE_EXISTING,
+          StandardOpenOption.WRITE,
+          LinkOption.NOFOLLOW_LINKS);
       return file;
     } catch (IOException e) {
       throw new LogFault(

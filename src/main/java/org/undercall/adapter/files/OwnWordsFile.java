@@ -2,6 +2,7 @@ package org.undercall.adapter.files;
 
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
@@ -9,7 +10,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.IllformedLocaleException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -17,18 +18,21 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.undercall.core.intent.IntentKind;
-import org.undercall.core.intent.OwnWords;
 
 /**
- * Reads a technician's own wordings: a JSON object, in it for each meaning (named as in
- * docs/phrases.md) a list of wordings, such as <code>{"hold": ["coffee break please"]}</code>.
+ * Reads one file of own wordings, JSON or YAML: an object, in it for each meaning (named as in
+ * docs/phrases.md) a list of wordings, such as <code>{"hold": ["coffee break please"]}</code>, and
+ * the language as a tag of BCP 47 under <code>language</code>, which may be left out.
  */
 public final class OwnWordsFile {
   /** How large the file may be, in bytes. */
   static final int MOST_BYTES = 64 * 1024;
 
-  private static final JsonMapper JSON =
-      JsonMapper.builder().enable(JsonParser.Feature.STRICT_DUPLICATE_DETECTION).build();
+  /** What the language stands under. */
+  static final String LANGUAGE = "language";
+
+  private static final JsonMapper TREES =
+      JsonMapper.builder().enable(DeserializationFeature.FAIL_ON_READING_DUP_TREE_KEY).build();
 
   private OwnWordsFile() {}
 
@@ -38,36 +42,51 @@ public final class OwnWordsFile {
   }
 
   /**
-   * Reads the wordings.
+   * Reads a file.
    *
-   * @throws OwnWordsFault with all that is wrong
+   * @param faults takes a line for all that is wrong in it but collisions
+   * @throws OwnWordsFault if it is no such file at all
    */
-  public static OwnWords read(Path file) throws OwnWordsFault {
+  static OwnWordsFiles.Pack read(Path file, List<String> faults) throws OwnWordsFault {
     JsonNode root = parsed(file);
-    List<String> faults = new ArrayList<>();
+    Optional<Locale> language = Optional.empty();
     Map<String, IntentKind> kinds = new LinkedHashMap<>();
     for (Map.Entry<String, JsonNode> entry : root.properties()) {
+      if (entry.getKey().equals(LANGUAGE)) {
+        language = language(file, entry.getValue(), faults);
+        continue;
+      }
       Optional<IntentKind> kind =
           Stream.of(IntentKind.values()).filter(k -> name(k).equals(entry.getKey())).findFirst();
       if (kind.isEmpty()) {
-        faults.add(
-            OwnWordsFault.line(
-                OwnWordsFault.Code.NO_MEANING,
-                file,
-                "found "
-                    + Shown.quoted(entry.getKey())
-                    + ", expected a meaning of docs/phrases.md"));
+        String found = "found " + Shown.quoted(entry.getKey());
+        String expected = ", expected a meaning of docs/phrases.md";
+        faults.add(OwnWordsFault.line(OwnWordsFault.Code.NO_MEANING, file, found + expected));
       } else {
         add(file, kind.get(), entry.getValue(), kinds, faults);
       }
     }
-    for (OwnWords.Problem problem : OwnWords.problems(kinds)) {
-      faults.add(told(file, problem));
+    return new OwnWordsFiles.Pack(file, language, kinds);
+  }
+
+  private static Optional<Locale> language(Path file, JsonNode tag, List<String> faults) {
+    try {
+      return Optional.of(language(tag.isTextual() ? tag.asText() : ""));
+    } catch (IllformedLocaleException e) {
+      String found = "found " + Shown.quoted(tag.asText()) + " as the language";
+      String expected = ", expected a tag of BCP 47, such as de or pt-BR";
+      faults.add(OwnWordsFault.line(OwnWordsFault.Code.LANGUAGE, file, found + expected));
+      return Optional.empty();
     }
-    if (!faults.isEmpty()) {
-      throw new OwnWordsFault(faults);
+  }
+
+  /** The language of a tag of BCP 47. */
+  static Locale language(String tag) {
+    Locale language = new Locale.Builder().setLanguageTag(tag).build();
+    if (language.getLanguage().isEmpty()) {
+      throw new IllformedLocaleException("no language in the tag");
     }
-    return OwnWords.of(kinds);
+    return language;
   }
 
   private static void add(
@@ -81,68 +100,46 @@ public final class OwnWordsFile {
       texts &= one.isTextual();
     }
     if (!texts) {
+      String found = "found no list of texts for " + name(kind);
       faults.add(
           OwnWordsFault.line(
-              OwnWordsFault.Code.NOT_READ,
-              file,
-              "found no list of texts for " + name(kind) + ", expected one, such as [\"...\"]"));
+              OwnWordsFault.Code.NOT_READ, file, found + ", expected one, such as [\"...\"]"));
       return;
     }
     for (JsonNode one : wordings) {
-      IntentKind before = kinds.putIfAbsent(one.asText(), kind);
-      if (before != null) {
-        faults.add(
-            OwnWordsFault.line(
-                OwnWordsFault.Code.TAKEN,
-                file,
-                "found " + Shown.quoted(one.asText()) + " twice, expected each wording once"));
+      if (kinds.putIfAbsent(one.asText(), kind) != null) {
+        String found = "found " + Shown.quoted(one.asText()) + " twice";
+        String expected = ", expected each wording once";
+        faults.add(OwnWordsFault.line(OwnWordsFault.Code.TAKEN, file, found + expected));
       }
     }
   }
 
-  private static String told(Path file, OwnWords.Problem problem) {
-    String found = "found " + Shown.quoted(problem.wording()) + " for " + name(problem.kind());
-    return switch (problem.trouble()) {
-      case FORM ->
-          OwnWordsFault.line(
-              OwnWordsFault.Code.FORM,
-              file,
-              found + ", expected two to eight lower-case words with one blank between them");
-      case NO_FIXED_WORDING ->
-          OwnWordsFault.line(
-              OwnWordsFault.Code.NO_MEANING,
-              file,
-              found + ", expected a meaning that is said without a number or a choice");
-      case KNOWN ->
-          OwnWordsFault.line(
-              OwnWordsFault.Code.TAKEN, file, found + ", expected words that mean nothing yet");
-      case TOO_CLOSE ->
-          OwnWordsFault.line(
-              OwnWordsFault.Code.TOO_CLOSE,
-              file,
-              found
-                  + ", expected at least two words other than in \""
-                  + problem.other()
-                  + "\", which means something else");
-    };
-  }
-
   private static JsonNode parsed(Path file) throws OwnWordsFault {
+    boolean yaml = ProcedureFile.isYaml(String.valueOf(file.getFileName()));
     try (InputStream in = Files.newInputStream(file)) {
       byte[] bytes = in.readNBytes(MOST_BYTES + 1);
       if (bytes.length > MOST_BYTES) {
         throw unread(file, "found more than 64 kB, expected less");
       }
-      JsonNode root = JSON.readTree(new String(bytes, StandardCharsets.UTF_8));
+      JsonNode root = tree(new String(bytes, StandardCharsets.UTF_8), yaml);
       if (root == null || !root.isObject()) {
-        throw unread(file, "found no JSON object, expected {\"meaning\": [\"wording\"]}");
+        throw unread(file, "found no object, expected {\"meaning\": [\"wording\"]}");
       }
       return root;
     } catch (JsonProcessingException e) {
       int line = e.getLocation() == null ? 1 : e.getLocation().getLineNr();
-      throw unread(file, "line " + line + ": found no JSON, expected an object without repeats");
+      String what = yaml ? "YAML" : "JSON";
+      throw unread(
+          file, "line " + line + ": found no " + what + ", expected an object without repeats");
     } catch (IOException e) {
       throw unread(file, "found nothing that can be read, expected a file of own words");
+    }
+  }
+
+  private static JsonNode tree(String text, boolean yaml) throws IOException {
+    try (JsonParser parser = yaml ? YamlText.parser(text) : TREES.createParser(text)) {
+      return TREES.readTree(parser);
     }
   }
 

@@ -3,6 +3,8 @@ package org.undercall.adapter.files;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Optional;
+import org.undercall.core.procedure.Procedure;
 
 /**
  * Reads procedure files: JSON, or YAML if the name ends in {@code .yaml} or {@code .yml}; both are
@@ -12,9 +14,12 @@ public final class ProcedureFile {
   private static final String NAME = "(?i).*\\.(json|yaml|yml)";
   private static final String YAML_NAME = "(?i).*\\.ya?ml";
 
+  /** What every block has and no procedure. */
+  private static final String OF_A_BLOCK = "takes";
+
   /** Makes the schema ready on the first use, and only once. */
   private static final class Ready {
-    static final SchemaCheck SCHEMA = new SchemaCheck();
+    static final SchemaCheck SCHEMA = new SchemaCheck("whole-procedure.schema.json");
   }
 
   private ProcedureFile() {}
@@ -51,20 +56,46 @@ public final class ProcedureFile {
   }
 
   private static Faults faults(Path file) {
+    return new Faults(name(file));
+  }
+
+  private static String name(Path file) {
     Path name = file.getFileName();
-    return new Faults(Shown.plain(name == null ? file.toString() : name.toString()));
+    return Shown.plain(name == null ? file.toString() : name.toString());
   }
 
   private static LoadedProcedure of(Path file, FileText text, Faults faults)
       throws ProcedureFaults {
-    JsonNode root =
-        isYaml(String.valueOf(file.getFileName()))
-            ? LocatedJson.readYaml(text.text(), faults)
-            : LocatedJson.read(text.text(), faults);
+    JsonNode root = LocatedJson.read(String.valueOf(file.getFileName()), text.text(), faults);
+    if (root.has(OF_A_BLOCK)) {
+      Faults alone = faults(file);
+      Faults.Spot spot = faults.keySpot("/" + OF_A_BLOCK);
+      alone.at(FaultCode.BLOCK_ALONE, spot, "a block", "a procedure that includes it");
+      throw alone.all();
+    }
+    return Piece.isIn(root)
+        ? assembled(root, file, text.sha256(), faults)
+        : new LoadedProcedure(
+            checked(root, faults), file, text.sha256(), faults.places(), Assembled.whole(root));
+  }
+
+  private static LoadedProcedure assembled(JsonNode root, Path file, String sha256, Faults faults)
+      throws ProcedureFaults {
+    Assembly.Whole whole = Assembly.of(root, file, name(file), faults);
+    Procedure procedure = checked(whole.root(), whole.faults());
+    Assembled assembled = Assembled.of(new Part(name(file), sha256, Optional.empty()), whole);
+    byte[] bytes = assembled.text().orElseThrow().getBytes(StandardCharsets.UTF_8);
+    if (bytes.length > FileText.MOST_BYTES || assembled.parts().size() > Assembled.MOST_PARTS) {
+      throw Assembly.tooLarge(name(file));
+    }
+    return new LoadedProcedure(
+        procedure, file, LogLine.sha256(bytes), whole.faults().places(), assembled);
+  }
+
+  private static Procedure checked(JsonNode root, Faults faults) throws ProcedureFaults {
     Ready.SCHEMA.check(root, faults);
     new ProcedureRules(faults).check(root);
     faults.throwIfAny();
-    return new LoadedProcedure(
-        ProcedureReader.procedure(root), file, text.sha256(), faults.places());
+    return ProcedureReader.procedure(root);
   }
 }

@@ -94,7 +94,7 @@ final class ProcedureRules {
     if (id.node().isTextual()) {
       String before = seen.putIfAbsent(id.node().textValue(), id.pointer());
       if (before != null) {
-        String expected = "another id than that of " + before;
+        String expected = "another id than that of " + faults.named(before);
         faults.value(code, id.pointer(), Shown.value(id.node()), expected);
       }
     }

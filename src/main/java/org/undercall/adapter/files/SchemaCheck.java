@@ -22,9 +22,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Checks a tree against the JSON Schema of the format and words its findings as faults. */
+/** Checks a tree against a JSON Schema of the format and words its findings as faults. */
 final class SchemaCheck {
-  private static final String RESOURCE = "/org/undercall/schema/procedure.schema.json";
+  private static final String FOLDER = "/org/undercall/schema/";
   private static final String FAULT = "x-fault";
   private static final String EXPECTED = "x-expected";
 
@@ -45,8 +45,9 @@ final class SchemaCheck {
   private final JsonNode schemaTree;
   private final Schema schema;
 
-  SchemaCheck() {
-    schemaTree = tree();
+  /** Makes a schema of the program ready, by the name of its file. */
+  SchemaCheck(String name) {
+    schemaTree = tree(FOLDER + name);
     SchemaRegistryConfig config =
         SchemaRegistryConfig.builder().formatAssertionsEnabled(true).build();
     schema =
@@ -93,10 +94,10 @@ final class SchemaCheck {
     throw new IllegalStateException("the schema has a keyword that is not checked: " + name);
   }
 
-  private static JsonNode tree() {
-    try (InputStream in = SchemaCheck.class.getResourceAsStream(RESOURCE)) {
+  private static JsonNode tree(String resource) {
+    try (InputStream in = SchemaCheck.class.getResourceAsStream(resource)) {
       String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      return LocatedJson.read(text, new Faults(RESOURCE));
+      return LocatedJson.read(text, new Faults(resource));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (ProcedureFaults e) {
@@ -130,7 +131,7 @@ final class SchemaCheck {
       case "additionalProperties" ->
           faults.key(
               FaultCode.UNKNOWN_FIELD,
-              pointer + "/" + error.getProperty().replace("~", "~0").replace("/", "~1"),
+              LocatedJson.inner(pointer, error.getProperty()),
               Shown.quoted(error.getProperty()),
               "one of " + names(part));
       case "required" ->
@@ -141,7 +142,10 @@ final class SchemaCheck {
               Shown.quoted(error.getProperty()));
       case "oneOf" ->
           faults.value(
-              code(error, part), pointer, both(error.getInstanceNode()), expected(error, part));
+              code(error, part),
+              pointer,
+              both(error.getInstanceNode(), part),
+              expected(error, part));
       default ->
           faults.value(
               code(error, part),
@@ -151,8 +155,9 @@ final class SchemaCheck {
     }
   }
 
-  private static String both(JsonNode fastener) {
-    return fastener.has("stages") ? "both" : "neither of them";
+  private static String both(JsonNode object, JsonNode part) {
+    String either = part.at("/oneOf/0/required/0").textValue();
+    return object.has(either) ? "both" : "neither of them";
   }
 
   private static FaultCode code(Error error, JsonNode part) {

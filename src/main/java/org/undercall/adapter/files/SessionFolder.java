@@ -17,8 +17,8 @@ import java.util.stream.Stream;
 
 /**
  * The folder of one session: {@code log.jsonl} and {@code procedure.json} or {@code
- * procedure.yaml}, a copy of the procedure file byte for byte, so that the session can be resumed
- * and reviewed when the original changed.
+ * procedure.yaml}, the whole procedure, so that the session can be resumed and reviewed when the
+ * original changed: a copy of its file byte for byte or, if it has blocks, what was put together.
  *
  * @param path the folder
  */
@@ -42,7 +42,7 @@ public record SessionFolder(Path path) {
    * @param sessions the folder of all sessions, created if absent
    * @param procedureName name of the procedure file, with or without its ending; a YAML ending is
    *     kept by the copy
-   * @param procedure the bytes of the procedure file
+   * @param procedure the bytes of the whole procedure
    * @param now the time in the name
    * @throws LogFault if it cannot be created
    */
@@ -149,7 +149,7 @@ public record SessionFolder(Path path) {
     return path.resolve(CLIPS);
   }
 
-  /** The copy of the procedure file. */
+  /** The file of the whole procedure. */
   public Path procedure() {
     Path yaml = path.resolve(PROCEDURE_YAML);
     return Files.exists(yaml) && !Files.exists(path.resolve(PROCEDURE))

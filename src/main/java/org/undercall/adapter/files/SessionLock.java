@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -40,10 +41,11 @@ final class SessionLock {
         "a session nobody works on");
   }
 
-  /** A file open for writing, created if absent. */
+  /** A file open for writing, created if absent; a link is not followed out of the folder. */
   static FileChannel written(Path path) throws LogFault {
     try {
-      return FileChannel.open(path, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+      return FileChannel.open(
+          path, StandardOpenOption.CREATE, StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
     } catch (NoSuchFileException e) {
       throw SessionLogFile.cannotRead(path, e);
     } catch (IOException e) {

@@ -5,6 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -79,7 +80,8 @@ final class SumFile {
             fresh,
             StandardOpenOption.CREATE,
             StandardOpenOption.WRITE,
-            StandardOpenOption.TRUNCATE_EXISTING)) {
+            StandardOpenOption.TRUNCATE_EXISTING,
+            LinkOption.NOFOLLOW_LINKS)) {
       LogChannel all = LogChannel.of(channel);
       all.write(text.getBytes(UTF_8), 0);
       all.force();

@@ -52,6 +52,10 @@ public final class Fleet implements AutoCloseable {
       throws FleetFault {
     List<String> notices = new ArrayList<>();
     boolean there = Files.isDirectory(folder);
+    if (!there && Files.exists(folder)) {
+      String name = String.valueOf(folder.getFileName());
+      throw new FleetFault(FleetFault.Code.NO_FOLDER, name, "a file", "a folder of sessions");
+    }
     Fleet fleet = null;
     try {
       fleet = new Fleet(engine(folder, kept && there, limits, notices), examiner, notices);
@@ -70,6 +74,9 @@ public final class Fleet implements AutoCloseable {
     if (kept) {
       Path index = folder.resolve(INDEX);
       try {
+        if (Files.isSymbolicLink(index)) {
+          throw new SQLException("a link to another place");
+        }
         Engine engine = Engine.open(Optional.of(index), limits);
         engine.script(SqlText.index());
         if (engine.query("SELECT 1 FROM made WHERE version <> ?", VERSION).size() == 0) {

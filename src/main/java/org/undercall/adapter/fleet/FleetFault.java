@@ -11,7 +11,8 @@ public final class FleetFault extends Exception {
     ENGINE_FAILED("FLT-003", "The engine could not answer."),
     UNREADABLE_SESSION("FLT-004", "A session cannot be read by the engine."),
     NOTHING_TO_COMPARE("FLT-005", "There is no session to compare."),
-    PLOT_NOT_WRITTEN("FLT-006", "The picture of a comparison cannot be written.");
+    PLOT_NOT_WRITTEN("FLT-006", "The picture of a comparison cannot be written."),
+    NO_FOLDER("FLT-007", "What is named as the folder of sessions is a file.");
 
     private final String id;
     private final String sentence;

@@ -1,8 +1,8 @@
 package org.undercall.adapter.microphone;
 
 /**
- * How loud a piece of sound is. 0 dBFS is a constant full scale, so a sine of full scale has an RMS
- * of -3 dBFS; {@link LevelMeter#SILENCE} stands for no sound at all.
+ * How loud a piece of sound is. A square wave of full scale has an RMS of 0 dBFS, a sine one of -3
+ * dBFS; {@link LevelMeter#SILENCE} stands for no sound at all. A constant offset is no sound.
  *
  * @param rms root mean square, in dBFS
  * @param peak the loudest sample, in dBFS

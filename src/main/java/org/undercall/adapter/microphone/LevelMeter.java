@@ -1,6 +1,9 @@
 package org.undercall.adapter.microphone;
 
-/** Measures how loud sound is. */
+/**
+ * Measures how loud sound is. A constant offset, as a cheap microphone or a bad ground can give, is
+ * not heard and counts for nothing: of each frame its mean is taken away first.
+ */
 public final class LevelMeter {
   /** The level of digital silence, in dBFS. */
   public static final double SILENCE = -120;
@@ -14,14 +17,17 @@ public final class LevelMeter {
 
   /** Takes a frame into the measure. */
   public void add(Frame frame) {
+    double sum = 0;
     for (int i = 0; i < frame.samples(); i++) {
       int value = frame.sample(i);
       int size = Math.abs(value);
+      sum += value;
       squares += (double) value * value;
       peak = Math.max(peak, size);
       clipped += size >= 32_767 ? 1 : 0;
     }
     samples += frame.samples();
+    squares = Math.max(0, squares - sum * sum / Math.max(1, frame.samples()));
   }
 
   /** The level of all frames so far. */

@@ -12,7 +12,7 @@ public final class FindingsJson {
   /**
    * One object, indented, ended with a line feed.
    *
-   * @param file name of the file
+   * @param file name of the procedure's file; a finding in a block names the block's
    * @param on the day calibrations were judged for
    * @param findings in the order to be shown
    */
@@ -22,7 +22,11 @@ public final class FindingsJson {
     root.put("on", on.toString());
     ArrayNode list = root.putArray("findings");
     for (PlacedFinding placed : findings) {
-      list.addObject()
+      ObjectNode finding = list.addObject();
+      if (!placed.file().equals(file)) {
+        finding.put("file", placed.file());
+      }
+      finding
           .put("code", placed.finding().rule().code())
           .put("severity", FindingsText.word(placed.finding().rule().severity()))
           .put("pointer", placed.pointer())

@@ -11,10 +11,9 @@ public final class FindingsText {
   /**
    * The whole text, ended with a line feed.
    *
-   * @param file name of the file
    * @param findings in the order to be shown
    */
-  public static String of(String file, List<PlacedFinding> findings) {
+  public static String of(List<PlacedFinding> findings) {
     Lines lines = new Lines();
     for (PlacedFinding placed : findings) {
       lines.add(
@@ -23,7 +22,7 @@ public final class FindingsText {
               + " "
               + word(placed.finding().rule().severity())
               + " "
-              + file
+              + placed.file()
               + ":"
               + placed.line()
               + ":"

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.undercall.adapter.files.FaultCode;
 import org.undercall.adapter.files.LoadedProcedure;
 import org.undercall.adapter.files.ProcedureFaults;
 import org.undercall.adapter.files.ProcedureFile;
@@ -36,7 +37,7 @@ public record ProcedureShelf(List<LoadedProcedure> usable, List<String> faults) 
   /**
    * Looks into the folder of work, its folder {@code procedures}, the user's own folder and the
    * folder of demonstrations, in this order. In the folder of work only files count that look like
-   * a procedure, since anything may lie there.
+   * a procedure, since anything may lie there. Blocks, which are only included, are passed over.
    *
    * @param here the folder of work
    * @param own the user's own folder
@@ -105,6 +106,9 @@ public record ProcedureShelf(List<LoadedProcedure> usable, List<String> faults) 
     try {
       usable.add(ProcedureFile.load(file));
     } catch (ProcedureFaults e) {
+      if (e.faults().get(0).code() == FaultCode.BLOCK_ALONE) {
+        return;
+      }
       int more = e.faults().size() - 1;
       String others = more == 0 ? "" : " (and " + more + " more: undercall check)";
       faults.add(e.faults().get(0) + others);

@@ -24,11 +24,6 @@ import picocli.CommandLine.Spec;
       "Write a procedure as a table (CSV), as import reads it.",
       "The table is read again at once; what it does not hold is said."
     },
-    footer = {
-      "%nExamples:",
-      "  undercall export shared/procedures/demo-lateral-link.json --csv",
-      "  undercall export shared/procedures/demo-lateral-link.json --csv demo.csv"
-    },
     mixinStandardHelpOptions = true,
     exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {

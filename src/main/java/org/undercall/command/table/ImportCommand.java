@@ -35,11 +35,6 @@ import picocli.CommandLine.Spec;
       "Make a procedure of a table of torques (CSV or XLSX).",
       "Nothing is guessed: with one doubtful cell no file is written, and every one is named."
     },
-    footer = {
-      "%nExamples:",
-      "  undercall import bolts.csv --source \"repair data\" --set side=both --preview",
-      "  undercall import bolts.xlsx --source \"repair data\" --set side=both --out bolts.json"
-    },
     mixinStandardHelpOptions = true,
     exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {

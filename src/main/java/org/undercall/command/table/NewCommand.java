@@ -5,7 +5,6 @@ import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.io.Reader;
 import java.nio.charset.Charset;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
@@ -13,7 +12,6 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.files.ProcedureFaults;
 import org.undercall.adapter.files.ProcedureFile;
-import org.undercall.adapter.table.TableCode;
 import org.undercall.adapter.table.TableFaults;
 import org.undercall.adapter.table.TorqueTable;
 import org.undercall.core.check.ProcedureCheck;
@@ -72,11 +70,7 @@ public final class NewCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Exception {
     byVoice.check();
-    if (Files.exists(file) && !force) {
-      String name = String.valueOf(file.getFileName());
-      throw TableFaults.of(
-          TableCode.EXISTS, name, "a file that is there", "--force or another name");
-    }
+    NewFile.require(file, force);
     PrintWriter out = spec.commandLine().getOut();
     BufferedReader answers = new BufferedReader(keyboard);
     TableJudge judge = new TableJudge(clock);

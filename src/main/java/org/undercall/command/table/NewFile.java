@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -13,6 +14,24 @@ import org.undercall.adapter.table.TableFaults;
 /** Writes a file as a whole, over another one only if that is wanted. */
 public final class NewFile {
   private NewFile() {}
+
+  /**
+   * Finds out before the work that a file could not be written after it.
+   *
+   * @throws TableFaults TAB-029 if the file is there, TAB-030 if it cannot be written
+   */
+  static void require(Path file, boolean overwrite) throws TableFaults {
+    String name = String.valueOf(file.getFileName());
+    Path folder = file.toAbsolutePath().getParent();
+    if (Files.isDirectory(file) || folder == null || !Files.isWritable(folder)) {
+      String found = Files.isDirectory(file) ? "a folder" : "no folder that can be written";
+      throw TableFaults.of(TableCode.CANNOT_WRITE, name, found, "a place that can be written");
+    }
+    if (Files.exists(file) && !overwrite) {
+      throw TableFaults.of(
+          TableCode.EXISTS, name, "a file that is there", "--force or another name");
+    }
+  }
 
   /**
    * Writes a text in UTF-8.
@@ -27,7 +46,14 @@ public final class NewFile {
         Files.writeString(file, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
         return;
       }
-      Files.writeString(part, text, StandardCharsets.UTF_8);
+      Files.writeString(
+          part,
+          text,
+          StandardCharsets.UTF_8,
+          StandardOpenOption.CREATE,
+          StandardOpenOption.TRUNCATE_EXISTING,
+          StandardOpenOption.WRITE,
+          LinkOption.NOFOLLOW_LINKS);
       Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
     } catch (FileAlreadyExistsException e) {
       throw TableFaults.of(

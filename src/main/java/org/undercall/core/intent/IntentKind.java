@@ -2,106 +2,68 @@ package org.undercall.core.intent;
 
 /** What a phrase can mean. The phrases for each are in {@link Phrasebook}. */
 public enum IntentKind {
-  /** The cautions were read out and understood. */
-  CAUTIONS_UNDERSTOOD,
-  /** The step at hand is done (a do, wait, load or hand-over step). */
-  STEP_COMPLETED,
-  /** The answer to a check question: all is well. */
-  CHECK_PASSED,
-  /** The answer to a check question: it is not. */
-  CHECK_FAILED,
-  /** A number was called: a torque, an angle or a measured value. */
-  VALUE_CALLED,
-  /** The torque stage at hand is done; may carry the value. */
-  TORQUE_COMPLETED,
-  /** The angle stage at hand is done; may carry the value. */
-  ANGLE_COMPLETED,
-  /** What the program read back is what was said. */
-  READ_BACK_RIGHT,
-  /** What the program read back is not what was said. */
-  READ_BACK_WRONG,
-  /** Say the last reply again. */
-  REPEAT,
-  /** Say which steps are still open. */
-  WHAT_IS_LEFT,
-  /** Say the step, side and stage at hand. */
-  WHERE_AM_I,
-  /** What is set on the wrench for the stage at hand. */
-  WRENCH_SETTING,
-  /** The torque of the stage at hand in another unit. */
-  OTHER_UNIT,
-  /** What the value of the stage at hand is for. */
-  WHY_THIS_VALUE,
-  /** Go to the step with a number. */
-  GO_TO_STEP,
-  /** Go back to the step before this one. */
-  STEP_BACK,
-  /** Leave the step open and go on; carries the reason. */
-  PUT_OFF,
-  /** The fastener is run in by hand or snug, not tightened. */
-  FITTED_SNUG,
-  /** Open a closed step again; a fastener counts as loosened. */
-  REOPEN,
-  /** The next words are a note. */
-  NOTE,
-  /** The words of a note. */
-  NOTE_TEXT,
-  /** Pause the work. */
-  HOLD,
-  /** Go on after a pause. */
-  RESUME,
-  /** The wheels stand on the ground or on ramps and carry the car. */
-  WHEELS_CARRY,
-  /** The knuckle is jacked until the body just lifts off its stand. */
-  KNUCKLE_JACKED,
-  /** The wheel-centre-to-arch height was measured; carries the number. */
-  ARCH_HEIGHT,
-  /** The suspension hangs free. */
-  HANGS_FREE,
-  /** Read-back of the ride-height condition, with the side. */
-  RIDE_HEIGHT_READ_BACK,
-  /** Read-back of the full-droop condition, with the side. */
-  FULL_DROOP_READ_BACK,
-  /** The car is raised. */
-  CAR_RAISED,
-  /** The car is lowered. */
-  CAR_LOWERED,
-  /** The jack or a stand was moved. */
-  JACK_MOVED,
-  /** The head marking was read out; carries the property class. */
-  HEAD_MARKING,
-  /** New hardware was fitted. */
-  NEW_HARDWARE,
-  /** Start the step's timer. */
-  TIMER_START,
-  /** Start a timer with a name; carries the name and the minutes. */
-  TIMER_SET,
-  /** How much time is left; may carry the timer's name or step. */
-  TIMER_LEFT,
-  /** Stop the timer and forget it; may carry the timer's name or step. */
-  TIMER_CANCEL,
-  /** A timer ran out or soon will. Never spoken: the loop says it. */
-  TIMER_ENDED,
-  /** How long the step at hand took so far. */
-  STEP_TIME,
-  /** How long the work took so far. */
-  WORK_TIME,
-  /** Nothing was heard for long. Never spoken: the loop says it. */
-  NOTHING_HEARD,
-  /** The wall clock was set, or the machine slept. Never spoken: the loop says it. */
-  CLOCK_JUMPED,
-  /** Go to the other side; carries the side. */
-  SIDE_CHANGE,
-  /** End the session, complete or not. */
-  END_OF_WORK,
-  /** Fall silent. Listened for only while the program speaks; no decision is made about it. */
-  BE_QUIET,
-  /** Take back what was recorded last, or drop what is being read back. */
-  CANCEL_THAT,
-  /** The technician turns to the program. Only an ear that must be called listens for it. */
-  ATTENTION,
-  /** Something was heard that is no phrase of this phase. */
-  UNCLEAR;
+  CAUTIONS_UNDERSTOOD("The cautions were read out and understood."),
+  STEP_COMPLETED("The step at hand is done (a do, wait, load or hand-over step)."),
+  CHECK_PASSED("The answer to a check question: all is well."),
+  CHECK_FAILED("The answer to a check question: it is not."),
+  VALUE_CALLED("A number was called: a torque, an angle or a measured value."),
+  TORQUE_COMPLETED("The torque stage at hand is done; may carry the value."),
+  ANGLE_COMPLETED("The angle stage at hand is done; may carry the value."),
+  READ_BACK_RIGHT("What the program read back is what was said."),
+  READ_BACK_WRONG("What the program read back is not what was said."),
+  REPEAT("Say the last reply again."),
+  WHAT_IS_LEFT("Say which steps are still open."),
+  WHERE_AM_I("Say the step, side and stage at hand."),
+  WRENCH_SETTING("What is set on the wrench for the stage at hand."),
+  OTHER_UNIT("The torque of the stage at hand in another unit."),
+  WHY_THIS_VALUE("What the value of the stage at hand is for."),
+  GO_TO_STEP("Go to the step with a number."),
+  STEP_BACK("Go back to the step before this one."),
+  PUT_OFF("Leave the step open and go on; carries the reason."),
+  FITTED_SNUG("The fastener is run in by hand or snug, not tightened."),
+  REOPEN("Open a closed step again; a fastener counts as loosened."),
+  NOTE("The next words are a note."),
+  NOTE_TEXT("The words of a note."),
+  HOLD("Pause the work."),
+  RESUME("Go on after a pause."),
+  WHEELS_CARRY("The wheels stand on the ground or on ramps and carry the car."),
+  KNUCKLE_JACKED("The knuckle is jacked until the body just lifts off its stand."),
+  ARCH_HEIGHT("The wheel-centre-to-arch height was measured; carries the number."),
+  HANGS_FREE("The suspension hangs free."),
+  RIDE_HEIGHT_READ_BACK("Read-back of the ride-height condition, with the side."),
+  FULL_DROOP_READ_BACK("Read-back of the full-droop condition, with the side."),
+  CAR_RAISED("The car is raised."),
+  CAR_LOWERED("The car is lowered."),
+  JACK_MOVED("The jack or a stand was moved."),
+  HEAD_MARKING("The head marking was read out; carries the property class."),
+  NEW_HARDWARE("New hardware was fitted."),
+  TIMER_START("Start the step's timer."),
+  TIMER_SET("Start a timer with a name; carries the name and the minutes."),
+  TIMER_LEFT("How much time is left; may carry the timer's name or step."),
+  TIMER_CANCEL("Stop the timer and forget it; may carry the timer's name or step."),
+  TIMER_ENDED("A timer ran out or soon will. Never spoken: the loop says it."),
+  STEP_TIME("How long the step at hand took so far."),
+  WORK_TIME("How long the work took so far."),
+  NOTHING_HEARD("Nothing was heard for long. Never spoken: the loop says it."),
+  CLOCK_JUMPED("The wall clock was set, or the machine slept. Never spoken: the loop says it."),
+  SIDE_CHANGE("Go to the other side; carries the side."),
+  END_OF_WORK("End the session, complete or not."),
+  BE_QUIET(
+      "Fall silent. Listened for only while the program speaks; no decision is made about it."),
+  CANCEL_THAT("Take back what was recorded last, or drop what is being read back."),
+  ATTENTION("The technician turns to the program. Only an ear that must be called listens for it."),
+  UNCLEAR("Something was heard that is no phrase of this phase.");
+
+  private final String meaning;
+
+  IntentKind(String meaning) {
+    this.meaning = meaning;
+  }
+
+  /** What it means, in a sentence or two. */
+  public String meaning() {
+    return meaning;
+  }
 
   /** Whether it comes from a phrase: not what the loop says itself, and not what is no phrase. */
   public boolean isHeard() {

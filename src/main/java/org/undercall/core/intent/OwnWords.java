@@ -17,13 +17,13 @@ import java.util.regex.Pattern;
 public final class OwnWords {
   private static final Set<IntentKind> ALL =
       Collections.unmodifiableSet(EnumSet.complementOf(EnumSet.of(IntentKind.NOTE_TEXT)));
-  private static final Pattern FORM = Pattern.compile("[a-z']+( [a-z']+){1,7}");
+  private static final Pattern FORM = Pattern.compile("[\\p{Ll}']+( [\\p{Ll}']+){1,7}");
 
   private final Map<String, IntentKind> kinds;
 
   /** What is wrong with a wording. */
   public enum Trouble {
-    /** Two to eight lower-case words, one blank between them. */
+    /** Not two to eight words in small letters of any language, one blank between them. */
     FORM,
     /** The intent is only said with a number or a choice, or not at all. */
     NO_FIXED_WORDING,
@@ -93,6 +93,13 @@ public final class OwnWords {
         .filter(other -> other.getValue() != kind && isClose(wording, other.getKey()))
         .map(other -> new Problem(kind, wording, Trouble.TOO_CLOSE, other.getKey()))
         .findFirst();
+  }
+
+  /** The intents that may have own words: those with a wording without a number or a choice. */
+  public static Set<IntentKind> possible() {
+    Set<IntentKind> possible = EnumSet.noneOf(IntentKind.class);
+    ALL.stream().filter(kind -> standard(kind).isPresent()).forEach(possible::add);
+    return Collections.unmodifiableSet(possible);
   }
 
   /** The program's first wording without a number or a choice. */

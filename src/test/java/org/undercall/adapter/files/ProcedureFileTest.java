@@ -219,7 +219,14 @@ class ProcedureFileTest {
       }
       Set<FaultCode> missing = EnumSet.allOf(FaultCode.class);
       missing.removeIf(code -> covered.contains(code.code()));
-      assertEquals(EnumSet.of(FaultCode.FILE_NOT_READABLE, FaultCode.FILE_TOO_LARGE), missing);
+      assertEquals(
+          EnumSet.of(
+              FaultCode.FILE_NOT_READABLE,
+              FaultCode.FILE_TOO_LARGE,
+              FaultCode.BLOCK_OUTSIDE,
+              FaultCode.TOO_MANY_INCLUDES,
+              FaultCode.ASSEMBLED_TOO_LARGE),
+          missing);
     }
 
     @Test

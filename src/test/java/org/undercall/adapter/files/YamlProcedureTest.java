@@ -57,7 +57,8 @@ class YamlProcedureTest {
   void examples(Path json) throws IOException, ProcedureFaults {
     JsonNode tree = new ObjectMapper().readTree(json.toFile());
     String yaml = new YAMLMapper().writeValueAsString(tree);
-    assertEquals(ProcedureFile.load(json).procedure(), ProcedureFile.of(YAML, yaml).procedure());
+    Path beside = json.resolveSibling("beside.yaml");
+    assertEquals(ProcedureFile.load(json).procedure(), ProcedureFile.of(beside, yaml).procedure());
   }
 
   @Nested
@@ -75,6 +76,7 @@ class YamlProcedureTest {
       Path good = FILES.resolve("bad").resolve(file);
       assumeFalse(OF_JSON_ALONE.contains(code), "another text in YAML");
       Path yaml = Files.copy(good, folder.resolve(file.replace(".json", ".yml")));
+      Blocks.copy(FILES.resolve("bad/blocks"), folder.resolve("blocks"));
       List<ProcedureFault> faults =
           assertThrows(ProcedureFaults.class, () -> ProcedureFile.load(yaml)).faults();
       assertEquals(

@@ -28,6 +28,12 @@ class LevelMeterTest {
   }
 
   @Test
+  void aConstantOffsetIsNoSound() {
+    assertEquals(-120, of(16_384, 16_384).rms());
+    assertEquals(of(1_000, -1_000).rms(), of(21_000, 19_000).rms(), 1e-9);
+  }
+
+  @Test
   void noSoundHasTheLevelOfSilence() {
     assertEquals(new Level(-120, -120, 0), of(0, 0));
     assertEquals(new Level(-120, -120, 0), new LevelMeter().level());

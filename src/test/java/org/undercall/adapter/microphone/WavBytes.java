@@ -5,7 +5,7 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 
 /** Makes WAV files for tests, lying ones too. */
-final class WavBytes {
+public final class WavBytes {
   private int tag = 1;
   private int bits = 16;
   private int channels = 1;
@@ -13,28 +13,28 @@ final class WavBytes {
   private int blockBytes = -1;
   private long statedBytes = -1;
 
-  WavBytes coded(int tag, int bits) {
+  public WavBytes coded(int tag, int bits) {
     this.tag = tag;
     this.bits = bits;
     return this;
   }
 
-  WavBytes channels(int channels) {
+  public WavBytes channels(int channels) {
     this.channels = channels;
     return this;
   }
 
-  WavBytes rate(int rate) {
+  public WavBytes rate(int rate) {
     this.rate = rate;
     return this;
   }
 
-  WavBytes statedBlock(int bytes) {
+  public WavBytes statedBlock(int bytes) {
     this.blockBytes = bytes;
     return this;
   }
 
-  WavBytes statedLength(long bytes) {
+  public WavBytes statedLength(long bytes) {
     this.statedBytes = bytes;
     return this;
   }
@@ -52,8 +52,21 @@ final class WavBytes {
     return of(bytes);
   }
 
+  /** A file with this sound, one array a channel; full scale is from -1 to 1, more is clipped. */
+  public byte[] sound(double[]... sounds) {
+    channels(sounds.length);
+    byte[] bytes = new byte[sounds[0].length * channels * bits / 8];
+    ByteBuffer data = little(bytes);
+    for (int i = 0; i < sounds[0].length; i++) {
+      for (double[] sound : sounds) {
+        put(data, tag == 3 ? sound[i] : Math.max(-1, Math.min(1, sound[i])));
+      }
+    }
+    return of(bytes);
+  }
+
   /** A file with this sound. */
-  byte[] of(byte[] data) {
+  public byte[] of(byte[] data) {
     long stated = statedBytes < 0 ? data.length : statedBytes;
     byte[] bytes = new byte[44 + data.length];
     ByteBuffer file = little(bytes);

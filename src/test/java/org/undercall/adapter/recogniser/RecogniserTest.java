@@ -177,6 +177,24 @@ class RecogniserTest {
     }
 
     @Test
+    void aSecondThreadMayNotEvenAskOrClose() {
+      try (Recogniser recogniser = model.withWordList(LIST, 0)) {
+        List<Runnable> uses =
+            List.of(
+                recogniser::partial,
+                recogniser::result,
+                recogniser::finalResult,
+                recogniser::close);
+        for (Runnable use : uses) {
+          var other = CompletableFuture.runAsync(use);
+          Throwable fault = assertThrows(CompletionException.class, other::join).getCause();
+          assertEquals(IllegalStateException.class, fault.getClass());
+        }
+        assertEquals("", recogniser.partial());
+      }
+    }
+
+    @Test
     void lengthsOutsideTheArrayAndHalfSamplesAreRefused() {
       try (Recogniser recogniser = model.withWordList(LIST, 0)) {
         for (int length : List.of(-2, 3, 6)) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -25,6 +26,12 @@ class BehaviourDocumentTest {
         found,
         "docs/behaviour.md is stale: run mvn test -Dtest=BehaviourDocumentTest"
             + " -Dundercall.regenerate=true");
+  }
+
+  @Test
+  @DisplayName("has every phase once in its diagram")
+  void groupsEveryPhase() {
+    assertEquals(List.of(Phase.values()), BehaviourPage.grouped());
   }
 
   @Test

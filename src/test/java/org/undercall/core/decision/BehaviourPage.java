@@ -1,6 +1,8 @@
 package org.undercall.core.decision;
 
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
@@ -33,7 +35,24 @@ final class BehaviourPage {
               Map.entry(Phase.CLOSED_STEP, "the step at hand is closed, others are open"),
               Map.entry(Phase.ENDED, "the session has ended")));
 
+  /** The phases as the diagram groups them. */
+  private static final Map<String, List<Phase>> GROUPS = groups();
+
   private BehaviourPage() {}
+
+  private static Map<String, List<Phase>> groups() {
+    Map<String, List<Phase>> groups = new LinkedHashMap<>();
+    groups.put("before the work", List.of(Phase.BRIEFING));
+    groups.put("other steps", List.of(Phase.DO, Phase.CHECK, Phase.MEASURE, Phase.WAITING));
+    groups.put("load and hand over", List.of(Phase.LOAD, Phase.HAND_OVER));
+    groups.put(
+        "a fastener",
+        List.of(Phase.HARDWARE, Phase.MARKING, Phase.GATE, Phase.TORQUE, Phase.ANGLE));
+    groups.put("read back first", List.of(Phase.READ_BACK, Phase.LOAD_READ_BACK));
+    groups.put("aside", List.of(Phase.NOTING, Phase.ON_HOLD, Phase.CLOSED_STEP));
+    groups.put("the end", List.of(Phase.ALL_CLOSED, Phase.ENDED));
+    return groups;
+  }
 
   static String text() {
     return "# What the program does with each intent in each phase\n\n"
@@ -101,9 +120,15 @@ final class BehaviourPage {
         ", a load that changes or that is confirmed while another step is at hand, and a restart."
             + "\n\n```mermaid\nstateDiagram-v2\n");
     text.append("    next_step: next step\n");
-    for (Phase phase : Phase.values()) {
-      text.append(String.format(Locale.ROOT, "    %s: %s\n", phase.code(), words(phase)));
-    }
+    GROUPS.forEach(
+        (name, phases) -> {
+          String id = name.replace(' ', '_');
+          text.append(String.format(Locale.ROOT, "    state \"%s\" as %s {\n", name, id));
+          for (Phase phase : phases) {
+            text.append(String.format(Locale.ROOT, "        %s: %s\n", phase.code(), words(phase)));
+          }
+          text.append("    }\n");
+        });
     text.append("    [*] --> BRF\n");
     ways.ways()
         .forEach(
@@ -126,6 +151,11 @@ final class BehaviourPage {
 
   private static java.util.stream.Collector<CharSequence, ?, String> joined() {
     return Collectors.joining(", ");
+  }
+
+  /** Every phase of the diagram; one that stands in two groups is there twice. */
+  static List<Phase> grouped() {
+    return GROUPS.values().stream().flatMap(List::stream).sorted().toList();
   }
 
   static Set<Phase> all() {
