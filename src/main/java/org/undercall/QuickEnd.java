@@ -2,6 +2,7 @@ package org.undercall;
 
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.undercall.core.intent.Continuation;
 import org.undercall.core.intent.Continuations;
@@ -16,6 +17,7 @@ public final class QuickEnd implements EndOfSpeech {
   private static final int LEAST_SAME = 90;
 
   private final Waits waits;
+  private final Function<String, Optional<Continuation>> following;
   private Set<IntentKind> allowed = Set.of();
   private String words = "";
   private Optional<Continuation> next = Optional.empty();
@@ -25,6 +27,17 @@ public final class QuickEnd implements EndOfSpeech {
   /** An end after these waits. */
   public QuickEnd(Waits waits) {
     this.waits = waits;
+    this.following = now -> Continuations.of(now, allowed);
+  }
+
+  /**
+   * An end where something else than the work's phrases is said.
+   *
+   * @param following what could follow the words; empty if they are nothing yet
+   */
+  QuickEnd(Waits waits, Function<String, Optional<Continuation>> following) {
+    this.waits = waits;
+    this.following = following;
   }
 
   @Override
@@ -44,7 +57,7 @@ public final class QuickEnd implements EndOfSpeech {
       sameMillis += millis;
     } else {
       words = now;
-      next = Continuations.of(words, allowed);
+      next = following.apply(words);
       sameMillis = 0;
     }
     return next.isPresent() && isOver(next.get());
@@ -52,7 +65,7 @@ public final class QuickEnd implements EndOfSpeech {
 
   @Override
   public boolean holds(String finalWords) {
-    return Continuations.of(finalWords, allowed).filter(this::isOver).isPresent();
+    return following.apply(finalWords).filter(this::isOver).isPresent();
   }
 
   private boolean isOver(Continuation after) {

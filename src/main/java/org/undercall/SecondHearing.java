@@ -16,6 +16,7 @@ import org.undercall.core.intent.Certainty;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
+import org.undercall.core.intent.Looks;
 import org.undercall.core.intent.Meanings;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.SecondLook;
@@ -63,10 +64,14 @@ final class SecondHearing {
    * @return what it was, with a confidence that is below the program's limit if that is not sure
    */
   RecognisedPhrase of(RecognisedPhrase first, Set<IntentKind> allowed) {
+    return of(first, new AtWork(allowed));
+  }
+
+  /** Looks at a phrase again in another way than at work. */
+  RecognisedPhrase of(RecognisedPhrase first, Looks looks) {
     List<Frame> sound = soundOf(first);
     recent.clear();
-    Optional<List<String>> phrases =
-        SecondLook.phrases(first, allowed, SessionLoop.LEAST_CONFIDENCE);
+    Optional<List<String>> phrases = looks.phrases(first, SessionLoop.LEAST_CONFIDENCE);
     if (phrases.isEmpty() || sound.isEmpty()) {
       return first;
     }
@@ -74,9 +79,28 @@ final class SecondHearing {
     list.add(RecognisedPhrase.UNKNOWN);
     double start = seconds(sound.get(0).firstSample()) - seconds(SILENCE.length / BYTES_PER_SAMPLE);
     List<Alternative> alternatives = maker.alternatives(list, bytes(sound), start);
-    return Meanings.likeliest(alternatives, allowed)
+    return looks
+        .likeliest(alternatives)
         .map(choice -> sure(choice, sound))
-        .orElseGet(() -> counts(first, allowed) ? unsure(first) : first);
+        .orElseGet(() -> looks.counts(first, SessionLoop.LEAST_CONFIDENCE) ? unsure(first) : first);
+  }
+
+  /** Looks for what may be said at work. */
+  private record AtWork(Set<IntentKind> allowed) implements Looks {
+    @Override
+    public Optional<List<String>> phrases(RecognisedPhrase first, double least) {
+      return SecondLook.phrases(first, allowed, least);
+    }
+
+    @Override
+    public Optional<Meanings.Choice> likeliest(List<Alternative> alternatives) {
+      return Meanings.likeliest(alternatives, allowed);
+    }
+
+    @Override
+    public boolean counts(RecognisedPhrase first, double least) {
+      return !(Interpreter.interpret(first, allowed, least) instanceof Intent.Unclear);
+    }
   }
 
   private static RecognisedPhrase sure(Meanings.Choice choice, List<Frame> sound) {
@@ -85,11 +109,6 @@ final class SecondHearing {
         new Certainty(quality.decibels(), quality.narrow())
             .confidence(choice, SessionLoop.LEAST_CONFIDENCE);
     return with(choice.words(), confidence);
-  }
-
-  private static boolean counts(RecognisedPhrase first, Set<IntentKind> allowed) {
-    double limit = SessionLoop.LEAST_CONFIDENCE;
-    return !(Interpreter.interpret(first, allowed, limit) instanceof Intent.Unclear);
   }
 
   /** Nothing that makes sense is the likeliest: the words stay, but they do not count. */

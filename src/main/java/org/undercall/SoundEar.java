@@ -15,6 +15,7 @@ import org.undercall.adapter.microphone.SoundFault;
 import org.undercall.adapter.recogniser.Recogniser;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.Looks;
 import org.undercall.core.intent.Phrasebook;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.SoundLevels;
@@ -41,6 +42,7 @@ public final class SoundEar implements Ear {
   private final Map<Set<IntentKind>, List<String>> lists = new HashMap<>();
   private final Deque<Frame> before = new ArrayDeque<>();
   private final SecondHearing second;
+  private final Optional<Looks> looks;
   private Set<IntentKind> allowed = Set.of();
   private Hearing hearing;
   private long position;
@@ -64,11 +66,22 @@ public final class SoundEar implements Ear {
       RecogniserMaker maker,
       Function<Set<IntentKind>, List<String>> phrases,
       Attention attention) {
+    this(frames, maker, phrases, attention, Optional.empty());
+  }
+
+  /** An ear that looks at phrases again in another way than at work. */
+  SoundEar(
+      Frames frames,
+      RecogniserMaker maker,
+      Function<Set<IntentKind>, List<String>> phrases,
+      Attention attention,
+      Optional<Looks> looks) {
     this.frames = frames;
     this.maker = maker;
     this.second = new SecondHearing(maker);
     this.phrases = phrases;
     this.attention = attention;
+    this.looks = looks;
   }
 
   /** The ear of the program: all phrases, the usual attention. */
@@ -105,7 +118,8 @@ public final class SoundEar implements Ear {
   /** The phrase as it is after a second look, with its levels and its sound set aside. */
   private RecognisedPhrase whole(RecognisedPhrase first) {
     levels = meter.of(first);
-    RecognisedPhrase phrase = second.of(first, allowed);
+    RecognisedPhrase phrase =
+        looks.isPresent() ? second.of(first, looks.get()) : second.of(first, allowed);
     boolean note = allowed.contains(IntentKind.NOTE_TEXT);
     sound = sounds.of(List.of(first, phrase), note ? PhraseSound.NOTE : PhraseSound.PHRASE);
     return phrase;

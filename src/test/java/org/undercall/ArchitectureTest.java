@@ -141,6 +141,7 @@ class ArchitectureTest {
       "reply, term procedure",
       "decision, term procedure intent event fastening reply",
       "review, term procedure event decision fastening",
+      "writing, term procedure intent fastening reply",
       "board, term procedure intent event decision reply"
     })
     @DisplayName("point only the way the arrows go")

@@ -50,19 +50,20 @@ public final class SpeakerOptions {
       paramLabel = "HOW",
       defaultValue = "apart",
       description =
-          "Digits of values apart, with a pause after each, or grouped (default: ${DEFAULT-VALUE}).")
+          "Digits of values apart, with a pause after each, or grouped (default:"
+              + " ${DEFAULT-VALUE}).")
   private NumberStyle digits;
 
   /** Made by the command line reader. */
   public SpeakerOptions() {}
 
   /** Finds settings out of their limits before anything is opened. */
-  void check() {
+  public void check() {
     settings();
   }
 
   /** The voice; it prints a line when the speaker fails and when it works again. */
-  Voice open(Consumer<String> trouble) {
+  public Voice open(Consumer<String> trouble) {
     return Voices.spoken(voice, Voices.cacheFolder(), settings(), trouble);
   }
 

@@ -20,6 +20,11 @@ public final class TableFaults extends Exception {
     return new TableFaults(List.of(new TableFault(code, place, found, expected)));
   }
 
+  /** Faults that were collected, at least one. */
+  public static TableFaults all(List<TableFault> faults) {
+    return new TableFaults(faults);
+  }
+
   /** The faults, at least one, row by row. */
   public List<TableFault> faults() {
     return faults;

@@ -95,7 +95,7 @@ public record TableText(String csv, List<String> left) {
   }
 
   /** A cell that a spreadsheet would take for a formula gets an apostrophe, which is read away. */
-  private static void line(StringBuilder out, List<String> cells) {
+  static void line(StringBuilder out, List<String> cells) {
     List<String> safe = cells.stream().map(c -> c.matches("[=+@\\-].*") ? "'" + c : c).toList();
     out.append(CSVFormat.RFC4180.format(safe.toArray())).append("\r\n");
   }

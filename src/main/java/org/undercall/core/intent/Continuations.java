@@ -68,7 +68,7 @@ public final class Continuations {
   }
 
   /** What may follow words that fill a slot for a number; nothing if they end with a unit. */
-  private static Continuation afterNumber(List<String> words) {
+  static Continuation afterNumber(List<String> words) {
     if (!isNumber(words)) {
       return NOTHING;
     }

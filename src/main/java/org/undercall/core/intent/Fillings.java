@@ -62,11 +62,16 @@ final class Fillings {
   }
 
   private static List<String> quantities(Slot slot) {
+    return quantities(slot.units());
+  }
+
+  /** Numbers with and without these units. */
+  static List<String> quantities(Set<SpokenUnit> units) {
     List<String> numbers = new ArrayList<>(WHOLE_NUMBERS);
     numbers.addAll(decimals());
     List<String> all = new ArrayList<>(numbers);
     for (SpokenUnit unit : SpokenUnit.values()) {
-      if (slot.units().contains(unit)) {
+      if (units.contains(unit)) {
         List<String> wordings = PhraseTable.UNITS.get(unit);
         endings().forEach(number -> all.add(number + " " + wordings.get(0)));
         wordings.stream().skip(1).limit(1).forEach(w -> SECOND.forEach(n -> all.add(n + " " + w)));

@@ -1,12 +1,12 @@
 package org.undercall.core.intent;
 
-import java.math.BigDecimal;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * Chooses among alternatives by what they mean: "one seven five" and "one seventy five" support
@@ -51,6 +51,14 @@ public final class Meanings {
   public record Choice(List<RecognisedPhrase.Word> words, double share, boolean digits) {}
 
   /**
+   * What words mean, apart from how a number in them was said.
+   *
+   * @param meaning equal for all words that mean the same
+   * @param number whether it holds a number
+   */
+  public record Sense(Object meaning, boolean number) {}
+
+  /**
    * The likeliest meaning.
    *
    * @param alternatives for the same sound
@@ -59,40 +67,55 @@ public final class Meanings {
    */
   public static Optional<Choice> likeliest(
       List<Alternative> alternatives, Set<IntentKind> allowed) {
+    return likeliest(alternatives, phrase -> sense(phrase, allowed));
+  }
+
+  /** The likeliest meaning, by what words mean. */
+  static Optional<Choice> likeliest(
+      List<Alternative> alternatives, Function<RecognisedPhrase, Optional<Sense>> senses) {
     boolean digits = alternatives.stream().max(LIKELIER).filter(Meanings::isDigits).isPresent();
     List<Alternative> weighed =
         alternatives.stream()
-            .map(a -> a.with(a.score() + (digits ? ofDigits(a) : 0) + ofPhrase(a, allowed)))
+            .map(a -> a.with(a.score() + (digits ? ofDigits(a) : 0) + ofPhrase(a, senses)))
             .toList();
     Optional<Alternative> best = weighed.stream().max(LIKELIER);
-    if (best.isEmpty() || !(meaning(best.get(), allowed) instanceof Meaning)) {
+    if (best.isEmpty() || of(best.get(), senses).isEmpty()) {
       return Optional.empty();
     }
     Map<Object, Double> weights = new HashMap<>();
     for (Alternative one : weighed) {
       double weight = Math.exp(one.score() - best.get().score());
-      weights.merge(meaning(one, allowed), weight, Math::max);
+      Object meaning = of(one, senses).<Object>map(s -> s).orElseGet(() -> phrase(one).text());
+      weights.merge(meaning, weight, Math::max);
     }
     double all = weights.values().stream().mapToDouble(Double::doubleValue).sum();
     return Optional.of(new Choice(best.get().words(), 1 / all, isDigits(best.get())));
   }
 
-  /** An intent apart from how its number was said. */
-  private record Meaning(Intent intent, Optional<BigDecimal> number, Optional<SpokenUnit> unit) {}
+  private static RecognisedPhrase phrase(Alternative alternative) {
+    return new RecognisedPhrase(alternative.words());
+  }
 
-  /** A {@link Meaning}, or the text if it means nothing. */
-  private static Object meaning(Alternative alternative, Set<IntentKind> allowed) {
-    RecognisedPhrase phrase = new RecognisedPhrase(alternative.words());
+  private static Optional<Sense> of(
+      Alternative alternative, Function<RecognisedPhrase, Optional<Sense>> senses) {
+    return senses.apply(phrase(alternative));
+  }
+
+  /** The sense of an intent; empty if the words mean nothing. */
+  private static Optional<Sense> sense(RecognisedPhrase phrase, Set<IntentKind> allowed) {
     Intent intent = Interpreter.interpret(phrase, allowed, 0);
     if (intent instanceof Intent.Unclear) {
-      return phrase.text();
+      return Optional.empty();
     }
-    return intent instanceof Intent.OfNumber number
-        ? new Meaning(
-            new Intent.Plain(intent.kind()),
-            Optional.of(number.number().value().stripTrailingZeros()),
-            number.unit())
-        : new Meaning(intent, Optional.empty(), Optional.empty());
+    return Optional.of(
+        intent instanceof Intent.OfNumber number
+            ? new Sense(
+                List.of(
+                    new Intent.Plain(intent.kind()),
+                    number.number().value().stripTrailingZeros(),
+                    number.unit()),
+                true)
+            : new Sense(intent, false));
   }
 
   private static double ofDigits(Alternative alternative) {
@@ -101,10 +124,10 @@ public final class Meanings {
     return WORTH_OF_A_DIGIT * Math.min(words.size() + tens, MOST_DIGITS);
   }
 
-  private static double ofPhrase(Alternative alternative, Set<IntentKind> allowed) {
+  private static double ofPhrase(
+      Alternative alternative, Function<RecognisedPhrase, Optional<Sense>> senses) {
     int words = alternative.words().size();
-    boolean whole =
-        words > 1 && meaning(alternative, allowed) instanceof Meaning m && m.number().isEmpty();
+    boolean whole = words > 1 && of(alternative, senses).filter(s -> !s.number()).isPresent();
     return whole ? (words == 2 ? WORTH_OF_TWO_WORDS : WORTH_OF_A_PHRASE) : 0;
   }
 

@@ -69,8 +69,21 @@ public final class SecondLook {
     return start.isEmpty() ? NUMBERS : NUMBERS.stream().map(n -> start + " " + n).toList();
   }
 
+  /** Numbers of up to three digits with and without these units. */
+  static List<String> numbers(Set<SpokenUnit> units) {
+    List<String> numbers = new ArrayList<>(Fillings.quantities(units));
+    numbers.addAll(ofThreeDigits());
+    return numbers;
+  }
+
   private static List<String> numbers() {
     List<String> numbers = new ArrayList<>(Fillings.of(Slot.VALUE));
+    numbers.addAll(ofThreeDigits());
+    return List.copyOf(numbers);
+  }
+
+  private static List<String> ofThreeDigits() {
+    List<String> numbers = new ArrayList<>();
     for (int value = 0; value < 1_000; value++) {
       numbers.add(
           NumberWords.DIGITS.get(value / 100)
@@ -79,6 +92,6 @@ public final class SecondLook {
               + " "
               + NumberWords.DIGITS.get(value % 10));
     }
-    return List.copyOf(numbers);
+    return numbers;
   }
 }

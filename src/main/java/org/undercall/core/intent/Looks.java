@@ -1,0 +1,21 @@
+package org.undercall.core.intent;
+
+import java.util.List;
+import java.util.Optional;
+
+/** How a phrase is looked at again: whether, for what, and what it was. */
+public interface Looks {
+  /**
+   * What to listen for a second time.
+   *
+   * @param least how sure the recogniser must be, from 0 to 1
+   * @return empty if the phrase may stand as it is
+   */
+  Optional<List<String>> phrases(RecognisedPhrase first, double least);
+
+  /** The likeliest of several hearings; empty if that means nothing. */
+  Optional<Meanings.Choice> likeliest(List<Alternative> alternatives);
+
+  /** Whether the phrase would count as it is. */
+  boolean counts(RecognisedPhrase first, double least);
+}

@@ -1,0 +1,2 @@
+/** Asks for a procedure, question by question; nothing is guessed. */
+package org.undercall.core.writing;
