@@ -128,7 +128,7 @@ final class Jobs {
     return new Stage.TorqueStage(new Torque(new BigDecimal(amount), unit), BigDecimal.ONE);
   }
 
-  private static Step fastener(String id, LoadCondition needs, Stage... stages) {
+  static Step fastener(String id, LoadCondition needs, Stage... stages) {
     return SampleProcedures.fasten(
         id,
         new Fastener.Part(Hardware.NUT, false, Lubrication.DRY),
