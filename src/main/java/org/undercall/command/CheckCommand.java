@@ -98,7 +98,10 @@ public final class CheckCommand implements Callable<Integer> {
     List<PlacedFinding> placed = findings.stream().map(f -> placed(f, loaded.places())).toList();
     String name = String.valueOf(file.getFileName());
     PrintWriter out = spec.commandLine().getOut();
-    out.print(json ? FindingsJson.of(name, day, placed) : FindingsText.of(placed));
+    out.print(
+        json
+            ? FindingsJson.of(name, day, placed)
+            : FindingsText.of(placed) + PartsText.of(loaded.assembled().parts()));
     out.flush();
     boolean clean = ProcedureCheck.heaviest(findings).filter(s -> s != Severity.REMARK).isEmpty();
     return clean ? CLEAN : FOUND;

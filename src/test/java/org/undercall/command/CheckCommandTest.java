@@ -118,6 +118,15 @@ class CheckCommandTest {
   class Calibrations {
 
     @Test
+    @DisplayName("names the files of one with blocks, and where the values of each come from")
+    void blocks() {
+      run(Path.of("shared/procedures/trailing-arm-from-blocks.json"));
+      String text = out.toString();
+      assertTrue(text.contains("Put together from:"), text);
+      assertTrue(text.contains("  blocks/bonded-bush.yaml\n    values: invented for"), text);
+    }
+
+    @Test
     @DisplayName("for the day given")
     void given() {
       assertEquals(3, run("--on", "2027-02-17", FILES.resolve("check/good.json")));
