@@ -14,6 +14,7 @@ import java.util.function.IntSupplier;
 public final class StillWorking {
   private static final Set<String> SILENT =
       Set.of(
+          "assemble",
           "check",
           "clips",
           "compare",
