@@ -154,6 +154,11 @@ final class Bay {
     return this;
   }
 
+  /** Lets so long a quiet pass that the program reminds. */
+  void quiet(long seconds) {
+    act(List.of("quiet", String.valueOf(seconds)));
+  }
+
   /** Lets seconds pass; the program looks at its timers then. */
   Bay passes(long more) {
     pass(more);
