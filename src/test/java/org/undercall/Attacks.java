@@ -4,18 +4,20 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
  * Texts that try to become something else in a page, a stream or a file: tags, handlers, addresses,
  * drawings, styles, templates, encodings, marks of direction, line breaks, names of prototypes.
- * What one of them can run sets {@code hit}. All are made up here.
+ * What one of them can run sets {@code hit}.
  */
 final class Attacks {
-  /** One text a line. */
-  static final List<String> ALL =
+  /** Made up here, one text a line. */
+  static final List<String> MADE =
       List.of(
           "<script>window.hit=1</script>",
           "<SCRIPT>window.hit=1</SCRIPT>",
@@ -142,7 +144,26 @@ final class Attacks {
           "toString",
           "hasOwnProperty");
 
+  /** Those and, for trying a published list, the lines of the file named by undercall.attacks. */
+  static final List<String> ALL = all();
+
   private Attacks() {}
+
+  private static List<String> all() {
+    List<String> all = new ArrayList<>(MADE);
+    String more = System.getProperty("undercall.attacks", "");
+    if (!more.isEmpty()) {
+      try {
+        Files.readAllLines(Path.of(more)).stream()
+            .filter(line -> !line.isBlank())
+            .map(String::strip)
+            .forEach(all::add);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+    return List.copyOf(all);
+  }
 
   /** A procedure of do steps with these titles; the first texts stand everywhere else, too. */
   static Path procedure(Path folder, String name, List<String> titles) throws IOException {
