@@ -76,7 +76,7 @@ public record OpenSessions(List<Open> open, int complete, List<String> faults) {
   }
 
   /** The fault with the session it is in; a message names it only where a file is at fault. */
-  private static String named(SessionFolder folder, String message) {
+  static String named(SessionFolder folder, String message) {
     String name = folder.name();
     return message.contains(name) ? message : message + " (session " + name + ")";
   }

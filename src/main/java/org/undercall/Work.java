@@ -1,9 +1,12 @@
 package org.undercall;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.undercall.adapter.files.LoadedProcedure;
 import org.undercall.adapter.files.LogContent;
@@ -20,10 +23,12 @@ import org.undercall.core.procedure.Procedure;
 public final class Work implements AutoCloseable {
   private final OpenSession session;
   private final boolean takenUp;
+  private final List<String> passedOver;
 
-  private Work(OpenSession session, boolean takenUp) {
+  private Work(OpenSession session, boolean takenUp, List<String> passedOver) {
     this.session = session;
     this.takenUp = takenUp;
+    this.passedOver = List.copyOf(passedOver);
   }
 
   /**
@@ -36,12 +41,14 @@ public final class Work implements AutoCloseable {
   public static Work on(Path procedure, Path sessions, boolean fresh)
       throws ProcedureFaults, LogFault, IOException {
     LoadedProcedure loaded = ProcedureFile.load(procedure);
-    Optional<SessionFolder> open = fresh ? Optional.empty() : latestOpen(sessions, loaded.sha256());
+    List<String> passedOver = new ArrayList<>();
+    Optional<SessionFolder> open =
+        fresh ? Optional.empty() : latestOpen(sessions, loaded.sha256(), passedOver);
     if (open.isPresent()) {
-      return new Work(takenUp(open.get(), loaded.procedure()), true);
+      return new Work(takenUp(open.get(), loaded.procedure()), true, passedOver);
     }
     OffsetDateTime now = Time.ofMachine().now().wall();
-    return new Work(OpenSession.begin(sessions, loaded, now), false);
+    return new Work(OpenSession.begin(sessions, loaded, now), false, passedOver);
   }
 
   /** Nothing is begun beside a session that should go on but cannot, unless that is asked for. */
@@ -63,7 +70,7 @@ public final class Work implements AutoCloseable {
     if (isComplete(log)) {
       throw LogFault.complete(folder.name());
     }
-    return new Work(OpenSession.takeUp(folder, kept(folder, log)), true);
+    return new Work(OpenSession.takeUp(folder, kept(folder, log)), true, List.of());
   }
 
   /** The procedure that a session was begun with. */
@@ -79,17 +86,35 @@ public final class Work implements AutoCloseable {
         .anyMatch(e -> e instanceof SessionEvent.SessionEnded ended && ended.complete());
   }
 
-  private static Optional<SessionFolder> latestOpen(Path sessions, String sha256) throws LogFault {
-    return SessionFolder.all(sessions).stream().filter(f -> isOpen(f, sha256)).findFirst();
+  private static Optional<SessionFolder> latestOpen(
+      Path sessions, String sha256, List<String> passedOver) throws LogFault {
+    for (SessionFolder folder : SessionFolder.all(sessions)) {
+      try {
+        LogContent log = SessionLogFile.read(folder.log());
+        if (log.started().sha256().equals(sha256) && !isComplete(log)) {
+          return Optional.of(folder);
+        }
+      } catch (LogFault e) {
+        if (keeps(folder, sha256)) {
+          passedOver.add(OpenSessions.named(folder, e.getMessage()));
+        }
+      }
+    }
+    return Optional.empty();
   }
 
-  private static boolean isOpen(SessionFolder folder, String sha256) {
+  /** Whether the procedure of a session whose log cannot be read is this very one. */
+  private static boolean keeps(SessionFolder folder, String sha256) {
     try {
-      LogContent log = SessionLogFile.read(folder.log());
-      return log.started().sha256().equals(sha256) && !isComplete(log);
-    } catch (LogFault e) {
+      return SessionFolder.sha256(Files.readAllBytes(folder.procedure())).equals(sha256);
+    } catch (IOException e) {
       return false;
     }
+  }
+
+  /** What is wrong with later sessions of this procedure, which were not taken up; one a line. */
+  public List<String> passedOver() {
+    return passedOver;
   }
 
   /** Whether an open session was found. */

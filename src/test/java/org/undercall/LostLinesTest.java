@@ -79,6 +79,30 @@ class LostLinesTest {
   }
 
   @Test
+  @DisplayName("and changed in the middle is not taken up; another session begins and names it")
+  void changed() throws Exception {
+    String text = Files.readString(folder.log());
+    Files.writeString(folder.log(), text.replaceFirst("\"seq\":3", "\"seq\":4"));
+    try (Work work = Work.on(PROCEDURE, sessions, false)) {
+      assertFalse(work.takenUp());
+      assertEquals(1, work.passedOver().size());
+      String told = work.passedOver().get(0);
+      assertTrue(told.startsWith("LOG-"), told);
+      assertTrue(told.contains(folder.name()), told);
+      SessionLoop.Ports ports = new Bench().ports();
+      work.run(ports.ear(), ports.voice(), ports.time());
+    }
+    Path other = Path.of("shared", "procedures", "strut-top-mount.json");
+    try (Work work = Work.on(other, sessions, false)) {
+      assertEquals(List.of(), work.passedOver());
+    }
+    try (Work work = Work.on(PROCEDURE, sessions, false)) {
+      assertTrue(work.takenUp());
+      assertEquals(List.of(), work.passedOver());
+    }
+  }
+
+  @Test
   @DisplayName("is told by verify and review from then on, and is never complete")
   void told() throws Exception {
     long line = takenUp().seq();

@@ -106,6 +106,7 @@ public final class WorkOptions {
     Work work = begun(chosen);
     String how = work.takenUp() ? "Session taken up: " : "New session: ";
     Dialogue dialogue = new Dialogue(out);
+    work.passedOver().forEach(fault -> dialogue.print("Not taken up: " + fault));
     dialogue.print(how + work.folder().path());
     work.dropped().ifPresent(line -> dialogue.print("A torn last line was dropped: " + line));
     return work;
