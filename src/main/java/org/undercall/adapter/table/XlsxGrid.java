@@ -12,7 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.dhatim.fastexcel.reader.ExcelReaderException;
+import javax.xml.stream.XMLStreamException;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 import org.dhatim.fastexcel.reader.Row;
@@ -48,14 +48,10 @@ final class XlsxGrid {
           new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, false))) {
         Sheet sheet = grid.sheet(book, wanted);
         place = "sheet " + Cell.quoted(sheet.getName());
-        try (Stream<Row> all = sheet.openStream()) {
-          for (Row row : (Iterable<Row>) all::iterator) {
-            grid.add(row);
-          }
-        }
+        grid.addAll(sheet);
         merges = parts.merges(sheet.getName());
       }
-    } catch (IOException | ExcelReaderException | IllegalArgumentException e) {
+    } catch (IOException | XMLStreamException | RuntimeException e) {
       String found = place + " " + e.getClass().getSimpleName();
       faults.file(TableCode.NOT_A_WORKBOOK, found.strip(), "a workbook in XLSX");
     }
@@ -75,6 +71,15 @@ final class XlsxGrid {
     }
     faults.throwIfAny();
     return fitting.get(0);
+  }
+
+  /** The library throws what its parser met, declared or not, where a sheet is damaged. */
+  private void addAll(Sheet sheet) throws IOException, XMLStreamException, TableFaults {
+    try (Stream<Row> all = sheet.openStream()) {
+      for (Row row : (Iterable<Row>) all::iterator) {
+        add(row);
+      }
+    }
   }
 
   private void add(Row row) throws TableFaults {
