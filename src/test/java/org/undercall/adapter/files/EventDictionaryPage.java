@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.stream.Collectors;
 import org.undercall.core.event.EventKind;
 
-/** Writes {@code docs/events.md} from the code. */
+/** Writes {@code docs/reference/events.md} from the code. */
 final class EventDictionaryPage {
   private static final String HEAD =
       """
@@ -31,8 +31,8 @@ final class EventDictionaryPage {
 
       The sums form a chain: a line that was changed, removed, doubled or moved is found. Whole lines cut off the end are
       found by the checksum beside the log. Whoever writes all sums and the checksum anew is found only by a signature.
-      They cover the hash of a clip, not its sound: a clip may be deleted ([clips.md](clips.md)).
-      `undercall verify` checks all of it: [proof.md](proof.md). A torn last line (power cut) is reported, and cut off before
+      They cover the hash of a clip, not its sound: a clip may be deleted ([clips.md](../how-to/clips.md)).
+      `undercall verify` checks all of it: [proof.md](../how-to/proof.md). A torn last line (power cut) is reported, and cut off before
       the next one is written.
 
       ## Rules that keep old logs readable

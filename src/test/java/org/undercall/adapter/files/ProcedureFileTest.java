@@ -231,7 +231,7 @@ class ProcedureFileTest {
 
     @Test
     void isInTheTableOfTheFormatWithItsMeaning() throws IOException {
-      String page = Files.readString(Path.of("docs/procedure-format.md"));
+      String page = Files.readString(Path.of("docs/reference/procedure-format.md"));
       for (FaultCode code : FaultCode.values()) {
         String row = "| " + code.code() + " | " + code.meaning() + " |";
         assertTrue(page.contains(row), row);

@@ -150,7 +150,7 @@ class ImportCommandTest {
   @Test
   @DisplayName("has every code in the page about writing")
   void page() throws IOException {
-    String page = Files.readString(Path.of("docs/write.md"));
+    String page = Files.readString(Path.of("docs/how-to/write.md"));
     for (TableCode code : TableCode.values()) {
       String row = "| " + code.code() + " | " + code.meaning() + " |";
       assertTrue(page.contains(row), row);

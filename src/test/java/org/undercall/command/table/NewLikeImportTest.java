@@ -113,7 +113,7 @@ class NewLikeImportTest {
   @Test
   @DisplayName("have faults that are all in the documents")
   void documented() throws Exception {
-    String page = Files.readString(Path.of("docs", "write.md"));
+    String page = Files.readString(Path.of("docs/how-to/write.md"));
     for (AnswerFault fault : AnswerFault.values()) {
       assertTrue(page.contains("| " + fault.code() + " |"), fault.code());
     }
@@ -122,7 +122,7 @@ class NewLikeImportTest {
   @Test
   @DisplayName("can be said as the documents say")
   void phrases() throws Exception {
-    String page = Files.readString(Path.of("docs", "write.md"));
+    String page = Files.readString(Path.of("docs/how-to/write.md"));
     for (AnswerCommand command : AnswerCommand.values()) {
       String phrase = AnswerWords.of(Set.of(command)).phrases().get(0);
       boolean named = command == AnswerCommand.WRONG || page.contains('"' + phrase + '"');
