@@ -21,8 +21,8 @@ import org.undercall.core.intent.IntentKind;
 
 /**
  * Reads one file of own wordings, JSON or YAML: an object, in it for each meaning (named as in
- * docs/reference/phrases.md) a list of wordings, such as <code>{"hold": ["coffee break please"]}</code>, and
- * the language as a tag of BCP 47 under <code>language</code>, which may be left out.
+ * docs/reference/phrases.md) a list of wordings, such as <code>{"hold": ["coffee break please"]}
+ * </code>, and the language as a tag of BCP 47 under <code>language</code>, which may be left out.
  */
 public final class OwnWordsFile {
   /** How large the file may be, in bytes. */

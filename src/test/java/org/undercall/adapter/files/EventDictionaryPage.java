@@ -13,7 +13,7 @@ final class EventDictionaryPage {
 
       Generated from the code; `mvn test -Dtest=EventDictionaryTest -Dundercall.regenerate=true` rewrites it.
 
-      A session is a folder with `log.jsonl`, `log.jsonl.sha256` (its checksum, for `sha256sum -c`), `procedure.json` (the
+      A session is a folder with `log.jsonl`, `log.jsonl.sha256` (its checksum, for `sha256sum -c`), `procedure.json` or `procedure.yaml` (the
       procedure file, byte for byte; if it has blocks, the whole procedure as JSON), the folder `clips` and `log.jsonl.lock`, which is locked while a program works on the session; with
       `log.jsonl.sig` if it was signed. The log is JSON Lines in UTF-8: one line for each decision, on the disk before its
       reply is spoken. `shared/schema/log-line.schema.json` is the JSON Schema (2020-12) of a line.

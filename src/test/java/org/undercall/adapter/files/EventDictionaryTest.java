@@ -41,7 +41,8 @@ class EventDictionaryTest {
   }
 
   @Test
-  @DisplayName("in docs/reference/events.md is as the code has it (-Dundercall.regenerate=true rewrites it)")
+  @DisplayName(
+      "in docs/reference/events.md is as the code has it (-Dundercall.regenerate=true rewrites it)")
   void pageIsFresh() throws Exception {
     String page = EventDictionaryPage.text();
     if (Boolean.getBoolean("undercall.regenerate")) {

@@ -24,6 +24,7 @@ class CheckValuesPageTest {
     String groups = text.substring(text.indexOf("| group |"), text.indexOf("\n## By source"));
     reporter.publishEntry(info.getDisplayName(), "\n" + groups);
     String committed = Files.exists(PAGE) ? Files.readString(PAGE) : "";
-    assertEquals(committed, text, "docs/evidence/check-values.md is stale: -Dundercall.regenerate=true");
+    assertEquals(
+        committed, text, "docs/evidence/check-values.md is stale: -Dundercall.regenerate=true");
   }
 }
