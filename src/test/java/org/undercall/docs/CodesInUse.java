@@ -87,7 +87,11 @@ final class CodesInUse {
         texts.add((String) field.get(constant));
       }
     }
-    for (Method method : type.getDeclaredMethods()) {
+    List<Method> methods = new ArrayList<>(List.of(type.getDeclaredMethods()));
+    for (Class<?> contract : type.getInterfaces()) {
+      methods.addAll(List.of(contract.getMethods()));
+    }
+    for (Method method : methods) {
       if (method.getParameterCount() == 0
           && isText(method, method.getReturnType(), method.getModifiers())) {
         texts.add((String) method.invoke(constant));
