@@ -10,7 +10,8 @@ final class Goals {
 
   Goals() {
     reached.put(
-        Goal.FREE_VALUE, "not measured here: the table has no such way, see docs/behaviour.md");
+        Goal.FREE_VALUE,
+        "not measured here: the table has no such way, see docs/reference/behaviour.md");
   }
 
   /** Notes a figure; the last one counts. */

@@ -15,7 +15,7 @@ import org.undercall.adapter.recogniser.SpeechModel;
  *
  * <p>Properties: {@code hearing.scale}, 1 for all trials, less for a quick look; {@code
  * hearing.parts}, names of parts with commas, the usual ones if absent; {@code hearing.page}, where
- * the page goes. Without it only a whole full run writes {@code docs/hearing.md}.
+ * the page goes. Without it only a whole full run writes {@code docs/evidence/hearing.md}.
  */
 public final class MeasureHearing {
   /** A part of the measurement. */

@@ -16,7 +16,7 @@ import java.util.Locale;
 final class Pages {
   private static final JsonMapper JSON = new JsonMapper();
   private static final Path JSON_FILE = Path.of("target", "hearing.json");
-  private static final Path PAGE = Path.of("docs", "hearing.md");
+  private static final Path PAGE = Path.of("docs/evidence/hearing.md");
   private static final Path PART_PAGE = Path.of("target", "hearing.md");
 
   private final Path page;
