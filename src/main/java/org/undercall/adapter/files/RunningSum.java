@@ -1,20 +1,24 @@
 package org.undercall.adapter.files;
 
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** The SHA-256 of a log that grows line by line, known after every line. */
 final class RunningSum {
-  private final MessageDigest digest = sha256();
+  private final MessageDigest digest = LogLine.digest();
   private long lines;
   private long bytes;
 
   /** Takes in one more line, with its line feed. */
   void add(byte[] line) {
-    digest.update(line);
-    lines++;
-    bytes += line.length;
+    add(line, 0, line.length, 1);
+  }
+
+  /** Takes in lines that lie between two places of some bytes. */
+  void add(byte[] log, int start, int end, long count) {
+    digest.update(log, start, end - start);
+    lines += count;
+    bytes += end - start;
   }
 
   /** Lines taken in. */
@@ -33,14 +37,6 @@ final class RunningSum {
       return HexFormat.of().formatHex(((MessageDigest) digest.clone()).digest());
     } catch (CloneNotSupportedException e) {
       throw new IllegalStateException("the SHA-256 of every Java can be copied", e);
-    }
-  }
-
-  private static MessageDigest sha256() {
-    try {
-      return MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
     }
   }
 }

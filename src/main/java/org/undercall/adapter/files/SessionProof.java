@@ -8,10 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.undercall.core.decision.Replay;
 import org.undercall.core.event.Recorded;
-import org.undercall.core.event.SessionEvent;
-import org.undercall.core.procedure.Walk;
 
 /**
  * Whether a session is as it was written, and if not, where it is not.
@@ -49,143 +46,65 @@ public record SessionProof(
   }
 
   /**
+   * A session that was looked through.
+   *
+   * @param proof whether it is as it was written
+   * @param decisions those of all lines that could be read
+   * @param kept the procedure that is kept with it; empty if there is none
+   * @param impossible the first event that cannot follow those before it; empty if each can
+   */
+  public record Seen(
+      SessionProof proof,
+      List<Recorded> decisions,
+      Optional<KeptProcedures.Kept> kept,
+      Optional<LogFinding> impossible) {}
+
+  /**
    * Looks through a session.
    *
    * @param key whose signature to check; empty for none
    * @throws LogFault if the log cannot be read at all
    */
   public static SessionProof of(SessionFolder folder, Optional<PublicKey> key) throws LogFault {
+    return see(folder, key, new KeptProcedures()).proof();
+  }
+
+  /**
+   * Looks through one of several sessions.
+   *
+   * @param procedures those of the sessions looked through before
+   * @throws LogFault if the log cannot be read at all
+   */
+  public static Seen see(
+      SessionFolder folder, Optional<PublicKey> key, KeptProcedures procedures) throws LogFault {
     Path log = folder.log();
     byte[] bytes = SessionLogFile.bytes(log);
     String file = String.valueOf(log.getFileName());
     LogAudit.Result audit = LogAudit.of(bytes, file);
     SumState sum = SumState.of(bytes, sumText(log));
     List<LogFinding> findings = new ArrayList<>(audit.findings());
-    boolean torn = torn(audit, sum, file, findings);
-    sumFinding(sum, file).ifPresent(findings::add);
-    procedure(folder, audit.decisions(), file).ifPresent(findings::add);
+    boolean torn = ProofFindings.torn(audit, sum, file, findings);
+    ProofFindings.sum(sum, file).ifPresent(findings::add);
+    Optional<KeptProcedures.Kept> kept = procedures.of(folder);
+    Optional<LogFinding> other = ProofFindings.procedure(folder, kept, audit.decisions(), file);
+    other.ifPresent(findings::add);
+    Optional<LogFinding> impossible =
+        kept.filter(k -> other.isEmpty())
+            .flatMap(KeptProcedures.Kept::walk)
+            .flatMap(walk -> ProofFindings.order(walk, audit.decisions(), file));
     if (findings.isEmpty()) {
-      order(folder, audit.decisions(), file).ifPresent(findings::add);
+      impossible.ifPresent(findings::add);
     }
     Signed signed = signed(log, bytes, key);
     if (key.isPresent() && signed != Signed.BY_THIS_KEY) {
-      findings.add(
-          new LogFinding(
-              LogFault.Code.OTHER_SIGNATURE,
-              String.valueOf(LogSignature.beside(log).getFileName()),
-              signed == Signed.NONE ? "no signature" : "a signature of other bytes or another key",
-              "the signature of this log by this key"));
+      findings.add(ProofFindings.signature(log, signed));
     }
     boolean known = sum.kind() == SumState.Kind.SAME || sum.kind() == SumState.Kind.BEHIND;
     OptionalLong covered = known ? OptionalLong.of(sum.covered()) : OptionalLong.empty();
     Path name = folder.path().toAbsolutePath().normalize().getFileName();
-    return new SessionProof(String.valueOf(name), audit.lines(), torn, covered, signed, findings);
-  }
-
-  /**
-   * What stands after the last line feed is torn only if the sum file does not count it: it is made
-   * after the line is on the disk.
-   */
-  private static boolean torn(
-      LogAudit.Result audit, SumState sum, String file, List<LogFinding> findings) {
-    if (audit.rest().isEmpty()) {
-      return false;
-    }
-    boolean counted = sum.kind() == SumState.Kind.CUT || sum.kind() == SumState.Kind.OTHER;
-    if (counted || LogLine.goesOnAfterSum(audit.rest().get())) {
-      findings.add(
-          new LogFinding(
-              LogFault.Code.DAMAGED,
-              file,
-              OptionalLong.of(audit.lines() + 1),
-              OptionalLong.empty(),
-              "a line without its end",
-              "the line as it was written"));
-      return false;
-    }
-    return true;
-  }
-
-  private static Optional<LogFinding> sumFinding(SumState sum, String file) {
-    String beside = file + ".sha256";
-    return switch (sum.kind()) {
-      case SAME, BEHIND -> Optional.empty();
-      case CUT -> Optional.of(cut(sum, file));
-      case OTHER ->
-          Optional.of(
-              new LogFinding(
-                  LogFault.Code.OTHER_SUM,
-                  beside,
-                  "a sum that no beginning of the log has",
-                  "the sum of the log, or of its beginning up to the end of a line"));
-      case UNREADABLE ->
-          Optional.of(
-              new LogFinding(
-                  LogFault.Code.NO_SUM, beside, "another form", "the form of sha256sum"));
-      case ABSENT ->
-          sum.usual()
-              ? Optional.empty()
-              : Optional.of(
-                  new LogFinding(
-                      LogFault.Code.NO_SUM,
-                      beside,
-                      "no file, so that lines cut off the end would leave no trace",
-                      "the sum of the log"));
-    };
-  }
-
-  private static LogFinding cut(SumState sum, String file) {
-    long first = Math.max(1, sum.lines() + 1);
-    String expected =
-        sum.covered() > sum.lines()
-            ? "lines " + first + " to " + sum.covered() + ", which the sum file counts"
-            : "as many bytes as the sum file counts";
-    return new LogFinding(
-        LogFault.Code.LINES_GONE,
-        file,
-        OptionalLong.of(first),
-        OptionalLong.empty(),
-        sum.lines() + " whole lines",
-        expected);
-  }
-
-  private static Optional<LogFinding> procedure(
-      SessionFolder folder, List<Recorded> decisions, String file) {
-    Optional<SessionEvent.SessionStarted> started =
-        decisions.stream()
-            .flatMap(decision -> decision.events().stream())
-            .filter(SessionEvent.SessionStarted.class::isInstance)
-            .map(SessionEvent.SessionStarted.class::cast)
-            .findFirst();
-    if (started.isEmpty()) {
-      return Optional.of(
-          new LogFinding(
-              LogFault.Code.NOT_STARTED, file, "no session-started", "session-started first"));
-    }
-    try {
-      folder.procedureBytes(started.get().sha256());
-      return Optional.empty();
-    } catch (LogFault e) {
-      String name = String.valueOf(folder.procedure().getFileName());
-      return Optional.of(new LogFinding(e.code(), name, e.found(), e.expected()));
-    }
-  }
-
-  /** Right sums do not make an order of events that the program could have written. */
-  private static Optional<LogFinding> order(
-      SessionFolder folder, List<Recorded> decisions, String file) {
-    try {
-      Walk walk = Walk.of(ProcedureFile.load(folder.procedure()).procedure());
-      if (Replay.of(walk, decisions) instanceof Replay.Broken broken) {
-        OptionalLong line = OptionalLong.of(broken.seq());
-        LogFault fault = LogFault.impossible(broken);
-        return Optional.of(
-            new LogFinding(fault.code(), file, line, line, fault.found(), fault.expected()));
-      }
-    } catch (ProcedureFaults e) {
-      // The file is the one the session began with; whether it can be used is not asked here.
-    }
-    return Optional.empty();
+    SessionProof proof =
+        new SessionProof(String.valueOf(name), audit.lines(), torn, covered, signed, findings);
+    return new Seen(proof, audit.decisions(), kept, impossible);
   }
 
   private static Signed signed(Path log, byte[] bytes, Optional<PublicKey> key) throws LogFault {

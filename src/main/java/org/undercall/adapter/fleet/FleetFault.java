@@ -6,10 +6,9 @@ public final class FleetFault extends Exception {
 
   /** What is wrong, with a permanent code. */
   public enum Code {
-    NO_ENGINE("FLT-001", "The native library of the engine cannot be loaded."),
     NO_INDEX("FLT-002", "The index cannot be used; the logs are read anew."),
-    ENGINE_FAILED("FLT-003", "The engine could not answer."),
-    UNREADABLE_SESSION("FLT-004", "A session cannot be read by the engine."),
+    NOT_READ("FLT-003", "The folder of sessions or the index cannot be read."),
+    UNREADABLE_SESSION("FLT-004", "A session cannot be read."),
     NOTHING_TO_COMPARE("FLT-005", "There is no session to compare."),
     PLOT_NOT_WRITTEN("FLT-006", "The picture of a comparison cannot be written."),
     NO_FOLDER("FLT-007", "What is named as the folder of sessions is a file.");

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.fleet.Fleet;
 import org.undercall.adapter.fleet.FleetFault;
-import org.undercall.adapter.fleet.Grid;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;

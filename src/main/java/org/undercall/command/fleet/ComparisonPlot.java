@@ -10,7 +10,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.undercall.adapter.fleet.FleetFault;
-import org.undercall.adapter.fleet.Grid;
 import org.undercall.adapter.plot.SidePair;
 import org.undercall.adapter.plot.StepRow;
 import org.undercall.adapter.plot.StepsPlot;

@@ -6,10 +6,9 @@ import java.time.format.DateTimeFormatter;
 import org.undercall.Time;
 import org.undercall.adapter.fleet.Fleet;
 import org.undercall.adapter.fleet.FleetFault;
-import org.undercall.adapter.fleet.Limits;
 import picocli.CommandLine.Option;
 
-/** Which sessions, and what may be used for them. */
+/** Which sessions. */
 final class FleetOptions {
   @Option(
       names = "--sessions",
@@ -21,20 +20,6 @@ final class FleetOptions {
   @Option(names = "--no-index", description = "Keep no index in the folder of sessions.")
   private boolean noIndex;
 
-  @Option(
-      names = "--memory",
-      paramLabel = "MB",
-      defaultValue = "512",
-      description = "Memory of the engine in megabytes (default: ${DEFAULT-VALUE}).")
-  private int memory;
-
-  @Option(
-      names = "--threads",
-      paramLabel = "N",
-      defaultValue = "2",
-      description = "Threads of the engine (default: ${DEFAULT-VALUE}).")
-  private int threads;
-
   @Option(names = "--json", description = "Print JSON instead of text.")
   boolean json;
 
@@ -42,8 +27,7 @@ final class FleetOptions {
   Fleet open(PrintWriter err) throws FleetFault {
     String now =
         DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(Time.ofMachine().now().wall().withNano(0));
-    Limits limits = new Limits(Math.max(64, memory), Math.max(1, threads));
-    Fleet fleet = Fleet.open(sessions, !noIndex, limits, now, new SessionExaminer(sessions));
+    Fleet fleet = Fleet.open(sessions, !noIndex, now, new SessionExaminer(sessions));
     fleet.notices().forEach(err::println);
     err.flush();
     return fleet;

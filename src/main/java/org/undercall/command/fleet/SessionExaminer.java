@@ -1,69 +1,57 @@
 package org.undercall.command.fleet;
 
 import java.nio.file.Path;
-import java.util.HashMap;
-import java.util.Map;
+import java.util.EnumSet;
 import java.util.Optional;
-import org.undercall.adapter.files.LogContent;
+import java.util.Set;
+import org.undercall.adapter.files.KeptProcedures;
 import org.undercall.adapter.files.LogFault;
-import org.undercall.adapter.files.ProcedureFaults;
-import org.undercall.adapter.files.ProcedureFile;
+import org.undercall.adapter.files.LogGlance;
 import org.undercall.adapter.files.SessionFolder;
-import org.undercall.adapter.files.SessionLogFile;
 import org.undercall.adapter.files.SessionProof;
 import org.undercall.adapter.fleet.Examiner;
-import org.undercall.core.decision.Replay;
-import org.undercall.core.procedure.Procedure;
-import org.undercall.core.procedure.Walk;
+import org.undercall.core.review.Facts;
 
 /** Looks at single sessions of a folder; a procedure that several have is read once. */
 final class SessionExaminer implements Examiner {
+  /** What keeps no session from being computed with: the events that are there are as written. */
+  private static final Set<LogFault.Code> OF_THE_WHOLE =
+      EnumSet.of(LogFault.Code.LOSS_RECORDED, LogFault.Code.OTHER_SUM, LogFault.Code.NO_SUM);
+
   private final Path sessions;
-  private final Map<String, Optional<Procedure>> procedures = new HashMap<>();
+  private final KeptProcedures procedures = new KeptProcedures();
 
   SessionExaminer(Path sessions) {
     this.sessions = sessions;
   }
 
   @Override
-  public Optional<String> damage(String session) {
+  public Examined examine(String session) {
+    SessionFolder folder = new SessionFolder(sessions.resolve(session));
     try {
-      SessionProof proof = SessionProof.of(folder(session), Optional.empty());
-      return proof.findings().stream().findFirst().map(f -> f.message());
+      SessionProof.Seen seen = SessionProof.see(folder, Optional.empty(), procedures);
+      String vehicle = seen.kept().map(KeptProcedures.Kept::vehicle).orElse("");
+      return isDamaged(seen)
+          ? new Examined(vehicle, seen.proof().findings().get(0).message(), glance(folder))
+          : new Examined(
+              vehicle,
+              "",
+              Facts.of(seen.kept().flatMap(KeptProcedures.Kept::walk), seen.decisions()));
     } catch (LogFault e) {
-      return Optional.of(e.getMessage());
+      return new Examined("", e.getMessage(), Facts.damaged("", "", "", 0));
     }
   }
 
-  @Override
-  public Optional<String> impossible(String session) {
-    try {
-      LogContent log = SessionLogFile.read(folder(session).log());
-      Optional<Procedure> procedure =
-          procedures.computeIfAbsent(log.started().sha256(), sha256 -> procedure(session));
-      boolean follows =
-          procedure.isEmpty()
-              || !(Replay.of(Walk.of(procedure.get()), log.decisions()) instanceof Replay.Broken);
-      return follows ? Optional.empty() : damage(session);
-    } catch (LogFault e) {
-      return Optional.of(e.getMessage());
-    }
+  private static boolean isDamaged(SessionProof.Seen seen) {
+    boolean suspect =
+        seen.proof().torn()
+            || seen.impossible().isPresent()
+            || seen.proof().findings().stream().anyMatch(f -> !OF_THE_WHOLE.contains(f.code()));
+    return suspect && !seen.proof().whole();
   }
 
-  @Override
-  public Optional<String> vehicle(String session) {
-    return procedure(session).map(procedure -> procedure.about().vehicle());
-  }
-
-  private Optional<Procedure> procedure(String session) {
-    try {
-      return Optional.of(ProcedureFile.load(folder(session).procedure()).procedure());
-    } catch (ProcedureFaults e) {
-      return Optional.empty(); // Whether it can be used is not asked here.
-    }
-  }
-
-  private SessionFolder folder(String session) {
-    return new SessionFolder(sessions.resolve(session));
+  private static Facts glance(SessionFolder folder) throws LogFault {
+    LogGlance glance = LogGlance.of(folder.log());
+    return Facts.damaged(glance.title(), glance.revision(), glance.sha256(), glance.events());
   }
 }
