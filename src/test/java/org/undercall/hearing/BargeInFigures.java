@@ -8,14 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
-import org.undercall.Overheard;
-import org.undercall.adapter.microphone.Frames;
 import org.undercall.adapter.recogniser.ModelFolder;
 import org.undercall.adapter.recogniser.SpeechModel;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Phrasebook;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.StopPhrases;
+import org.undercall.listen.Overheard;
+import org.undercall.sound.Frames;
 
 /**
  * Prints how often a call over the program's own voice is heard, how late, and how often the voice

@@ -1,8 +1,8 @@
 package org.undercall.hearing;
 
 import java.util.Optional;
-import org.undercall.adapter.microphone.Frame;
-import org.undercall.adapter.microphone.Frames;
+import org.undercall.sound.Frame;
+import org.undercall.sound.Frames;
 
 /**
  * A clip as a source of sound, with a clock that says when a live source would have got here.

@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
-import org.undercall.adapter.microphone.SoundFault;
+import org.undercall.sound.SoundFault;
 
 /**
  * A program that writes a WAV file, with its files kept.

@@ -5,11 +5,11 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
-import org.undercall.adapter.microphone.Frames;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.PhaseWords;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
+import org.undercall.sound.Frames;
 
 /** How long phrases took from the end of speech until they were reported. */
 final class Delays {

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.function.Supplier;
-import org.undercall.Attention;
-import org.undercall.QuickEnd;
-import org.undercall.Waits;
 import org.undercall.adapter.activity.Activities;
+import org.undercall.listen.Attention;
+import org.undercall.listen.QuickEnd;
+import org.undercall.listen.Waits;
 
 /** Ways to notice the end of a phrase: how soon, and how often a phrase is cut in two. */
 final class EndFigures {

@@ -6,10 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import org.undercall.Ear;
-import org.undercall.SoundEar;
-import org.undercall.adapter.microphone.Frame;
-import org.undercall.adapter.microphone.Frames;
 import org.undercall.adapter.recogniser.ModelFault;
 import org.undercall.adapter.recogniser.ModelFolder;
 import org.undercall.adapter.recogniser.SpeechModel;
@@ -19,6 +15,10 @@ import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.PhaseWords;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.listen.SoundEar;
+import org.undercall.port.Ear;
+import org.undercall.sound.Frame;
+import org.undercall.sound.Frames;
 
 /**
  * Listens to an hour of sound in a process of its own, as the program does: a new recogniser for

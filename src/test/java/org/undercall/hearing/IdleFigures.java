@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import java.util.function.Supplier;
-import org.undercall.Attention;
-import org.undercall.adapter.microphone.Frames;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.PhaseWords;
+import org.undercall.listen.Attention;
+import org.undercall.sound.Frames;
 
 /** What listening costs while nobody speaks. */
 final class IdleFigures {

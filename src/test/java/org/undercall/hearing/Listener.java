@@ -10,16 +10,15 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
-import org.undercall.Attention;
-import org.undercall.Ear;
-import org.undercall.SessionLoop;
-import org.undercall.SoundEar;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.Phrasebook;
 import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.listen.Attention;
+import org.undercall.listen.SoundEar;
+import org.undercall.port.Ear;
 
 /** Hears clips exactly as the program does: ear, word list of the phase, interpreter, limit. */
 final class Listener {
@@ -61,7 +60,7 @@ final class Listener {
         double at = frames.seconds();
         if (phrase.isPresent()) {
           Intent intent =
-              Interpreter.interpret(phrase.get(), allowed, SessionLoop.LEAST_CONFIDENCE);
+              Interpreter.interpret(phrase.get(), allowed, Interpreter.LEAST_CONFIDENCE);
           boolean live = !frames.ended();
           all.add(
               new Heard(

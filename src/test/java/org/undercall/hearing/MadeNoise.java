@@ -2,8 +2,8 @@ package org.undercall.hearing;
 
 import java.util.Optional;
 import java.util.Random;
-import org.undercall.adapter.microphone.Frame;
-import org.undercall.adapter.microphone.Frames;
+import org.undercall.sound.Frame;
+import org.undercall.sound.Frames;
 
 /**
  * Noise without end in pieces of 20 s: white, pink, the hum of a transformer, the blows of an

@@ -9,18 +9,18 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import org.undercall.SessionLoop;
-import org.undercall.SoundEar;
-import org.undercall.Time;
-import org.undercall.Voice;
-import org.undercall.Work;
-import org.undercall.adapter.files.LogFault;
-import org.undercall.adapter.files.ProcedureFaults;
-import org.undercall.adapter.microphone.Frames;
+import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.recogniser.ModelFault;
 import org.undercall.adapter.recogniser.ModelFolder;
 import org.undercall.adapter.recogniser.SpeechModel;
 import org.undercall.core.decision.Phase;
+import org.undercall.listen.SoundEar;
+import org.undercall.port.Fault;
+import org.undercall.port.Time;
+import org.undercall.port.Voice;
+import org.undercall.session.SessionLoop;
+import org.undercall.session.Work;
+import org.undercall.sound.Frames;
 
 /**
  * Hours of made noise, faster than real time, through the program's own ear, loop and log. Every
@@ -93,7 +93,7 @@ final class NoiseHours {
     Time time = Time.ofSound(START, () -> (long) (1000 * ear.seconds()));
     try (Work work = Work.on(DEMO, sessions, true)) {
       work.run(noisy, NO_VOICE, time, SessionLoop.REMIND_AFTER, noisy);
-    } catch (LogFault | RuntimeException e) {
+    } catch (Fault | RuntimeException e) {
       faults++;
       System.out.println("noise: fault " + e);
     }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
-import org.undercall.adapter.microphone.Frames;
+import org.undercall.sound.Frames;
 
 /** Noise by kind. */
 final class Noises {

@@ -5,10 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleSupplier;
-import org.undercall.Display;
-import org.undercall.Ear;
-import org.undercall.SoundEar;
-import org.undercall.TypedTechnician;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.Session;
 import org.undercall.core.event.EventKind;
@@ -18,6 +14,10 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.SoundLevels;
+import org.undercall.listen.SoundEar;
+import org.undercall.port.Display;
+import org.undercall.port.Ear;
+import org.undercall.session.TypedTechnician;
 
 /**
  * An ear that types until the session waits for what it should, then hears noise for a time; and a

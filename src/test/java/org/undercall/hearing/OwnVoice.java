@@ -13,18 +13,18 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.undercall.Ear;
-import org.undercall.Time;
-import org.undercall.Voice;
-import org.undercall.Work;
-import org.undercall.adapter.files.LogFault;
-import org.undercall.adapter.files.ProcedureFaults;
-import org.undercall.adapter.microphone.Frames;
+import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.speaker.MarySynthesiser;
 import org.undercall.adapter.speaker.SpokenCache;
 import org.undercall.adapter.speaker.SpokenText;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.port.Ear;
+import org.undercall.port.Fault;
+import org.undercall.port.Time;
+import org.undercall.port.Voice;
+import org.undercall.session.Work;
+import org.undercall.sound.Frames;
 
 /** Everything the program says in the demonstration, as sound. */
 final class OwnVoice {
@@ -85,7 +85,7 @@ final class OwnVoice {
       try (Work work = Work.on(PROCEDURE, sessions, true)) {
         work.run(new Typing(lines().iterator()), new Keeping(sentences), Time.ofMachine());
       }
-    } catch (IOException | LogFault | ProcedureFaults e) {
+    } catch (IOException | Fault | ProcedureFaults e) {
       throw new IllegalStateException(e);
     }
     return sentences;

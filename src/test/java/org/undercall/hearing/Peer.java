@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.undercall.SessionLoop;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
@@ -108,7 +107,7 @@ final class Peer {
         ? List.of()
         : List.of(
             Interpreter.interpret(
-                RecognisedPhrase.typed(words), allowed, SessionLoop.LEAST_CONFIDENCE));
+                RecognisedPhrase.typed(words), allowed, Interpreter.LEAST_CONFIDENCE));
   }
 
   private static byte[] bytes(Sound sound) {

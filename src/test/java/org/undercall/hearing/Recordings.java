@@ -8,7 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import org.undercall.adapter.microphone.SoundFault;
+import org.undercall.sound.SoundFault;
 
 /** The folder of recordings: {@code UNDERCALL_SPEECH}, or {@code ../shared/speech}. */
 final class Recordings {

@@ -3,10 +3,10 @@ package org.undercall.hearing;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
-import org.undercall.adapter.microphone.Frame;
-import org.undercall.adapter.microphone.Frames;
-import org.undercall.adapter.microphone.SoundFault;
-import org.undercall.adapter.microphone.WavFrames;
+import org.undercall.sound.Frame;
+import org.undercall.sound.Frames;
+import org.undercall.sound.SoundFault;
+import org.undercall.sound.WavFrames;
 
 /** Sound in memory: 16 kHz, mono, 16 bit. Nobody changes the samples. */
 final class Sound {

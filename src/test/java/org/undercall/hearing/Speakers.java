@@ -12,8 +12,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.undercall.adapter.speaker.DemoVoices;
-import org.undercall.adapter.speaker.Voices;
+import org.undercall.demo.DemoVoices;
 
 /** The synthetic speakers that this machine has. */
 final class Speakers {
@@ -103,7 +102,7 @@ final class Speakers {
   }
 
   private void addMary(String name) {
-    var synthesiser = Voices.synthesiser(name, CACHE.resolve("mary"));
+    var synthesiser = DemoVoices.speaker(name, CACHE.resolve("mary"));
     add(
         new Speaker() {
           @Override

@@ -3,7 +3,7 @@ package org.undercall.hearing;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.undercall.adapter.microphone.Frames;
+import org.undercall.sound.Frames;
 
 /**
  * Something said, with the silence around it cut off.

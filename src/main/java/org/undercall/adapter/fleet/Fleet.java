@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.undercall.core.review.Facts;
+import org.undercall.port.Fault;
 
 /**
  * The sessions of a folder in an index that follows the files: what was written since is read, what
@@ -59,14 +60,14 @@ public final class Fleet implements AutoCloseable {
    * @param folder the folder of sessions; absent, it has none
    * @param kept whether the index is kept in the folder
    * @param now the time to be written into a new index
-   * @throws FleetFault FLT-007 if it is no folder, FLT-003 if it cannot be read
+   * @throws Fault FLT-007 if it is no folder, FLT-003 if it cannot be read
    */
   public static Fleet open(Path folder, boolean kept, String now, Examiner examiner)
-      throws FleetFault {
+      throws Fault {
     boolean there = Files.isDirectory(folder);
     if (!there && Files.exists(folder)) {
       String name = String.valueOf(folder.getFileName());
-      throw new FleetFault(FleetFault.Code.NO_FOLDER, name, "a file", "a folder of sessions");
+      throw new Fault(FleetCode.NO_FOLDER, name, "a file", "a folder of sessions");
     }
     Fleet fleet = new Fleet(examiner, folder.resolve(INDEX), now);
     try {
@@ -113,10 +114,10 @@ public final class Fleet implements AutoCloseable {
 
   private void notice(IOException e) {
     notices.add(
-        new FleetFault(
-                FleetFault.Code.NO_INDEX,
+        new Fault(
+                FleetCode.NO_INDEX,
                 INDEX,
-                reason(e),
+                Fault.reason(e),
                 "an index that can be read and written; the logs were read anew."
                     + " It may be deleted")
             .getMessage());
@@ -173,9 +174,9 @@ public final class Fleet implements AutoCloseable {
   private IndexRow row(SessionFiles files) {
     Examiner.Examined found = examiner.examine(files.session());
     if (!files.trouble().isEmpty()) {
-      FleetFault fault =
-          new FleetFault(
-              FleetFault.Code.UNREADABLE_SESSION,
+      Fault fault =
+          new Fault(
+              FleetCode.UNREADABLE_SESSION,
               "session " + files.session(),
               files.trouble(),
               "a session that can be read");
@@ -193,7 +194,7 @@ public final class Fleet implements AutoCloseable {
   }
 
   /** Goes through the sessions, in the order of their names. */
-  public void each(Consumer<IndexRow> taker) throws FleetFault {
+  public void each(Consumer<IndexRow> taker) throws Fault {
     try (var lines = Files.newBufferedReader(file, UTF_8)) {
       for (String line = lines.readLine(); line != null; line = lines.readLine()) {
         taker.accept(IndexRow.of(line));
@@ -218,18 +219,13 @@ public final class Fleet implements AutoCloseable {
     return List.copyOf(notices);
   }
 
-  private static FleetFault failed(IOException e) {
-    return new FleetFault(
-        FleetFault.Code.NOT_READ, "the sessions", reason(e), "a folder that can be read");
-  }
-
-  private static String reason(IOException e) {
-    String message = String.valueOf(e.getMessage()).lines().findFirst().orElse("").strip();
-    return e.getClass().getSimpleName() + " " + message;
+  private static Fault failed(IOException e) {
+    return new Fault(
+        FleetCode.NOT_READ, "the sessions", e, "a folder that can be read");
   }
 
   @Override
-  public void close() throws FleetFault {
+  public void close() throws Fault {
     try {
       if (passing) {
         Files.deleteIfExists(file);

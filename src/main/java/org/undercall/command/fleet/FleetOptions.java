@@ -3,9 +3,9 @@ package org.undercall.command.fleet;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
-import org.undercall.Time;
 import org.undercall.adapter.fleet.Fleet;
-import org.undercall.adapter.fleet.FleetFault;
+import org.undercall.port.Fault;
+import org.undercall.port.Time;
 import picocli.CommandLine.Option;
 
 /** Which sessions. */
@@ -24,7 +24,7 @@ final class FleetOptions {
   boolean json;
 
   /** Opens the index; what went other than usual is printed. */
-  Fleet open(PrintWriter err) throws FleetFault {
+  Fleet open(PrintWriter err) throws Fault {
     String now =
         DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(Time.ofMachine().now().wall().withNano(0));
     Fleet fleet = Fleet.open(sessions, !noIndex, now, new SessionExaminer(sessions));

@@ -6,8 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.undercall.adapter.fleet.Fleet;
-import org.undercall.adapter.fleet.FleetFault;
+import org.undercall.adapter.fleet.FleetCode;
 import org.undercall.core.review.Facts;
+import org.undercall.port.Fault;
 
 /**
  * What is compared with what.
@@ -21,7 +22,7 @@ record Measure(String subject, List<String> base, String words) {
   /** A session that is not damaged: its name, what was worked on and when it began. */
   private record Sound(String name, Facts.Work work, long began) {}
 
-  static Measure of(Fleet fleet, List<String> names, String procedure) throws FleetFault {
+  static Measure of(Fleet fleet, List<String> names, String procedure) throws Fault {
     List<Sound> all = new ArrayList<>();
     fleet.each(
         row -> {
@@ -81,8 +82,8 @@ record Measure(String subject, List<String> base, String words) {
     return sessions.stream().filter(wanted).map(Sound::name).toList();
   }
 
-  private static FleetFault nothing(String place, String found) {
-    return new FleetFault(
-        FleetFault.Code.NOTHING_TO_COMPARE, place, found, "one that \"sessions\" lists");
+  private static Fault nothing(String place, String found) {
+    return new Fault(
+        FleetCode.NOTHING_TO_COMPARE, place, found, "one that \"sessions\" lists");
   }
 }

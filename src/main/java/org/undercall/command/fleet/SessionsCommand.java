@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.fleet.Fleet;
-import org.undercall.adapter.fleet.FleetFault;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -64,7 +64,7 @@ public final class SessionsCommand implements Callable<Integer> {
   public SessionsCommand() {}
 
   @Override
-  public Integer call() throws FleetFault {
+  public Integer call() throws Fault {
     if (options.json && csv) {
       throw new ParameterException(
           spec.commandLine(), "found --json and --csv, expected one of them");
@@ -85,7 +85,7 @@ public final class SessionsCommand implements Callable<Integer> {
     }
   }
 
-  private Grid list(Fleet fleet) throws FleetFault {
+  private Grid list(Fleet fleet) throws Fault {
     List<Listed> listed = new ArrayList<>();
     fleet.each(
         row -> {
@@ -107,7 +107,7 @@ public final class SessionsCommand implements Callable<Integer> {
         && (!due || one.due().isPresent());
   }
 
-  private static String text(Grid grid, Fleet fleet) throws FleetFault {
+  private static String text(Grid grid, Fleet fleet) throws Fault {
     Lines lines = new Lines();
     for (int i = 0; i < grid.size(); i++) {
       String began = grid.text(i, "started").replace('T', ' ') + " ".repeat(16);

@@ -12,8 +12,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.undercall.adapter.fleet.Fleet;
-import org.undercall.adapter.fleet.FleetFault;
 import org.undercall.core.review.Facts;
+import org.undercall.port.Fault;
 
 /** The tables of a comparison. */
 final class Tables {
@@ -79,7 +79,7 @@ final class Tables {
     }
   }
 
-  static Map<Name, Grid> of(Fleet fleet, Measure measure) throws FleetFault {
+  static Map<Name, Grid> of(Fleet fleet, Measure measure) throws Fault {
     Tables tables = new Tables();
     Set<String> base = new HashSet<>(measure.base());
     fleet.each(

@@ -9,11 +9,12 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
-import org.undercall.adapter.files.KeptProcedures;
-import org.undercall.adapter.files.KeyFiles;
-import org.undercall.adapter.files.LogFault;
-import org.undercall.adapter.files.SessionFolder;
-import org.undercall.adapter.files.SessionProof;
+import org.undercall.adapter.log.KeyFiles;
+import org.undercall.adapter.log.SessionFolder;
+import org.undercall.adapter.log.SessionProof;
+import org.undercall.port.Fault;
+import org.undercall.session.KeptProcedures;
+import org.undercall.session.Proof;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -54,7 +55,7 @@ public final class VerifyCommand implements Callable<Integer> {
   public VerifyCommand() {}
 
   @Override
-  public Integer call() throws LogFault {
+  public Integer call() throws Fault {
     Optional<PublicKey> signer =
         key == null ? Optional.empty() : Optional.of(KeyFiles.publicKey(key));
     List<SessionProof> proofs = proofs(signer);
@@ -65,11 +66,11 @@ public final class VerifyCommand implements Callable<Integer> {
   }
 
   /** Looks through the sessions on every core; their order stays. */
-  private List<SessionProof> proofs(Optional<PublicKey> signer) throws LogFault {
+  private List<SessionProof> proofs(Optional<PublicKey> signer) throws Fault {
     KeptProcedures procedures = new KeptProcedures();
     List<FutureTask<SessionProof>> tasks = new ArrayList<>();
     for (SessionFolder folder : sessions.folders()) {
-      tasks.add(new FutureTask<>(() -> SessionProof.see(folder, signer, procedures).proof()));
+      tasks.add(new FutureTask<>(() -> Proof.see(folder, signer, procedures).proof()));
     }
     tasks.parallelStream().forEach(FutureTask::run);
     List<SessionProof> proofs = new ArrayList<>();
@@ -79,11 +80,11 @@ public final class VerifyCommand implements Callable<Integer> {
     return proofs;
   }
 
-  private static SessionProof result(FutureTask<SessionProof> task) throws LogFault {
+  private static SessionProof result(FutureTask<SessionProof> task) throws Fault {
     try {
       return task.get();
     } catch (ExecutionException e) {
-      if (e.getCause() instanceof LogFault fault) {
+      if (e.getCause() instanceof Fault fault) {
         throw fault;
       }
       throw new IllegalStateException(e.getCause());

@@ -9,7 +9,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
-import org.undercall.Clips;
+import org.undercall.port.Clips;
 
 /**
  * Prints how long it takes to put a clip of three seconds on the disk, which is how much later its

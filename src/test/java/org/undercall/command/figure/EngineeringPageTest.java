@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.App;
+import org.undercall.command.App;
 
 @DisplayName("The page on engineering")
 class EngineeringPageTest {

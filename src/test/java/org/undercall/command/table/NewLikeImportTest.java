@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.undercall.adapter.files.ProcedureFile;
+import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.adapter.table.Column;
 import org.undercall.adapter.table.DraftTable;
 import org.undercall.adapter.table.TableText;
