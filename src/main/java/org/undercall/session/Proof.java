@@ -31,10 +31,7 @@ public final class Proof {
    * @param kept the procedure that is kept with it
    */
   public record Seen(
-      SessionProof proof,
-      boolean possible,
-      List<Recorded> decisions,
-      KeptProcedures.Kept kept) {}
+      SessionProof proof, boolean possible, List<Recorded> decisions, KeptProcedures.Kept kept) {}
 
   /**
    * Looks through a session.
@@ -52,25 +49,23 @@ public final class Proof {
    * @param procedures those of the sessions looked through before
    * @throws Fault if the log cannot be read at all
    */
-  public static Seen see(
-      SessionFolder folder, Optional<PublicKey> key, KeptProcedures procedures) throws Fault {
+  public static Seen see(SessionFolder folder, Optional<PublicKey> key, KeptProcedures procedures)
+      throws Fault {
     Proof own = new Proof(procedures);
     SessionProof proof = SessionProof.of(folder, key, own::broken);
     return new Seen(
-        proof,
-        own.possible,
-        own.decisions,
-        own.kept.orElseGet(() -> KeptProcedures.read(folder)));
+        proof, own.possible, own.decisions, own.kept.orElseGet(() -> KeptProcedures.read(folder)));
   }
 
   private Optional<Replay.Broken> broken(SessionFolder folder, List<Recorded> all) {
     decisions = all;
-    kept = all.stream()
-        .flatMap(decision -> decision.events().stream())
-        .filter(SessionEvent.SessionStarted.class::isInstance)
-        .map(event -> ((SessionEvent.SessionStarted) event).sha256())
-        .findFirst()
-        .map(sha256 -> procedures.of(folder, sha256));
+    kept =
+        all.stream()
+            .flatMap(decision -> decision.events().stream())
+            .filter(SessionEvent.SessionStarted.class::isInstance)
+            .map(event -> ((SessionEvent.SessionStarted) event).sha256())
+            .findFirst()
+            .map(sha256 -> procedures.of(folder, sha256));
     Optional<Replay.Broken> broken =
         kept.flatMap(KeptProcedures.Kept::walk)
             .map(walk -> Replay.of(walk, all))

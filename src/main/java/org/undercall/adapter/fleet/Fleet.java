@@ -62,8 +62,7 @@ public final class Fleet implements AutoCloseable {
    * @param now the time to be written into a new index
    * @throws Fault FLT-007 if it is no folder, FLT-003 if it cannot be read
    */
-  public static Fleet open(Path folder, boolean kept, String now, Examiner examiner)
-      throws Fault {
+  public static Fleet open(Path folder, boolean kept, String now, Examiner examiner) throws Fault {
     boolean there = Files.isDirectory(folder);
     if (!there && Files.exists(folder)) {
       String name = String.valueOf(folder.getFileName());
@@ -220,8 +219,7 @@ public final class Fleet implements AutoCloseable {
   }
 
   private static Fault failed(IOException e) {
-    return new Fault(
-        FleetCode.NOT_READ, "the sessions", e, "a folder that can be read");
+    return new Fault(FleetCode.NOT_READ, "the sessions", e, "a folder that can be read");
   }
 
   @Override

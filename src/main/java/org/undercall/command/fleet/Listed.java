@@ -26,8 +26,17 @@ record Listed(
     Optional<String> due) {
   static final List<String> COLUMNS =
       List.of(
-          "session", "state", "procedure", "revision", "vehicle", "started", "last", "working_ms",
-          "events", "due", "damage");
+          "session",
+          "state",
+          "procedure",
+          "revision",
+          "vehicle",
+          "started",
+          "last",
+          "working_ms",
+          "events",
+          "due",
+          "damage");
 
   /** The one begun last first, damaged ones last. */
   static final Comparator<Listed> LAST_FIRST =

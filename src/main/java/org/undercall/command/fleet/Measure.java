@@ -35,7 +35,8 @@ record Measure(String subject, List<String> base, String words) {
       if (titled.isEmpty()) {
         throw nothing("--procedure " + procedure, "no sound session with this title");
       }
-      return new Measure("", titled, "All " + titled.size() + " sessions titled " + procedure + ".");
+      return new Measure(
+          "", titled, "All " + titled.size() + " sessions titled " + procedure + ".");
     }
     List<Sound> named = new ArrayList<>();
     for (String name : names) {
@@ -83,7 +84,6 @@ record Measure(String subject, List<String> base, String words) {
   }
 
   private static Fault nothing(String place, String found) {
-    return new Fault(
-        FleetCode.NOTHING_TO_COMPARE, place, found, "one that \"sessions\" lists");
+    return new Fault(FleetCode.NOTHING_TO_COMPARE, place, found, "one that \"sessions\" lists");
   }
 }

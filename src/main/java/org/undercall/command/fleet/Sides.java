@@ -42,7 +42,12 @@ final class Sides {
   static Grid of(Facts facts) {
     return new Grid(
         List.of(
-            "step", "left_ms", "right_ms", "left_refused", "right_refused", "left_state",
+            "step",
+            "left_ms",
+            "right_ms",
+            "left_refused",
+            "right_refused",
+            "left_state",
             "right_state"),
         pairs(facts).stream()
             .sorted(Comparator.comparing(pair -> pair.left().begun()))

@@ -135,8 +135,17 @@ final class Tables {
     names.addAll(own.keySet());
     return new Grid(
         List.of(
-            "step", "this_ms", "median_ms", "q1_ms", "q3_ms", "least_ms", "most_ms", "sessions",
-            "slow", "reopened", "verdict"),
+            "step",
+            "this_ms",
+            "median_ms",
+            "q1_ms",
+            "q3_ms",
+            "least_ms",
+            "most_ms",
+            "sessions",
+            "slow",
+            "reopened",
+            "verdict"),
         names.stream()
             .map(name -> step(name, Optional.ofNullable(own.get(name))))
             .sorted(Comparator.comparing(Placed::place).thenComparing(Placed::step))
@@ -153,7 +162,16 @@ final class Tables {
           own.orElseThrow().begun(),
           name,
           List.of(
-              Optional.of(name), mine, none, none, none, none, none, Optional.of(0L), none, none,
+              Optional.of(name),
+              mine,
+              none,
+              none,
+              none,
+              none,
+              none,
+              Optional.of(0L),
+              none,
+              none,
               Optional.of("")));
     }
     Spread spread = Spread.of(all.working());
@@ -199,9 +217,7 @@ final class Tables {
         List.of("times", "sessions", where, "what"),
         tallies.entrySet().stream()
             .sorted(
-                order
-                    .thenComparing(e -> e.getKey().get(0))
-                    .thenComparing(e -> e.getKey().get(1)))
+                order.thenComparing(e -> e.getKey().get(0)).thenComparing(e -> e.getKey().get(1)))
             .map(
                 e ->
                     Grid.row(

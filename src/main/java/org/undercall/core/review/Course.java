@@ -47,8 +47,7 @@ final class Course {
     long steady = decision.at().monotonicMillis() - before.at().monotonicMillis();
     boolean gap = steady < 0 || decision.events().stream().anyMatch(Course::isRestart);
     OffsetDateTime wall = decision.at().wall();
-    long millis =
-        gap ? Math.max(0, Duration.between(before.at().wall(), wall).toMillis()) : steady;
+    long millis = gap ? Math.max(0, Duration.between(before.at().wall(), wall).toMillis()) : steady;
     long place = decision.seq() * PLACES;
     now = new Reading(wall, now.millis() + millis, now.gaps() + (gap ? 1 : 0), place);
     boolean stopped = gap || holding || !briefed || ended.isPresent();

@@ -21,8 +21,7 @@ final class FactsReader {
   private final Map<Facts.Refused, Long> refusals = new LinkedHashMap<>();
   private final Map<Facts.Misheard, Long> misheard = new LinkedHashMap<>();
   private final Map<Facts.Value, String> values = new LinkedHashMap<>();
-  private SessionEvent.SessionStarted started =
-      new SessionEvent.SessionStarted("", "", "", "");
+  private SessionEvent.SessionStarted started = new SessionEvent.SessionStarted("", "", "", "");
   private String called = "";
   private long lines;
   private long events;
@@ -128,13 +127,13 @@ final class FactsReader {
         due(steps));
   }
 
-  private static <K, V, R> List<R> list(
-      Map<K, V> map, java.util.function.BiFunction<K, V, R> row) {
+  private static <K, V, R> List<R> list(Map<K, V> map, java.util.function.BiFunction<K, V, R> row) {
     return map.entrySet().stream().map(e -> row.apply(e.getKey(), e.getValue())).toList();
   }
 
   private Facts.StepRow row(StepRef ref, StepCourse step) {
-    String reason = step.putOff().isEmpty() ? "" : kebab(step.putOff().get(step.putOff().size() - 1));
+    String reason =
+        step.putOff().isEmpty() ? "" : kebab(step.putOff().get(step.putOff().size() - 1));
     StepReview.Times times = step.times(course.now());
     return new Facts.StepRow(
         ref.toString(),
@@ -158,8 +157,7 @@ final class FactsReader {
   private List<Facts.Due> due(List<Facts.StepRow> steps) {
     List<Facts.Due> due = new ArrayList<>();
     for (Review.Timed<SessionEvent.HandedOver> item : remarks.remarks(List.of()).handOvers()) {
-      due.add(
-          new Facts.Due(item.event().step().toString(), "handed over", item.event().due()));
+      due.add(new Facts.Due(item.event().step().toString(), "handed over", item.event().due()));
     }
     for (Facts.StepRow step : steps) {
       if (step.state().equals("put off")) {

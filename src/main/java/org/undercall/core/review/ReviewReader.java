@@ -37,9 +37,7 @@ final class ReviewReader {
         version = e.version();
       }
       loads.read(event, course.now().at());
-      StepEvents.stepOf(event)
-          .map(steps::get)
-          .ifPresent(trace -> readStep(trace, event, clip));
+      StepEvents.stepOf(event).map(steps::get).ifPresent(trace -> readStep(trace, event, clip));
       remarks.read(event, decision, course.atHand()).ifPresent(this::noteRefusal);
     }
   }
@@ -60,8 +58,7 @@ final class ReviewReader {
   Review review(List<ToolState> tools) {
     Reading last = course.now();
     return new Review(
-        new Review.Head(
-            walk.procedure().about(), version, first.at().wall(), last.at(), tools),
+        new Review.Head(walk.procedure().about(), version, first.at().wall(), last.at(), tools),
         steps.values().stream()
             .map(trace -> trace.review(course.of(trace.place.ref()), last))
             .toList(),
