@@ -17,7 +17,7 @@ public record Waits(int whole, int unit, int digit, int value, int steady, int s
   /** Longer than any phrase. */
   public static final int NEVER = Integer.MAX_VALUE;
 
-  /** The program's own; {@code docs/hearing.md} shows what others come to. */
+  /** The program's own; {@code docs/evidence/hearing.md} shows what others come to. */
   public static final Waits STANDARD = new Waits(180, 180, 420, 540, 420, 600);
 
   /** How long no speech must have been heard. */

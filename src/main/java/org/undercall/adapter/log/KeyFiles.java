@@ -47,8 +47,9 @@ public final class KeyFiles {
   }
 
   /**
-   * Makes a new key pair: the private key in a file only its owner may read, the public key beside
-   * it. No file is ever replaced.
+   * Makes a new key pair: the private key in one file, the public key beside it. Where the file
+   * system has POSIX permissions only the owner may read the private one; elsewhere it has those of
+   * its folder. No file is ever replaced.
    *
    * @throws Fault if one of the files is there already or cannot be written
    */

@@ -23,8 +23,8 @@ import org.undercall.text.Yaml;
 
 /**
  * Reads one file of own wordings, JSON or YAML: an object, in it for each meaning (named as in
- * docs/phrases.md) a list of wordings, such as <code>{"hold": ["coffee break please"]}</code>, and
- * the language as a tag of BCP 47 under <code>language</code>, which may be left out.
+ * docs/reference/phrases.md) a list of wordings, such as <code>{"hold": ["coffee break please"]}
+ * </code>, and the language as a tag of BCP 47 under <code>language</code>, which may be left out.
  */
 public final class OwnWordsFile {
   /** How large the file may be, in bytes. */
@@ -62,7 +62,7 @@ public final class OwnWordsFile {
           Stream.of(IntentKind.values()).filter(k -> name(k).equals(entry.getKey())).findFirst();
       if (kind.isEmpty()) {
         String found = "found " + Shown.quoted(entry.getKey());
-        String expected = ", expected a meaning of docs/phrases.md";
+        String expected = ", expected a meaning of docs/reference/phrases.md";
         faults.add(OwnWordsFault.line(OwnWordsFault.Code.NO_MEANING, file, found + expected));
       } else {
         add(file, kind.get(), entry.getValue(), kinds, faults);

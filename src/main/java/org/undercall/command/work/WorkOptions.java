@@ -31,7 +31,7 @@ public final class WorkOptions {
   @Parameters(
       paramLabel = "PROCEDURE",
       arity = "0..1",
-      description = "The procedure file (JSON); without one, choose from what is found.")
+      description = "The procedure file, JSON or YAML; without one, choose from what is found.")
   private Path procedure;
 
   @Option(

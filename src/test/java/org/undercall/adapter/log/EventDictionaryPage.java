@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.term.Kebab;
 
-/** Writes {@code docs/events.md} from the code. */
+/** Writes {@code docs/reference/events.md} from the code. */
 final class EventDictionaryPage {
   private static final String HEAD =
       """
@@ -14,7 +14,7 @@ final class EventDictionaryPage {
 
       Generated from the code; `mvn test -Dtest=EventDictionaryTest -Dundercall.regenerate=true` rewrites it.
 
-      A session is a folder with `log.jsonl`, `log.jsonl.sha256` (its checksum, for `sha256sum -c`), `procedure.json` (the
+      A session is a folder with `log.jsonl`, `log.jsonl.sha256` (its checksum, for `sha256sum -c`), `procedure.json` or `procedure.yaml` (the
       procedure file, byte for byte; if it has blocks, the whole procedure as JSON), the folder `clips` and `log.jsonl.lock`, which is locked while a program works on the session; with
       `log.jsonl.sig` if it was signed. The log is JSON Lines in UTF-8: one line for each decision, on the disk before its
       reply is spoken. `shared/schema/log-line.schema.json` is the JSON Schema (2020-12) of a line.
@@ -32,8 +32,8 @@ final class EventDictionaryPage {
 
       The sums form a chain: a line that was changed, removed, doubled or moved is found. Whole lines cut off the end are
       found by the checksum beside the log. Whoever writes all sums and the checksum anew is found only by a signature.
-      They cover the hash of a clip, not its sound: a clip may be deleted ([clips.md](clips.md)).
-      `undercall verify` checks all of it: [proof.md](proof.md). A torn last line (power cut) is reported, and cut off before
+      They cover the hash of a clip, not its sound: a clip may be deleted ([clips.md](../how-to/clips.md)).
+      `undercall verify` checks all of it: [proof.md](../how-to/proof.md). A torn last line (power cut) is reported, and cut off before
       the next one is written.
 
       ## Rules that keep old logs readable

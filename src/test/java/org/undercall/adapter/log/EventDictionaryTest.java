@@ -17,7 +17,7 @@ import org.undercall.core.event.SessionEvent;
 
 @DisplayName("The event dictionary")
 class EventDictionaryTest {
-  private static final Path PAGE = Path.of("docs", "events.md");
+  private static final Path PAGE = Path.of("docs/reference/events.md");
 
   @Test
   @DisplayName("has every event of the code, once")
@@ -41,7 +41,8 @@ class EventDictionaryTest {
   }
 
   @Test
-  @DisplayName("in docs/events.md is as the code has it (-Dundercall.regenerate=true rewrites it)")
+  @DisplayName(
+      "in docs/reference/events.md is as the code has it (-Dundercall.regenerate=true rewrites it)")
   void pageIsFresh() throws Exception {
     String page = EventDictionaryPage.text();
     if (Boolean.getBoolean("undercall.regenerate")) {

@@ -230,15 +230,6 @@ class ProcedureFileTest {
     }
 
     @Test
-    void isInTheTableOfTheFormatWithItsMeaning() throws IOException {
-      String page = Files.readString(Path.of("docs/procedure-format.md"));
-      for (FaultCode code : FaultCode.values()) {
-        String row = "| " + code.code() + " | " + code.meaning() + " |";
-        assertTrue(page.contains(row), row);
-      }
-    }
-
-    @Test
     void hasANumberOfItsOwn() {
       long distinct = Stream.of(FaultCode.values()).map(FaultCode::code).distinct().count();
       assertEquals(FaultCode.values().length, distinct);

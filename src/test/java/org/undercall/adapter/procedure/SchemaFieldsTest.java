@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 @DisplayName("The schema of procedures tells an editor")
 class SchemaFieldsTest {
   private static final Path SCHEMA = Path.of("shared", "schema", "procedure.schema.json");
-  private static final Path PAGE = Path.of("docs", "procedure-fields.md");
+  private static final Path PAGE = Path.of("docs/reference/procedure-fields.md");
 
   /** What an editor shows of a field: the text it points at, and the values it offers. */
   private record Field(String name, boolean required, String text, String values) {}
