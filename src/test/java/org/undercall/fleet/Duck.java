@@ -38,7 +38,7 @@ final class Duck implements AutoCloseable {
     String plain = sql.replaceAll("(?m)^\\s*--.*$", "");
     String place = folder.toString().replace('\\', '/').replace("'", "''");
     try (Statement statement = connection.createStatement()) {
-      for (String one : plain.replace("FOLDER", place).split(";")) {
+      for (String one : plain.replace("FOLDER", place).split(";", -1)) {
         if (!one.isBlank()) {
           statement.execute(one);
         }

@@ -3,6 +3,7 @@ package org.undercall.adapter.log;
 import static java.nio.charset.StandardCharsets.UTF_8;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import java.nio.file.Path;
 import org.undercall.core.event.EventKind;
 import org.undercall.port.Fault;
@@ -19,14 +20,19 @@ public record LogGlance(String title, String revision, String sha256, long event
   /** Looks at every line of a log that is JSON, whatever its sum. */
   public static LogGlance of(Path log) throws Fault {
     LogGlance glance = new LogGlance("", "", "", 0);
-    for (String line : new String(SessionLogFile.bytes(log), UTF_8).split("\n")) {
-      try {
-        glance = glance.with(LogJson.read(line).path("events"));
-      } catch (BadMember e) {
-        continue; // A line that is no JSON says nothing.
-      }
+    for (String line : new String(SessionLogFile.bytes(log), UTF_8).lines().toList()) {
+      glance = glance.with(events(line));
     }
     return glance;
+  }
+
+  /** The events of a line; none if it is no JSON. */
+  private static JsonNode events(String line) {
+    try {
+      return LogJson.read(line).path("events");
+    } catch (BadMember e) {
+      return MissingNode.getInstance();
+    }
   }
 
   private LogGlance with(JsonNode found) {

@@ -1,26 +1,24 @@
 package org.undercall.command.fleet;
 
-import java.util.Arrays;
 import java.util.Collection;
+import java.util.List;
 
 /**
  * Sorted numbers, and what lies at a share of them: linear between neighbours (type 7 of Hyndman
  * and Fan, 1996).
  */
-record Spread(long[] sorted) {
+record Spread(List<Long> sorted) {
   private static final double FENCE = 1.5;
 
   static Spread of(Collection<Long> numbers) {
-    long[] sorted = numbers.stream().mapToLong(Long::longValue).toArray();
-    Arrays.sort(sorted);
-    return new Spread(sorted);
+    return new Spread(numbers.stream().sorted().toList());
   }
 
   double at(double share) {
-    double place = share * (sorted.length - 1);
+    double place = share * (sorted.size() - 1);
     int below = (int) Math.floor(place);
-    int above = Math.min(below + 1, sorted.length - 1);
-    return sorted[below] + (sorted[above] - sorted[below]) * (place - below);
+    int above = Math.min(below + 1, sorted.size() - 1);
+    return sorted.get(below) + (sorted.get(above) - sorted.get(below)) * (place - below);
   }
 
   double median() {
@@ -34,18 +32,18 @@ record Spread(long[] sorted) {
 
   long beyondFence() {
     double fence = fence();
-    return Arrays.stream(sorted).filter(n -> n > fence).count();
+    return sorted.stream().filter(n -> n > fence).count();
   }
 
   long least() {
-    return sorted[0];
+    return sorted.get(0);
   }
 
   long most() {
-    return sorted[sorted.length - 1];
+    return sorted.get(sorted.size() - 1);
   }
 
   long count() {
-    return sorted.length;
+    return sorted.size();
   }
 }

@@ -47,15 +47,15 @@ final class Tables {
   }
 
   /** What a step took wherever it is closed. */
-  private record Steps(List<Long> working, List<Long> begun, long[] reopened) {
+  private record Steps(List<Long> working, List<Long> begun, List<Long> reopened) {
     Steps() {
-      this(new ArrayList<>(), new ArrayList<>(), new long[1]);
+      this(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
     }
 
     void add(Facts.StepRow row) {
       working.add(row.workingMs());
       begun.add(row.begun());
-      reopened[0] += row.reopened();
+      reopened.add(row.reopened());
     }
   }
 
@@ -190,7 +190,7 @@ final class Tables {
             Optional.of(spread.most()),
             Optional.of(spread.count()),
             Optional.of(spread.beyondFence()),
-            Optional.of(all.reopened()[0]),
+            Optional.of(all.reopened().stream().mapToLong(n -> n).sum()),
             Optional.of(slow ? "slow" : "")));
   }
 

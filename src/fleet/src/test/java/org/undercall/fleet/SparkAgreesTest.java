@@ -67,7 +67,7 @@ class SparkAgreesTest {
         Files.readString(SQL.resolve(file))
             .replaceAll("(?m)^\\s*--.*$", "")
             .replace("FOLDER", folder);
-    return List.of(script.split(";")).stream().filter(one -> !one.isBlank()).toList();
+    return List.of(script.split(";", -1)).stream().filter(one -> !one.isBlank()).toList();
   }
 
   @AfterAll
