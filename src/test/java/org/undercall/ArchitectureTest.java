@@ -23,7 +23,6 @@ import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("The packages")
 class ArchitectureTest {
@@ -33,10 +32,6 @@ class ArchitectureTest {
       new ClassFileImporter()
           .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
           .importPackages(ROOT);
-
-  /** The interfaces by which the loop meets the world. */
-  private static final Set<String> PORTS =
-      Set.of("Ear", "Voice", "Signal", "Journal", "Time", "Clips");
 
   /** Classes of the Java library that ask the machine for something. */
   private static final Set<String> MACHINE =
@@ -168,80 +163,61 @@ class ArchitectureTest {
   }
 
   @Nested
-  @DisplayName("around the core")
-  class Around {
-    @ParameterizedTest(name = "{0}")
-    @ValueSource(
-        strings = {
-          "activity",
-          "board",
-          "clips",
-          "files",
-          "fleet",
-          "microphone",
-          "plot",
-          "recogniser",
-          "report",
-          "speaker",
-          "table"
-        })
-    @DisplayName("that are adapters use the core and the ports, never each other")
-    void adapters(String adapter) {
+  @DisplayName("of the whole house")
+  class House {
+    @Test
+    @DisplayName("have no cycle anywhere")
+    void noCycle() {
+      slices().matching(ROOT + ".(**)").should().beFreeOfCycles().check(CLASSES);
+    }
+
+    @ParameterizedTest(name = "{0} -> {1}")
+    @CsvSource({
+      "core, ''",
+      "text, core",
+      "port, core text",
+      "sound, core text port",
+      "adapter, core text port sound",
+      "listen, core text port sound adapter",
+      "session, core text port sound adapter listen",
+      "demo, core text port sound adapter listen session",
+      "command, core text port sound adapter listen session demo"
+    })
+    @DisplayName("are rooms on floors: each uses only those below it")
+    void floors(String room, String below) {
       classes()
           .that()
-          .resideInAPackage(ROOT + ".adapter." + adapter + "..")
+          .resideInAPackage(ROOT + "." + room + "..")
           .should()
-          .onlyDependOnClassesThat(
-              resideInAnyPackage(ROOT + ".adapter." + adapter + "..", CORE + "..")
-                  .or(port())
-                  .or(describe("foreign", c -> !c.getPackageName().startsWith(ROOT))))
+          .onlyDependOnClassesThat(only(room + " " + below))
           .check(CLASSES);
     }
 
     @Test
-    @DisplayName("that are adapters are all named in the test above")
-    void everyAdapter() {
+    @DisplayName("are all named above, and the root itself is empty")
+    void everyRoom() {
       classes()
-          .that()
-          .resideInAPackage(ROOT + ".adapter..")
           .should()
           .resideInAnyPackage(
-              ROOT + ".adapter.activity..",
-              ROOT + ".adapter.board..",
-              ROOT + ".adapter.clips..",
-              ROOT + ".adapter.files..",
-              ROOT + ".adapter.fleet..",
-              ROOT + ".adapter.microphone..",
-              ROOT + ".adapter.plot..",
-              ROOT + ".adapter.recogniser..",
-              ROOT + ".adapter.report..",
-              ROOT + ".adapter.speaker..",
-              ROOT + ".adapter.table..")
+              rooms("core text port sound adapter listen session demo command")
+                  .toArray(String[]::new))
           .check(CLASSES);
     }
 
     @Test
-    @DisplayName("that are commands are used by the entry alone")
-    void commands() {
-      noClasses()
-          .that()
-          .resideOutsideOfPackage(ROOT + ".command..")
-          .and()
-          .doNotHaveSimpleName("App")
-          .should()
-          .dependOnClassesThat()
-          .resideInAPackage(ROOT + ".command..")
-          .check(CLASSES);
+    @DisplayName("that are adapters never use each other")
+    void adapters() {
+      slices().matching(ROOT + ".adapter.(*)..").should().notDependOnEachOther().check(CLASSES);
     }
   }
 
-  private static DescribedPredicate<JavaClass> port() {
-    return describe(
-        "ports",
-        c ->
-            PORTS.stream()
-                .map(port -> ROOT + "." + port)
-                .anyMatch(name -> c.getName().equals(name) || c.getName().startsWith(name + "$")));
+  private static Stream<String> rooms(String names) {
+    return Stream.of(names.split(" ")).filter(n -> !n.isEmpty()).map(n -> ROOT + "." + n + "..");
+  }
+
+  private static DescribedPredicate<JavaClass> only(String names) {
+    return resideInAnyPackage(rooms(names).toArray(String[]::new))
+        .or(describe("foreign", c -> !c.getPackageName().startsWith(ROOT)));
   }
 
   private static DescribedPredicate<JavaMethodCall> asksTheMachine() {

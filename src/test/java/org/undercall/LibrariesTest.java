@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 
 @DisplayName("The libraries")
 class LibrariesTest {
-  private static final Path PAGE = Path.of("docs", "libraries.md");
+  private static final Path PAGE = Path.of("docs/reference/libraries.md");
 
   /** What Maven says the program runs with; written by every build. */
   private static final Path BUILD = Path.of("target", "runtime-libraries.txt");

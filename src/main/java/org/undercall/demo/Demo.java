@@ -8,23 +8,21 @@ import java.time.ZoneId;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
-import org.undercall.Dialogue;
-import org.undercall.LazyEar;
-import org.undercall.SoundEar;
-import org.undercall.Time;
-import org.undercall.Voice;
-import org.undercall.Work;
 import org.undercall.adapter.clips.ClipWriter;
-import org.undercall.adapter.files.LogFault;
-import org.undercall.adapter.files.ProcedureFaults;
-import org.undercall.adapter.files.SessionFolder;
+import org.undercall.adapter.log.SessionFolder;
+import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.recogniser.RecogniserMaker;
-import org.undercall.adapter.speaker.DemoVoices;
-import org.undercall.adapter.speaker.Pcm;
 import org.undercall.adapter.speaker.SpokenCache;
-import org.undercall.adapter.speaker.Voices;
-import org.undercall.adapter.speaker.WavTimeline;
 import org.undercall.adapter.speaker.WavVoice;
+import org.undercall.listen.LazyEar;
+import org.undercall.listen.SoundEar;
+import org.undercall.port.Fault;
+import org.undercall.port.Time;
+import org.undercall.port.Voice;
+import org.undercall.session.Dialogue;
+import org.undercall.session.Work;
+import org.undercall.sound.Pcm;
+import org.undercall.sound.WavTimeline;
 
 /**
  * The main job without people and without sound hardware: invented technicians speak a script, the
@@ -62,7 +60,7 @@ public final class Demo {
    * @return the folder of the session; {@code dialogue.wav} in it holds the sound of both sides
    */
   public SessionFolder run(Path sessions, Callable<RecogniserMaker> model, Dialogue dialogue)
-      throws ProcedureFaults, LogFault, IOException {
+      throws ProcedureFaults, Fault, IOException {
     Files.createDirectories(sessions);
     Path sound = Files.createTempFile(sessions, "dialogue", ".wav");
     SessionFolder folder;
@@ -78,7 +76,7 @@ public final class Demo {
 
   private void converse(
       Work work, WavTimeline timeline, Callable<RecogniserMaker> model, Dialogue dialogue)
-      throws LogFault {
+      throws Fault {
     Clock clock = new Clock();
     try (WavVoice voice = new WavVoice(speaker("mary"), timeline, clock::millis);
         Voice printed = dialogue.of(voice)) {
@@ -108,6 +106,6 @@ public final class Demo {
   }
 
   private SpokenCache speaker(String name) {
-    return speakers.computeIfAbsent(name, n -> Voices.synthesiser(n, cache));
+    return speakers.computeIfAbsent(name, n -> DemoVoices.speaker(n, cache));
   }
 }

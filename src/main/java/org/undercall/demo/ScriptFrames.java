@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.Queue;
 import java.util.function.LongSupplier;
 import java.util.stream.Stream;
-import org.undercall.adapter.microphone.Frame;
-import org.undercall.adapter.microphone.Frames;
+import org.undercall.sound.Frame;
+import org.undercall.sound.Frames;
 
 /**
  * The sound at the microphone of a demonstration: one line of the script after the other, each with

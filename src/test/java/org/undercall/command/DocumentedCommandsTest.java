@@ -20,7 +20,6 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-import org.undercall.App;
 import picocli.CommandLine;
 
 @DisplayName("The commands that the documents and the help name")
@@ -43,7 +42,7 @@ class DocumentedCommandsTest {
 
   private static List<Written> written() throws IOException {
     List<Path> pages = new ArrayList<>(List.of(Path.of("README.md")));
-    try (Stream<Path> docs = Files.list(Path.of("docs"))) {
+    try (Stream<Path> docs = Files.walk(Path.of("docs"))) {
       docs.filter(file -> file.toString().endsWith(".md")).sorted().forEach(pages::add);
     }
     List<Written> all = new ArrayList<>();

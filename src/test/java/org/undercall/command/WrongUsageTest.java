@@ -16,7 +16,6 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.App;
 
 @DisplayName("A user's mistake gets a line with a code and no stack trace:")
 class WrongUsageTest {

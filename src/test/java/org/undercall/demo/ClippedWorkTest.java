@@ -17,22 +17,21 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.App;
-import org.undercall.SoundEar;
 import org.undercall.adapter.clips.ClipFolder;
 import org.undercall.adapter.clips.Decoded;
-import org.undercall.adapter.files.SessionFolder;
-import org.undercall.adapter.files.SessionLogFile;
-import org.undercall.adapter.microphone.WavFrames;
+import org.undercall.adapter.log.SessionFolder;
+import org.undercall.adapter.log.SessionLogFile;
 import org.undercall.adapter.recogniser.TestModel;
-import org.undercall.adapter.speaker.Pcm;
 import org.undercall.adapter.speaker.SpokenCache;
-import org.undercall.adapter.speaker.Voices;
-import org.undercall.adapter.speaker.WavFile;
+import org.undercall.command.App;
 import org.undercall.core.event.Clip;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.IntentKind;
+import org.undercall.listen.SoundEar;
+import org.undercall.sound.Pcm;
+import org.undercall.sound.WavFile;
+import org.undercall.sound.WavFrames;
 import picocli.CommandLine;
 
 @DisplayName("Work with sound")
@@ -47,7 +46,7 @@ class ClippedWorkTest {
   @BeforeAll
   static void speak() throws Exception {
     ByteArrayOutputStream all = new ByteArrayOutputStream();
-    try (SpokenCache speaker = Voices.synthesiser("alto", Path.of("target", "speech-cache"))) {
+    try (SpokenCache speaker = DemoVoices.speaker("alto", Path.of("target", "speech-cache"))) {
       for (String words :
           List.of(
               "cautions understood", "one hundred ten", "that is correct", "take a note", NOTE)) {

@@ -17,12 +17,11 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.Dialogue;
-import org.undercall.adapter.files.LogSchema;
-import org.undercall.adapter.files.ProcedureFile;
-import org.undercall.adapter.files.SessionFolder;
-import org.undercall.adapter.files.SessionLogFile;
-import org.undercall.adapter.files.SessionProof;
+import org.undercall.adapter.log.LogSchema;
+import org.undercall.adapter.log.SessionFolder;
+import org.undercall.adapter.log.SessionLogFile;
+import org.undercall.adapter.log.SessionProof;
+import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.adapter.recogniser.TestModel;
 import org.undercall.core.event.Missing;
 import org.undercall.core.event.Recorded;
@@ -35,6 +34,8 @@ import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
+import org.undercall.session.Dialogue;
+import org.undercall.session.Proof;
 
 @DisplayName("The demonstration, heard by the real recogniser")
 class DemoTest {
@@ -92,7 +93,7 @@ class DemoTest {
     for (String line : java.nio.file.Files.readAllLines(folder.log())) {
       assertEquals(List.of(), schema.faults(line), line);
     }
-    SessionProof proof = SessionProof.of(folder, java.util.Optional.empty());
+    SessionProof proof = Proof.of(folder, java.util.Optional.empty());
     assertEquals(List.of(), proof.findings());
     assertEquals(log.size(), proof.covered().orElse(0));
   }

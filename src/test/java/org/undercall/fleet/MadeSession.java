@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import org.undercall.adapter.files.LoadedProcedure;
+import org.undercall.adapter.procedure.LoadedProcedure;
 import org.undercall.core.decision.Decider;
 import org.undercall.core.decision.Decision;
 import org.undercall.core.decision.Phase;

@@ -7,10 +7,10 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
-import org.undercall.adapter.files.LoadedProcedure;
-import org.undercall.adapter.files.ProcedureFaults;
-import org.undercall.adapter.files.ProcedureFile;
-import org.undercall.adapter.files.WrittenLog;
+import org.undercall.adapter.log.WrittenLog;
+import org.undercall.adapter.procedure.LoadedProcedure;
+import org.undercall.adapter.procedure.ProcedureFaults;
+import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.event.Recorded;
 
 /**

@@ -31,9 +31,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.App;
-import org.undercall.adapter.files.SessionFolder;
 import org.undercall.adapter.fleet.SqlText;
+import org.undercall.adapter.log.SessionFolder;
+import org.undercall.command.App;
 import picocli.CommandLine;
 
 @DisplayName("Worked out anew from the tables that are printed, outside the program,")

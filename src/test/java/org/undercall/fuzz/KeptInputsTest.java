@@ -17,12 +17,12 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.undercall.adapter.board.BoardTarget;
-import org.undercall.adapter.files.LogTarget;
-import org.undercall.adapter.files.OwnWordsTarget;
-import org.undercall.adapter.files.ProcedureTarget;
-import org.undercall.adapter.microphone.WavTarget;
+import org.undercall.adapter.log.LogTarget;
+import org.undercall.adapter.procedure.ProcedureTarget;
 import org.undercall.adapter.table.TableTarget;
+import org.undercall.adapter.words.OwnWordsTarget;
 import org.undercall.core.intent.WordsTarget;
+import org.undercall.sound.WavTarget;
 
 /**
  * Every kept input, and each changed a little, through its target. {@code mvn -Pfuzz} goes on from

@@ -40,7 +40,7 @@ final class Program implements AutoCloseable {
     command.addAll(List.of("-Xmx256m", "-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1", "-cp"));
     command.add(
         System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")));
-    command.addAll(List.of("org.undercall.App", "work", procedure.toString()));
+    command.addAll(List.of("org.undercall.command.App", "work", procedure.toString()));
     command.addAll(List.of("--sessions", sessions.toString()));
     return started(command, sound, cache);
   }

@@ -6,11 +6,10 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.undercall.adapter.speaker.DemoVoices;
-import org.undercall.adapter.speaker.Pcm;
 import org.undercall.adapter.speaker.SpokenCache;
-import org.undercall.adapter.speaker.Voices;
-import org.undercall.adapter.speaker.WavFile;
+import org.undercall.demo.DemoVoices;
+import org.undercall.sound.Pcm;
+import org.undercall.sound.WavFile;
 
 /** A synthetic technician: knows what to answer to what is asked, and says it. */
 final class Technician implements AutoCloseable {
@@ -22,7 +21,7 @@ final class Technician implements AutoCloseable {
   private String last = "say again";
 
   Technician(Path cache, Path folder) {
-    this.voice = Voices.synthesiser("tenor", cache);
+    this.voice = DemoVoices.speaker("tenor", cache);
     this.folder = folder;
   }
 

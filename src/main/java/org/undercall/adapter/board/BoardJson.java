@@ -3,10 +3,10 @@ package org.undercall.adapter.board;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.Locale;
 import org.undercall.core.board.Board;
 import org.undercall.core.board.Choice;
 import org.undercall.core.board.Task;
+import org.undercall.core.term.Kebab;
 
 /**
  * Writes a board as JSON on one line: texts and numbers only, times in milliseconds of the epoch.
@@ -125,6 +125,6 @@ final class BoardJson {
   }
 
   private static String name(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Kebab.of(constant);
   }
 }

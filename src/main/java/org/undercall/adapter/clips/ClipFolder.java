@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.undercall.core.event.Clip;
+import org.undercall.text.Sha256;
 
 /**
  * The clips of a session, looked at afterwards.
@@ -43,7 +44,7 @@ public record ClipFolder(Path path) {
   public Found look(Clip clip) throws ClipFault {
     try {
       byte[] bytes = Files.readAllBytes(path.resolve(clip.file()));
-      boolean whole = Hash.of(bytes).equals(clip.sha256());
+      boolean whole = Sha256.hex(bytes).equals(clip.sha256());
       return new Found(whole ? State.WHOLE : State.CHANGED, bytes.length);
     } catch (NoSuchFileException e) {
       return new Found(State.ABSENT, 0);

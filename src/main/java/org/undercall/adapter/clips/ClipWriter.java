@@ -11,8 +11,9 @@ import java.nio.file.StandardOpenOption;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.undercall.Clips;
 import org.undercall.core.event.Clip;
+import org.undercall.port.Clips;
+import org.undercall.text.Sha256;
 
 /**
  * Writes clips into a folder: under another name first, forced to the disk, then renamed. The first
@@ -81,7 +82,7 @@ public final class ClipWriter implements Clips {
           folder.resolve(name),
           StandardCopyOption.ATOMIC_MOVE,
           StandardCopyOption.REPLACE_EXISTING);
-      return Optional.of(new Clip(name, Hash.of(bytes)));
+      return Optional.of(new Clip(name, Sha256.hex(bytes)));
     } catch (IOException e) {
       tell(name, e);
       deleteQuietly(part);

@@ -7,7 +7,10 @@ import javax.sound.sampled.DataLine;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.Mixer;
 import javax.sound.sampled.TargetDataLine;
-import org.undercall.adapter.microphone.SoundFault.Code;
+import org.undercall.sound.Frames;
+import org.undercall.sound.SampleFormat;
+import org.undercall.sound.SoundFault;
+import org.undercall.sound.SoundFault.Code;
 
 /** A line of Java Sound, opened in the first format of a few that the device takes. */
 final class JavaSoundLine implements SoundLine {

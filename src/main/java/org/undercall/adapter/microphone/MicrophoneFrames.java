@@ -1,7 +1,11 @@
 package org.undercall.adapter.microphone;
 
 import java.util.Optional;
-import org.undercall.adapter.microphone.SoundFault.Code;
+import org.undercall.sound.Frame;
+import org.undercall.sound.Frames;
+import org.undercall.sound.SampleFormat;
+import org.undercall.sound.SoundFault;
+import org.undercall.sound.SoundFault.Code;
 
 /**
  * The sound of a microphone. A thread of its own keeps reading; up to three seconds wait in a ring,

@@ -9,7 +9,8 @@ import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.Line;
 import javax.sound.sampled.Mixer;
 import javax.sound.sampled.TargetDataLine;
-import org.undercall.adapter.microphone.SoundFault.Code;
+import org.undercall.sound.SoundFault;
+import org.undercall.sound.SoundFault.Code;
 
 /** The microphones of this machine. */
 public final class Microphones {

@@ -3,7 +3,10 @@ package org.undercall.adapter.microphone;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicInteger;
-import org.undercall.adapter.microphone.SoundFault.Code;
+import org.undercall.sound.Frame;
+import org.undercall.sound.Frames;
+import org.undercall.sound.SoundFault;
+import org.undercall.sound.SoundFault.Code;
 
 /**
  * Tries every second to open a microphone again, each time on a thread of its own: opening may

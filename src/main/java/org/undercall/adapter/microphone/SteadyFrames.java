@@ -1,6 +1,9 @@
 package org.undercall.adapter.microphone;
 
 import java.util.Optional;
+import org.undercall.sound.Frame;
+import org.undercall.sound.Frames;
+import org.undercall.sound.SoundFault;
 
 /**
  * The sound of a microphone that may go and come back. While it is gone, silence takes its place at

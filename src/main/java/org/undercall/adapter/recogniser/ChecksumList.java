@@ -6,7 +6,6 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +14,7 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.undercall.adapter.recogniser.ModelFault.Code;
+import org.undercall.text.Sha256;
 
 /** File names and their SHA-256, in the format of sha256sum. */
 final class ChecksumList {
@@ -59,12 +59,7 @@ final class ChecksumList {
   }
 
   static String sha256(Path file) throws IOException {
-    MessageDigest digest;
-    try {
-      digest = MessageDigest.getInstance("SHA-256");
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
+    MessageDigest digest = Sha256.digest();
     byte[] block = new byte[1 << 16];
     try (InputStream in = Files.newInputStream(file)) {
       for (int n = in.read(block); n >= 0; n = in.read(block)) {

@@ -3,12 +3,12 @@ package org.undercall.adapter.report;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
+import org.undercall.core.term.Kebab;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 
@@ -65,7 +65,7 @@ public final class EventsCsv {
         heard.map(Recorded.Heard::intent),
         heard.map(Recorded.Heard::confidence),
         kind.map(EventKind::id),
-        kind.map(k -> k.name().toLowerCase(Locale.ROOT).replace('_', '-')),
+        kind.map(k -> Kebab.of(k)),
         step.map(StepRef::id),
         step.map(StepRef::side)
             .or(() -> event.flatMap(e -> field(e, Side.class)))

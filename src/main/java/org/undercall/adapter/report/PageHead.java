@@ -4,9 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
+import org.undercall.text.Sha256;
 
 /** The head of a page to print: its style sheet, and a policy that lets nothing else in. */
 final class PageHead {
@@ -47,11 +46,6 @@ final class PageHead {
   }
 
   private static String sum(String style) {
-    try {
-      byte[] bytes = style.getBytes(StandardCharsets.UTF_8);
-      return Base64.getEncoder().encodeToString(MessageDigest.getInstance("SHA-256").digest(bytes));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java platform has SHA-256", e);
-    }
+    return Base64.getEncoder().encodeToString(Sha256.of(style.getBytes(StandardCharsets.UTF_8)));
   }
 }

@@ -1,5 +1,8 @@
 package org.undercall.adapter.speaker;
 
+import org.undercall.sound.Pcm;
+import org.undercall.sound.TimeStretch;
+
 /** A synthesiser at another loudness and pace; what lies behind it may keep the plain sound. */
 final class AdjustedSynthesiser implements Synthesiser {
   private final Synthesiser plain;

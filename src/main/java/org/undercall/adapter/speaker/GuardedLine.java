@@ -8,7 +8,8 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Supplier;
-import org.undercall.adapter.speaker.SpeakerException.Fault;
+import org.undercall.sound.SpeakerException;
+import org.undercall.sound.SpeakerException.Fault;
 
 /**
  * A line that never holds its caller up for long: all is done on a thread that is left behind when

@@ -4,7 +4,8 @@ import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.SourceDataLine;
-import org.undercall.adapter.speaker.SpeakerException.Fault;
+import org.undercall.sound.SpeakerException;
+import org.undercall.sound.SpeakerException.Fault;
 
 /** The sound card through Java Sound, with a buffer of 200 ms. */
 final class JavaSoundLine implements SoundLine {

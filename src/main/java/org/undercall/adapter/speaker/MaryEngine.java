@@ -11,7 +11,9 @@ import javax.sound.sampled.AudioSystem;
 import marytts.LocalMaryInterface;
 import marytts.exceptions.MaryConfigurationException;
 import marytts.exceptions.SynthesisException;
-import org.undercall.adapter.speaker.SpeakerException.Fault;
+import org.undercall.sound.Pcm;
+import org.undercall.sound.SpeakerException;
+import org.undercall.sound.SpeakerException.Fault;
 
 /** The one MaryTTS engine of the process: started once, on a thread of its own. */
 final class MaryEngine {

@@ -1,5 +1,8 @@
 package org.undercall.adapter.speaker;
 
+import org.undercall.sound.Pcm;
+import org.undercall.sound.PcmResampler;
+
 /**
  * A voice in pure Java, made by MaryTTS; it works on every machine without a download.
  *
@@ -54,6 +57,6 @@ public final class MarySynthesiser implements Synthesiser {
 
   @Override
   public Pcm speak(String words) {
-    return Resampler.to(MaryEngine.started().speak(words, effects).sped(speed), rate);
+    return PcmResampler.to(MaryEngine.started().speak(words, effects).sped(speed), rate);
   }
 }

@@ -1,7 +1,7 @@
 package org.undercall.adapter.speaker;
 
 import java.util.function.Consumer;
-import org.undercall.Voice;
+import org.undercall.port.Voice;
 
 /** Writes each reply as a line of text, without sound. */
 public final class PrintVoice implements Voice {

@@ -12,6 +12,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.undercall.sound.Pcm;
+import org.undercall.sound.SpeakerException;
+import org.undercall.sound.WavFile;
 
 /**
  * A folder of WAV files that never grows beyond a size. It helps, but is never needed: what cannot

@@ -1,5 +1,7 @@
 package org.undercall.adapter.speaker;
 
+import org.undercall.sound.SpeakerException;
+
 /** A way out for samples: the sound card, or a fake. One thread writes, any may stop it. */
 interface SoundLine {
 

@@ -1,6 +1,7 @@
 package org.undercall.adapter.speaker;
 
-import org.undercall.adapter.speaker.SpeakerException.Fault;
+import org.undercall.sound.SpeakerException;
+import org.undercall.sound.SpeakerException.Fault;
 
 /** Tries whether the system's sound device plays. */
 public final class SpeakerTrial {

@@ -2,9 +2,11 @@ package org.undercall.adapter.speaker;
 
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
-import org.undercall.Signal;
-import org.undercall.Voice;
-import org.undercall.adapter.speaker.SpeakerException.Fault;
+import org.undercall.port.Signal;
+import org.undercall.port.Voice;
+import org.undercall.sound.Pcm;
+import org.undercall.sound.SpeakerException;
+import org.undercall.sound.SpeakerException.Fault;
 
 /**
  * Says replies through the sound card, sentence by sentence. One thread says; {@link #stop} may be

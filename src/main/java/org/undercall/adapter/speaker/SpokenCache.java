@@ -2,13 +2,12 @@ package org.undercall.adapter.speaker;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Collection;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.undercall.sound.Pcm;
+import org.undercall.text.Sha256;
 
 /**
  * A synthesiser that says each sentence only once: sound is kept in memory and in a folder.
@@ -115,12 +114,6 @@ public final class SpokenCache implements Synthesiser {
   }
 
   private String key(String words) {
-    try {
-      MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      byte[] line = (maker.voice() + "\n" + words).getBytes(StandardCharsets.UTF_8);
-      return HexFormat.of().formatHex(digest.digest(line));
-    } catch (NoSuchAlgorithmException e) {
-      throw new IllegalStateException("every Java has SHA-256", e);
-    }
+    return Sha256.hex((maker.voice() + "\n" + words).getBytes(StandardCharsets.UTF_8));
   }
 }

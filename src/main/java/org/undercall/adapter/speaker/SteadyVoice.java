@@ -2,9 +2,10 @@ package org.undercall.adapter.speaker;
 
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
-import org.undercall.Signal;
-import org.undercall.Voice;
 import org.undercall.core.reply.Tell;
+import org.undercall.port.Signal;
+import org.undercall.port.Voice;
+import org.undercall.sound.SpeakerException;
 
 /**
  * A voice that goes on when the speaker fails: what the first voice cannot say, the second says.

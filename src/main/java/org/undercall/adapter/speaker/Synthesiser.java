@@ -1,5 +1,8 @@
 package org.undercall.adapter.speaker;
 
+import org.undercall.sound.Pcm;
+import org.undercall.sound.SpeakerException;
+
 /** Turns words into sound. Any thread may use it. */
 public interface Synthesiser extends AutoCloseable {
 

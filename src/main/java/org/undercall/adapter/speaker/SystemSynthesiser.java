@@ -9,7 +9,10 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
-import org.undercall.adapter.speaker.SpeakerException.Fault;
+import org.undercall.sound.Pcm;
+import org.undercall.sound.SpeakerException;
+import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.sound.WavFile;
 
 /**
  * The voice of the operating system: espeak-ng on Linux, {@code say} on macOS, the speech service

@@ -1,7 +1,8 @@
 package org.undercall.adapter.speaker;
 
 import java.util.Optional;
-import org.undercall.Signal;
+import org.undercall.port.Signal;
+import org.undercall.sound.Pcm;
 
 /** Which short tones sound before a reply. They are made by the program, of sines. */
 public enum Tones {

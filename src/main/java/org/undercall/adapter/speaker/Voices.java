@@ -2,12 +2,11 @@ package org.undercall.adapter.speaker;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
-import org.undercall.Voice;
-import org.undercall.adapter.speaker.SpeakerException.Fault;
+import org.undercall.port.Voice;
+import org.undercall.sound.SpeakerException;
+import org.undercall.sound.SpeakerException.Fault;
 
 /** Makes voices by the names that the option {@code --voice} takes. */
 public final class Voices {
@@ -16,9 +15,9 @@ public final class Voices {
 
   private Voices() {}
 
-  /** The names: {@code mary}, {@code system}, {@code none} and the demo speakers. */
+  /** The names. */
   public static List<String> names() {
-    return Stream.concat(Stream.of("mary", "system", "none"), DemoVoices.names().stream()).toList();
+    return List.of("mary", "system", "none");
   }
 
   /** Where sound is kept for this user: {@code UNDERCALL_SPEECH_CACHE} or a folder at home. */
@@ -34,7 +33,12 @@ public final class Voices {
    * @throws SpeakerException SPK-010 if there is no such voice, or it has no sound
    */
   public static SpokenCache synthesiser(String name, Path cache) {
-    return new SpokenCache(uncached(name), cache, CACHE_BYTES);
+    return cached(uncached(name), cache);
+  }
+
+  /** A synthesiser with a cache before it, of the same size for every voice. */
+  public static SpokenCache cached(Synthesiser synthesiser, Path cache) {
+    return new SpokenCache(synthesiser, cache, CACHE_BYTES);
   }
 
   /**
@@ -66,9 +70,6 @@ public final class Voices {
   }
 
   private static Synthesiser uncached(String name) {
-    if (DemoVoices.names().contains(name.toLowerCase(Locale.ROOT))) {
-      return DemoVoices.named(name).synthesiser();
-    }
     if (name.equalsIgnoreCase("mary")) {
       return MarySynthesiser.plain(RATE);
     }

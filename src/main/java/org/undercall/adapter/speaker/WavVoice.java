@@ -2,7 +2,8 @@ package org.undercall.adapter.speaker;
 
 import java.util.List;
 import java.util.function.LongSupplier;
-import org.undercall.Voice;
+import org.undercall.port.Voice;
+import org.undercall.sound.WavTimeline;
 
 /**
  * Speaks into a WAV file at the time of a clock that the caller keeps, so that a run can be

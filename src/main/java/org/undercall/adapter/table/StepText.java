@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.undercall.core.procedure.Fastener;
@@ -12,6 +11,7 @@ import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Variant;
 import org.undercall.core.procedure.Wheels;
+import org.undercall.core.term.Kebab;
 
 /** Writes a step as rows of a table: one, or one for each class of a fastener. */
 final class StepText {
@@ -112,7 +112,7 @@ final class StepText {
   }
 
   private static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Kebab.of(constant);
   }
 
   /** A number that can be read in one way only: never with three decimals. */

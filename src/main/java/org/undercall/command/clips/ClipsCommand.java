@@ -9,11 +9,11 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.undercall.adapter.clips.ClipFault;
 import org.undercall.adapter.clips.ClipFolder;
-import org.undercall.adapter.files.LogContent;
-import org.undercall.adapter.files.LogFault;
-import org.undercall.adapter.files.SessionFolder;
-import org.undercall.adapter.files.SessionLogFile;
-import org.undercall.command.SessionOption;
+import org.undercall.adapter.log.LogContent;
+import org.undercall.adapter.log.SessionFolder;
+import org.undercall.adapter.log.SessionLogFile;
+import org.undercall.command.option.SessionOption;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -60,7 +60,7 @@ public final class ClipsCommand implements Callable<Integer> {
   public ClipsCommand() {}
 
   @Override
-  public Integer call() throws LogFault, ClipFault {
+  public Integer call() throws Fault, ClipFault {
     if (only != null && !remove) {
       throw new ParameterException(spec.commandLine(), "--only is for --remove");
     }

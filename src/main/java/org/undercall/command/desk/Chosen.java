@@ -1,7 +1,7 @@
 package org.undercall.command.desk;
 
 import java.nio.file.Path;
-import org.undercall.adapter.files.SessionFolder;
+import org.undercall.adapter.log.SessionFolder;
 
 /** What to work on. */
 public sealed interface Chosen {

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.time.OffsetDateTime;
 import java.util.Optional;
-import org.undercall.adapter.files.Shown;
+import org.undercall.text.Shown;
 
 /** Offers what can be worked on and asks for a number until one is chosen. */
 public final class Desk {

@@ -3,7 +3,7 @@ package org.undercall.command.desk;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import org.undercall.OpenSessions;
+import org.undercall.session.OpenSessions;
 
 /** What the program shows when it is started without a command. */
 public final class FrontPage {

@@ -3,8 +3,8 @@ package org.undercall.command.desk;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import org.undercall.OpenSessions;
-import org.undercall.adapter.files.LoadedProcedure;
+import org.undercall.adapter.procedure.LoadedProcedure;
+import org.undercall.session.OpenSessions;
 
 /**
  * What can be worked on: numbered from 1, open sessions first.

@@ -6,14 +6,14 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.undercall.OpenSessions;
-import org.undercall.adapter.files.LoadedProcedure;
-import org.undercall.adapter.files.Shown;
+import org.undercall.adapter.procedure.LoadedProcedure;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.Session;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.Side;
+import org.undercall.session.OpenSessions;
+import org.undercall.text.Shown;
 
 /** The words of an offer: what can be taken up and begun, as lines of a terminal. */
 final class OfferText {

@@ -12,11 +12,11 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.undercall.adapter.files.FaultCode;
-import org.undercall.adapter.files.LoadedProcedure;
-import org.undercall.adapter.files.ProcedureFaults;
-import org.undercall.adapter.files.ProcedureFile;
-import org.undercall.adapter.files.Shown;
+import org.undercall.adapter.procedure.FaultCode;
+import org.undercall.adapter.procedure.LoadedProcedure;
+import org.undercall.adapter.procedure.ProcedureFaults;
+import org.undercall.adapter.procedure.ProcedureFile;
+import org.undercall.text.Shown;
 
 /**
  * The procedures that can be begun without naming their file.

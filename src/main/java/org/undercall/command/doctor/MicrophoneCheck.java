@@ -2,12 +2,12 @@ package org.undercall.command.doctor;
 
 import java.util.Locale;
 import java.util.Optional;
-import org.undercall.adapter.microphone.Frame;
-import org.undercall.adapter.microphone.Frames;
-import org.undercall.adapter.microphone.Level;
-import org.undercall.adapter.microphone.LevelMeter;
 import org.undercall.adapter.microphone.MicrophoneFrames;
-import org.undercall.adapter.microphone.SoundFault;
+import org.undercall.sound.Frame;
+import org.undercall.sound.Frames;
+import org.undercall.sound.Level;
+import org.undercall.sound.LevelMeter;
+import org.undercall.sound.SoundFault;
 
 /**
  * The microphone: there, opens, gives sound, and how loud.

@@ -3,7 +3,7 @@ package org.undercall.command.doctor;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Supplier;
-import org.undercall.adapter.files.LoadedProcedure;
+import org.undercall.adapter.procedure.LoadedProcedure;
 import org.undercall.command.desk.ProcedureShelf;
 import org.undercall.core.check.CheckRule;
 import org.undercall.core.check.Finding;

@@ -1,7 +1,7 @@
 package org.undercall.command.doctor;
 
 import java.util.function.Supplier;
-import org.undercall.OpenSessions;
+import org.undercall.session.OpenSessions;
 
 /**
  * The sessions so far: all of them can be read.

@@ -1,7 +1,7 @@
 package org.undercall.command.doctor;
 
-import org.undercall.adapter.speaker.SpeakerException;
 import org.undercall.adapter.speaker.SpeakerTrial;
+import org.undercall.sound.SpeakerException;
 
 /**
  * The loudspeaker: opens and takes sound. Whether it can be heard, only a person can say.

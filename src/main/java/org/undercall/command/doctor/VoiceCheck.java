@@ -1,10 +1,10 @@
 package org.undercall.command.doctor;
 
 import org.undercall.adapter.speaker.MarySynthesiser;
-import org.undercall.adapter.speaker.Pcm;
-import org.undercall.adapter.speaker.SpeakerException;
 import org.undercall.adapter.speaker.SpeakerTrial;
 import org.undercall.adapter.speaker.Synthesiser;
+import org.undercall.sound.Pcm;
+import org.undercall.sound.SpeakerException;
 
 /**
  * The voice: starts and makes sound.

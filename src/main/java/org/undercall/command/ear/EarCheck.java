@@ -5,14 +5,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.undercall.Ear;
-import org.undercall.SessionLoop;
 import org.undercall.core.decision.Decider;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.SoundLevels;
+import org.undercall.port.Ear;
 
 /** Asks for every phrase of the check and listens as in work. */
 final class EarCheck {
@@ -72,7 +71,7 @@ final class EarCheck {
   }
 
   private static Intent meaning(RecognisedPhrase phrase, Set<IntentKind> allowed) {
-    return Interpreter.interpret(phrase, allowed, SessionLoop.LEAST_CONFIDENCE);
+    return Interpreter.interpret(phrase, allowed, Interpreter.LEAST_CONFIDENCE);
   }
 
   private Optional<RecognisedPhrase> next(Set<IntentKind> allowed) {

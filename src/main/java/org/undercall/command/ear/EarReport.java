@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.undercall.core.intent.SoundLevels;
+import org.undercall.core.term.Kebab;
 
 /** The result of a check of the ear as text and as JSON. */
 final class EarReport {
@@ -96,6 +97,6 @@ final class EarReport {
   }
 
   private static String name(CheckedPhrase.Result result) {
-    return result.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Kebab.of(result);
   }
 }

@@ -3,7 +3,7 @@ package org.undercall.command.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.undercall.adapter.plot.AnglePlot;
+import org.undercall.adapter.drawing.AnglePlot;
 import org.undercall.adapter.report.Figure;
 import org.undercall.adapter.report.Figure.Item;
 import org.undercall.core.fastening.AngleJob;

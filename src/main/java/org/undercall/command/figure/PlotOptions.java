@@ -3,7 +3,7 @@ package org.undercall.command.figure;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.jfree.chart.JFreeChart;
-import org.undercall.adapter.plot.SvgFile;
+import org.undercall.adapter.drawing.SvgFile;
 import picocli.CommandLine.Option;
 
 /** Where a plot is written, and what it says about its values. */

@@ -1,7 +1,7 @@
 package org.undercall.command.figure;
 
 import java.util.List;
-import org.undercall.adapter.plot.TwistPlot;
+import org.undercall.adapter.drawing.TwistPlot;
 import org.undercall.adapter.report.Figure;
 import org.undercall.adapter.report.Figure.Item;
 import org.undercall.core.fastening.ArmSwing;

@@ -9,12 +9,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.undercall.adapter.drawing.SidePair;
+import org.undercall.adapter.drawing.StepRow;
+import org.undercall.adapter.drawing.StepsPlot;
+import org.undercall.adapter.drawing.SvgFile;
 import org.undercall.adapter.fleet.FleetFault;
 import org.undercall.adapter.fleet.Grid;
-import org.undercall.adapter.plot.SidePair;
-import org.undercall.adapter.plot.StepRow;
-import org.undercall.adapter.plot.StepsPlot;
-import org.undercall.adapter.plot.SvgFile;
 
 /** A comparison as a picture. */
 final class ComparisonPlot {

@@ -3,10 +3,10 @@ package org.undercall.command.fleet;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
-import org.undercall.Time;
 import org.undercall.adapter.fleet.Fleet;
 import org.undercall.adapter.fleet.FleetFault;
 import org.undercall.adapter.fleet.Limits;
+import org.undercall.port.Time;
 import picocli.CommandLine.Option;
 
 /** Which sessions, and what may be used for them. */

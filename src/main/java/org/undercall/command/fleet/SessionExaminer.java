@@ -4,17 +4,18 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.undercall.adapter.files.LogContent;
-import org.undercall.adapter.files.LogFault;
-import org.undercall.adapter.files.ProcedureFaults;
-import org.undercall.adapter.files.ProcedureFile;
-import org.undercall.adapter.files.SessionFolder;
-import org.undercall.adapter.files.SessionLogFile;
-import org.undercall.adapter.files.SessionProof;
 import org.undercall.adapter.fleet.Examiner;
+import org.undercall.adapter.log.LogContent;
+import org.undercall.adapter.log.SessionFolder;
+import org.undercall.adapter.log.SessionLogFile;
+import org.undercall.adapter.log.SessionProof;
+import org.undercall.adapter.procedure.ProcedureFaults;
+import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.decision.Replay;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Walk;
+import org.undercall.port.Fault;
+import org.undercall.session.Proof;
 
 /** Looks at single sessions of a folder; a procedure that several have is read once. */
 final class SessionExaminer implements Examiner {
@@ -28,9 +29,9 @@ final class SessionExaminer implements Examiner {
   @Override
   public Optional<String> damage(String session) {
     try {
-      SessionProof proof = SessionProof.of(folder(session), Optional.empty());
+      SessionProof proof = Proof.of(folder(session), Optional.empty());
       return proof.findings().stream().findFirst().map(f -> f.message());
-    } catch (LogFault e) {
+    } catch (Fault e) {
       return Optional.of(e.getMessage());
     }
   }
@@ -45,7 +46,7 @@ final class SessionExaminer implements Examiner {
           procedure.isEmpty()
               || !(Replay.of(Walk.of(procedure.get()), log.decisions()) instanceof Replay.Broken);
       return follows ? Optional.empty() : damage(session);
-    } catch (LogFault e) {
+    } catch (Fault e) {
       return Optional.of(e.getMessage());
     }
   }

@@ -2,8 +2,8 @@ package org.undercall.command.proof;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import org.undercall.adapter.files.KeyFiles;
-import org.undercall.adapter.files.LogFault;
+import org.undercall.adapter.log.KeyFiles;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
@@ -28,7 +28,7 @@ public final class KeyCommand implements Callable<Integer> {
   public KeyCommand() {}
 
   @Override
-  public Integer call() throws LogFault {
+  public Integer call() throws Fault {
     KeyFiles.create(file);
     var out = spec.commandLine().getOut();
     out.println("Private key, to be kept secret: " + file);

@@ -6,9 +6,9 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import java.util.Locale;
-import org.undercall.adapter.files.LogFinding;
-import org.undercall.adapter.files.SessionProof;
+import org.undercall.adapter.log.LogFinding;
+import org.undercall.adapter.log.SessionProof;
+import org.undercall.core.term.Kebab;
 
 /** Proofs of sessions as JSON, with the same content as the text. */
 final class ProofJson {
@@ -34,11 +34,11 @@ final class ProofJson {
     node.put("session", proof.session()).put("whole", proof.whole());
     node.put("lines", proof.lines()).put("tornLastLine", proof.torn());
     proof.covered().ifPresent(lines -> node.put("sumFileCovers", lines));
-    node.put("signature", proof.signature().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    node.put("signature", Kebab.of(proof.signature()));
     ArrayNode findings = node.putArray("findings");
     for (LogFinding finding : proof.findings()) {
       ObjectNode one = findings.addObject().put("code", finding.code().id());
-      one.put("meaning", finding.code().sentence()).put("file", finding.file());
+      one.put("meaning", finding.code().meaning()).put("file", finding.file());
       finding.line().ifPresent(line -> one.put("line", line));
       finding.seq().ifPresent(seq -> one.put("seq", seq));
       one.put("found", finding.found()).put("expected", finding.expected());

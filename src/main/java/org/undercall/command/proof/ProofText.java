@@ -1,7 +1,7 @@
 package org.undercall.command.proof;
 
 import java.util.List;
-import org.undercall.adapter.files.SessionProof;
+import org.undercall.adapter.log.SessionProof;
 
 /** Proofs of sessions as text: a block for each, its findings one a line. */
 final class ProofText {

@@ -3,8 +3,8 @@ package org.undercall.command.proof;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.undercall.adapter.files.LogFault;
-import org.undercall.adapter.files.SessionFolder;
+import org.undercall.adapter.log.SessionFolder;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -23,7 +23,7 @@ final class SessionOptions {
       description = "The folder of sessions (default: ${DEFAULT-VALUE}).")
   private Path sessions;
 
-  List<SessionFolder> folders() throws LogFault {
+  List<SessionFolder> folders() throws Fault {
     List<SessionFolder> folders = new ArrayList<>();
     for (String name : names) {
       folders.add(SessionFolder.find(sessions, name));

@@ -5,11 +5,12 @@ import java.nio.file.Path;
 import java.security.PrivateKey;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.undercall.adapter.files.KeyFiles;
-import org.undercall.adapter.files.LogFault;
-import org.undercall.adapter.files.LogSignature;
-import org.undercall.adapter.files.SessionFolder;
-import org.undercall.adapter.files.SessionProof;
+import org.undercall.adapter.log.KeyFiles;
+import org.undercall.adapter.log.LogSignature;
+import org.undercall.adapter.log.SessionFolder;
+import org.undercall.adapter.log.SessionProof;
+import org.undercall.port.Fault;
+import org.undercall.session.Proof;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -42,11 +43,11 @@ public final class SignCommand implements Callable<Integer> {
   public SignCommand() {}
 
   @Override
-  public Integer call() throws LogFault {
+  public Integer call() throws Fault {
     PrivateKey signer = KeyFiles.privateKey(key);
     int status = VerifyCommand.WHOLE;
     for (SessionFolder folder : sessions.folders()) {
-      SessionProof proof = SessionProof.of(folder, Optional.empty());
+      SessionProof proof = Proof.of(folder, Optional.empty());
       if (proof.whole() && !proof.torn()) {
         print(spec.commandLine().getOut(), "signed: " + LogSignature.sign(folder.log(), signer));
       } else {

@@ -7,10 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.undercall.adapter.files.KeyFiles;
-import org.undercall.adapter.files.LogFault;
-import org.undercall.adapter.files.SessionFolder;
-import org.undercall.adapter.files.SessionProof;
+import org.undercall.adapter.log.KeyFiles;
+import org.undercall.adapter.log.SessionFolder;
+import org.undercall.adapter.log.SessionProof;
+import org.undercall.port.Fault;
+import org.undercall.session.Proof;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -51,12 +52,12 @@ public final class VerifyCommand implements Callable<Integer> {
   public VerifyCommand() {}
 
   @Override
-  public Integer call() throws LogFault {
+  public Integer call() throws Fault {
     Optional<PublicKey> signer =
         key == null ? Optional.empty() : Optional.of(KeyFiles.publicKey(key));
     List<SessionProof> proofs = new ArrayList<>();
     for (SessionFolder folder : sessions.folders()) {
-      proofs.add(SessionProof.of(folder, signer));
+      proofs.add(Proof.of(folder, signer));
     }
     PrintWriter out = spec.commandLine().getOut();
     out.print(json ? ProofJson.of(proofs) : ProofText.of(proofs));

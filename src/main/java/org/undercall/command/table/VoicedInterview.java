@@ -3,9 +3,6 @@ package org.undercall.command.table;
 import java.io.BufferedReader;
 import java.io.PrintWriter;
 import java.util.Optional;
-import org.undercall.AnswerEar;
-import org.undercall.Ear;
-import org.undercall.Voice;
 import org.undercall.adapter.table.TableFaults;
 import org.undercall.command.table.TypedInterview.BrokenOff;
 import org.undercall.core.intent.AnswerCommand;
@@ -14,6 +11,9 @@ import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.writing.Interview;
 import org.undercall.core.writing.Talk;
+import org.undercall.listen.AnswerEar;
+import org.undercall.port.Ear;
+import org.undercall.port.Voice;
 
 /** Asks by voice; what cannot be heard is typed. */
 final class VoicedInterview {

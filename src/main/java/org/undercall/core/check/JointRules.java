@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.JointKind;
+import org.undercall.core.term.Kebab;
 import org.undercall.core.term.LoadCondition;
 
 /** Rules about the load condition and the joint of a fastener. */
@@ -76,7 +77,7 @@ final class JointRules {
   }
 
   private static String words(LoadCondition needs) {
-    return '"' + needs.name().toLowerCase(Locale.ROOT).replace('_', '-') + '"';
+    return '"' + Kebab.of(needs) + '"';
   }
 
   private static String id(Spot spot) {

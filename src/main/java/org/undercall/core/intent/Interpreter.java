@@ -8,6 +8,9 @@ import org.undercall.core.intent.Intent.Unclear.Reason;
 
 /** Finds what a recognised phrase means. */
 public final class Interpreter {
+  /** How sure the recogniser must be of every word of a phrase, from 0 to 1. */
+  public static final double LEAST_CONFIDENCE = 0.6;
+
   private Interpreter() {}
 
   /**

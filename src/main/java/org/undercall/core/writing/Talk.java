@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.undercall.core.intent.AnswerCommand;
 import org.undercall.core.intent.AnswerWords;
 import org.undercall.core.intent.ConfusableNumbers;
+import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.Said;
 import org.undercall.core.intent.SpokenNumber;
@@ -24,9 +25,6 @@ import org.undercall.core.reply.Wanted;
  * @param failures how often in a row nothing could be made of what was said
  */
 public record Talk(Interview interview, Optional<Part> begun, Optional<Heard> heard, int failures) {
-  /** How sure the recogniser must be of every word, from 0 to 1; as at work. */
-  public static final double LEAST_CONFIDENCE = 0.6;
-
   private static final int OFTEN = 2;
 
   /**
@@ -120,7 +118,7 @@ public record Talk(Interview interview, Optional<Part> begun, Optional<Heard> he
       return turn(this, Reply.SILENCE, Act.NOTHING);
     }
     Optional<Said> said =
-        phrase.confidence() < LEAST_CONFIDENCE ? Optional.empty() : words().read(words);
+        phrase.confidence() < Interpreter.LEAST_CONFIDENCE ? Optional.empty() : words().read(words);
     if (said.isEmpty()) {
       Talk next = new Talk(interview, begun, heard, failures + 1);
       Reply reply = AskToWrite.notUnderstood(next.failures >= OFTEN);

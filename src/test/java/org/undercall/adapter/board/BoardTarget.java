@@ -7,7 +7,7 @@ import java.net.URI;
 import java.nio.file.Path;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
-import org.undercall.adapter.files.ProcedureFaults;
+import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.core.board.BoardPlay;
 
 /**

@@ -14,17 +14,19 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.undercall.Ear;
-import org.undercall.SessionLoop;
-import org.undercall.SoundEar;
-import org.undercall.Voiced;
-import org.undercall.adapter.microphone.SoundFault.Code;
 import org.undercall.adapter.recogniser.TestModel;
 import org.undercall.core.decision.Decider;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.listen.SoundEar;
+import org.undercall.port.Ear;
+import org.undercall.session.Voiced;
+import org.undercall.sound.Frame;
+import org.undercall.sound.Frames;
+import org.undercall.sound.SoundFault;
+import org.undercall.sound.SoundFault.Code;
 
 /** A clock by hand; the sound is that of an invented speaker. */
 @DisplayName("A microphone that is lost in the middle of a phrase")
@@ -143,6 +145,6 @@ class LostInPhraseTest {
   }
 
   private static IntentKind meant(RecognisedPhrase phrase) {
-    return Interpreter.interpret(phrase, ALLOWED, SessionLoop.LEAST_CONFIDENCE).kind();
+    return Interpreter.interpret(phrase, ALLOWED, Interpreter.LEAST_CONFIDENCE).kind();
   }
 }

@@ -6,7 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.util.Arrays;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.undercall.adapter.microphone.SoundFault.Code;
+import org.undercall.sound.Frames;
+import org.undercall.sound.SampleFormat;
+import org.undercall.sound.SoundFault;
+import org.undercall.sound.SoundFault.Code;
 
 /** The capture is run on the test's own thread, before the frames are taken. */
 class MicrophoneFramesTest {

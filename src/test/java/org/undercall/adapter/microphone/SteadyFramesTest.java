@@ -11,7 +11,10 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
-import org.undercall.adapter.microphone.SoundFault.Code;
+import org.undercall.sound.Frame;
+import org.undercall.sound.Frames;
+import org.undercall.sound.SoundFault;
+import org.undercall.sound.SoundFault.Code;
 
 /** A clock, threads and devices by hand: whatever is done aside is done at once, unless held. */
 class SteadyFramesTest {

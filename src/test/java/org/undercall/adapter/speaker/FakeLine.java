@@ -2,7 +2,8 @@ package org.undercall.adapter.speaker;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.undercall.adapter.speaker.SpeakerException.Fault;
+import org.undercall.sound.SpeakerException;
+import org.undercall.sound.SpeakerException.Fault;
 
 /** A sound device that keeps what is written, and can be absent, lost, or call back. */
 final class FakeLine implements SoundLine {

@@ -3,6 +3,7 @@ package org.undercall.adapter.speaker;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.undercall.sound.Pcm;
 
 /** Gives each text a sound of its own and notes what was asked of it. */
 final class FakeSynthesiser implements Synthesiser {

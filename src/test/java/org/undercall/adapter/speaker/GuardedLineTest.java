@@ -9,7 +9,8 @@ import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.undercall.adapter.speaker.SpeakerException.Fault;
+import org.undercall.sound.SpeakerException;
+import org.undercall.sound.SpeakerException.Fault;
 
 class GuardedLineTest {
   private static final long PATIENT = 60_000;

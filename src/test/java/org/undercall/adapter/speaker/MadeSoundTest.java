@@ -9,7 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.undercall.Signal;
+import org.undercall.port.Signal;
+import org.undercall.sound.Pcm;
+import org.undercall.sound.TimeStretch;
 
 /** The sound of tones, and of a voice at another loudness, pace and number style. */
 class MadeSoundTest {

@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.undercall.demo.DemoVoices;
+import org.undercall.sound.Pcm;
 
 class MarySynthesiserTest {
   private final Synthesiser mary = MarySynthesiser.plain(24_000);

@@ -9,8 +9,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
-import org.undercall.Signal;
-import org.undercall.adapter.speaker.SpeakerException.Fault;
+import org.undercall.port.Signal;
+import org.undercall.sound.SpeakerException;
+import org.undercall.sound.SpeakerException.Fault;
 
 class SpeakerVoiceTest {
   private static final int MILLI = FakeSynthesiser.RATE / 1000 * 2;

@@ -17,6 +17,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.undercall.sound.Pcm;
+import org.undercall.sound.WavFile;
 
 class SpokenCacheTest {
   private static final long MUCH = 1L << 30;

@@ -13,7 +13,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.adapter.speaker.SpeakerException.Fault;
+import org.undercall.sound.Pcm;
+import org.undercall.sound.SpeakerException;
+import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.sound.WavFile;
 
 class SystemSynthesiserTest {
   private static final Duration LONG = Duration.ofSeconds(20);

@@ -10,7 +10,11 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.adapter.speaker.SpeakerException.Fault;
+import org.undercall.sound.Pcm;
+import org.undercall.sound.SpeakerException;
+import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.sound.WavFile;
+import org.undercall.sound.WavTimeline;
 
 class WavVoiceTest {
   private static final int RATE = FakeSynthesiser.RATE;

@@ -14,9 +14,9 @@ import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
-import org.undercall.adapter.files.Coded;
-import org.undercall.adapter.files.ProcedureFaults;
-import org.undercall.adapter.files.ProcedureFile;
+import org.undercall.adapter.log.Coded;
+import org.undercall.adapter.procedure.ProcedureFaults;
+import org.undercall.adapter.procedure.ProcedureFile;
 
 /**
  * Any bytes as a table to be imported: as a workbook if they begin like a zip file; after a first

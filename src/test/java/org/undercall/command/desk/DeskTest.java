@@ -2,6 +2,7 @@ package org.undercall.command.desk;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
@@ -24,13 +25,19 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.undercall.KeyboardEar;
-import org.undercall.OpenSessions;
-import org.undercall.Time;
-import org.undercall.Work;
-import org.undercall.adapter.files.LogFault;
-import org.undercall.adapter.files.SessionFolder;
+import org.undercall.adapter.log.LogCode;
+import org.undercall.adapter.log.SessionFolder;
+import org.undercall.adapter.log.WrittenLog;
+import org.undercall.adapter.procedure.LoadedProcedure;
+import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.adapter.speaker.PrintVoice;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.review.LogMaker;
+import org.undercall.listen.KeyboardEar;
+import org.undercall.port.Fault;
+import org.undercall.port.Time;
+import org.undercall.session.OpenSessions;
+import org.undercall.session.Work;
 
 @DisplayName("At the desk")
 class DeskTest {
@@ -180,8 +187,13 @@ class DeskTest {
   @DisplayName("a complete session is not taken up")
   void complete() throws Exception {
     SessionFolder open = worked(DEMO, "");
-    LogFault fault = LogFault.complete(open.name());
-    assertEquals(LogFault.Code.COMPLETE, fault.code());
+    LoadedProcedure loaded = ProcedureFile.load(DEMO);
+    WrittenLog.write(
+        open.path(),
+        Files.readAllBytes(DEMO),
+        LogMaker.allDone(Walk.of(loaded.procedure()), loaded.sha256()));
+    Fault fault = assertThrows(Fault.class, () -> Work.takeUp(open).close());
+    assertEquals(LogCode.COMPLETE, fault.code());
     assertTrue(fault.getMessage().startsWith("LOG-013 session " + open.name()));
   }
 

@@ -15,11 +15,11 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.App;
-import org.undercall.OpenSessions;
+import org.undercall.command.App;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.session.OpenSessions;
 import picocli.CommandLine;
 
 @DisplayName("The first screen")

@@ -19,14 +19,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.undercall.OpenSessions;
-import org.undercall.adapter.microphone.Level;
 import org.undercall.adapter.recogniser.ModelFolder;
-import org.undercall.adapter.speaker.Pcm;
-import org.undercall.adapter.speaker.SpeakerException;
 import org.undercall.adapter.speaker.Synthesiser;
 import org.undercall.command.desk.ProcedureShelf;
 import org.undercall.command.doctor.Found.State;
+import org.undercall.session.OpenSessions;
+import org.undercall.sound.Level;
+import org.undercall.sound.Pcm;
+import org.undercall.sound.SpeakerException;
 
 @DisplayName("A check of the doctor")
 class ChecksTest {

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.App;
+import org.undercall.command.App;
 import org.undercall.command.doctor.Found.State;
 
 @DisplayName("The doctor")

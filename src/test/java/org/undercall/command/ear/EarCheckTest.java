@@ -12,10 +12,10 @@ import java.util.Queue;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import org.undercall.Ear;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.SoundLevels;
+import org.undercall.port.Ear;
 
 @DisplayName("The check of the ear")
 class EarCheckTest {

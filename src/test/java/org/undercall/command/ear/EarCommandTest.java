@@ -15,12 +15,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.App;
-import org.undercall.adapter.speaker.DemoVoices;
-import org.undercall.adapter.speaker.Pcm;
 import org.undercall.adapter.speaker.SpokenCache;
-import org.undercall.adapter.speaker.Voices;
-import org.undercall.adapter.speaker.WavTimeline;
+import org.undercall.command.App;
+import org.undercall.demo.DemoVoices;
+import org.undercall.sound.Pcm;
+import org.undercall.sound.WavTimeline;
 import picocli.CommandLine;
 
 @DisplayName("The command ear")
@@ -41,7 +40,7 @@ class EarCommandTest {
   /** The phrases spoken by an invented speaker, with pauses between them. */
   private String spoken(List<String> phrases) throws IOException {
     Path file = folder.resolve("spoken.wav");
-    try (SpokenCache speaker = Voices.synthesiser("tenor", folder.resolve("cache"));
+    try (SpokenCache speaker = DemoVoices.speaker("tenor", folder.resolve("cache"));
         WavTimeline timeline = new WavTimeline(file, DemoVoices.RATE)) {
       long at = PAUSE_MILLIS;
       for (String phrase : phrases) {

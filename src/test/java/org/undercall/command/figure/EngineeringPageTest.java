@@ -14,11 +14,11 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.App;
+import org.undercall.command.App;
 
 @DisplayName("The page on engineering")
 class EngineeringPageTest {
-  private static final Path PAGE = Path.of("docs/engineering.md");
+  private static final Path PAGE = Path.of("docs/explanation/engineering.md");
   private static final Pattern BLOCK =
       Pattern.compile(
           "^ {4}\\$ undercall (.*)\\n((?:(?: {4}.*)?\\n)*?(?= {0,3}\\S|\\z))", Pattern.MULTILINE);

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.undercall.App;
+import org.undercall.command.App;
 import org.w3c.dom.Document;
 
 @DisplayName("The figure command")

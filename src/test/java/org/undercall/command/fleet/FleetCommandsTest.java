@@ -14,8 +14,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.App;
-import org.undercall.adapter.files.SessionFolder;
+import org.undercall.adapter.log.SessionFolder;
+import org.undercall.command.App;
 import org.undercall.fleet.MakeSessions;
 import picocli.CommandLine;
 

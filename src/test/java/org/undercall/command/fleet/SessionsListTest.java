@@ -16,14 +16,15 @@ import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.App;
-import org.undercall.TypedTechnician;
-import org.undercall.adapter.files.ProcedureFile;
-import org.undercall.adapter.files.SessionFolder;
-import org.undercall.adapter.files.SessionLogFile;
-import org.undercall.adapter.files.WrittenLog;
+import org.undercall.adapter.log.SessionFolder;
+import org.undercall.adapter.log.SessionLogFile;
+import org.undercall.adapter.log.WrittenLog;
+import org.undercall.adapter.procedure.ProcedureFile;
+import org.undercall.command.App;
 import org.undercall.core.event.Recorded;
 import org.undercall.fleet.MakeSessions;
+import org.undercall.session.TypedTechnician;
+import org.undercall.text.Sha256;
 import picocli.CommandLine;
 
 @DisplayName("The list of sessions")
@@ -48,7 +49,7 @@ class SessionsListTest {
     byte[] yaml = text.getBytes(StandardCharsets.UTF_8);
     Path session = folder.resolve("2026-01-05-080000-demo");
     List<Recorded> work =
-        TypedTechnician.wholeWork(ProcedureFile.load(demo).procedure(), SessionFolder.sha256(yaml));
+        TypedTechnician.wholeWork(ProcedureFile.load(demo).procedure(), Sha256.hex(yaml));
     WrittenLog.write(session, yaml, work);
     Files.move(session.resolve("procedure.json"), session.resolve("procedure.yaml"));
     String vehicle = ProcedureFile.load(demo).procedure().about().vehicle();

@@ -10,7 +10,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.adapter.files.ProcedureFile;
+import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Step;

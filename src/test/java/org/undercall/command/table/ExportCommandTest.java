@@ -13,9 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.undercall.App;
-import org.undercall.adapter.files.ProcedureFaults;
-import org.undercall.adapter.files.ProcedureFile;
+import org.undercall.adapter.procedure.ProcedureFaults;
+import org.undercall.adapter.procedure.ProcedureFile;
+import org.undercall.command.App;
 import picocli.CommandLine;
 
 @DisplayName("The command export")

@@ -16,10 +16,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.App;
-import org.undercall.adapter.files.ProcedureFaults;
-import org.undercall.adapter.files.ProcedureFile;
-import org.undercall.adapter.table.TableCode;
+import org.undercall.adapter.procedure.ProcedureFaults;
+import org.undercall.adapter.procedure.ProcedureFile;
+import org.undercall.command.App;
 import org.undercall.core.check.ProcedureCheck;
 import org.undercall.core.check.Severity;
 import org.undercall.core.procedure.Procedure;
@@ -145,15 +144,5 @@ class ImportCommandTest {
     Files.writeString(file, text.replace("Ride height", "any"));
     assertEquals(3, run(command));
     assertTrue(out.toString().contains("CHK-005 t.csv row 12: found "), out::toString);
-  }
-
-  @Test
-  @DisplayName("has every code in the page about writing")
-  void page() throws IOException {
-    String page = Files.readString(Path.of("docs/write.md"));
-    for (TableCode code : TableCode.values()) {
-      String row = "| " + code.code() + " | " + code.meaning() + " |";
-      assertTrue(page.contains(row), row);
-    }
   }
 }

@@ -17,11 +17,8 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.undercall.AnswerEar;
-import org.undercall.Ear;
 import org.undercall.adapter.recogniser.TestModel;
 import org.undercall.adapter.speaker.SpokenCache;
-import org.undercall.adapter.speaker.Voices;
 import org.undercall.core.intent.AnswerWords;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.procedure.Fastener;
@@ -31,6 +28,9 @@ import org.undercall.core.procedure.WorkPhase;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.writing.Draft;
 import org.undercall.core.writing.Interview;
+import org.undercall.demo.DemoVoices;
+import org.undercall.listen.AnswerEar;
+import org.undercall.port.Ear;
 
 @DisplayName("A procedure of two fasteners, asked for by voice and heard by the real recogniser")
 class NewByVoiceTest {
@@ -122,7 +122,7 @@ class NewByVoiceTest {
     TableJudge judge = new TableJudge(clock);
     StringWriter out = new StringWriter();
     List<SpokenTechnician.Answer> script = script();
-    try (SpokenCache speaker = Voices.synthesiser(voice, Path.of("target", "speech-cache"));
+    try (SpokenCache speaker = DemoVoices.speaker(voice, Path.of("target", "speech-cache"));
         SpokenTechnician technician =
             new SpokenTechnician(speaker, Integer.getInteger("undercall.decibels", 0), script);
         AnswerEar ear = new AnswerEar(technician, TestModel.shared())) {

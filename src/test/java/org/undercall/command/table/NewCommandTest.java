@@ -9,8 +9,8 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import org.undercall.App;
-import org.undercall.adapter.files.ProcedureFile;
+import org.undercall.adapter.procedure.ProcedureFile;
+import org.undercall.command.App;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Wheels;
 

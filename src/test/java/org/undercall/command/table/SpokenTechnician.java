@@ -10,10 +10,10 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.Random;
-import org.undercall.Voice;
-import org.undercall.adapter.microphone.Frame;
-import org.undercall.adapter.microphone.Frames;
 import org.undercall.adapter.speaker.SpokenCache;
+import org.undercall.port.Voice;
+import org.undercall.sound.Frame;
+import org.undercall.sound.Frames;
 
 /**
  * Somebody who answers aloud: listens to what is asked, says the next answer with a made voice, and

@@ -22,8 +22,6 @@ import java.util.Queue;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.Ear;
-import org.undercall.Voice;
 import org.undercall.core.intent.AnswerWords;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.procedure.Procedure;
@@ -31,6 +29,8 @@ import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Wheels;
 import org.undercall.core.writing.Draft;
 import org.undercall.core.writing.Interview;
+import org.undercall.port.Ear;
+import org.undercall.port.Voice;
 
 @DisplayName("Asked by voice, with an ear that hears what it is given")
 class VoicedInterviewTest {

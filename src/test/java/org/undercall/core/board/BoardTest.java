@@ -11,7 +11,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
-import org.undercall.adapter.files.ProcedureFaults;
+import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.core.decision.Elapsed;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.StepState;

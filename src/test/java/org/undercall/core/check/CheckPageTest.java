@@ -20,7 +20,7 @@ class CheckPageTest {
   @Test
   @DisplayName("stands on its page with severity, meaning and source")
   void onItsPage() throws IOException {
-    String page = Files.readString(Path.of("docs/procedure-check.md"));
+    String page = Files.readString(Path.of("docs/reference/procedure-check.md"));
     for (CheckRule rule : CheckRule.values()) {
       String severity = rule.severity().name().toLowerCase(java.util.Locale.ROOT);
       String row =

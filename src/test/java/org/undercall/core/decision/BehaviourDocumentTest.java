@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 
 @DisplayName("The page on the behaviour")
 class BehaviourDocumentTest {
-  private static final Path DOCUMENT = Path.of("docs", "behaviour.md");
+  private static final Path DOCUMENT = Path.of("docs/reference/behaviour.md");
 
   @Test
   @DisplayName("shows the table and the ways as they are")
@@ -24,7 +24,7 @@ class BehaviourDocumentTest {
     assertEquals(
         expected,
         found,
-        "docs/behaviour.md is stale: run mvn test -Dtest=BehaviourDocumentTest"
+        "docs/reference/behaviour.md is stale: run mvn test -Dtest=BehaviourDocumentTest"
             + " -Dundercall.regenerate=true");
   }
 

@@ -8,9 +8,9 @@ import java.nio.file.Path;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
-/** Keeps {@code docs/phrases.md} the same as the phrasebook. */
+/** Keeps {@code docs/reference/phrases.md} the same as the phrasebook. */
 class PhrasesDocumentTest {
-  private static final Path DOCUMENT = Path.of("docs", "phrases.md");
+  private static final Path DOCUMENT = Path.of("docs/reference/phrases.md");
 
   @Test
   void theDocumentShowsTheTableAsItIs() throws IOException {
@@ -23,7 +23,7 @@ class PhrasesDocumentTest {
     assertEquals(
         expected,
         found,
-        "docs/phrases.md is stale: run mvn test -Dtest=PhrasesDocumentTest -Dundercall.regenerate=true");
+        "docs/reference/phrases.md is stale: run mvn test -Dtest=PhrasesDocumentTest -Dundercall.regenerate=true");
   }
 
   private static String document() {

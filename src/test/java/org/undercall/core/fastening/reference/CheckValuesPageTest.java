@@ -12,7 +12,7 @@ import org.junit.jupiter.api.TestReporter;
 
 @DisplayName("The page of check values")
 class CheckValuesPageTest {
-  private static final Path PAGE = Path.of("docs", "check-values.md");
+  private static final Path PAGE = Path.of("docs/evidence/check-values.md");
 
   @Test
   void isUpToDate(TestReporter reporter, TestInfo info) throws IOException {
@@ -24,6 +24,7 @@ class CheckValuesPageTest {
     String groups = text.substring(text.indexOf("| group |"), text.indexOf("\n## By source"));
     reporter.publishEntry(info.getDisplayName(), "\n" + groups);
     String committed = Files.exists(PAGE) ? Files.readString(PAGE) : "";
-    assertEquals(committed, text, "docs/check-values.md is stale: -Dundercall.regenerate=true");
+    assertEquals(
+        committed, text, "docs/evidence/check-values.md is stale: -Dundercall.regenerate=true");
   }
 }

@@ -1,0 +1,38 @@
+package org.undercall.adapter.log;
+
+import java.security.MessageDigest;
+import java.util.HexFormat;
+import org.undercall.text.Sha256;
+
+/** The SHA-256 of a log that grows line by line, known after every line. */
+final class RunningSum {
+  private final MessageDigest digest = Sha256.digest();
+  private long lines;
+  private long bytes;
+
+  /** Takes in one more line, with its line feed. */
+  void add(byte[] line) {
+    digest.update(line);
+    lines++;
+    bytes += line.length;
+  }
+
+  /** Lines taken in. */
+  long lines() {
+    return lines;
+  }
+
+  /** Bytes taken in. */
+  long bytes() {
+    return bytes;
+  }
+
+  /** The sum of all lines taken in, in lower-case hex; more lines may follow. */
+  String hex() {
+    try {
+      return HexFormat.of().formatHex(((MessageDigest) digest.clone()).digest());
+    } catch (CloneNotSupportedException e) {
+      throw new IllegalStateException("the SHA-256 of every Java can be copied", e);
+    }
+  }
+}

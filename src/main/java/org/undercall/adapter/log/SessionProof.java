@@ -1,0 +1,210 @@
+package org.undercall.adapter.log;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.PublicKey;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.undercall.core.decision.Replay;
+import org.undercall.core.event.Recorded;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.port.Fault;
+
+/**
+ * Whether a session is as it was written, and if not, where it is not.
+ *
+ * @param session the name of its folder
+ * @param lines whole lines of the log
+ * @param torn whether a line torn while it was written follows them; it was never confirmed
+ * @param covered lines the sum file was made for; empty if that is not known
+ * @param signature what is known of the signature
+ * @param findings what is not as it was written, in the order of the lines
+ */
+public record SessionProof(
+    String session,
+    long lines,
+    boolean torn,
+    OptionalLong covered,
+    Signed signature,
+    List<LogFinding> findings) {
+
+  /** What is known of the signature of a log. */
+  public enum Signed {
+    NONE,
+    NOT_CHECKED,
+    BY_THIS_KEY,
+    NOT_BY_THIS_KEY
+  }
+
+  /** Tells whether events could follow each other, by the procedure that is kept beside them. */
+  public interface Order {
+    /** The first decision that no session could have made; empty if there is none. */
+    Optional<Replay.Broken> broken(SessionFolder folder, List<Recorded> decisions);
+  }
+
+  public SessionProof {
+    findings = List.copyOf(findings);
+  }
+
+  /** Whether nothing was changed, removed, inserted or moved, as far as it can be shown. */
+  public boolean whole() {
+    return findings.isEmpty();
+  }
+
+  /**
+   * Looks through a session.
+   *
+   * @param key whose signature to check; empty for none
+   * @param order tells whether the events could follow each other; asked if nothing else is wrong
+   * @throws Fault if the log cannot be read at all
+   */
+  public static SessionProof of(SessionFolder folder, Optional<PublicKey> key, Order order)
+      throws Fault {
+    Path log = folder.log();
+    byte[] bytes = SessionLogFile.bytes(log);
+    String file = String.valueOf(log.getFileName());
+    LogAudit.Result audit = LogAudit.of(bytes, file);
+    SumState sum = SumState.of(bytes, sumText(log));
+    List<LogFinding> findings = new ArrayList<>(audit.findings());
+    boolean torn = torn(audit, sum, file, findings);
+    sumFinding(sum, file).ifPresent(findings::add);
+    procedure(folder, audit.decisions(), file).ifPresent(findings::add);
+    if (findings.isEmpty()) {
+      order.broken(folder, audit.decisions()).map(b -> order(b, file)).ifPresent(findings::add);
+    }
+    Signed signed = signed(log, bytes, key);
+    if (key.isPresent() && signed != Signed.BY_THIS_KEY) {
+      findings.add(
+          new LogFinding(
+              LogCode.OTHER_SIGNATURE,
+              String.valueOf(LogSignature.beside(log).getFileName()),
+              signed == Signed.NONE ? "no signature" : "a signature of other bytes or another key",
+              "the signature of this log by this key"));
+    }
+    boolean known = sum.kind() == SumState.Kind.SAME || sum.kind() == SumState.Kind.BEHIND;
+    OptionalLong covered = known ? OptionalLong.of(sum.covered()) : OptionalLong.empty();
+    Path name = folder.path().toAbsolutePath().normalize().getFileName();
+    return new SessionProof(String.valueOf(name), audit.lines(), torn, covered, signed, findings);
+  }
+
+  /**
+   * What stands after the last line feed is torn only if the sum file does not count it: it is made
+   * after the line is on the disk.
+   */
+  private static boolean torn(
+      LogAudit.Result audit, SumState sum, String file, List<LogFinding> findings) {
+    if (audit.rest().isEmpty()) {
+      return false;
+    }
+    boolean counted = sum.kind() == SumState.Kind.CUT || sum.kind() == SumState.Kind.OTHER;
+    if (counted || LogLine.goesOnAfterSum(audit.rest().get())) {
+      findings.add(
+          new LogFinding(
+              LogCode.DAMAGED,
+              file,
+              OptionalLong.of(audit.lines() + 1),
+              OptionalLong.empty(),
+              "a line without its end",
+              "the line as it was written"));
+      return false;
+    }
+    return true;
+  }
+
+  private static Optional<LogFinding> sumFinding(SumState sum, String file) {
+    String beside = file + ".sha256";
+    return switch (sum.kind()) {
+      case SAME, BEHIND -> Optional.empty();
+      case CUT -> Optional.of(cut(sum, file));
+      case OTHER ->
+          Optional.of(
+              new LogFinding(
+                  LogCode.OTHER_SUM,
+                  beside,
+                  "a sum that no beginning of the log has",
+                  "the sum of the log, or of its beginning up to the end of a line"));
+      case UNREADABLE ->
+          Optional.of(
+              new LogFinding(LogCode.NO_SUM, beside, "another form", "the form of sha256sum"));
+      case ABSENT ->
+          sum.usual()
+              ? Optional.empty()
+              : Optional.of(
+                  new LogFinding(
+                      LogCode.NO_SUM,
+                      beside,
+                      "no file, so that lines cut off the end would leave no trace",
+                      "the sum of the log"));
+    };
+  }
+
+  private static LogFinding cut(SumState sum, String file) {
+    long first = Math.max(1, sum.lines() + 1);
+    String expected =
+        sum.covered() > sum.lines()
+            ? "lines " + first + " to " + sum.covered() + ", which the sum file counts"
+            : "as many bytes as the sum file counts";
+    return new LogFinding(
+        LogCode.LINES_GONE,
+        file,
+        OptionalLong.of(first),
+        OptionalLong.empty(),
+        sum.lines() + " whole lines",
+        expected);
+  }
+
+  private static Optional<LogFinding> procedure(
+      SessionFolder folder, List<Recorded> decisions, String file) {
+    Optional<SessionEvent.SessionStarted> started =
+        decisions.stream()
+            .flatMap(decision -> decision.events().stream())
+            .filter(SessionEvent.SessionStarted.class::isInstance)
+            .map(SessionEvent.SessionStarted.class::cast)
+            .findFirst();
+    if (started.isEmpty()) {
+      return Optional.of(
+          new LogFinding(LogCode.NOT_STARTED, file, "no session-started", "session-started first"));
+    }
+    try {
+      folder.procedureBytes(started.get().sha256());
+      return Optional.empty();
+    } catch (Fault e) {
+      String name = String.valueOf(folder.procedure().getFileName());
+      return Optional.of(new LogFinding(e.code(), name, e.first().found(), e.first().expected()));
+    }
+  }
+
+  /** Right sums do not make an order of events that the program could have written. */
+  private static LogFinding order(Replay.Broken broken, String file) {
+    OptionalLong line = OptionalLong.of(broken.seq());
+    Fault fault = LogCode.impossible(broken);
+    return new LogFinding(
+        fault.code(), file, line, line, fault.first().found(), fault.first().expected());
+  }
+
+  private static Signed signed(Path log, byte[] bytes, Optional<PublicKey> key) throws Fault {
+    Path file = LogSignature.beside(log);
+    if (Files.notExists(file)) {
+      return Signed.NONE;
+    }
+    if (key.isEmpty()) {
+      return Signed.NOT_CHECKED;
+    }
+    byte[] signature = SessionLogFile.bytes(file);
+    return LogSignature.fits(bytes, signature, key.get())
+        ? Signed.BY_THIS_KEY
+        : Signed.NOT_BY_THIS_KEY;
+  }
+
+  private static Optional<String> sumText(Path log) throws Fault {
+    Path file = SumFile.beside(log);
+    try {
+      return SumFile.read(file);
+    } catch (IOException e) {
+      throw SessionLogFile.cannotRead(file, e);
+    }
+  }
+}

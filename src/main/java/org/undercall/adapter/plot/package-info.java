@@ -1,2 +1,0 @@
-/** Draws what was computed and writes it as SVG files. */
-package org.undercall.adapter.plot;

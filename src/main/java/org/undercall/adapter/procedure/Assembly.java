@@ -1,0 +1,245 @@
+package org.undercall.adapter.procedure;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.undercall.adapter.procedure.BlockFiles.Source;
+import org.undercall.text.Shown;
+
+/**
+ * Puts a procedure together: every reference becomes the value it names, every include the phases
+ * or steps of its block.
+ *
+ * <p>What cannot be had is reported and left out, so that the rest is checked all the same.
+ */
+final class Assembly {
+  static final int MOST_DEPTH = 4;
+  static final int MOST_INCLUDES = 100;
+
+  private static final String GIVEN = "given";
+  private static final String TAKES = "takes";
+  private static final String PHASES = "phases";
+  private static final String STEPS = "steps";
+
+  private final Faults faults;
+  private final BlockFiles blocks;
+  private final Set<String> includedAs = new HashSet<>();
+  private int includes;
+  private int values;
+
+  private Assembly(Path procedure, Faults faults) {
+    this.faults = faults;
+    this.blocks = new BlockFiles(procedure, faults);
+  }
+
+  /**
+   * A whole procedure, as one tree.
+   *
+   * @param root without includes and references
+   * @param faults what was found up to now, and where each value of the tree is written
+   * @param blocks the blocks in it
+   */
+  record Whole(JsonNode root, Faults faults, List<Part> blocks) {}
+
+  /**
+   * Puts a procedure together.
+   *
+   * @param root what its file holds
+   * @param name of its file in faults
+   * @param read the faults of its file, and where its values stand
+   * @throws ProcedureFaults if it is too large, which stands alone
+   */
+  static Whole of(JsonNode root, Path file, String name, Faults read) throws ProcedureFaults {
+    Faults faults = new Faults(name);
+    faults.take(read);
+    Assembly assembly = new Assembly(file, faults);
+    Piece whole = assembly.procedure(new Source(name, BlockFiles.real(file), Piece.of(root, read)));
+    WholeTree tree = new WholeTree(faults);
+    JsonNode laid = tree.of(whole);
+    if (assembly.tooLarge() || tree.tooLarge()) {
+      throw tooLarge(name);
+    }
+    return new Whole(laid, faults, assembly.blocks.parts());
+  }
+
+  /** Says that a procedure is too large with its blocks. */
+  static ProcedureFaults tooLarge(String name) {
+    Faults alone = new Faults(name);
+    String expected = "at most " + LocatedJson.MOST_VALUES + " values and 2 MB";
+    alone.at(FaultCode.ASSEMBLED_TOO_LARGE, "", Faults.Place.NONE, "more, with blocks", expected);
+    return alone.all();
+  }
+
+  private boolean tooLarge() {
+    return values > LocatedJson.MOST_VALUES || blocks.tooLarge();
+  }
+
+  private Piece procedure(Source file) {
+    Map<String, Piece.Member> given = given(file.root());
+    Scope scope = new Scope(given, faults);
+    Within within = new Within(scope, "", List.of(file));
+    Map<String, Piece.Member> members = new LinkedHashMap<>();
+    file.root()
+        .members()
+        .forEach(
+            (name, member) -> {
+              if (name.equals(PHASES)) {
+                members.put(name, with(member, list(member.piece(), PHASES, within)));
+              } else if (!name.equals(GIVEN)) {
+                members.put(name, with(member, resolved(member.piece(), scope)));
+              }
+            });
+    scope.requireUsed(given);
+    return file.root().withMembers(members);
+  }
+
+  /** The vehicle's values; in them, nothing can be referred to. */
+  private Map<String, Piece.Member> given(Piece root) {
+    Optional<Piece> given = root.at(GIVEN);
+    if (given.isPresent() && !given.get().value().isObject()) {
+      String found = Shown.value(given.get().value());
+      faults.at(FaultCode.WRONG_TYPE, given.get().spot(), found, "an object of given values");
+    }
+    Map<String, Piece.Member> members = given.map(Piece::members).orElse(Map.of());
+    Scope.requireNames(members, faults);
+    return resolved(members, new Scope(Map.of(), faults));
+  }
+
+  private static Piece.Member with(Piece.Member member, Piece piece) {
+    return new Piece.Member(member.key(), piece);
+  }
+
+  private Map<String, Piece.Member> resolved(Map<String, Piece.Member> members, Scope scope) {
+    Map<String, Piece.Member> resolved = new LinkedHashMap<>();
+    members.forEach(
+        (name, member) -> resolved.put(name, with(member, resolved(member.piece(), scope))));
+    return resolved;
+  }
+
+  private Piece resolved(Piece piece, Scope scope) {
+    if (++values > LocatedJson.MOST_VALUES) {
+      return piece.lost();
+    }
+    if (piece.isReference()) {
+      return scope.of(piece);
+    }
+    if (piece.value().isObject()) {
+      return piece.withMembers(resolved(piece.members(), scope));
+    }
+    return piece.withItems(piece.items().stream().map(item -> resolved(item, scope)).toList());
+  }
+
+  /** A list of phases or of steps, with what is included in it. */
+  private Piece list(Piece list, String kind, Within within) {
+    if (!list.value().isArray()) {
+      return resolved(list, within.scope());
+    }
+    List<Piece> items = new ArrayList<>();
+    for (Piece item : list.items()) {
+      if (item.isInclude()) {
+        items.addAll(included(item, kind, within));
+      } else {
+        items.add(kind.equals(PHASES) ? phase(item, within) : step(item, within));
+      }
+    }
+    return list.withItems(items);
+  }
+
+  private Piece phase(Piece phase, Within within) {
+    if (phase.isReference() || !phase.value().isObject()) {
+      return resolved(phase, within.scope());
+    }
+    values++;
+    Map<String, Piece.Member> members = new LinkedHashMap<>();
+    phase
+        .members()
+        .forEach(
+            (name, member) ->
+                members.put(
+                    name,
+                    with(
+                        member,
+                        name.equals(STEPS)
+                            ? list(member.piece(), STEPS, within)
+                            : resolved(member.piece(), within.scope()))));
+    return phase.withMembers(members);
+  }
+
+  private Piece step(Piece step, Within within) {
+    Piece whole = resolved(step, within.scope());
+    Map<String, Piece.Member> members = new LinkedHashMap<>(whole.members());
+    members.computeIfPresent(
+        "id", (name, member) -> with(member, member.piece().after(within.prefix())));
+    return whole.withMembers(members);
+  }
+
+  private List<Piece> included(Piece piece, String kind, Within within) {
+    if (tooLarge() || ++includes > MOST_INCLUDES) {
+      if (includes == MOST_INCLUDES + 1) {
+        String expected = "at most " + MOST_INCLUDES;
+        faults.at(FaultCode.TOO_MANY_INCLUDES, piece.spot(), "one more include", expected);
+      }
+      return List.of(piece.lost());
+    }
+    Optional<Include> include = Include.of(piece, faults);
+    if (include.isEmpty()) {
+      return List.of(piece.lost());
+    }
+    Scope.requireNames(include.get().with(), faults);
+    Map<String, Piece.Member> with = resolved(include.get().with(), within.scope());
+    return source(include.get(), kind, within)
+        .map(block -> filled(block, include.get(), with, within))
+        .orElse(List.of(piece.lost()));
+  }
+
+  /** The block that an include names, if it can stand there. */
+  private Optional<Source> source(Include include, String kind, Within within) {
+    Optional<Path> real = blocks.find(include, within.file());
+    if (real.isEmpty()) {
+      return Optional.empty();
+    }
+    String found = Shown.value(include.path().value());
+    if (within.isIn(real.get())) {
+      String expected = "another file than those it is included by";
+      faults.at(FaultCode.INCLUDE_CIRCLE, include.path().spot(), found, expected);
+      return Optional.empty();
+    }
+    if (within.depth() >= MOST_DEPTH) {
+      String expected = "no include in a block that is " + MOST_DEPTH + " deep";
+      faults.at(FaultCode.INCLUDED_TOO_DEEP, include.path().spot(), found, expected);
+      return Optional.empty();
+    }
+    Optional<Source> block = blocks.read(include, within.file(), real.get());
+    if (block.isPresent() && block.get().root().at(kind).isEmpty()) {
+      String expected = "a block of " + kind;
+      faults.at(FaultCode.BLOCK_KIND, include.path().spot(), found, expected);
+      return Optional.empty();
+    }
+    String prefix = within.prefix() + include.ids();
+    if (block.isPresent() && !includedAs.add(prefix + " " + block.get().name())) {
+      String expected = "\"ids\" of its own for each include of this block";
+      String seen =
+          prefix.isEmpty() ? "nothing before its ids again" : Shown.quoted(prefix) + " again";
+      faults.at(FaultCode.SAME_IDS, include.at().spot(), seen, expected);
+      return Optional.empty();
+    }
+    return block;
+  }
+
+  private List<Piece> filled(
+      Source block, Include include, Map<String, Piece.Member> with, Within within) {
+    Map<String, Piece.Member> takes = block.root().at(TAKES).orElseThrow().members();
+    Scope scope = Scope.of(include, with, takes, faults);
+    String kind = block.root().at(PHASES).isPresent() ? PHASES : STEPS;
+    Piece list = block.root().at(kind).orElseThrow();
+    Piece whole = list(list, kind, within.inside(scope, include.ids(), block));
+    scope.requireUsed(takes);
+    return whole.items();
+  }
+}

@@ -1,0 +1,141 @@
+package org.undercall.adapter.procedure;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.undercall.text.Shown;
+
+/** The blocks below the folder of a procedure: each is read once, and none from outside of it. */
+final class BlockFiles {
+  /** Makes the schema ready on the first use, and only once. */
+  private static final class Ready {
+    static final SchemaCheck SCHEMA = new SchemaCheck("block-frame.schema.json");
+  }
+
+  /**
+   * A file that was read.
+   *
+   * @param name its path from the folder of the procedure
+   * @param real its path without links
+   * @param root what it holds
+   */
+  record Source(String name, Path real, Piece root) {
+    /** What is put before the paths of its includes, to see them from the procedure's folder. */
+    String folder() {
+      return name.substring(0, name.lastIndexOf('/') + 1);
+    }
+  }
+
+  private final Path folder;
+  private final Faults faults;
+  private final Map<Path, Optional<Source>> read = new HashMap<>();
+  private final List<Part> parts = new ArrayList<>();
+  private long bytes;
+
+  /**
+   * Nothing read yet.
+   *
+   * @param procedure the file of the procedure
+   */
+  BlockFiles(Path procedure, Faults faults) {
+    this.folder = real(procedure.toAbsolutePath().normalize().resolveSibling(""));
+    this.faults = faults;
+  }
+
+  /** The path without links, as far as there is such a file. */
+  static Path real(Path path) {
+    try {
+      return path.toRealPath();
+    } catch (IOException e) {
+      return path.toAbsolutePath().normalize();
+    }
+  }
+
+  /** The blocks that were read, in their order. */
+  List<Part> parts() {
+    return List.copyOf(parts);
+  }
+
+  /** Whether the blocks together are larger than one file may be. */
+  boolean tooLarge() {
+    return bytes > FileText.MOST_BYTES;
+  }
+
+  /** The file that an include names, without links; empty, with a fault, if it is no block here. */
+  Optional<Path> find(Include include, Source from) {
+    String name = from.folder() + include.path().value().textValue();
+    String seen;
+    try {
+      Path real = folder.resolve(name).toRealPath();
+      if (!real.startsWith(folder)) {
+        String expected = "a file in the folder of the procedure or below";
+        String found = "a link to outside of it";
+        faults.at(FaultCode.BLOCK_OUTSIDE, include.path().spot(), found, expected);
+        return Optional.empty();
+      }
+      if (Files.isRegularFile(real)) {
+        return Optional.of(real);
+      }
+      seen = "a folder or device";
+    } catch (NoSuchFileException e) {
+      seen = "no such file";
+    } catch (IOException | InvalidPathException e) {
+      seen = "a file that cannot be found (" + e.getClass().getSimpleName() + ")";
+    }
+    faults.at(FaultCode.BLOCK_ABSENT, include.path().spot(), seen, "the file " + Shown.line(name));
+    return Optional.empty();
+  }
+
+  /** A block; empty, with faults of its own file, if it cannot be read or is not of the form. */
+  Optional<Source> read(Include include, Source from, Path real) {
+    String name = from.folder() + include.path().value().textValue();
+    Optional<Source> known = read.get(real);
+    if (known == null) {
+      known = readNew(name, real);
+      read.put(real, known);
+    }
+    return known;
+  }
+
+  private Optional<Source> readNew(String name, Path real) {
+    Faults own = new Faults(name);
+    try {
+      FileText text = FileText.read(real, own);
+      bytes += text.text().getBytes(StandardCharsets.UTF_8).length;
+      if (tooLarge()) {
+        return Optional.empty();
+      }
+      JsonNode root = LocatedJson.read(name, text.text(), own);
+      Ready.SCHEMA.check(root, own);
+      Piece piece = Piece.of(root, own);
+      piece.at("takes").ifPresent(takes -> Scope.requireNames(takes.members(), own));
+      faults.take(own);
+      if (!hasFrame(root)) {
+        return Optional.empty();
+      }
+      parts.add(new Part(name, text.sha256(), Optional.of(Part.about(root))));
+      return Optional.of(new Source(name, real, piece));
+    } catch (ProcedureFaults e) {
+      faults.take(own);
+      return Optional.empty();
+    }
+  }
+
+  /** Whether a block has all that is needed to include it; if not, a fault was reported. */
+  private static boolean hasFrame(JsonNode root) {
+    return Stream.of("title", "author", "revision", "values")
+            .allMatch(field -> root.path(field).isTextual())
+        && root.path("takes").isObject()
+        && root.path("phases").isArray() != root.path("steps").isArray();
+  }
+}

@@ -1,0 +1,164 @@
+package org.undercall.adapter.procedure;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Hardware;
+import org.undercall.core.procedure.JointKind;
+import org.undercall.core.procedure.Lubrication;
+import org.undercall.core.procedure.Procedure;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Tool;
+import org.undercall.core.procedure.Variant;
+import org.undercall.core.procedure.Wheels;
+import org.undercall.core.procedure.WorkPhase;
+import org.undercall.core.term.Angle;
+import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.Torque;
+
+/** Turns a tree that passed every check into the records of the core. */
+final class ProcedureReader {
+  private ProcedureReader() {}
+
+  static Procedure procedure(JsonNode root) {
+    return new Procedure(
+        new Procedure.About(
+            text(root, "title"),
+            text(root, "vehicle"),
+            text(root, "author"),
+            text(root, "revision"),
+            text(root, "values")),
+        list(root, "cautions", JsonNode::textValue),
+        list(root, "tools", ProcedureReader::tool),
+        Levers.rideHeight(root.path("rideHeight")),
+        list(root, "phases", ProcedureReader::phase));
+  }
+
+  private static Tool tool(JsonNode tool) {
+    return new Tool(
+        text(tool, "id"),
+        torque(tool, "least"),
+        torque(tool, "most"),
+        LocalDate.parse(text(tool, "calibrated")));
+  }
+
+  private static WorkPhase phase(JsonNode phase) {
+    return new WorkPhase(
+        text(phase, "name"),
+        text(phase, "each").equals("side"),
+        list(phase, "steps", ProcedureReader::step));
+  }
+
+  private static Step step(JsonNode step) {
+    Step.Head head =
+        new Step.Head(
+            text(step, "id"),
+            text(step, "title"),
+            list(step, "cautions", JsonNode::textValue),
+            flag(step, "changesLoad"));
+    String kind = text(step, "kind");
+    return switch (kind) {
+      case "do" -> new Step.Do(head, optional(step, "check"), wheels(step.path("wheelsOn")));
+      case "measure" -> measure(head, step);
+      case "fasten" -> new Step.Fasten(head, fastener(step.get("fastener")));
+      case "wait" -> new Step.Wait(head, Duration.ofSeconds(step.get("seconds").intValue()));
+      case "load" ->
+          new Step.Load(
+              head,
+              FileWords.constant(LoadCondition.class, text(step, "condition")),
+              flag(step, "byWheels"));
+      case "hand-over" -> new Step.HandOver(head, text(step, "due"));
+      default -> throw new IllegalStateException("no such kind of step: " + kind);
+    };
+  }
+
+  private static Step measure(Step.Head head, JsonNode step) {
+    boolean finding = step.path("outside").asText().equals("finding");
+    return new Step.Measure(
+        head,
+        FileWords.measureUnit(text(step, "unit")),
+        new Step.Limits(number(step, "least"), number(step, "most"), finding),
+        flag(step, "notesRideHeight"));
+  }
+
+  private static Fastener fastener(JsonNode fastener) {
+    return new Fastener(
+        text(fastener, "name"),
+        text(fastener, "thread"),
+        fastener.get("drive").decimalValue(),
+        new Fastener.Part(
+            FileWords.constant(Hardware.class, text(fastener, "hardware")),
+            flag(fastener, "oneTimeUse"),
+            FileWords.constant(Lubrication.class, text(fastener, "lubrication"))),
+        FileWords.constant(LoadCondition.class, text(fastener, "needs")),
+        new Fastener.FastenerSet(
+            fastener.path("count").asInt(1), list(fastener, "order", JsonNode::intValue)),
+        fastener.has("variants")
+            ? list(fastener, "variants", ProcedureReader::variant)
+            : List.of(variant(fastener)),
+        joint(fastener));
+  }
+
+  private static Fastener.Joint joint(JsonNode fastener) {
+    return new Fastener.Joint(
+        optional(fastener, "joint").map(word -> FileWords.constant(JointKind.class, word)),
+        optional(fastener, "arm"),
+        optional(fastener, "needsReason"),
+        flag(fastener, "wheel"),
+        optional(fastener, "nutClass"));
+  }
+
+  private static Wheels wheels(JsonNode on) {
+    if (on.isMissingNode()) {
+      return Wheels.LEFT_AS_THEY_ARE;
+    }
+    return on.booleanValue() ? Wheels.FITTED : Wheels.REMOVED;
+  }
+
+  private static Variant variant(JsonNode variant) {
+    return new Variant(
+        optional(variant, "marking").map(HeadMarking::new),
+        list(variant, "stages", ProcedureReader::stage));
+  }
+
+  private static Stage stage(JsonNode stage) {
+    BigDecimal plusMinus = stage.get("plusMinus").decimalValue();
+    return stage.has("angle")
+        ? new Stage.AngleStage(new Angle(stage.get("angle").decimalValue()), plusMinus)
+        : Levers.torqueStage(torque(stage, "torque"), plusMinus, stage.path("adaptor"));
+  }
+
+  private static Torque torque(JsonNode node, String field) {
+    return FileWords.torque(node.get(field), node.get("unit")).orElseThrow();
+  }
+
+  private static String text(JsonNode node, String field) {
+    return node.get(field).textValue();
+  }
+
+  private static Optional<String> optional(JsonNode node, String field) {
+    return Optional.ofNullable(node.path(field).textValue());
+  }
+
+  private static boolean flag(JsonNode node, String field) {
+    return node.path(field).asBoolean(false);
+  }
+
+  private static Optional<BigDecimal> number(JsonNode node, String field) {
+    return node.has(field) ? Optional.of(node.get(field).decimalValue()) : Optional.empty();
+  }
+
+  private static <T> List<T> list(JsonNode node, String field, Function<JsonNode, T> read) {
+    List<T> items = new ArrayList<>();
+    node.path(field).forEach(item -> items.add(read.apply(item)));
+    return items;
+  }
+}

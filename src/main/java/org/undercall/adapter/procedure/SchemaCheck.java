@@ -1,0 +1,215 @@
+package org.undercall.adapter.procedure;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.networknt.schema.Error;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaContext;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SchemaRegistryConfig;
+import com.networknt.schema.SpecificationVersion;
+import com.networknt.schema.dialect.Dialect;
+import com.networknt.schema.dialect.DialectId;
+import com.networknt.schema.format.DateFormat;
+import com.networknt.schema.keyword.Keyword;
+import com.networknt.schema.keyword.KeywordType;
+import com.networknt.schema.keyword.NonValidationKeyword;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.undercall.text.Shown;
+
+/** Checks a tree against a JSON Schema of the format and words its findings as faults. */
+final class SchemaCheck {
+  private static final String FOLDER = "/org/undercall/schema/";
+  private static final String FAULT = "x-fault";
+  private static final String EXPECTED = "x-expected";
+
+  private static final List<String> NOT_CHECKED =
+      List.of(
+          "$schema",
+          "$comment",
+          "$id",
+          "$defs",
+          "title",
+          "description",
+          "examples",
+          "default",
+          "then",
+          "else",
+          FAULT,
+          EXPECTED);
+
+  private final JsonNode schemaTree;
+  private final Schema schema;
+
+  /** Makes a schema of the program ready, by the name of its file. */
+  SchemaCheck(String name) {
+    schemaTree = tree(FOLDER + name);
+    SchemaRegistryConfig config =
+        SchemaRegistryConfig.builder().formatAssertionsEnabled(true).build();
+    schema =
+        SchemaRegistry.withDialect(dialect(), b -> b.schemaRegistryConfig(config))
+            .getSchema(schemaTree);
+  }
+
+  /** The part of draft 2020-12 that the schema uses, so that no other class is loaded for it. */
+  private static Dialect dialect() {
+    List<Keyword> keywords =
+        new ArrayList<>(
+            List.of(
+                KeywordType.ADDITIONAL_PROPERTIES,
+                KeywordType.ALL_OF,
+                KeywordType.CONST,
+                KeywordType.ENUM,
+                KeywordType.EXCLUSIVE_MINIMUM,
+                KeywordType.FORMAT,
+                KeywordType.IF_THEN_ELSE,
+                KeywordType.ITEMS,
+                KeywordType.MAX_ITEMS,
+                KeywordType.MAX_LENGTH,
+                KeywordType.MAXIMUM,
+                KeywordType.MIN_ITEMS,
+                KeywordType.MINIMUM,
+                KeywordType.ONE_OF,
+                KeywordType.PATTERN,
+                KeywordType.PROPERTIES,
+                KeywordType.REF,
+                KeywordType.REQUIRED,
+                KeywordType.TRUE,
+                KeywordType.TYPE));
+    NOT_CHECKED.forEach(name -> keywords.add(new NonValidationKeyword(name)));
+    return Dialect.builder(DialectId.DRAFT_2020_12)
+        .specificationVersion(SpecificationVersion.DRAFT_2020_12)
+        .idKeyword("$id")
+        .format(new DateFormat())
+        .keywords(keywords)
+        .unknownKeywordFactory(SchemaCheck::unknown)
+        .build();
+  }
+
+  private static Keyword unknown(String name, SchemaContext context) {
+    throw new IllegalStateException("the schema has a keyword that is not checked: " + name);
+  }
+
+  private static JsonNode tree(String resource) {
+    try (InputStream in = SchemaCheck.class.getResourceAsStream(resource)) {
+      String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+      return LocatedJson.read(text, new Faults(resource));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (ProcedureFaults e) {
+      throw new IllegalStateException("the schema itself is damaged", e);
+    }
+  }
+
+  /** Adds a fault for everything the schema does not allow. */
+  void check(JsonNode root, Faults faults) {
+    List<Error> errors = schema.validate(root);
+    Set<String> wrongType = new HashSet<>();
+    for (Error error : errors) {
+      if (error.getKeyword().equals("type")) {
+        wrongType.add(error.getInstanceLocation().toString());
+      }
+    }
+    for (Error error : errors) {
+      String pointer = error.getInstanceLocation().toString();
+      boolean detail = error.getEvaluationPath().toString().contains("/oneOf/");
+      boolean second = wrongType.contains(pointer) && !error.getKeyword().equals("type");
+      if (!detail && !second && !faults.ignored(pointer)) {
+        add(error, pointer, faults);
+      }
+    }
+  }
+
+  private void add(Error error, String pointer, Faults faults) {
+    String location = error.getSchemaLocation().getFragment().toString();
+    JsonNode part = schemaTree.at(location.substring(0, location.lastIndexOf('/')));
+    switch (error.getKeyword()) {
+      case "additionalProperties" ->
+          faults.key(
+              FaultCode.UNKNOWN_FIELD,
+              LocatedJson.inner(pointer, error.getProperty()),
+              Shown.quoted(error.getProperty()),
+              "one of " + names(part));
+      case "required" ->
+          faults.value(
+              FaultCode.MISSING_FIELD,
+              pointer,
+              "no " + Shown.quoted(error.getProperty()),
+              Shown.quoted(error.getProperty()));
+      case "oneOf" ->
+          faults.value(
+              code(error, part),
+              pointer,
+              both(error.getInstanceNode(), part),
+              expected(error, part));
+      default ->
+          faults.value(
+              code(error, part),
+              pointer,
+              Shown.value(error.getInstanceNode()),
+              expected(error, part));
+    }
+  }
+
+  private static String both(JsonNode object, JsonNode part) {
+    String either = part.at("/oneOf/0/required/0").textValue();
+    return object.has(either) ? "both" : "neither of them";
+  }
+
+  private static FaultCode code(Error error, JsonNode part) {
+    return switch (error.getKeyword()) {
+      case "type" -> FaultCode.WRONG_TYPE;
+      case "maxLength" -> FaultCode.TEXT_TOO_LONG;
+      default -> part.has(FAULT) ? FaultCode.of(part.get(FAULT).textValue()) : usual(error);
+    };
+  }
+
+  private static FaultCode usual(Error error) {
+    return switch (error.getKeyword()) {
+      case "enum" -> FaultCode.UNKNOWN_WORD;
+      case "minimum", "exclusiveMinimum", "maximum", "minItems", "maxItems" ->
+          FaultCode.OUT_OF_RANGE;
+      default -> throw new IllegalStateException("no code for " + error.getKeyword());
+    };
+  }
+
+  private static String expected(Error error, JsonNode part) {
+    String wording = part.path(EXPECTED).asText();
+    return switch (error.getKeyword()) {
+      case "type" ->
+          typeName(part.get("type").textValue()) + (wording.isEmpty() ? "" : ": ") + wording;
+      case "maxLength" -> "at most " + part.get("maxLength") + " characters";
+      case "enum" -> wording.isEmpty() ? choices(part.get("enum")) : wording;
+      default -> wording;
+    };
+  }
+
+  private static String typeName(String type) {
+    return switch (type) {
+      case "string" -> "a text";
+      case "number" -> "a number";
+      case "integer" -> "a whole number";
+      case "boolean" -> "true or false";
+      case "array" -> "a list";
+      default -> "an object";
+    };
+  }
+
+  private static String choices(JsonNode words) {
+    List<String> shown = new ArrayList<>();
+    words.forEach(word -> shown.add(Shown.value(word)));
+    return shown.size() == 1 ? shown.get(0) : "one of " + String.join(", ", shown);
+  }
+
+  private static String names(JsonNode part) {
+    List<String> names = new ArrayList<>();
+    part.get("properties").fieldNames().forEachRemaining(names::add);
+    return String.join(", ", names);
+  }
+}

@@ -1,0 +1,75 @@
+package org.undercall.adapter.procedure;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Map;
+import org.undercall.text.Yaml;
+
+/** Lays pieces out as one tree and notes for each value where it is written. */
+final class WholeTree {
+  /** How many values; a file may have some more, to state what it was put together from. */
+  private static final int MOST_VALUES = LocatedJson.MOST_VALUES - 1000;
+
+  /** The pointers of all values together, in characters: what keeping them costs. */
+  private static final int MOST_POINTERS = 16_000_000;
+
+  private final Faults faults;
+  private int values;
+  private long pointers;
+
+  WholeTree(Faults faults) {
+    this.faults = faults;
+  }
+
+  /** The tree; not whole if it is {@link #tooLarge}. */
+  JsonNode of(Piece root) {
+    return node(root, "", "", 0);
+  }
+
+  /** Whether there were more values than a file may have. */
+  boolean tooLarge() {
+    return values > MOST_VALUES || pointers > MOST_POINTERS;
+  }
+
+  private JsonNode node(Piece piece, String pointer, String above, int depth) {
+    values++;
+    pointers += pointer.length();
+    String used = piece.spot().used().isEmpty() ? above : piece.spot().used();
+    Faults.Spot spot = piece.spot().usedAt(used);
+    faults.valueAt(pointer, spot);
+    if (depth > Yaml.MOST_DEPTH) {
+      String expected = "at most " + Yaml.MOST_DEPTH + " levels";
+      faults.at(FaultCode.TOO_DEEP, spot, "deeper nesting", expected);
+    }
+    if (piece.unusable() || depth > Yaml.MOST_DEPTH) {
+      faults.ignore(pointer);
+    }
+    if (tooLarge() || depth > Yaml.MOST_DEPTH) {
+      return LocatedJson.NODES.nullNode();
+    }
+    if (piece.value().isObject()) {
+      return object(piece, pointer, used, depth);
+    }
+    return piece.value().isArray() ? list(piece, pointer, used, depth) : piece.value();
+  }
+
+  private ObjectNode object(Piece piece, String pointer, String used, int depth) {
+    ObjectNode object = LocatedJson.NODES.objectNode();
+    for (Map.Entry<String, Piece.Member> member : piece.members().entrySet()) {
+      String inner = LocatedJson.inner(pointer, member.getKey());
+      Faults.Spot key = member.getValue().key();
+      faults.keyAt(inner, key.usedAt(used));
+      object.set(member.getKey(), node(member.getValue().piece(), inner, used, depth + 1));
+    }
+    return object;
+  }
+
+  private ArrayNode list(Piece piece, String pointer, String used, int depth) {
+    ArrayNode list = LocatedJson.NODES.arrayNode();
+    for (Piece item : piece.items()) {
+      list.add(node(item, pointer + "/" + list.size(), used, depth + 1));
+    }
+    return list;
+  }
+}

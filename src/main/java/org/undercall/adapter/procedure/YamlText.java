@@ -1,0 +1,74 @@
+package org.undercall.adapter.procedure;
+
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
+import java.io.IOException;
+import org.undercall.adapter.procedure.Faults.Place;
+import org.undercall.text.Shown;
+import org.yaml.snakeyaml.error.Mark;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.reader.ReaderException;
+
+/**
+ * What YAML has beyond JSON: its own faults, and aliases and tags, which are refused.
+ *
+ * <p>Without aliases no text can grow while it is read, and an anchor changes nothing.
+ */
+public final class YamlText {
+  private YamlText() {}
+
+  /** Adds a fault if the value or key at hand is an alias or has a tag. */
+  static void requirePlain(JsonParser parser, String pointer, Place place, Faults faults)
+      throws IOException {
+    String found = "";
+    if (parser instanceof YAMLParser yaml) {
+      boolean key = yaml.currentToken() == JsonToken.FIELD_NAME;
+      if (yaml.isCurrentAlias()) {
+        found = "an alias";
+      } else if (!key && yaml.getTypeId() != null) {
+        found = "a tag";
+      }
+    }
+    if (!found.isEmpty()) {
+      faults.at(FaultCode.YAML_REFERENCE, pointer, place, found, "the value itself");
+      faults.ignore(pointer);
+    }
+  }
+
+  /** Adds the fault that ended the reading. */
+  static void fault(JsonProcessingException e, String text, Faults faults) {
+    if (e.getCause() instanceof ReaderException reader) {
+      String seen = "the character " + Shown.coded(reader.getCodePoint());
+      Place place = at(text, reader.getPosition());
+      faults.at(FaultCode.CONTROL_CHARACTER, "", place, seen, "characters that can be read");
+      return;
+    }
+    JsonLocation location = e.getLocation();
+    Place place =
+        location == null ? Place.START : new Place(location.getLineNr(), location.getColumnNr());
+    String seen = e.getOriginalMessage();
+    boolean atEnd = false;
+    if (e.getCause() instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
+      Mark mark = marked.getProblemMark();
+      place = new Place(mark.getLine() + 1, mark.getColumn() + 1);
+      seen = marked.getProblem();
+      String kept = text.stripTrailing();
+      atEnd = mark.getIndex() >= kept.codePointCount(0, kept.length());
+    }
+    if (atEnd) {
+      faults.at(FaultCode.TRUNCATED, "", place, "the end", "the rest of the YAML");
+    } else {
+      faults.at(FaultCode.NOT_JSON, "", place, Shown.line(seen), "YAML");
+    }
+  }
+
+  /** The place of a character, counted from 0. */
+  private static Place at(String text, int position) {
+    String before = text.substring(0, Math.min(position, text.length()));
+    int line = (int) before.chars().filter(c -> c == '\n').count() + 1;
+    return new Place(line, before.length() - before.lastIndexOf('\n'));
+  }
+}

@@ -1,0 +1,112 @@
+package org.undercall.command.procedure;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.undercall.adapter.procedure.LoadedProcedure;
+import org.undercall.adapter.procedure.ProcedureFaults;
+import org.undercall.adapter.procedure.ProcedureFile;
+import org.undercall.adapter.report.JobSheet;
+import org.undercall.adapter.report.ReportPdf;
+import org.undercall.adapter.report.WalkText;
+import org.undercall.core.decision.WalkThrough;
+import org.undercall.core.procedure.Walk;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Shows a procedure before it is used. */
+@Command(
+    name = "show",
+    description = {
+      "Print what to lay out for a procedure, and its walk as the technician will hear it.",
+      "With --sheet also a sheet of paper to fill in by hand, as HTML or PDF."
+    },
+    mixinStandardHelpOptions = true,
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {"0:shown", "1:a fault, one line with its code", "2:wrong usage"})
+public final class ShowCommand implements Callable<Integer> {
+  /** What paper the sheet is for. */
+  enum Paper {
+    A4,
+    LETTER
+  }
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "PROCEDURE", description = "The procedure file.")
+  private Path file;
+
+  @Option(
+      names = "--sheet",
+      paramLabel = "FILE",
+      description = "Write the job sheet to a file that ends in .html or .pdf.")
+  private Path sheet;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "SIZE",
+      defaultValue = "a4",
+      description = "a4 or letter (default: ${DEFAULT-VALUE}).")
+  private Paper paper;
+
+  /** Made by the command line reader. */
+  public ShowCommand() {}
+
+  @Override
+  public Integer call() throws ProcedureFaults {
+    PrintWriter out = spec.commandLine().getOut();
+    Optional<Path> wanted = Optional.ofNullable(sheet);
+    if (wanted.isPresent() && !ending().equals("html") && !ending().equals("pdf")) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--sheet: found \"" + sheet + "\", expected a name that ends in .html or .pdf");
+    }
+    LoadedProcedure loaded = ProcedureFile.load(file);
+    Walk walk = Walk.of(loaded.procedure());
+    out.print(WalkText.of(walk, WalkThrough.of(walk)));
+    out.print(PartsText.of(loaded.assembled().parts()));
+    if (wanted.isPresent()) {
+      try {
+        write(JobSheet.of(walk, paper == Paper.LETTER));
+        out.println("Wrote " + sheet);
+      } catch (IOException e) {
+        PrintWriter err = spec.commandLine().getErr();
+        err.println(
+            "RPT-001 "
+                + sheet
+                + ": found "
+                + e.getClass().getSimpleName()
+                + ", expected a file that can be written");
+        err.flush();
+        return 1;
+      }
+    }
+    out.flush();
+    return 0;
+  }
+
+  private String ending() {
+    String name = String.valueOf(sheet.getFileName());
+    return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+  }
+
+  private void write(String page) throws IOException {
+    if (ending().equals("html")) {
+      Files.writeString(sheet, page, StandardCharsets.UTF_8);
+      return;
+    }
+    try (OutputStream out = Files.newOutputStream(sheet)) {
+      ReportPdf.write(page, out);
+    }
+  }
+}

@@ -1,0 +1,91 @@
+package org.undercall.command.record;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.undercall.adapter.report.Dossier;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** What a report holds and where it goes. */
+final class ReportOptions {
+  private static final int MOST_DAYS = 3650;
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FOLDER",
+      description = "Where to write (default: the folder \"report\" in the session's folder).")
+  private Path out;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "SIZE",
+      defaultValue = "a4",
+      description = "The size of the pages: a4 or letter (default: ${DEFAULT-VALUE}).")
+  private Dossier.Paper paper;
+
+  @Option(names = "--no-clips", description = "Leave out the sounds kept in the session.")
+  private boolean noClips;
+
+  @Option(
+      names = "--customer",
+      paramLabel = "NAME",
+      description = "The customer's name, to be shown; none is kept anywhere else.")
+  private String customer;
+
+  @Option(
+      names = "--technician",
+      paramLabel = "NAME",
+      description = "The technician's name, to be shown; none is kept anywhere else.")
+  private String technician;
+
+  @Option(names = "--vtt", description = "Also write captions of what was heard and said (WebVTT).")
+  private boolean vtt;
+
+  @Option(
+      names = "--ics",
+      description = "Also write what was handed over as to-dos without a date (iCalendar).")
+  private boolean ics;
+
+  @Option(
+      names = "--due",
+      paramLabel = "DAYS",
+      description = "Let the to-dos be due so many days after the hand-over; implies --ics.")
+  private Integer due;
+
+  ReportFiles files(Path session) throws ReportFault {
+    return out == null ? ReportFiles.ofSession(session) : ReportFiles.in(out);
+  }
+
+  Dossier.Given given() {
+    return new Dossier.Given(named(customer), named(technician), paper);
+  }
+
+  private static Optional<String> named(String name) {
+    return Optional.ofNullable(name).map(String::strip).filter(n -> !n.isEmpty());
+  }
+
+  boolean clips() {
+    return !noClips;
+  }
+
+  boolean captions() {
+    return vtt;
+  }
+
+  boolean reminders() {
+    return ics || due != null;
+  }
+
+  Optional<Integer> days() {
+    if (due != null && (due < 0 || due > MOST_DAYS)) {
+      throw new ParameterException(
+          spec.commandLine(), "--due: found " + due + ", expected 0 to " + MOST_DAYS + " days");
+    }
+    return Optional.ofNullable(due);
+  }
+}

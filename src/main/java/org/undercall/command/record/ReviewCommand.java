@@ -1,0 +1,114 @@
+package org.undercall.command.record;
+
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import org.undercall.adapter.log.EventFields;
+import org.undercall.adapter.log.LogContent;
+import org.undercall.adapter.log.SessionFolder;
+import org.undercall.adapter.log.SessionLogFile;
+import org.undercall.adapter.procedure.ProcedureFaults;
+import org.undercall.adapter.procedure.ProcedureFile;
+import org.undercall.adapter.report.EventsCsv;
+import org.undercall.adapter.report.FastenersCsv;
+import org.undercall.adapter.report.ReviewJson;
+import org.undercall.adapter.report.ReviewText;
+import org.undercall.command.option.SessionOption;
+import org.undercall.core.procedure.Procedure;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.review.Review;
+import org.undercall.port.Fault;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Prints what was done in a session, step by step, and what is still open. */
+@Command(
+    name = "review",
+    description = "Print what was done in a session, and what is still open.",
+    mixinStandardHelpOptions = true,
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {
+      "0:the session is complete",
+      "1:a fault, one line with its code",
+      "2:wrong usage",
+      "3:the session is not complete"
+    })
+public final class ReviewCommand implements Callable<Integer> {
+  /** Exit status: the session is complete. */
+  public static final int COMPLETE = 0;
+
+  /** Exit status: the session cannot be reviewed. */
+  public static final int FAULT = 1;
+
+  /** Exit status: something is still open. */
+  public static final int NOT_COMPLETE = 3;
+
+  @Spec private CommandSpec spec;
+
+  @Mixin private SessionOption session;
+
+  @Option(names = "--json", description = "Print JSON instead of text.")
+  private boolean json;
+
+  @Option(
+      names = "--csv",
+      arity = "0..1",
+      paramLabel = "TABLE",
+      fallbackValue = "FASTENERS",
+      description = "Print CSV instead of text: fasteners (if no table is named) or events.")
+  private Table csv;
+
+  /** A table that can be printed as CSV. */
+  public enum Table {
+    FASTENERS,
+    EVENTS
+  }
+
+  /** Made by the command line reader. */
+  public ReviewCommand() {}
+
+  @Override
+  public Integer call() {
+    if (json && csv != null) {
+      throw new ParameterException(
+          spec.commandLine(), "found --json and --csv, expected one of them");
+    }
+    PrintWriter err = spec.commandLine().getErr();
+    try {
+      SessionFolder folder = session.folder();
+      LogContent log = SessionLogFile.read(folder.log());
+      Review review = review(folder, log, err);
+      PrintWriter out = spec.commandLine().getOut();
+      out.print(text(review, log));
+      out.flush();
+      return review.complete() ? COMPLETE : NOT_COMPLETE;
+    } catch (Fault | ProcedureFaults e) {
+      err.println(e.getMessage());
+      err.flush();
+      return FAULT;
+    }
+  }
+
+  private String text(Review review, LogContent log) {
+    if (csv != null) {
+      return csv == Table.EVENTS
+          ? EventsCsv.of(log.decisions(), EventFields::json)
+          : FastenersCsv.of(review);
+    }
+    return json ? ReviewJson.of(review) : ReviewText.of(review);
+  }
+
+  private static Review review(SessionFolder folder, LogContent log, PrintWriter err)
+      throws Fault, ProcedureFaults {
+    folder.procedureBytes(log.started().sha256());
+    Procedure procedure = ProcedureFile.load(folder.procedure()).procedure();
+    if (log.dropped().isPresent()) {
+      err.println("The last line of the log is torn and was left out.");
+      err.flush();
+    }
+    return Review.of(Walk.of(procedure), log.decisions());
+  }
+}

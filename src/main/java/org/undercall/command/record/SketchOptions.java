@@ -1,0 +1,132 @@
+package org.undercall.command.record;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.undercall.adapter.drawing.AnglePlot;
+import org.undercall.adapter.drawing.SvgFile;
+import org.undercall.adapter.report.Dossier;
+import org.undercall.adapter.report.Figure;
+import org.undercall.adapter.report.Sketch;
+import org.undercall.command.figure.JointOptions;
+import org.undercall.command.record.ReportFault.Code;
+import org.undercall.core.fastening.AngleJob;
+import org.undercall.core.fastening.Bolt;
+import org.undercall.core.fastening.Friction;
+import org.undercall.core.fastening.FrictionClass;
+import org.undercall.core.fastening.JointStiffness;
+import org.undercall.core.fastening.Range;
+import org.undercall.core.fastening.Rotation;
+import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.review.StepReview;
+import org.undercall.core.term.HeadMarking;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/**
+ * A sketch of preload against angle. The procedure does not state the sizes of a joint, so it is
+ * drawn only for a step for which they are given.
+ */
+final class SketchOptions {
+  private static final String PLACE = "--sketch ";
+
+  @Option(
+      names = "--sketch",
+      paramLabel = "STEP",
+      description =
+          "Also draw the computed preload of a step with an angle stage, by its id; needs the sizes"
+              + " of the joint.")
+  private String step;
+
+  @Mixin private JointOptions joint;
+
+  /** The sketches asked for; none if none was. */
+  List<Sketch> sketches(Dossier dossier) throws ReportFault {
+    return step == null ? List.of() : List.of(sketch(found(dossier)));
+  }
+
+  private StepReview found(Dossier dossier) throws ReportFault {
+    return dossier.review().steps().stream()
+        .filter(s -> s.place().ref().id().equals(step) && turns(s))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new ReportFault(
+                    Code.NO_ANGLE_STAGE,
+                    PLACE + step,
+                    "no such step with a torque and an angle whose stages are known",
+                    "the id of a fastener with an angle stage, its head marking read"));
+  }
+
+  /** Whether the stages are a torque and an angle. */
+  private static boolean turns(StepReview review) {
+    List<StepReview.StageReview> stages = review.tightened().stages();
+    return stages.size() == 2 && stages.get(1).specification() instanceof Stage.AngleStage;
+  }
+
+  private Sketch sketch(StepReview review) throws ReportFault {
+    Fastener fastener = ((Step.Fasten) review.place().step()).fastener();
+    List<StepReview.StageReview> stages = review.tightened().stages();
+    Stage.TorqueStage torque = (Stage.TorqueStage) stages.get(0).specification();
+    Stage.AngleStage angle = (Stage.AngleStage) stages.get(1).specification();
+    Bolt bolt = bolt(fastener, review.tightened().marking());
+    Range<Friction> friction =
+        FrictionClass.expect(fastener.part().lubrication())
+            .orElseThrow(
+                () -> fault("thread locker, whose friction is not known", "another lubrication"));
+    Rotation turn = Rotation.degrees(angle.target().degrees().doubleValue());
+    AngleJob job = AngleJob.of(bolt, torque.target(), turn, stiffness(bolt));
+    return drawn(job, friction, review.place().step().head().title());
+  }
+
+  private Bolt bolt(Fastener fastener, Optional<HeadMarking> marking) throws ReportFault {
+    if (marking.isEmpty()) {
+      throw fault("no head marking", "a fastener whose head marking was read");
+    }
+    return Bolt.hexagon(fastener.thread(), marking.get().text());
+  }
+
+  private JointStiffness stiffness(Bolt bolt) throws ReportFault {
+    return joint
+        .stiffness(bolt)
+        .orElseThrow(
+            () -> fault("no sizes of the joint", "--clamped and --shank, and --plate or --tube"));
+  }
+
+  private Sketch drawn(AngleJob job, Range<Friction> friction, String title) throws ReportFault {
+    String sizes =
+        joint.inputs().stream()
+            .map(item -> item.name() + " " + item.text())
+            .collect(Collectors.joining(", "));
+    String about =
+        title
+            + ": "
+            + job.bolt()
+            + ", "
+            + job.snug()
+            + " and then "
+            + Figure.Item.number("", job.turn().degrees(), 0, "°").text()
+            + ", friction "
+            + friction.low()
+            + " to "
+            + friction.high()
+            + ", taken from the state of lubrication. Sizes given for this report, not in the"
+            + " procedure: "
+            + sizes
+            + ". VDI 2230 Part 1.";
+    String words = "Computed preload in kN against the angle in °, two lines for two frictions";
+    try {
+      String note = "computed sketch, not measured";
+      return new Sketch(about, SvgFile.element(AnglePlot.of(job, friction, note), words));
+    } catch (IOException e) {
+      throw fault(e.getClass().getSimpleName(), "a picture that can be drawn");
+    }
+  }
+
+  private ReportFault fault(String found, String expected) {
+    return new ReportFault(Code.NO_SKETCH, PLACE + step, found, expected);
+  }
+}

@@ -1,0 +1,168 @@
+package org.undercall.command.work;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import org.undercall.adapter.microphone.MicrophoneFrames;
+import org.undercall.adapter.microphone.SteadyFrames;
+import org.undercall.adapter.recogniser.ModelFault;
+import org.undercall.adapter.recogniser.RecogniserMaker;
+import org.undercall.adapter.words.OwnWordsFault;
+import org.undercall.command.desk.Chosen;
+import org.undercall.command.option.BoardOptions;
+import org.undercall.command.option.CalledOption;
+import org.undercall.command.option.ClipOptions;
+import org.undercall.command.option.ModelOption;
+import org.undercall.command.option.OwnWordsOption;
+import org.undercall.command.option.SpeakerOptions;
+import org.undercall.core.intent.OwnWords;
+import org.undercall.core.reply.Tell;
+import org.undercall.listen.BargeIn;
+import org.undercall.listen.DeviceNotices;
+import org.undercall.listen.LazyEar;
+import org.undercall.listen.NoticingEar;
+import org.undercall.listen.OwnWordsEar;
+import org.undercall.listen.SoundEar;
+import org.undercall.port.Ear;
+import org.undercall.port.Time;
+import org.undercall.port.Voice;
+import org.undercall.session.Dialogue;
+import org.undercall.session.Work;
+import org.undercall.sound.Frames;
+import org.undercall.sound.SoundFault;
+import org.undercall.sound.WavFrames;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Walks a procedure by voice. */
+@Command(
+    name = "work",
+    description = "Walk a procedure by voice; an open session of it is taken up again.",
+    mixinStandardHelpOptions = true,
+    exitCodeListHeading = "%nExit status:%n",
+    exitCodeList = {
+      "0:the session is complete",
+      "1:a fault, one line with its code",
+      "2:wrong usage",
+      "3:the session is not complete"
+    })
+public final class WorkCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+  @Mixin private WorkOptions options;
+  @Mixin private ModelOption model;
+  @Mixin private OwnWordsOption ownWords;
+  @Mixin private CalledOption called;
+  @Mixin private BoardOptions boardOptions;
+  @Mixin private SpeakerOptions speaker;
+  @Mixin private ClipOptions clips;
+
+  @Option(
+      names = "--sound",
+      paramLabel = "FILE",
+      description = "Hear a WAV file in place of the microphone.")
+  private Path sound;
+
+  @Option(
+      names = "--microphone",
+      paramLabel = "NAME",
+      description = "A microphone with this in its name (default: the system's choice).")
+  private String microphone;
+
+  @Option(
+      names = "--barge-in",
+      negatable = true,
+      defaultValue = "true",
+      fallbackValue = "true",
+      description = "Fall silent when called to while speaking (default: yes).")
+  private boolean bargeIn;
+
+  private OwnWords own = OwnWords.none();
+  private final CompletableFuture<RecogniserMaker> recognisers = new CompletableFuture<>();
+
+  /** Made by the command line reader. */
+  public WorkCommand() {}
+
+  @Override
+  public Integer call() throws Exception {
+    speaker.check();
+    PrintWriter out = spec.commandLine().getOut();
+    own = ownWords.load();
+    Chosen chosen = options.choose(out);
+    Dialogue dialogue = new Dialogue(out);
+    try (BoardOptions.Opened board = boardOptions.open(out)) {
+      return work(chosen, board, dialogue);
+    }
+  }
+
+  private int work(Chosen chosen, BoardOptions.Opened board, Dialogue dialogue) throws Exception {
+    PrintWriter err = spec.commandLine().getErr();
+    DeviceNotices notices = new DeviceNotices(dialogue::print, board.devices());
+    try (Frames frames = frames(notices)) {
+      LazyEar ear = LazyEar.start(() -> soundEar(frames, err));
+      Time time = time(ear);
+      try (Work work = options.open(chosen, spec.commandLine().getOut());
+          Voice spoken = speaker.open(notices::speaker);
+          Voice voice = dialogue.of(stoppable(spoken, frames, dialogue));
+          Ear printed =
+              dialogue.of(
+                  new OwnWordsEar(
+                      board.of(noticing(called.of(ear, voice, time), notices, voice)), own))) {
+        clips.apply(work, dialogue::print);
+        int status =
+            RehearseCommand.status(
+                work.run(printed, voice, time, options.remindAfter(), board.display()));
+        sayLost(frames, dialogue);
+        return status;
+      }
+    }
+  }
+
+  private Frames frames(DeviceNotices notices) throws SoundFault {
+    Optional<String> named = Optional.ofNullable(microphone);
+    return sound != null
+        ? WavFrames.open(sound)
+        : SteadyFrames.open(() -> MicrophoneFrames.open(named), notices);
+  }
+
+  private Ear noticing(Ear ear, DeviceNotices notices, Voice voice) {
+    return sound == null ? new NoticingEar(ear, notices, voice) : ear;
+  }
+
+  private Ear soundEar(Frames frames, PrintWriter err) throws ModelFault, OwnWordsFault {
+    clips.prepare();
+    RecogniserMaker maker = ownWords.of(model.load(err), own);
+    recognisers.complete(maker);
+    return SoundEar.standard(frames, maker);
+  }
+
+  private Voice stoppable(Voice voice, Frames frames, Dialogue dialogue) {
+    if (!bargeIn || sound != null || !speaker.isAudible()) {
+      return voice;
+    }
+    return new BargeIn(
+            frames,
+            () -> Optional.ofNullable(recognisers.getNow(null)),
+            phrase -> dialogue.print("  stopped by  " + phrase))
+        .of(voice);
+  }
+
+  private static void sayLost(Frames frames, Dialogue dialogue) {
+    if (frames.droppedMillis() > 0) {
+      dialogue.print(Tell.soundLost(frames.droppedMillis()).text());
+    }
+  }
+
+  /** A file is heard faster than life: its own time counts. */
+  private Time time(LazyEar ear) {
+    return sound == null
+        ? Time.ofMachine()
+        : Time.ofSound(OffsetDateTime.now(ZoneId.systemDefault()), ear::millis);
+  }
+}

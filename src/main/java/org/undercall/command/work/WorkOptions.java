@@ -1,0 +1,131 @@
+package org.undercall.command.work;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import org.undercall.adapter.log.SessionFolder;
+import org.undercall.adapter.procedure.ProcedureFaults;
+import org.undercall.command.desk.Chosen;
+import org.undercall.command.desk.Desk;
+import org.undercall.command.desk.Offer;
+import org.undercall.command.desk.ProcedureShelf;
+import org.undercall.command.desk.Terminal;
+import org.undercall.port.Fault;
+import org.undercall.port.Time;
+import org.undercall.session.Dialogue;
+import org.undercall.session.OpenSessions;
+import org.undercall.session.Work;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What every command that works on a procedure takes. */
+public final class WorkOptions {
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec;
+
+  @Parameters(
+      paramLabel = "PROCEDURE",
+      arity = "0..1",
+      description = "The procedure file, JSON or YAML; without one, choose from what is found.")
+  private Path procedure;
+
+  @Option(
+      names = "--resume",
+      paramLabel = "SESSION",
+      description = "Take up a session: its folder, its name, or \"last\".")
+  private String resume;
+
+  @Option(
+      names = "--sessions",
+      paramLabel = "FOLDER",
+      defaultValue = "sessions",
+      description = "The folder of sessions (default: ${DEFAULT-VALUE}).")
+  private Path sessions;
+
+  @Option(names = "--new", description = "Begin a new session even if one is open.")
+  private boolean fresh;
+
+  @Option(
+      names = "--remind",
+      paramLabel = "MINUTES",
+      defaultValue = "10",
+      description = "Remind after so long a quiet; 0 for never (default: ${DEFAULT-VALUE}).")
+  private int remindMinutes;
+
+  /** Made by the command line reader. */
+  public WorkOptions() {}
+
+  /**
+   * What to work on: as named, or as chosen at the terminal.
+   *
+   * @throws ParameterException if nothing is named and nobody can be asked
+   */
+  Chosen choose(PrintWriter out) throws Fault, IOException {
+    remindAfter();
+    if (resume != null && (procedure != null || fresh)) {
+      throw wrong("found --resume with " + (fresh ? "--new" : "a procedure") + ", expected one");
+    }
+    if (resume != null) {
+      return new Chosen.Session(SessionFolder.find(sessions, resume));
+    }
+    if (procedure != null) {
+      return fresh ? new Chosen.Fresh(procedure) : new Chosen.Procedure(procedure);
+    }
+    return asked(out);
+  }
+
+  private Chosen asked(PrintWriter out) throws IOException {
+    Desk desk = new Desk(Terminal.ofProgram(), out);
+    OpenSessions found = OpenSessions.in(sessions);
+    if (found.none()) {
+      desk.welcome();
+    }
+    Path demonstrations = DemoCommand.shared().resolve("procedures");
+    ProcedureShelf shelf = ProcedureShelf.in(Path.of(""), ProcedureShelf.own(), demonstrations);
+    OpenSessions open = fresh ? new OpenSessions(List.of(), 0, List.of()) : found;
+    Offer offer = new Offer(open, shelf);
+    return desk.choose(offer, Time.ofMachine().now().wall())
+        .orElseThrow(
+            () ->
+                wrong(
+                    "found no PROCEDURE and no choice, expected one, for example: "
+                        + offer.command(spec.name())));
+  }
+
+  private ParameterException wrong(String what) {
+    return new ParameterException(spec.commandLine(), what);
+  }
+
+  /** Begins or takes up the session, and says which. */
+  Work open(Chosen chosen, PrintWriter out) throws ProcedureFaults, Fault, IOException {
+    Work work = begun(chosen);
+    String how = work.takenUp() ? "Session taken up: " : "New session: ";
+    Dialogue dialogue = new Dialogue(out);
+    work.passedOver().forEach(fault -> dialogue.print("Not taken up: " + fault));
+    dialogue.print(how + work.folder().path());
+    work.dropped().ifPresent(line -> dialogue.print("A torn last line was dropped: " + line));
+    return work;
+  }
+
+  private Work begun(Chosen chosen) throws ProcedureFaults, Fault, IOException {
+    if (chosen instanceof Chosen.Session session) {
+      return Work.takeUp(session.folder());
+    }
+    return chosen instanceof Chosen.Fresh begin
+        ? Work.on(begin.file(), sessions, true)
+        : Work.on(((Chosen.Procedure) chosen).file(), sessions, false);
+  }
+
+  /** The quiet before the first reminder; zero for none. */
+  Duration remindAfter() {
+    if (remindMinutes < 0) {
+      throw wrong("--remind takes 0 or more minutes, found " + remindMinutes);
+    }
+    return Duration.ofMinutes(remindMinutes);
+  }
+}

@@ -1,0 +1,142 @@
+package org.undercall.listen;
+
+import java.io.ByteArrayOutputStream;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.undercall.adapter.recogniser.RecogniserMaker;
+import org.undercall.core.intent.Alternative;
+import org.undercall.core.intent.Certainty;
+import org.undercall.core.intent.Intent;
+import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.Interpreter;
+import org.undercall.core.intent.Looks;
+import org.undercall.core.intent.Meanings;
+import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.core.intent.SecondLook;
+import org.undercall.sound.Frame;
+import org.undercall.sound.Frames;
+import org.undercall.sound.SoundQuality;
+
+/**
+ * Hears a value, or a phrase that was not understood, a second time as a whole and weighs what else
+ * it could have been. In poor sound more must speak for it.
+ */
+final class SecondHearing {
+  /** Frames that are kept: 9 s. */
+  private static final int MOST_FRAMES = 300;
+
+  private static final int BYTES_PER_SAMPLE = 2;
+
+  /** How long before its first word a phrase may begin, should the first word have been missed. */
+  private static final double SECONDS_BEFORE = 2.5;
+
+  /** Silence before and after, without which a word gets lost: 0.4 s. */
+  private static final byte[] SILENCE = new byte[BYTES_PER_SAMPLE * Frames.RATE * 4 / 10];
+
+  private final RecogniserMaker maker;
+  private final Deque<Frame> recent = new ArrayDeque<>();
+
+  SecondHearing(RecogniserMaker maker) {
+    this.maker = maker;
+  }
+
+  /** Keeps a frame. */
+  void keep(Frame frame) {
+    recent.add(frame);
+    if (recent.size() > MOST_FRAMES) {
+      recent.remove();
+    }
+  }
+
+  /** Forgets what was kept. */
+  void clear() {
+    recent.clear();
+  }
+
+  /**
+   * Looks at a phrase again, if it needs that, and forgets its sound.
+   *
+   * @param first as heard at first; there is a word in it
+   * @return what it was, with a confidence that is below the program's limit if that is not sure
+   */
+  RecognisedPhrase of(RecognisedPhrase first, Set<IntentKind> allowed) {
+    return of(first, new AtWork(allowed));
+  }
+
+  /** Looks at a phrase again in another way than at work. */
+  RecognisedPhrase of(RecognisedPhrase first, Looks looks) {
+    List<Frame> sound = soundOf(first);
+    recent.clear();
+    Optional<List<String>> phrases = looks.phrases(first, Interpreter.LEAST_CONFIDENCE);
+    if (phrases.isEmpty() || sound.isEmpty()) {
+      return first;
+    }
+    List<String> list = new ArrayList<>(phrases.get());
+    list.add(RecognisedPhrase.UNKNOWN);
+    double start = seconds(sound.get(0).firstSample()) - seconds(SILENCE.length / BYTES_PER_SAMPLE);
+    List<Alternative> alternatives = maker.alternatives(list, bytes(sound), start);
+    return looks
+        .likeliest(alternatives)
+        .map(choice -> sure(choice, sound))
+        .orElseGet(() -> looks.counts(first, Interpreter.LEAST_CONFIDENCE) ? unsure(first) : first);
+  }
+
+  /** Looks for what may be said at work. */
+  private record AtWork(Set<IntentKind> allowed) implements Looks {
+    @Override
+    public Optional<List<String>> phrases(RecognisedPhrase first, double least) {
+      return SecondLook.phrases(first, allowed, least);
+    }
+
+    @Override
+    public Optional<Meanings.Choice> likeliest(List<Alternative> alternatives) {
+      return Meanings.likeliest(alternatives, allowed);
+    }
+
+    @Override
+    public boolean counts(RecognisedPhrase first, double least) {
+      return !(Interpreter.interpret(first, allowed, least) instanceof Intent.Unclear);
+    }
+  }
+
+  private static RecognisedPhrase sure(Meanings.Choice choice, List<Frame> sound) {
+    SoundQuality quality = SoundQuality.of(sound);
+    double confidence =
+        new Certainty(quality.decibels(), quality.narrow())
+            .confidence(choice, Interpreter.LEAST_CONFIDENCE);
+    return with(choice.words(), confidence);
+  }
+
+  /** Nothing that makes sense is the likeliest: the words stay, but they do not count. */
+  private static RecognisedPhrase unsure(RecognisedPhrase first) {
+    return with(first.words(), Math.min(first.confidence(), Interpreter.LEAST_CONFIDENCE / 2));
+  }
+
+  private static RecognisedPhrase with(List<RecognisedPhrase.Word> words, double confidence) {
+    return new RecognisedPhrase(
+        words.stream()
+            .map(w -> new RecognisedPhrase.Word(w.text(), confidence, w.start(), w.end()))
+            .toList());
+  }
+
+  private List<Frame> soundOf(RecognisedPhrase phrase) {
+    double from = phrase.words().get(0).start() - SECONDS_BEFORE;
+    return recent.stream().filter(frame -> seconds(frame.firstSample()) >= from).toList();
+  }
+
+  private static byte[] bytes(List<Frame> sound) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    bytes.writeBytes(SILENCE);
+    sound.forEach(frame -> bytes.write(frame.sound(), 0, BYTES_PER_SAMPLE * frame.samples()));
+    bytes.writeBytes(SILENCE);
+    return bytes.toByteArray();
+  }
+
+  private static double seconds(long samples) {
+    return (double) samples / Frames.RATE;
+  }
+}

@@ -1,0 +1,249 @@
+package org.undercall.listen;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import org.undercall.adapter.recogniser.Recogniser;
+import org.undercall.adapter.recogniser.RecogniserMaker;
+import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.Looks;
+import org.undercall.core.intent.Phrasebook;
+import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.core.intent.SoundLevels;
+import org.undercall.port.Ear;
+import org.undercall.port.EarFault;
+import org.undercall.sound.Frame;
+import org.undercall.sound.Frames;
+import org.undercall.sound.SoundFault;
+
+/**
+ * Hears phrases in sound: frames go to a recogniser that knows only what may be said now, as long
+ * as somebody speaks. In silence there is no recogniser; the last half second is kept, so that the
+ * first word is heard whole.
+ *
+ * <p>Time is the source's own, counted in samples, so a file needs no real time. One thread uses
+ * it.
+ */
+public final class SoundEar implements Ear {
+  /** Frames before the first one with speech that are heard with it: 0.51 s. */
+  private static final int FRAMES_BEFORE = 17;
+
+  /** Where there is always something to hear, memory is given back every half minute. */
+  private static final long GIVE_BACK_SAMPLES = 30L * Frames.RATE;
+
+  private final Frames frames;
+  private final RecogniserMaker maker;
+  private final Function<Set<IntentKind>, List<String>> phrases;
+  private final Attention attention;
+  private final Map<Set<IntentKind>, List<String>> lists = new HashMap<>();
+  private final Deque<Frame> before = new ArrayDeque<>();
+  private final SecondHearing second;
+  private final Optional<Looks> looks;
+  private Set<IntentKind> allowed = Set.of();
+  private Hearing hearing;
+  private long position;
+  private long givenBack;
+  private boolean silent;
+  private final PhraseMeter meter = new PhraseMeter();
+  private final PhraseSound sounds = new PhraseSound();
+  private Optional<SoundLevels> levels = Optional.empty();
+  private Optional<byte[]> sound = Optional.empty();
+
+  /**
+   * An ear.
+   *
+   * @param frames the sound; the ear closes it
+   * @param maker makes recognisers; the ear does not close it
+   * @param phrases the phrases for what may be said
+   * @param attention how it notices speech and its end; the ear closes its detector
+   */
+  public SoundEar(
+      Frames frames,
+      RecogniserMaker maker,
+      Function<Set<IntentKind>, List<String>> phrases,
+      Attention attention) {
+    this(frames, maker, phrases, attention, Optional.empty());
+  }
+
+  /** An ear that looks at phrases again in another way than at work. */
+  SoundEar(
+      Frames frames,
+      RecogniserMaker maker,
+      Function<Set<IntentKind>, List<String>> phrases,
+      Attention attention,
+      Optional<Looks> looks) {
+    this.frames = frames;
+    this.maker = maker;
+    this.second = new SecondHearing(maker);
+    this.phrases = phrases;
+    this.attention = attention;
+    this.looks = looks;
+  }
+
+  /** The ear of the program: all phrases, the usual attention. */
+  public static SoundEar standard(Frames frames, RecogniserMaker maker) {
+    return new SoundEar(frames, maker, Phrasebook::wordList, Attention.standard());
+  }
+
+  /**
+   * {@inheritDoc}
+   *
+   * <p>What was heard of a phrase is dropped when {@code allowed} is not what it was, and when the
+   * source has a gap. Noise without words is no phrase.
+   *
+   * @throws EarFault if the sound breaks off
+   */
+  @Override
+  public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis)
+      throws EndOfInput {
+    if (!allowed.equals(this.allowed)) {
+      drop();
+    }
+    this.allowed = Set.copyOf(allowed);
+    long until = position + patienceMillis * Frames.RATE / 1000;
+    while (position < until) {
+      Optional<Frame> frame = frame();
+      RecognisedPhrase phrase = frame.isPresent() ? heard(frame.get()) : last();
+      if (!phrase.words().isEmpty()) {
+        return Optional.of(whole(phrase));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The phrase as it is after a second look, with its levels and its sound set aside. */
+  private RecognisedPhrase whole(RecognisedPhrase first) {
+    levels = meter.of(first);
+    RecognisedPhrase phrase =
+        looks.isPresent() ? second.of(first, looks.get()) : second.of(first, allowed);
+    boolean note = allowed.contains(IntentKind.NOTE_TEXT);
+    sound = sounds.of(List.of(first, phrase), note ? PhraseSound.NOTE : PhraseSound.PHRASE);
+    return phrase;
+  }
+
+  /** Forgets the sound that waits and the phrase begun, such as the program's own voice. */
+  @Override
+  public void forget() {
+    frames.discardWaiting();
+    drop();
+    clear();
+  }
+
+  @Override
+  public Optional<SoundLevels> levels() {
+    return levels;
+  }
+
+  @Override
+  public Optional<byte[]> sound() {
+    return sound;
+  }
+
+  /** How much sound was heard so far, in seconds of the source. */
+  public double seconds() {
+    return (double) position / Frames.RATE;
+  }
+
+  @Override
+  public void close() {
+    drop();
+    frames.close();
+    attention.activity().close();
+  }
+
+  private Optional<Frame> frame() {
+    try {
+      return silent ? Optional.empty() : frames.next();
+    } catch (SoundFault e) {
+      throw new EarFault(e);
+    }
+  }
+
+  private RecognisedPhrase heard(Frame frame) {
+    if (frame.firstSample() != position) {
+      drop();
+      clear();
+    }
+    second.keep(frame);
+    sounds.keep(frame);
+    meter.add(frame);
+    position = frame.firstSample() + frame.samples();
+    boolean speech = attention.activity().isSpeech(frame.sound());
+    RecognisedPhrase phrase = hearing == null ? waited(frame, speech) : hearing.take(frame, speech);
+    if (hearing != null && hearing.mayRest()) {
+      drop();
+      giveBack();
+    } else if (position - givenBack >= GIVE_BACK_SAMPLES) {
+      giveBack();
+    }
+    return phrase;
+  }
+
+  private void giveBack() {
+    maker.giveBack();
+    givenBack = position;
+  }
+
+  /** Waits for speech; when it comes, hears it with what came just before. */
+  private RecognisedPhrase waited(Frame frame, boolean speech) {
+    before.add(frame);
+    if (!speech) {
+      if (before.size() > FRAMES_BEFORE) {
+        before.remove();
+      }
+      return Hearing.NONE;
+    }
+    hearing = new Hearing(this::recogniser, before.peek().firstSample(), attention.end(), allowed);
+    RecognisedPhrase phrase = Hearing.NONE;
+    while (phrase.words().isEmpty() && !before.isEmpty()) {
+      phrase = hearing.take(before.remove(), true);
+    }
+    before.clear();
+    return phrase;
+  }
+
+  private RecognisedPhrase last() throws EndOfInput {
+    silent = true;
+    if (hearing == null) {
+      throw new EndOfInput();
+    }
+    RecognisedPhrase phrase = hearing.last();
+    drop();
+    return phrase;
+  }
+
+  private Recogniser recogniser(double startSeconds) {
+    return allowed.contains(IntentKind.NOTE_TEXT)
+        ? maker.free(startSeconds)
+        : maker.withWordList(listed(), startSeconds);
+  }
+
+  private List<String> listed() {
+    return lists.computeIfAbsent(
+        allowed,
+        kinds -> {
+          List<String> list = new ArrayList<>(phrases.apply(kinds));
+          list.add(RecognisedPhrase.UNKNOWN);
+          return List.copyOf(list);
+        });
+  }
+
+  private void clear() {
+    before.clear();
+    second.clear();
+    sounds.clear();
+  }
+
+  private void drop() {
+    if (hearing != null) {
+      hearing.close();
+      hearing = null;
+    }
+  }
+}

@@ -1,0 +1,26 @@
+package org.undercall.port;
+
+/** Where replies go: a speaker, a WAV file, the screen. One thread uses it, but for stop. */
+public interface Voice extends AutoCloseable {
+
+  /** Says the words and returns when they have been said or were stopped. */
+  void say(String words);
+
+  /** Falls silent at once: the rest of what is being said is not said. Any thread may call it. */
+  default void stop() {}
+
+  /** Sounds a short tone, if it has any. */
+  default void signal(Signal signal) {}
+
+  /**
+   * Tries once more to say what failed to be said last, if there is anything and it is time.
+   *
+   * @return whether it was said
+   */
+  default boolean retry() {
+    return false;
+  }
+
+  @Override
+  void close();
+}

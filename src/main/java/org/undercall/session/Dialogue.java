@@ -1,0 +1,115 @@
+package org.undercall.session;
+
+import java.io.PrintWriter;
+import java.util.Optional;
+import java.util.Set;
+import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.core.intent.SoundLevels;
+import org.undercall.port.Ear;
+import org.undercall.port.Signal;
+import org.undercall.port.Voice;
+
+/** Prints what was heard and what is said, as it happens. */
+public final class Dialogue {
+  private static final String HEARD = "  heard  ";
+  private static final String SAID = "  reply  ";
+
+  private final PrintWriter out;
+
+  /** A dialogue printed to a writer. */
+  public Dialogue(PrintWriter out) {
+    this.out = out;
+  }
+
+  /** The ear, with every phrase printed. */
+  public Ear of(Ear ear) {
+    return new PrintedEar(ear);
+  }
+
+  /** The voice, with every reply printed before it is spoken. */
+  public Voice of(Voice voice) {
+    return new PrintedVoice(voice);
+  }
+
+  /** Prints a line. */
+  public void print(String line) {
+    out.println(line);
+    out.flush();
+  }
+
+  private final class PrintedEar implements Ear {
+    private final Ear ear;
+
+    PrintedEar(Ear ear) {
+      this.ear = ear;
+    }
+
+    @Override
+    public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis)
+        throws EndOfInput {
+      Optional<RecognisedPhrase> phrase = ear.next(allowed, patienceMillis);
+      phrase.ifPresent(p -> print(HEARD + p.text()));
+      return phrase;
+    }
+
+    @Override
+    public Optional<SoundLevels> levels() {
+      return ear.levels();
+    }
+
+    @Override
+    public Optional<byte[]> sound() {
+      return ear.sound();
+    }
+
+    @Override
+    public void forget() {
+      ear.forget();
+    }
+
+    @Override
+    public String how() {
+      return ear.how();
+    }
+
+    @Override
+    public void close() {
+      ear.close();
+    }
+  }
+
+  private final class PrintedVoice implements Voice {
+    private final Voice voice;
+
+    PrintedVoice(Voice voice) {
+      this.voice = voice;
+    }
+
+    @Override
+    public void say(String words) {
+      print(SAID + words);
+      voice.say(words);
+    }
+
+    @Override
+    public void stop() {
+      voice.stop();
+    }
+
+    @Override
+    public void signal(Signal signal) {
+      voice.signal(signal);
+    }
+
+    @Override
+    public boolean retry() {
+      return voice.retry();
+    }
+
+    @Override
+    public void close() {
+      voice.close();
+    }
+  }
+}

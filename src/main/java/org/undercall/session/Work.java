@@ -1,0 +1,179 @@
+package org.undercall.session;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.undercall.adapter.log.LogCode;
+import org.undercall.adapter.log.LogContent;
+import org.undercall.adapter.log.SessionFolder;
+import org.undercall.adapter.log.SessionLogFile;
+import org.undercall.adapter.procedure.LoadedProcedure;
+import org.undercall.adapter.procedure.ProcedureFaults;
+import org.undercall.adapter.procedure.ProcedureFile;
+import org.undercall.core.decision.Session;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Procedure;
+import org.undercall.port.Clips;
+import org.undercall.port.Display;
+import org.undercall.port.Ear;
+import org.undercall.port.Fault;
+import org.undercall.port.Time;
+import org.undercall.port.Voice;
+import org.undercall.text.Sha256;
+
+/** Finds the session to work on: an open one of the same procedure, or a new one. */
+public final class Work implements AutoCloseable {
+  private final OpenSession session;
+  private final boolean takenUp;
+  private final List<String> passedOver;
+
+  private Work(OpenSession session, boolean takenUp, List<String> passedOver) {
+    this.session = session;
+    this.takenUp = takenUp;
+    this.passedOver = List.copyOf(passedOver);
+  }
+
+  /**
+   * Takes up the latest session of this very procedure that is not complete, or begins one.
+   *
+   * @param sessions the folder of all sessions
+   * @param fresh whether to begin a new one in any case
+   * @throws Fault LOG-027 if the latest one cannot be gone on with; none is begun then
+   */
+  public static Work on(Path procedure, Path sessions, boolean fresh)
+      throws ProcedureFaults, Fault, IOException {
+    LoadedProcedure loaded = ProcedureFile.load(procedure);
+    List<String> passedOver = new ArrayList<>();
+    Optional<SessionFolder> open =
+        fresh ? Optional.empty() : latestOpen(sessions, loaded.sha256(), passedOver);
+    if (open.isPresent()) {
+      return new Work(takenUp(open.get(), loaded.procedure()), true, passedOver);
+    }
+    OffsetDateTime now = Time.ofMachine().now().wall();
+    return new Work(OpenSession.begin(sessions, loaded, now), false, passedOver);
+  }
+
+  /** Nothing is begun beside a session that should go on but cannot, unless that is asked for. */
+  private static OpenSession takenUp(SessionFolder folder, Procedure procedure) throws Fault {
+    try {
+      return OpenSession.takeUp(folder, procedure);
+    } catch (Fault e) {
+      throw e.code() == LogCode.IMPOSSIBLE ? notTakenUp(folder.name(), e.first()) : e;
+    }
+  }
+
+  /** How to begin another session, where this one cannot be gone on with. */
+  private static Fault notTakenUp(String session, Fault.Finding why) {
+    return new Fault(
+        why.code(),
+        "session " + session + ", " + why.place(),
+        why.found(),
+        why.expected() + "; --new begins another session, \"undercall review\" shows this one");
+  }
+
+  /**
+   * Takes up a session, on the procedure that is kept in its folder.
+   *
+   * @throws Fault LOG-013 if the session is complete
+   */
+  public static Work takeUp(SessionFolder folder) throws ProcedureFaults, Fault {
+    LogContent log = SessionLogFile.read(folder.log());
+    if (isComplete(log)) {
+      throw new Fault(
+          LogCode.COMPLETE,
+          "session " + folder.name(),
+          "a complete session",
+          "one with open steps");
+    }
+    return new Work(OpenSession.takeUp(folder, kept(folder, log)), true, List.of());
+  }
+
+  /** The procedure that a session was begun with. */
+  static Procedure kept(SessionFolder folder, LogContent log) throws ProcedureFaults, Fault {
+    folder.procedureBytes(log.started().sha256());
+    return ProcedureFile.load(folder.procedure()).procedure();
+  }
+
+  /** Whether a session ended with every step closed. */
+  static boolean isComplete(LogContent log) {
+    return log.decisions().stream()
+        .flatMap(decision -> decision.events().stream())
+        .anyMatch(e -> e instanceof SessionEvent.SessionEnded ended && ended.complete());
+  }
+
+  private static Optional<SessionFolder> latestOpen(
+      Path sessions, String sha256, List<String> passedOver) throws Fault {
+    for (SessionFolder folder : SessionFolder.all(sessions)) {
+      try {
+        LogContent log = SessionLogFile.read(folder.log());
+        if (log.started().sha256().equals(sha256) && !isComplete(log)) {
+          return Optional.of(folder);
+        }
+      } catch (Fault e) {
+        if (keeps(folder, sha256)) {
+          passedOver.add(OpenSessions.named(folder, e.getMessage()));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Whether the procedure of a session whose log cannot be read is this very one. */
+  private static boolean keeps(SessionFolder folder, String sha256) {
+    try {
+      return Sha256.hex(Files.readAllBytes(folder.procedure())).equals(sha256);
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  /** What is wrong with later sessions of this procedure, which were not taken up; one a line. */
+  public List<String> passedOver() {
+    return passedOver;
+  }
+
+  /** Whether an open session was found. */
+  public boolean takenUp() {
+    return takenUp;
+  }
+
+  /** The folder the session is kept in. */
+  public SessionFolder folder() {
+    return session.folder();
+  }
+
+  /** The text of a torn last line that was dropped, if there was one. */
+  public Optional<String> dropped() {
+    return session.dropped();
+  }
+
+  /** Keeps the sound of phrases there; without this call it is not kept. */
+  public void keep(Clips clips) {
+    session.keep(clips);
+  }
+
+  /** Works until the session or the input ends. */
+  public Session run(Ear ear, Voice voice, Time time) throws Fault {
+    return run(ear, voice, time, SessionLoop.REMIND_AFTER, Display.NONE);
+  }
+
+  /**
+   * Works until the session or the input ends, and shows how it goes.
+   *
+   * @param remindAfter the quiet before the first reminder; zero for none
+   */
+  public Session run(Ear ear, Voice voice, Time time, Duration remindAfter, Display display)
+      throws Fault {
+    return session.run(ear, voice, time, remindAfter, display);
+  }
+
+  @Override
+  public void close() throws Fault {
+    session.close();
+  }
+}

@@ -1,0 +1,76 @@
+package org.undercall.sound;
+
+import java.nio.ByteBuffer;
+import org.undercall.sound.SoundFault.Code;
+
+/**
+ * How samples are coded.
+ *
+ * @param floating whether they are floating point numbers
+ * @param bits 8, 16, 24 or 32; 32 or 64 when floating
+ * @param channels 1 to 8
+ * @param rate samples a second, 8,000 to 96,000
+ */
+public record SampleFormat(boolean floating, int bits, int channels, int rate) {
+  private static final int PCM = 1;
+  private static final int FLOAT = 3;
+
+  /** The format with the numbers of a WAV header. */
+  static SampleFormat checked(String name, int tag, int bits, int channels, int rate)
+      throws SoundFault {
+    if (tag != PCM && tag != FLOAT) {
+      throw new SoundFault(
+          Code.ENCODING, name, "found encoding " + tag + ", expected 1 (PCM) or 3 (float)");
+    }
+    boolean known =
+        tag == PCM ? bits == 8 || bits == 16 || bits == 24 || bits == 32 : bits == 32 || bits == 64;
+    if (!known) {
+      throw new SoundFault(
+          Code.SAMPLE_SIZE,
+          name,
+          "found samples of "
+              + bits
+              + " bits, expected "
+              + (tag == PCM ? "8, 16, 24 or 32" : "32 or 64"));
+    }
+    if (channels < 1 || channels > 8) {
+      throw new SoundFault(Code.CHANNELS, name, "found " + channels + " channels, expected 1 to 8");
+    }
+    if (rate < 8_000 || rate > 96_000) {
+      throw new SoundFault(
+          Code.RATE, name, "found " + rate + " samples a second, expected 8000 to 96000");
+    }
+    return new SampleFormat(tag == FLOAT, bits, channels, rate);
+  }
+
+  /** Bytes of one sample of every channel. */
+  public int blockBytes() {
+    return channels * bits / 8;
+  }
+
+  /**
+   * Reads one sample of every channel.
+   *
+   * @param from little end first
+   * @return the mean of the channels; full scale is from -1 to 1. No number if a sample is none.
+   */
+  double mean(ByteBuffer from) {
+    double sum = 0;
+    for (int i = 0; i < channels; i++) {
+      sum += sample(from);
+    }
+    return sum / channels;
+  }
+
+  private double sample(ByteBuffer from) {
+    if (floating) {
+      return bits == 32 ? from.getFloat() : from.getDouble();
+    }
+    return switch (bits) {
+      case 8 -> ((from.get() & 0xff) - 128) / 128.0;
+      case 16 -> from.getShort() / 32_768.0;
+      case 24 -> ((from.get() & 0xff) | (from.getShort() << 8)) / 8_388_608.0;
+      default -> from.getInt() / 2_147_483_648.0;
+    };
+  }
+}

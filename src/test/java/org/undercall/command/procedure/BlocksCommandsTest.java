@@ -1,0 +1,126 @@
+package org.undercall.command.procedure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.undercall.adapter.procedure.ProcedureFile;
+import org.undercall.command.App;
+import org.undercall.command.desk.ProcedureShelf;
+
+@DisplayName("The commands on a procedure with blocks")
+class BlocksCommandsTest {
+  private static final Path SHARED = Path.of("shared", "procedures");
+  private static final String PROCEDURE = "shared/procedures/trailing-arm-from-blocks.json";
+
+  @TempDir private Path folder;
+  private String out;
+  private String err;
+
+  private int run(String... args) {
+    StringWriter printed = new StringWriter();
+    StringWriter faults = new StringWriter();
+    int status =
+        App.commandLine()
+            .setOut(new PrintWriter(printed))
+            .setErr(new PrintWriter(faults))
+            .execute(args);
+    out = printed.toString();
+    err = faults.toString();
+    return status;
+  }
+
+  @Test
+  @DisplayName("show what to lay out, the walk, and the files it is put together from")
+  void show() {
+    assertEquals(0, run("show", PROCEDURE), () -> err);
+    String text = out.replaceAll("\\s+", " ");
+    assertTrue(text.contains("socket or key 17 mm: wheel bolts"), out);
+    assertTrue(text.contains("socket or key 18 mm: bush bolt"), out);
+    assertTrue(text.contains("new: 2 × bush bolt M12x1.5, head marking 8.8 or 10.9"), out);
+    assertTrue(text.contains("torque wrench wrench 2"), out);
+    assertTrue(text.contains("Stage two of two: torque, one, one, five newton metres."), out);
+    assertTrue(text.contains("Hand over: after 50 km."), out);
+    assertTrue(text.contains("blocks/bonded-bush.yaml values: invented for demonstration"), out);
+  }
+
+  @Test
+  @DisplayName("write the sheet with the values given to the blocks")
+  void sheet() throws Exception {
+    Path sheet = folder.resolve("sheet.html");
+    assertEquals(0, run("show", PROCEDURE, "--sheet", sheet.toString()), () -> err);
+    String page = Files.readString(sheet);
+    assertTrue(page.contains("115 N·m"), page);
+    assertTrue(page.contains("size: A4 landscape"), page);
+  }
+
+  @Test
+  @DisplayName("check it at the places of its blocks")
+  void check() throws Exception {
+    assertEquals(0, run("check", PROCEDURE, "--on", "2026-11-25"), () -> out);
+    Path copy = Files.copy(Path.of(PROCEDURE), folder.resolve("p.json"));
+    Files.createDirectory(folder.resolve("blocks"));
+    for (String name : List.of("bonded-bush.yaml", "wheel-fitting.json")) {
+      String text = Files.readString(SHARED.resolve("blocks").resolve(name));
+      Files.writeString(folder.resolve("blocks").resolve(name), text.replace("ride-height", "any"));
+    }
+    String bush = Files.readString(folder.resolve("blocks/bonded-bush.yaml"));
+    Files.writeString(
+        folder.resolve("blocks/bonded-bush.yaml"),
+        bush.replace("condition: any", "condition: ride-height"));
+    assertEquals(3, run("check", copy.toString(), "--on", "2026-11-25"), () -> out);
+    assertTrue(out.contains(" blocks/bonded-bush.yaml:"), out);
+    assertEquals(3, run("check", copy.toString(), "--on", "2026-11-25", "--json"), () -> out);
+    assertTrue(out.contains("\"blocks/bonded-bush.yaml\""), out);
+  }
+
+  @Test
+  @DisplayName("export it as the table of the whole procedure")
+  void export() {
+    run("export", PROCEDURE, "--csv");
+    assertTrue(out.contains("wheels-bolts-left"), out);
+    String whole = out;
+    Path alone = folder.resolve("whole.json");
+    assertEquals(0, run("assemble", PROCEDURE, "--out", alone.toString()), () -> err);
+    run("export", alone.toString(), "--csv");
+    assertEquals(whole, out);
+  }
+
+  @Test
+  @DisplayName("write it whole, over no other file, and leave a whole one as it is")
+  void assemble() throws Exception {
+    Path alone = folder.resolve("whole.json");
+    assertEquals(0, run("assemble", PROCEDURE, "--out", alone.toString()), () -> err);
+    assertEquals(
+        ProcedureFile.load(Path.of(PROCEDURE)).procedure(), ProcedureFile.load(alone).procedure());
+    assertEquals(1, run("assemble", PROCEDURE, "--out", alone.toString()));
+    assertTrue(err.startsWith("TAB-029 "), err);
+    assertEquals(0, run("assemble", PROCEDURE, "--out", alone.toString(), "--force"));
+    assertEquals(0, run("assemble", alone.toString()));
+    assertEquals(Files.readString(alone), out);
+    assertEquals(1, run("assemble", "shared/procedures/blocks/wheel-fitting.json"));
+    assertTrue(err.startsWith("PRO-054 wheel-fitting.json:7:3 /takes: "), err);
+  }
+
+  @Test
+  @DisplayName("do not offer a block as a procedure, wherever it lies")
+  void shelf() throws Exception {
+    Path here = Files.createDirectories(folder.resolve("here/procedures")).getParent();
+    for (Path to : List.of(here, here.resolve("procedures"))) {
+      Files.copy(SHARED.resolve("blocks/wheel-fitting.json"), to.resolve("wheel-fitting.json"));
+    }
+    ProcedureShelf shelf = ProcedureShelf.in(here, folder.resolve("none"), SHARED);
+    assertEquals(List.of(), shelf.faults());
+    assertFalse(shelf.usable().isEmpty());
+    assertTrue(
+        shelf.usable().stream().anyMatch(p -> PROCEDURE.endsWith("" + p.file().getFileName())));
+  }
+}
