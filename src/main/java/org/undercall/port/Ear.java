@@ -30,7 +30,7 @@ public interface Ear extends AutoCloseable {
 
   /**
    * The sound of the last phrase, from a little before its first word to a little after its last:
-   * 16 kHz, 16 bit, mono, little end first; empty if it was not heard, or is not kept.
+   * samples as {@code sound/Frames} describes them; empty if it was not heard, or is not kept.
    */
   default Optional<byte[]> sound() {
     return Optional.empty();

@@ -9,6 +9,7 @@ import java.util.Locale;
 import org.undercall.adapter.recogniser.ModelFault.Code;
 import org.undercall.core.intent.Alternative;
 import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.sound.Frames;
 
 /**
  * A loaded speech model. Any thread may use it.
@@ -100,7 +101,7 @@ public final class SpeechModel implements RecogniserMaker, AutoCloseable {
   public synchronized Recogniser free(double startSeconds) {
     requireOpen();
     return new VoskRecogniser(
-        vosk, made(vosk.vosk_recognizer_new(model, VoskRecogniser.RATE)), startSeconds);
+        vosk, made(vosk.vosk_recognizer_new(model, Frames.RATE)), startSeconds);
   }
 
   /** Frees the model, once; recognisers made from it may still be used and closed. */
@@ -116,9 +117,7 @@ public final class SpeechModel implements RecogniserMaker, AutoCloseable {
     requireOpen();
     String grammar = grammar(phrases);
     return new VoskRecogniser(
-        vosk,
-        made(vosk.vosk_recognizer_new_grm(model, VoskRecogniser.RATE, grammar)),
-        startSeconds);
+        vosk, made(vosk.vosk_recognizer_new_grm(model, Frames.RATE, grammar)), startSeconds);
   }
 
   private void requireOpen() {

@@ -1,7 +1,7 @@
 package org.undercall.adapter.speaker;
 
 import org.undercall.sound.Pcm;
-import org.undercall.sound.PcmResampler;
+import org.undercall.sound.Resampler;
 
 /**
  * A voice in pure Java, made by MaryTTS; it works on every machine without a download.
@@ -57,6 +57,6 @@ public final class MarySynthesiser implements Synthesiser {
 
   @Override
   public Pcm speak(String words) {
-    return PcmResampler.to(MaryEngine.started().speak(words, effects).sped(speed), rate);
+    return Resampler.to(MaryEngine.started().speak(words, effects).sped(speed), rate);
   }
 }
