@@ -4,13 +4,14 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.undercall.text.Shown;
 
 /**
  * Text with elements, well formed as HTML and as XML. Every text and attribute value is escaped, so
  * that nothing taken from a procedure or a log can become an element.
  */
 final class Markup {
-  private static final int REPLACEMENT = 0xFFFD;
+  private static final String REPLACEMENT = "\uFFFD";
 
   private static final Pattern UNBROKEN =
       Pattern.compile(
@@ -96,7 +97,7 @@ final class Markup {
   }
 
   private static void escape(StringBuilder to, String content) {
-    content.codePoints().map(c -> hidden(c) ? REPLACEMENT : c).forEach(c -> escape(to, c));
+    Shown.plain(content, REPLACEMENT).codePoints().forEach(c -> escape(to, c));
   }
 
   private static void escape(StringBuilder to, int c) {
@@ -108,19 +109,5 @@ final class Markup {
       case '\'' -> to.append("&#39;");
       default -> to.appendCodePoint(c);
     }
-  }
-
-  /**
-   * Whether a character is none that can be read: control, format, half a pair, not a character.
-   */
-  static boolean hidden(int c) {
-    int type = Character.getType(c);
-    return type == Character.CONTROL
-        || type == Character.FORMAT
-        || type == Character.SURROGATE
-        || type == Character.PRIVATE_USE
-        || type == Character.UNASSIGNED
-        || type == Character.LINE_SEPARATOR
-        || type == Character.PARAGRAPH_SEPARATOR;
   }
 }
