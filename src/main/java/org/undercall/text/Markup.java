@@ -1,16 +1,15 @@
-package org.undercall.adapter.report;
+package org.undercall.text;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.undercall.text.Shown;
 
 /**
  * Text with elements, well formed as HTML and as XML. Every text and attribute value is escaped, so
  * that nothing taken from a procedure or a log can become an element.
  */
-final class Markup {
+public final class Markup {
   private static final String REPLACEMENT = "\uFFFD";
 
   private static final Pattern UNBROKEN =
@@ -22,45 +21,45 @@ final class Markup {
   private final Deque<String> open = new ArrayDeque<>();
 
   /** Begins an element; attributes are pairs of name and value. */
-  Markup open(String name, String... attributes) {
+  public Markup open(String name, String... attributes) {
     tag(name, attributes).append('>');
     open.push(name);
     return this;
   }
 
   /** Ends the element begun last. */
-  Markup close() {
+  public Markup close() {
     text.append("</").append(open.pop()).append('>');
     return this;
   }
 
   /** Ends the element begun last and its line. */
-  Markup closeLine() {
+  public Markup closeLine() {
     close();
     text.append('\n');
     return this;
   }
 
   /** An element that holds a text alone. */
-  Markup leaf(String name, String content, String... attributes) {
+  public Markup leaf(String name, String content, String... attributes) {
     open(name, attributes);
     return name.equals("td") ? prose(content).close() : text(content).close();
   }
 
   /** An element that holds nothing. */
-  Markup empty(String name, String... attributes) {
+  public Markup empty(String name, String... attributes) {
     tag(name, attributes).append("/>");
     return this;
   }
 
   /** A text, escaped; what could steer a reader or hide is shown as a replacement character. */
-  Markup text(String content) {
+  public Markup text(String content) {
     escape(text, content);
     return this;
   }
 
   /** A text, escaped, in which dates, times, threads and torques are not broken over lines. */
-  Markup prose(String content) {
+  public Markup prose(String content) {
     Matcher whole = UNBROKEN.matcher(content);
     int from = 0;
     while (whole.find()) {
@@ -72,7 +71,7 @@ final class Markup {
   }
 
   /** A text that is markup already: a style sheet or a picture made by this program. */
-  Markup made(String markup) {
+  public Markup made(String markup) {
     text.append(markup);
     return this;
   }
