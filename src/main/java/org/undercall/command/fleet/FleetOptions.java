@@ -1,22 +1,18 @@
 package org.undercall.command.fleet;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
 import org.undercall.adapter.fleet.Fleet;
 import org.undercall.adapter.fleet.FleetFault;
 import org.undercall.adapter.fleet.Limits;
+import org.undercall.command.option.SessionsOption;
 import org.undercall.port.Time;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Which sessions, and what may be used for them. */
 final class FleetOptions {
-  @Option(
-      names = "--sessions",
-      paramLabel = "FOLDER",
-      defaultValue = "sessions",
-      description = "The folder of sessions (default: ${DEFAULT-VALUE}).")
-  private Path sessions;
+  @Mixin private SessionsOption sessions;
 
   @Option(names = "--no-index", description = "Keep no index in the folder of sessions.")
   private boolean noIndex;
@@ -43,7 +39,9 @@ final class FleetOptions {
     String now =
         DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(Time.ofMachine().now().wall().withNano(0));
     Limits limits = new Limits(Math.max(64, memory), Math.max(1, threads));
-    Fleet fleet = Fleet.open(sessions, !noIndex, limits, now, new SessionExaminer(sessions));
+    Fleet fleet =
+        Fleet.open(
+            sessions.folder(), !noIndex, limits, now, new SessionExaminer(sessions.folder()));
     fleet.notices().forEach(err::println);
     err.flush();
     return fleet;
