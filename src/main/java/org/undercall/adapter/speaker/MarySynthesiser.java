@@ -6,9 +6,9 @@ import org.undercall.sound.Resampler;
 /**
  * A voice in pure Java, made by MaryTTS; it works on every machine without a download.
  *
- * <p>The engine starts at {@link #begin} or at the first use, on a thread of its own, and is shared
- * by all voices. Starting takes one to three seconds and needs about 60 MB of heap, so a program
- * whose sentences are all in a {@link SpokenCache} never starts it.
+ * <p>The engine starts at the first use, on a thread of its own, and is shared by all voices.
+ * Starting takes one to three seconds and needs about 60 MB of heap, so a program whose sentences
+ * are all in a {@link SpokenCache} never starts it.
  */
 public final class MarySynthesiser implements Synthesiser {
   private final String name;
@@ -43,11 +43,6 @@ public final class MarySynthesiser implements Synthesiser {
    */
   public static MarySynthesiser withEffects(String name, String effects, double speed, int rate) {
     return new MarySynthesiser(name, effects, speed, rate);
-  }
-
-  /** Starts the engine without waiting for it. */
-  public void begin() {
-    MaryEngine.started();
   }
 
   @Override

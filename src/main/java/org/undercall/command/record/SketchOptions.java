@@ -75,7 +75,7 @@ final class SketchOptions {
         FrictionClass.expect(fastener.part().lubrication())
             .orElseThrow(
                 () -> fault("thread locker, whose friction is not known", "another lubrication"));
-    Rotation turn = Rotation.degrees(angle.target().degrees().doubleValue());
+    Rotation turn = Rotation.of(angle.target());
     AngleJob job = AngleJob.of(bolt, torque.target(), turn, stiffness(bolt));
     return drawn(job, friction, review.place().step().head().title());
   }
