@@ -9,6 +9,8 @@ import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.SoundLevels;
 import org.undercall.port.Ear;
+import org.undercall.port.Fault;
+import org.undercall.port.UncheckedFault;
 
 /** An ear that is made on another thread while the first words are being spoken. */
 public final class LazyEar implements Ear {
@@ -67,16 +69,10 @@ public final class LazyEar implements Ear {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted while the ear was made", e);
     } catch (ExecutionException e) {
-      throw new NotMade(e.getCause());
-    }
-  }
-
-  /** The ear could not be made; the message is that of the fault. */
-  public static final class NotMade extends RuntimeException {
-    private static final long serialVersionUID = 1L;
-
-    NotMade(Throwable cause) {
-      super(cause.getMessage(), cause);
+      if (e.getCause() instanceof Fault fault) {
+        throw new UncheckedFault(fault);
+      }
+      throw new IllegalStateException("the ear could not be made", e.getCause());
     }
   }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.log.SessionProof;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.decision.Replay;
 import org.undercall.core.event.Recorded;
@@ -32,7 +31,7 @@ public final class Proof {
       return Replay.of(walk, decisions) instanceof Replay.Broken broken
           ? Optional.of(broken)
           : Optional.empty();
-    } catch (ProcedureFaults e) {
+    } catch (Fault e) {
       // The file is the one the session began with; whether it can be used is not asked here.
       return Optional.empty();
     }

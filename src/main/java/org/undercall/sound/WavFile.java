@@ -8,7 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.zip.CRC32;
-import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.port.Fault;
+import org.undercall.port.UncheckedFault;
 
 /**
  * WAV files of one channel, 16 bit, PCM. What it writes ends with a chunk {@code crc3} of four
@@ -35,7 +36,7 @@ public final class WavFile {
    * Reads sound from a file.
    *
    * @throws IOException if it cannot be read
-   * @throws SpeakerException SPK-008 if it is damaged or has another format
+   * @throws UncheckedFault SPK-008 if it is damaged or has another format
    */
   public static Pcm read(Path file) throws IOException {
     byte[] bytes = Files.readAllBytes(file);
@@ -98,7 +99,8 @@ public final class WavFile {
     int bits = in.getShort();
     if ((coding != 1 && coding != -2) || channels != 1 || bits != 16) {
       String found = channels + " channels of " + bits + " bits, coding " + coding;
-      throw bad(file, "found " + found + ", expected PCM of 1 channel and 16 bits", null);
+      throw new UncheckedFault(
+          new Fault(SpeakerCode.BAD_WAV, file.toString(), found, "PCM of 1 channel and 16 bits"));
     }
     return rate;
   }
@@ -119,7 +121,7 @@ public final class WavFile {
     return text.getBytes(StandardCharsets.US_ASCII);
   }
 
-  private static SpeakerException bad(Path file, String why, Throwable cause) {
-    return new SpeakerException(Fault.BAD_WAV, file + ": " + why, cause);
+  private static UncheckedFault bad(Path file, String why, Throwable cause) {
+    return new UncheckedFault(SpeakerCode.BAD_WAV, file + ": " + why, cause);
   }
 }

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.term.Kebab;
+import org.undercall.port.Fault;
 
 /**
  * An event as a JSON object: its id, its name, then its fields in the order of its record.
@@ -35,7 +36,7 @@ final class EventJson {
     return node;
   }
 
-  static SessionEvent read(EventKind kind, JsonNode node) throws BadMember {
+  static SessionEvent read(EventKind kind, JsonNode node) throws Fault {
     RecordComponent[] fields = kind.type().getRecordComponents();
     Object[] values = new Object[fields.length];
     for (int i = 0; i < fields.length; i++) {
@@ -70,14 +71,14 @@ final class EventJson {
         : Form.of(value.getClass()).toJson(value);
   }
 
-  private static Object value(RecordComponent field, JsonNode node) throws BadMember {
+  private static Object value(RecordComponent field, JsonNode node) throws Fault {
     boolean optional = field.getType() == Optional.class;
     JsonNode member = node.get(field.getName());
     if (member == null) {
       if (optional) {
         return Optional.empty();
       }
-      throw new BadMember(field.getName(), "nothing", shape(field));
+      throw new Fault(LogCode.BAD_MEMBER, "member " + field.getName(), "nothing", shape(field));
     }
     Class<?> type = inner(field);
     Object value =
@@ -87,11 +88,12 @@ final class EventJson {
     return optional ? Optional.of(value) : value;
   }
 
-  private static Object constant(String name, Class<?> type, JsonNode member) throws BadMember {
+  private static Object constant(String name, Class<?> type, JsonNode member) throws Fault {
     return constants(type)
         .filter(c -> Kebab.of(c).equals(member.textValue()))
         .findFirst()
-        .orElseThrow(() -> new BadMember(name, member.toString(), names(type)));
+        .orElseThrow(
+            () -> new Fault(LogCode.BAD_MEMBER, "member " + name, member.toString(), names(type)));
   }
 
   private static Stream<Enum<?>> constants(Class<?> type) {

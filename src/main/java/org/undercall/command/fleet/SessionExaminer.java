@@ -9,7 +9,6 @@ import org.undercall.adapter.log.LogContent;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.log.SessionLogFile;
 import org.undercall.adapter.log.SessionProof;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.decision.Replay;
 import org.undercall.core.procedure.Procedure;
@@ -59,7 +58,7 @@ final class SessionExaminer implements Examiner {
   private Optional<Procedure> procedure(String session) {
     try {
       return Optional.of(ProcedureFile.load(folder(session).procedure()).procedure());
-    } catch (ProcedureFaults e) {
+    } catch (Fault e) {
       return Optional.empty(); // Whether it can be used is not asked here.
     }
   }

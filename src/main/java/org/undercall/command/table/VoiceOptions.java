@@ -3,7 +3,6 @@ package org.undercall.command.table;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.undercall.adapter.microphone.MicrophoneFrames;
-import org.undercall.adapter.recogniser.ModelFault;
 import org.undercall.adapter.recogniser.SpeechModel;
 import org.undercall.command.option.ModelOption;
 import org.undercall.command.option.SpeakerOptions;
@@ -11,9 +10,9 @@ import org.undercall.core.intent.AnswerWords;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.listen.AnswerEar;
 import org.undercall.port.Ear;
+import org.undercall.port.Fault;
 import org.undercall.port.Voice;
 import org.undercall.sound.Frames;
-import org.undercall.sound.SoundFault;
 import org.undercall.sound.WavFrames;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
@@ -54,13 +53,13 @@ public final class VoiceOptions {
   }
 
   /** Opens ear and voice. */
-  Opened open(CommandLine line) throws SoundFault, ModelFault {
+  Opened open(CommandLine line) throws Fault {
     Frames frames =
         sound == null
             ? MicrophoneFrames.open(Optional.ofNullable(microphone))
             : WavFrames.open(sound);
     SpeechModel loaded = model.load(line.getErr());
-    Voice voice = speaker.open(line.getErr()::println);
+    Voice voice = speaker.open(news -> line.getErr().println(news.line()));
     return new Opened(loaded, new AnswerEar(frames, loaded), voice);
   }
 

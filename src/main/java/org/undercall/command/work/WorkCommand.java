@@ -9,9 +9,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import org.undercall.adapter.microphone.MicrophoneFrames;
 import org.undercall.adapter.microphone.SteadyFrames;
-import org.undercall.adapter.recogniser.ModelFault;
 import org.undercall.adapter.recogniser.RecogniserMaker;
-import org.undercall.adapter.words.OwnWordsFault;
 import org.undercall.command.desk.Chosen;
 import org.undercall.command.option.BoardOptions;
 import org.undercall.command.option.CalledOption;
@@ -28,12 +26,12 @@ import org.undercall.listen.NoticingEar;
 import org.undercall.listen.OwnWordsEar;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Ear;
+import org.undercall.port.Fault;
 import org.undercall.port.Time;
 import org.undercall.port.Voice;
 import org.undercall.session.Dialogue;
 import org.undercall.session.Work;
 import org.undercall.sound.Frames;
-import org.undercall.sound.SoundFault;
 import org.undercall.sound.WavFrames;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -124,7 +122,7 @@ public final class WorkCommand implements Callable<Integer> {
     }
   }
 
-  private Frames frames(DeviceNotices notices) throws SoundFault {
+  private Frames frames(DeviceNotices notices) throws Fault {
     Optional<String> named = Optional.ofNullable(microphone);
     return sound != null
         ? WavFrames.open(sound)
@@ -135,7 +133,7 @@ public final class WorkCommand implements Callable<Integer> {
     return sound == null ? new NoticingEar(ear, notices, voice) : ear;
   }
 
-  private Ear soundEar(Frames frames, PrintWriter err) throws ModelFault, OwnWordsFault {
+  private Ear soundEar(Frames frames, PrintWriter err) throws Fault {
     clips.prepare();
     RecogniserMaker maker = ownWords.of(model.load(err), own);
     recognisers.complete(maker);
