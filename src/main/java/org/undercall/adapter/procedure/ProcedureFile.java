@@ -48,8 +48,13 @@ public final class ProcedureFile {
    * @throws Fault with every fault found, if there is any
    */
   public static LoadedProcedure of(Path file, String text) throws Fault {
+    return of(file, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Reads and checks a procedure whose bytes were read before. */
+  static LoadedProcedure of(Path file, byte[] bytes) throws Fault {
     Faults faults = faults(file);
-    return of(file, FileText.of(text.getBytes(StandardCharsets.UTF_8), faults), faults);
+    return of(file, FileText.of(bytes, faults), faults);
   }
 
   private static Faults faults(Path file) {
