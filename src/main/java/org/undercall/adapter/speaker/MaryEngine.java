@@ -13,6 +13,7 @@ import marytts.exceptions.MaryConfigurationException;
 import marytts.exceptions.SynthesisException;
 import org.undercall.port.UncheckedFault;
 import org.undercall.sound.Pcm;
+import org.undercall.sound.SampleFormat;
 import org.undercall.sound.SpeakerCode;
 
 /** The one MaryTTS engine of the process: started once, on a thread of its own. */
@@ -87,7 +88,7 @@ final class MaryEngine {
 
   private static Pcm samples(AudioInputStream made) throws IOException {
     int rate = Math.round(made.getFormat().getSampleRate());
-    AudioFormat wanted = new AudioFormat(rate, 16, 1, true, false);
+    AudioFormat wanted = SampleFormat.pcm(1, rate).ofDevice();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (AudioInputStream sound = AudioSystem.getAudioInputStream(wanted, made)) {
       // Not readAllBytes: this stream takes a read of no bytes for its end.

@@ -11,7 +11,6 @@ import org.undercall.sound.SpeakerCode;
 /** Makes voices by the names that the option {@code --voice} takes. */
 public final class Voices {
   private static final long CACHE_BYTES = 200L << 20;
-  private static final int RATE = 24_000;
 
   private Voices() {}
 
@@ -72,7 +71,7 @@ public final class Voices {
 
   private static Synthesiser uncached(String name) {
     if (name.equalsIgnoreCase("mary")) {
-      return MarySynthesiser.plain(RATE);
+      return MarySynthesiser.plain(SpeakerTrial.RATE);
     }
     if (name.equalsIgnoreCase("system")) {
       return SystemSynthesiser.here();

@@ -1,9 +1,8 @@
 package org.undercall.command.figure;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import org.jfree.chart.JFreeChart;
-import org.undercall.adapter.drawing.SvgFile;
 import org.undercall.port.Fault;
 import picocli.CommandLine.Option;
 
@@ -27,9 +26,9 @@ final class PlotOptions {
     return note;
   }
 
-  void write(JFreeChart chart) throws Fault {
+  void write(String svg) throws Fault {
     try {
-      SvgFile.write(file, chart);
+      Files.writeString(file, svg);
     } catch (IOException e) {
       throw new Fault(
           FigureCode.PLOT_NOT_WRITTEN,

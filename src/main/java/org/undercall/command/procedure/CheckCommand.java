@@ -30,11 +30,9 @@ import picocli.CommandLine.Spec;
     name = "check",
     description = "Judge a procedure file before it is used.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
       "0:no finding above a remark",
       "1:the file cannot be used, one line for each fault",
-      "2:wrong usage",
       "3:errors or warnings were found"
     })
 public final class CheckCommand implements Callable<Integer> {
