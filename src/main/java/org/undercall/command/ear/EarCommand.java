@@ -19,9 +19,9 @@ import org.undercall.command.option.ModelOption;
 import org.undercall.command.option.OwnWordsOption;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Ear;
+import org.undercall.port.Fault;
 import org.undercall.port.Voice;
 import org.undercall.sound.Frames;
-import org.undercall.sound.SoundFault;
 import org.undercall.sound.WavFrames;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -84,7 +84,10 @@ public final class EarCommand implements Callable<Integer> {
         SpeechModel loaded = model.load(err);
         Voice voice =
             Voices.spoken(
-                voiceOrNone, Voices.cacheFolder(), SpeakerSettings.STANDARD, err::println);
+                voiceOrNone,
+                Voices.cacheFolder(),
+                SpeakerSettings.STANDARD,
+                news -> err.println(news.line()));
         Ear ear = SoundEar.standard(frames, ownWords.of(loaded, ownWords.load()))) {
       int tries = sound == null ? 2 : 1;
       verdict = new EarVerdict(new EarCheck(ear, asking(voice, ear), tries).run());
@@ -101,7 +104,7 @@ public final class EarCommand implements Callable<Integer> {
     return verdict.usable() ? 0 : NOT_USABLE;
   }
 
-  private Frames frames() throws SoundFault {
+  private Frames frames() throws Fault {
     return sound != null ? WavFrames.open(sound) : MicrophoneFrames.open(microphone.name());
   }
 
