@@ -35,6 +35,7 @@ import org.undercall.command.work.RehearseCommand;
 import org.undercall.command.work.WorkCommand;
 import org.undercall.port.Time;
 import org.undercall.session.OpenSessions;
+import org.undercall.text.ProgramVersion;
 import org.undercall.text.Shown;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -49,7 +50,6 @@ import picocli.CommandLine.Spec;
     name = "undercall",
     description = "Offline, hands-free torque assistant.",
     mixinStandardHelpOptions = true,
-    version = "undercall 0.1.0",
     exitCodeList = "0:all is well",
     subcommands = {
       DemoCommand.class,
@@ -104,7 +104,7 @@ public final class App implements Runnable {
   /** The command line with all commands; a test may set where it prints to. */
   public static CommandLine commandLine() {
     CommandLine line = new CommandLine(new App());
-    completed(line, line.getCommandSpec().version());
+    completed(line, "undercall " + ProgramVersion.TEXT);
     return Examples.addTo(line)
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setExecutionExceptionHandler(App::fault)
@@ -112,7 +112,7 @@ public final class App implements Runnable {
   }
 
   /** Every command tells the program's version, and what all exit codes have in common. */
-  private static void completed(CommandLine line, String[] version) {
+  private static void completed(CommandLine line, String version) {
     CommandSpec spec = line.getCommandSpec().version(version);
     Map<String, String> own = spec.usageMessage().exitCodeList();
     if (!own.isEmpty()) {

@@ -58,7 +58,8 @@ public record SessionProof(
    * Looks through a session.
    *
    * @param key whose signature to check; empty for none
-   * @param order tells whether the events could follow each other; asked if nothing else is wrong
+   * @param order tells whether the events could follow each other; asked if the procedure is the
+   *     one that the session began with, heeded if nothing else is wrong
    * @throws Fault if the log cannot be read at all
    */
   public static SessionProof of(SessionFolder folder, Optional<PublicKey> key, Order order)
@@ -71,9 +72,11 @@ public record SessionProof(
     List<LogFinding> findings = new ArrayList<>(audit.findings());
     boolean torn = torn(audit, sum, file, findings);
     sumFinding(sum, file).ifPresent(findings::add);
-    procedure(folder, audit.decisions(), file).ifPresent(findings::add);
-    if (findings.isEmpty()) {
-      order.broken(folder, audit.decisions()).map(b -> order(b, file)).ifPresent(findings::add);
+    Optional<LogFinding> procedure = procedure(folder, audit.decisions(), file);
+    procedure.ifPresent(findings::add);
+    if (procedure.isEmpty()) {
+      Optional<Replay.Broken> broken = order.broken(folder, audit.decisions());
+      broken.filter(b -> findings.isEmpty()).map(b -> order(b, file)).ifPresent(findings::add);
     }
     Signed signed = signed(log, bytes, key);
     if (key.isPresent() && signed != Signed.BY_THIS_KEY) {

@@ -47,8 +47,13 @@ public final class ProcedureFile {
    * @throws ProcedureFaults with every fault found, if there is any
    */
   public static LoadedProcedure of(Path file, String text) throws ProcedureFaults {
+    return of(file, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** Reads and checks a procedure whose bytes were read before. */
+  static LoadedProcedure of(Path file, byte[] bytes) throws ProcedureFaults {
     Faults faults = faults(file);
-    return of(file, FileText.of(text.getBytes(StandardCharsets.UTF_8), faults), faults);
+    return of(file, FileText.of(bytes, faults), faults);
   }
 
   private static Faults faults(Path file) {

@@ -4,7 +4,7 @@ import java.util.List;
 import org.undercall.core.intent.Alternative;
 
 /** Makes recognisers, each for the thread that asks. */
-public interface RecogniserMaker {
+public interface RecogniserMaker extends AutoCloseable {
 
   /**
    * Makes a recogniser that knows no words but those of the list.
@@ -35,4 +35,8 @@ public interface RecogniserMaker {
    * Gives memory that recognisers needed back to the system; a good moment is when all is quiet.
    */
   default void giveBack() {}
+
+  /** Frees what they are made from, once; those already made may still be used and closed. */
+  @Override
+  default void close() {}
 }
