@@ -15,7 +15,8 @@ public enum DoctorCode {
   LOUD(9, "It is loud at the microphone."),
   NO_DETECTOR(10, "The native detector of speech cannot be loaded."),
   NO_PROCEDURE(11, "No procedure was found."),
-  LITTLE_MEMORY(12, "Java may use little memory.");
+  LITTLE_MEMORY(12, "Java may use little memory."),
+  UNREAD_FILE(13, "A file lies in an old place and is not read, because the new one is there.");
 
   private final int number;
   private final String meaning;

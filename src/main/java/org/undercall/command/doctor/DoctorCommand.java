@@ -10,6 +10,8 @@ import java.util.concurrent.Callable;
 import org.undercall.command.desk.ProcedureShelf;
 import org.undercall.command.option.BoardOptions;
 import org.undercall.command.option.ModelOption;
+import org.undercall.command.option.SessionsOption;
+import org.undercall.command.option.UserFolders;
 import org.undercall.command.work.DemoCommand;
 import org.undercall.session.OpenSessions;
 import picocli.CommandLine.Command;
@@ -31,12 +33,7 @@ public final class DoctorCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private ModelOption model;
 
-  @Option(
-      names = "--sessions",
-      paramLabel = "FOLDER",
-      defaultValue = "sessions",
-      description = "The folder of sessions (default: ${DEFAULT-VALUE}).")
-  private Path sessions;
+  @Mixin private SessionsOption sessions;
 
   @Option(
       names = "--microphone",
@@ -84,11 +81,11 @@ public final class DoctorCommand implements Callable<Integer> {
         MicrophoneCheck.named(Optional.ofNullable(microphone)),
         SpeakerCheck.ofMachine(),
         VoiceCheck.standard(),
-        DiskCheck.of(sessions),
+        DiskCheck.of(sessions.folder()),
         BoardCheck.ofMachine(port),
         new ProceduresCheck(
-            () -> ProcedureShelf.in(Path.of(""), ProcedureShelf.own(), demonstrations),
-            LocalDate.now(ZoneId.systemDefault())),
-        new SessionsCheck(() -> OpenSessions.in(sessions)));
+            () -> ProcedureShelf.standard(demonstrations), LocalDate.now(ZoneId.systemDefault())),
+        new SessionsCheck(() -> OpenSessions.in(sessions.folder())),
+        new PlacesCheck(UserFolders.ofMachine()));
   }
 }

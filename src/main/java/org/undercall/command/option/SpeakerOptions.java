@@ -64,7 +64,7 @@ public final class SpeakerOptions {
 
   /** The voice; it prints a line when the speaker fails and when it works again. */
   public Voice open(Consumer<String> trouble) {
-    return Voices.spoken(voice, Voices.cacheFolder(), settings(), trouble);
+    return Voices.spoken(voice, UserFolders.ofMachine().speech().used(), settings(), trouble);
   }
 
   /** Whether there is sound at all. */

@@ -5,14 +5,14 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.log.SessionFolder;
-import org.undercall.adapter.speaker.Voices;
 import org.undercall.command.option.ModelOption;
+import org.undercall.command.option.SessionsOption;
+import org.undercall.command.option.UserFolders;
 import org.undercall.demo.Demo;
 import org.undercall.session.Dialogue;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Shows the whole job on real sound, without people and without sound hardware. */
@@ -34,12 +34,7 @@ public final class DemoCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private ModelOption model;
 
-  @Option(
-      names = "--sessions",
-      paramLabel = "FOLDER",
-      defaultValue = "sessions",
-      description = "The folder of sessions (default: ${DEFAULT-VALUE}).")
-  private Path sessions;
+  @Mixin private SessionsOption sessions;
 
   /** Made by the command line reader. */
   public DemoCommand() {}
@@ -52,17 +47,18 @@ public final class DemoCommand implements Callable<Integer> {
         Demo.of(
             shared.resolve("procedures").resolve("demo-lateral-link.json"),
             shared.resolve("demo").resolve("spoken-run.json"),
-            Voices.cacheFolder());
+            UserFolders.ofMachine().speech().used());
+    Path folders = sessions.folder();
     Dialogue dialogue = new Dialogue(out);
     dialogue.print("A demonstration with invented values, for no vehicle. Nobody is working.");
     SessionFolder folder =
-        demo.run(sessions, () -> model.load(spec.commandLine().getErr()), dialogue);
+        demo.run(folders, () -> model.load(spec.commandLine().getErr()), dialogue);
     dialogue.print("");
     dialogue.print("Sound of both sides: " + folder.path().resolve("dialogue.wav"));
     dialogue.print("");
     return spec.commandLine()
         .getParent()
-        .execute("review", folder.path().toString(), "--sessions", sessions.toString());
+        .execute("review", folder.path().toString(), "--sessions", folders.toString());
   }
 
   /** The shared folder of the project, wherever the program was started. */
