@@ -18,10 +18,10 @@ import org.undercall.text.Sha256;
 /**
  * The text of a file with the fingerprint of its bytes.
  *
- * @param text without a byte order mark
+ * @param read the text as it was read, with its byte order mark if it has one
  * @param sha256 of the bytes read, small hexadecimal digits
  */
-record FileText(String text, String sha256) {
+record FileText(String read, String sha256) {
   /** The largest file read, in bytes. */
   static final int MOST_BYTES = 2 * 1024 * 1024;
 
@@ -36,9 +36,19 @@ record FileText(String text, String sha256) {
 
   /** The text of the bytes of a file. */
   static FileText of(byte[] bytes, Faults faults) throws ProcedureFaults {
+    if (bytes.length > MOST_BYTES) {
+      String size = "a file of more than " + MOST_BYTES + " bytes";
+      faults.at(FaultCode.FILE_TOO_LARGE, "", Place.NONE, size, "at most 2 MB");
+      faults.throwIfAny();
+    }
     String text = decode(bytes, faults);
     faults.throwIfAny();
     return new FileText(text, Sha256.hex(bytes));
+  }
+
+  /** The text without a byte order mark. */
+  String text() {
+    return read.startsWith(BYTE_ORDER_MARK) ? read.substring(1) : read;
   }
 
   private static byte[] bytes(Path file, Faults faults) {
@@ -48,12 +58,7 @@ record FileText(String text, String sha256) {
         seen = "a folder or device";
       } else {
         try (InputStream in = Files.newInputStream(file)) {
-          byte[] bytes = in.readNBytes(MOST_BYTES + 1);
-          if (bytes.length > MOST_BYTES) {
-            String size = "a file of more than " + MOST_BYTES + " bytes";
-            faults.at(FaultCode.FILE_TOO_LARGE, "", Place.NONE, size, "at most 2 MB");
-          }
-          return bytes;
+          return in.readNBytes(MOST_BYTES + 1);
         }
       }
     } catch (NoSuchFileException e) {
@@ -79,7 +84,7 @@ record FileText(String text, String sha256) {
       String seen = String.format(Locale.ROOT, "byte 0x%02X", in.get(in.position()));
       faults.at(FaultCode.NOT_UTF_8, "", end(text), seen, "UTF-8 text");
     }
-    return text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+    return text;
   }
 
   /** The place just after a text. */
