@@ -26,9 +26,10 @@ public final class Proof {
     return SessionProof.of(folder, key, Proof::broken);
   }
 
-  private static Optional<Replay.Broken> broken(SessionFolder folder, List<Recorded> decisions) {
+  static Optional<Replay.Broken> broken(
+      SessionFolder folder, byte[] procedure, List<Recorded> decisions) {
     try {
-      Walk walk = Walk.of(ProcedureFile.load(folder.procedure()).procedure());
+      Walk walk = Walk.of(ProcedureFile.of(folder.procedure(), procedure).procedure());
       return Replay.of(walk, decisions) instanceof Replay.Broken broken
           ? Optional.of(broken)
           : Optional.empty();

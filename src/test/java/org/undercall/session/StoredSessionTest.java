@@ -1,5 +1,7 @@
 package org.undercall.session;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -9,6 +11,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
@@ -18,6 +21,7 @@ import org.undercall.adapter.log.LogCode;
 import org.undercall.adapter.log.LogContent;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.log.SessionLogFile;
+import org.undercall.adapter.log.SessionProof;
 import org.undercall.adapter.procedure.LoadedProcedure;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.event.Recorded;
@@ -94,6 +98,28 @@ class StoredSessionTest {
     assertEquals(demo.procedure(), stored.procedure());
     assertEquals(demo.sha256(), Sha256.hex(stored.kept().wholeBytes()));
     assertEquals(other, Files.readString(folder.procedure()), "it was changed in between");
+  }
+
+  @Test
+  @DisplayName("is proven by the bytes that were verified, whatever is put in their place")
+  void proven() throws Exception {
+    byte[] verified = Files.readAllBytes(folder.procedure());
+    String other = Files.readString(PROCEDURES.resolve("tie-rod-counter-nut.json"));
+    List<Recorded> log = SessionLogFile.read(folder.log()).decisions();
+    assertTrue(Proof.broken(folder, other.getBytes(UTF_8), log).isPresent(), "no other will do");
+    AtomicInteger asked = new AtomicInteger();
+    SessionProof proof =
+        SessionProof.of(
+            folder,
+            Optional.empty(),
+            (session, procedure, decisions) -> {
+              asked.incrementAndGet();
+              replace(session.procedure(), other);
+              assertArrayEquals(verified, procedure);
+              return Proof.broken(session, procedure, decisions);
+            });
+    assertEquals(1, asked.get());
+    assertTrue(proof.whole(), proof.findings()::toString);
   }
 
   @Test
