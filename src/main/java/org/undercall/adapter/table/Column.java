@@ -3,7 +3,10 @@ package org.undercall.adapter.table;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** What a column of a table can mean, with the headings that say so. */
 public enum Column {
@@ -67,8 +70,18 @@ public enum Column {
 
   /** The column with one of these headings; hyphens between letters count as blanks. */
   static Optional<Column> of(String heading) {
-    String words = heading.toLowerCase(Locale.ROOT).replaceAll("(?<=[a-z])-(?=[a-z])", " ");
-    return Arrays.stream(values()).filter(c -> c.headings().contains(words)).findFirst();
+    String small = heading.toLowerCase(Locale.ROOT);
+    String words = small.indexOf('-') < 0 ? small : Known.HYPHEN.matcher(small).replaceAll(" ");
+    return Optional.ofNullable(Known.COLUMNS.get(words));
+  }
+
+  /** Every heading with its column. */
+  private static final class Known {
+    static final Pattern HYPHEN = Pattern.compile("(?<=[a-z])-(?=[a-z])");
+    static final Map<String, Column> COLUMNS =
+        Arrays.stream(values())
+            .flatMap(column -> column.headings().stream().map(name -> Map.entry(name, column)))
+            .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
   }
 
   /** The headings that are understood. */

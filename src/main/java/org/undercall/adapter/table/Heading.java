@@ -15,6 +15,12 @@ import java.util.regex.Pattern;
 record Heading(String text, String name, String unit) {
   private static final Pattern BRACKETS = Pattern.compile("[(\\[]([^)\\]]{0,20})[)\\]]");
 
+  private static final Pattern UNIT_AFTER = Pattern.compile("^[ ,/]+");
+  private static final Pattern UNIT = Pattern.compile("mm|°|deg|degrees|%");
+  private static final Pattern IN = Pattern.compile(" in ?$");
+  private static final Pattern GAPS = Pattern.compile(" +");
+  private static final Pattern ENDS_AND_GAPS = Pattern.compile("[:*,/]+$|[ _]+");
+
   static Heading of(String text) {
     String rest = text;
     String unit = "";
@@ -29,14 +35,14 @@ record Heading(String text, String name, String unit) {
       unit = cut < 0 ? "" : plain.substring(cut).strip();
       plain = cut < 0 ? plain : plain.substring(0, cut);
     }
-    return new Heading(text, tidy(plain.replaceAll(" in ?$", "")), unit);
+    return new Heading(text, tidy(IN.matcher(plain).replaceAll("")), unit);
   }
 
   /** Where a unit at the end of a heading begins; -1 if there is none. */
   private static int lastUnit(String plain) {
     for (int at = plain.indexOf(' '); at >= 0; at = plain.indexOf(' ', at + 1)) {
-      String end = plain.substring(at).replaceFirst("^[ ,/]+", "");
-      if (end.matches("mm|°|deg|degrees|%") || TorqueWord.of(end).isPresent()) {
+      String end = UNIT_AFTER.matcher(plain.substring(at)).replaceFirst("");
+      if (UNIT.matcher(end).matches() || TorqueWord.of(end).isPresent()) {
         return at;
       }
     }
@@ -44,10 +50,8 @@ record Heading(String text, String name, String unit) {
   }
 
   private static String tidy(String text) {
-    return text.toLowerCase(Locale.ROOT)
-        .replaceAll("[:*,/]+$|[ _]+", " ")
-        .replaceAll(" +", " ")
-        .strip();
+    String gaps = ENDS_AND_GAPS.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(" ");
+    return GAPS.matcher(gaps).replaceAll(" ").strip();
   }
 
   Optional<Column> meaning() {
