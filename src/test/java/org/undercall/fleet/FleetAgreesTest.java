@@ -6,19 +6,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.undercall.adapter.fleet.Fleet;
-import org.undercall.adapter.fleet.Grid;
-import org.undercall.adapter.fleet.Limits;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.log.SessionLogFile;
 import org.undercall.adapter.procedure.ProcedureFile;
@@ -29,18 +28,21 @@ import org.undercall.core.review.StepReview;
 @DisplayName("Many sessions together")
 class FleetAgreesTest {
   private static final int SESSIONS = 200;
-  private static final Limits LIMITS = new Limits(256, 2);
 
   @TempDir static Path folder;
+  private static Duck duck;
 
   @BeforeAll
   static void make() throws Exception {
     long events = MakeSessions.make(SESSIONS, folder, 20_261_125);
     System.out.printf("%d sessions made, %,d events%n", SESSIONS, events);
+    Program.run(folder, "sessions");
+    duck = Duck.of(folder);
   }
 
-  private static Fleet open(Path sessions) throws Exception {
-    return Fleet.open(sessions, false, LIMITS, "now", session -> Optional.empty());
+  @AfterAll
+  static void close() throws Exception {
+    duck.close();
   }
 
   private static Review review(SessionFolder session) throws Exception {
@@ -62,43 +64,24 @@ class FleetAgreesTest {
         }
       }
     }
-    Map<String, String> found = new TreeMap<>();
-    try (Fleet fleet = open(folder)) {
-      Grid rows =
-          fleet.query(
-              "SELECT s.*, (SELECT coalesce(sum(n), 0) FROM refusal_fact r"
-                  + " WHERE r.session = s.session AND r.step = s.step) AS refused"
-                  + " FROM step_fact s WHERE first_touch IS NOT NULL");
-      for (int i = 0; i < rows.size(); i++) {
-        found.put(
-            rows.text(i, "session") + " " + rows.text(i, "step"),
-            String.join(
-                " ",
-                rows.text(i, "state"),
-                rows.text(i, "working_ms"),
-                rows.text(i, "whole_ms"),
-                rows.text(i, "reopened"),
-                rows.text(i, "refused")));
-      }
-      assertEquals(sessions, sessions(fleet));
-    }
-    assertEquals(expected, found);
+    assertEquals(
+        sessions,
+        found(
+            "SELECT session, concat_ws(' ', state, elapsed_ms, away_ms, working_ms)"
+                + " FROM session_fact"));
+    assertEquals(
+        expected,
+        found(
+            "SELECT session || ' ' || step, concat_ws(' ', state, working_ms, whole_ms, reopened,"
+                + " (SELECT coalesce(sum(n), 0) FROM refusal_fact r"
+                + " WHERE r.session = s.session AND r.step = s.step)) FROM step_fact s"
+                + " WHERE begun > 0"));
     assertTrue(expected.size() > 20 * SESSIONS, "too few steps: " + expected.size());
   }
 
-  private static Map<String, String> sessions(Fleet fleet) throws Exception {
+  private static Map<String, String> found(String sql) throws Exception {
     Map<String, String> found = new TreeMap<>();
-    Grid rows = fleet.query("SELECT * FROM session_fact");
-    for (int i = 0; i < rows.size(); i++) {
-      found.put(
-          rows.text(i, "session"),
-          String.join(
-              " ",
-              rows.text(i, "state"),
-              rows.text(i, "elapsed_ms"),
-              rows.text(i, "away_ms"),
-              rows.text(i, "working_ms")));
-    }
+    duck.rows(sql).forEach(row -> found.put((String) row.get(0), (String) row.get(1)));
     return found;
   }
 
@@ -124,7 +107,7 @@ class FleetAgreesTest {
         " ",
         state,
         "" + step.times().working().toMillis(),
-        closed ? "" + step.times().whole().length().toMillis() : "",
+        closed ? "" + step.times().whole().length().toMillis() : "0",
         "" + step.work().reopened().size(),
         "" + step.work().refusals().size());
   }
@@ -133,9 +116,7 @@ class FleetAgreesTest {
   @DisplayName("have the quartiles that a library of statistics gives")
   void quartiles() throws Exception {
     Map<String, List<Double>> times = new TreeMap<>();
-    List<String> names = new ArrayList<>();
     for (SessionFolder session : SessionFolder.all(folder)) {
-      names.add(session.name());
       for (StepReview step : review(session).steps()) {
         if (step.state() == StepReview.State.CLOSED) {
           times
@@ -144,19 +125,16 @@ class FleetAgreesTest {
         }
       }
     }
-    try (Fleet fleet = open(folder)) {
-      fleet.measureBy(names);
-      Grid rows = fleet.query("SELECT * FROM compared_steps ORDER BY step");
-      assertEquals(times.size(), rows.size());
-      for (int i = 0; i < rows.size(); i++) {
-        double[] all =
-            times.get(rows.text(i, "step")).stream().mapToDouble(Double::doubleValue).toArray();
-        Percentile percentile = new Percentile().withEstimationType(Percentile.EstimationType.R_7);
-        assertEquals(all.length, rows.whole(i, "sessions"));
-        assertEquals(percentile.evaluate(all, 25), rows.number(i, "q1_ms").orElseThrow());
-        assertEquals(percentile.evaluate(all, 50), rows.number(i, "median_ms").orElseThrow());
-        assertEquals(percentile.evaluate(all, 75), rows.number(i, "q3_ms").orElseThrow());
-      }
+    List<List<Object>> rows =
+        duck.rows("SELECT step, sessions, q1_ms, median_ms, q3_ms FROM compared_steps");
+    assertEquals(times.size(), rows.size());
+    for (List<Object> row : rows) {
+      double[] all = times.get((String) row.get(0)).stream().mapToDouble(t -> t).toArray();
+      Percentile percentile = new Percentile().withEstimationType(Percentile.EstimationType.R_7);
+      assertEquals((long) all.length, row.get(1));
+      assertEquals(percentile.evaluate(all, 25), row.get(2));
+      assertEquals(percentile.evaluate(all, 50), row.get(3));
+      assertEquals(percentile.evaluate(all, 75), row.get(4));
     }
   }
 
@@ -175,60 +153,53 @@ class FleetAgreesTest {
     Files.createFile(odd.resolve("a[b]* c'd").resolve("procedure.json"));
     Files.createDirectories(odd.resolve("no file").resolve("log.jsonl"));
     Files.writeString(odd.resolve("read me.txt"), "words");
-    List<String> suspects = new ArrayList<>();
-    try (Fleet fleet =
-        Fleet.open(
-            odd,
-            false,
-            LIMITS,
-            "now",
-            session -> {
-              suspects.add(session);
-              return Optional.of("LOG-004 " + session);
-            })) {
-      Grid damaged = fleet.query("SELECT session FROM file_fact WHERE damage IS NOT NULL");
-      assertEquals(6, damaged.size(), suspects.toString());
-      assertEquals(2, fleet.query("SELECT * FROM session_fact WHERE state <> 'damaged'").size());
-      assertEquals(8, fleet.query("SELECT * FROM file_fact").size());
-    }
+    String list = Program.run(odd, "sessions", "--csv");
+    assertEquals(9, list.lines().count(), list);
+    assertEquals(6, list.lines().filter(l -> l.contains(",damaged,")).count(), list);
+    assertTrue(list.contains("a[b]* c'd") && list.contains("no file"), list);
   }
 
   @Test
   @DisplayName("are read again only where a file changed, and the index may be deleted")
   void cache(@TempDir Path kept) throws Exception {
     MakeSessions.make(5, kept, 6);
-    assertEquals(5, indexed(kept));
-    assertEquals(0, indexed(kept));
-    Path log = SessionFolder.all(kept).get(0).log();
-    Files.write(log, Files.readAllBytes(log));
-    Files.setLastModifiedTime(log, java.nio.file.attribute.FileTime.fromMillis(1_000_000));
-    assertEquals(1, indexed(kept));
-    Files.delete(kept.resolve(Fleet.INDEX));
-    assertEquals(5, indexed(kept));
-    Files.writeString(kept.resolve(Fleet.INDEX), "no index at all");
-    assertEquals(5, indexed(kept));
-  }
-
-  private static int indexed(Path sessions) throws Exception {
-    try (Fleet fleet =
-        Fleet.open(sessions, true, LIMITS, "now", session -> Optional.of("LOG-004"))) {
-      assertEquals(5, fleet.query("SELECT * FROM session_fact WHERE state <> 'damaged'").size());
-      return fleet.read();
-    }
+    assertEquals("5", readAnew(kept));
+    Path index = kept.resolve(Fleet.INDEX);
+    String whole = Files.readString(index);
+    assertEquals("0", readAnew(kept));
+    List<SessionFolder> made = SessionFolder.all(kept);
+    Files.setLastModifiedTime(made.get(1).log(), FileTime.fromMillis(1_000_000));
+    assertEquals("1", readAnew(kept));
+    Files.setLastModifiedTime(made.get(1).log(), FileTime.fromMillis(2_000_000));
+    Files.writeString(index, whole);
+    Files.delete(made.get(2).log());
+    assertEquals("1", readAnew(kept));
+    assertEquals(4, Files.readAllLines(index).size());
+    Files.delete(index);
+    assertEquals("4", readAnew(kept));
   }
 
   @Test
-  @DisplayName("have a temporary folder for each run, which is gone afterwards")
-  void temporary(@TempDir Path empty) throws Exception {
-    List<Path> folders = new ArrayList<>();
-    try (Fleet one = open(empty);
-        Fleet other = open(empty)) {
-      for (Fleet fleet : List.of(one, other)) {
-        Grid grid = fleet.query("SELECT current_setting('temp_directory') AS folder");
-        folders.add(Path.of(grid.text(0, "folder")));
-      }
-      assertEquals(2, folders.stream().distinct().filter(Files::isDirectory).count());
-    }
-    assertTrue(folders.stream().noneMatch(Files::exists), folders.toString());
+  @DisplayName("are read anew if the index is of another version or is none, which is said")
+  void otherIndex(@TempDir Path kept) throws Exception {
+    MakeSessions.make(3, kept, 6);
+    assertEquals("3", readAnew(kept));
+    Path index = kept.resolve(Fleet.INDEX);
+    String whole = Files.readString(index);
+    Files.writeString(index, whole.replace("{\"version\":", "{\"version\":9"));
+    assertEquals("3", readAnew(kept));
+    assertEquals(3, Files.readAllLines(index).size());
+    Files.writeString(index, "no index at all");
+    assertEquals("3", readAnew(kept));
+    assertEquals("no index at all", Files.readString(index));
+    assertTrue(Program.run(kept, "sessions").contains("FLT-002 index.jsonl"));
+    Files.delete(index);
+    Program.run(kept, "sessions", "--no-index");
+    assertTrue(Files.notExists(index));
+  }
+
+  private static String readAnew(Path sessions) {
+    String list = Program.run(sessions, "sessions");
+    return list.replaceAll("(?s).*read anew: ([0-9]+)\\..*", "$1");
   }
 }

@@ -9,29 +9,23 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.Connection;
-import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Statement;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Properties;
 import java.util.TreeMap;
 import java.util.stream.LongStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
-import org.duckdb.DuckDBDriver;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.adapter.fleet.SqlText;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.command.App;
 import picocli.CommandLine;
@@ -42,7 +36,7 @@ class OutsideArithmeticTest {
 
   @TempDir static Path sessions;
   @TempDir static Path tables;
-  private static Connection engine;
+  private static Duck engine;
 
   @BeforeAll
   static void print() throws Exception {
@@ -53,16 +47,9 @@ class OutsideArithmeticTest {
       keep(name + ".steps.csv", "review", name, "--csv");
       keep(name + ".review.json", "review", name, "--json");
     }
-    Properties options = new Properties();
-    options.setProperty("threads", "1");
-    engine = new DuckDBDriver().connect("jdbc:duckdb:", options);
-    String folder = tables.toString().replace('\\', '/').replace("'", "''");
-    try (InputStream in = OutsideArithmeticTest.class.getResourceAsStream("outside.sql");
-        Statement statement = engine.createStatement()) {
-      String script = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      for (String sql : SqlText.statements(script.replace("FOLDER", folder))) {
-        statement.execute(sql);
-      }
+    engine = new Duck();
+    try (InputStream in = OutsideArithmeticTest.class.getResourceAsStream("outside.sql")) {
+      engine.script(new String(in.readAllBytes(), StandardCharsets.UTF_8), tables);
     }
   }
 
@@ -86,26 +73,11 @@ class OutsideArithmeticTest {
     return out.toString();
   }
 
-  private static List<List<Object>> rows(String sql) throws SQLException {
-    List<List<Object>> rows = new ArrayList<>();
-    try (Statement statement = engine.createStatement();
-        ResultSet result = statement.executeQuery(sql)) {
-      while (result.next()) {
-        List<Object> row = new ArrayList<>();
-        for (int i = 1; i <= result.getMetaData().getColumnCount(); i++) {
-          row.add(result.getObject(i));
-        }
-        rows.add(row);
-      }
-    }
-    return rows;
-  }
-
   private static void same(String what, String counted, int least) throws SQLException {
-    List<List<Object>> reviewed = rows("SELECT * FROM " + what + "_reviewed ORDER BY ALL");
-    assertEquals(reviewed, rows("SELECT * FROM " + what + "_worked_out ORDER BY ALL"));
+    List<List<Object>> reviewed = engine.rows("SELECT * FROM " + what + "_reviewed ORDER BY ALL");
+    assertEquals(reviewed, engine.rows("SELECT * FROM " + what + "_worked_out ORDER BY ALL"));
     assertTrue(reviewed.size() >= least, "too few: " + reviewed.size());
-    Object some = rows("SELECT " + counted + " FROM " + what + "_reviewed").get(0).get(0);
+    Object some = engine.rows("SELECT " + counted + " FROM " + what + "_reviewed").get(0).get(0);
     assertTrue(((Number) some).longValue() > 0, "never happened: " + counted);
   }
 
@@ -122,7 +94,8 @@ class OutsideArithmeticTest {
   void totals() throws SQLException {
     same("totals", "least(" + happened("working", "away") + ")", SESSIONS);
     assertTrue(
-        (Long) rows("SELECT count(*) FROM totals_reviewed WHERE held > 0").get(0).get(0) > 0);
+        (Long) engine.rows("SELECT count(*) FROM totals_reviewed WHERE held > 0").get(0).get(0)
+            > 0);
   }
 
   private static String happened(String... columns) {
@@ -142,7 +115,10 @@ class OutsideArithmeticTest {
   void compared() throws Exception {
     String last =
         (String)
-            rows("SELECT session FROM procedure_of WHERE session LIKE '%van%' ORDER BY began DESC")
+            engine
+                .rows(
+                    "SELECT session FROM procedure_of WHERE session LIKE '%van%' ORDER BY began"
+                        + " DESC")
                 .get(0)
                 .get(0);
     Map<String, List<String>> expected = expected(last);
@@ -170,7 +146,7 @@ class OutsideArithmeticTest {
   private static Map<String, List<String>> expected(String last) throws SQLException {
     Map<String, List<List<Object>>> closed = new LinkedHashMap<>();
     List<List<Object>> earlier =
-        rows(
+        engine.rows(
             "SELECT w.step, w.working, w.reopened FROM steps_worked_out w JOIN procedure_of p"
                 + " ON p.session = w.session JOIN procedure_of l ON p.sha256 = l.sha256"
                 + " AND p.began < l.began WHERE w.closed AND l.session = '"

@@ -164,8 +164,8 @@ class PathTricksTest {
     "report/report.pdf.part, kept.txt, RPT-001",
     "report/report-sounds, ., RPT-002",
     "report/report-sounds/000003.wav, kept.txt, Wrote",
-    "../index.duckdb, new.db, FLT-0",
-    "../index.duckdb, kept.txt, FLT-0",
+    "../index.jsonl, new.db, FLT-0",
+    "../index.jsonl, kept.txt, FLT-0",
   })
   @DisplayName("a link in a session")
   void links(String place, String to, String answer) throws IOException {

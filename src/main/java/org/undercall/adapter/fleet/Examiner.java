@@ -1,22 +1,19 @@
 package org.undercall.adapter.fleet;
 
-import java.util.Optional;
+import org.undercall.core.review.Facts;
 
-/** What the engine cannot find out about a session by itself. */
+/** Looks at single sessions; several threads ask it at once. */
 public interface Examiner {
-  /** What is wrong with a session, with its code; empty if it is whole after all. */
-  Optional<String> damage(String session);
 
   /**
-   * Why no work follows from the events of a log that the engine found whole, with its code; empty
-   * if it does, or if nobody looks.
+   * What was found out about a session.
+   *
+   * @param vehicle what its procedure is for; blank if that is not known
+   * @param damage what is wrong with it, with its code; blank if it is whole
+   * @param facts what it comes to
    */
-  default Optional<String> impossible(String session) {
-    return Optional.empty();
-  }
+  record Examined(String vehicle, String damage, Facts facts) {}
 
-  /** The vehicle of a session's procedure that is no JSON; empty if it is not known. */
-  default Optional<String> vehicle(String session) {
-    return Optional.empty();
-  }
+  /** Looks at the session with this name. */
+  Examined examine(String session);
 }

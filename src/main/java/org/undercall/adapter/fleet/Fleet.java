@@ -1,37 +1,57 @@
 package org.undercall.adapter.fleet;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.IOException;
+import java.io.Writer;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.OpenOption;
 import java.nio.file.Path;
-import java.sql.SQLException;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import org.undercall.core.review.Facts;
+import org.undercall.port.Fault;
 
 /**
  * The sessions of a folder in an index that follows the files: what was written since is read, what
  * is gone is forgotten. The index is a cache and may be deleted at any time.
+ *
+ * <p>It is a file of JSON Lines, an {@link IndexRow} each in the order of their names, that takes
+ * the place of the one before it in one step.
  */
 public final class Fleet implements AutoCloseable {
   /** The name of the index in the folder of sessions. */
-  public static final String INDEX = "index.duckdb";
+  public static final String INDEX = "index.jsonl";
 
-  private static final String VERSION = "2";
-  private static final int BATCH = 500;
-  private static final long BATCH_BYTES = 16L << 20;
+  /** So many sessions are looked at together; no more of what they come to is in the memory. */
+  private static final int BATCH = 128;
 
-  private final Engine engine;
+  private static final OpenOption[] NEW = {
+    StandardOpenOption.CREATE,
+    StandardOpenOption.WRITE,
+    StandardOpenOption.TRUNCATE_EXISTING,
+    LinkOption.NOFOLLOW_LINKS
+  };
+
   private final Examiner examiner;
-  private final List<String> notices;
+  private final List<String> notices = new ArrayList<>();
+  private final Map<String, String> known = new HashMap<>();
+  private Path file;
+  private String made;
+  private boolean passing;
   private int read;
 
-  private Fleet(Engine engine, Examiner examiner, List<String> notices) {
-    this.engine = engine;
+  private Fleet(Examiner examiner, Path file, String now) {
     this.examiner = examiner;
-    this.notices = notices;
+    this.file = file;
+    this.made = now;
   }
 
   /**
@@ -40,169 +60,145 @@ public final class Fleet implements AutoCloseable {
    * @param folder the folder of sessions; absent, it has none
    * @param kept whether the index is kept in the folder
    * @param now the time to be written into a new index
-   * @throws FleetFault if the engine does not work
+   * @throws Fault FLT-007 if it is no folder, FLT-003 if it cannot be read
    */
-  public static Fleet open(Path folder, boolean kept, Limits limits, String now, Examiner examiner)
-      throws FleetFault {
-    List<String> notices = new ArrayList<>();
+  public static Fleet open(Path folder, boolean kept, String now, Examiner examiner) throws Fault {
     boolean there = Files.isDirectory(folder);
     if (!there && Files.exists(folder)) {
       String name = String.valueOf(folder.getFileName());
-      throw new FleetFault(FleetFault.Code.NO_FOLDER, name, "a file", "a folder of sessions");
+      throw new Fault(FleetCode.NO_FOLDER, name, "a file", "a folder of sessions");
     }
-    Fleet fleet = null;
+    Fleet fleet = new Fleet(examiner, folder.resolve(INDEX), now);
     try {
-      fleet = new Fleet(engine(folder, kept && there, limits, notices), examiner, notices);
-      fleet.refresh(there ? SessionFiles.in(folder) : List.of(), now);
+      List<SessionFiles> files = there ? SessionFiles.in(folder) : List.of();
+      if (kept && there) {
+        fleet.follow(files);
+      } else {
+        fleet.writePassing(files);
+      }
       return fleet;
-    } catch (SQLException | IOException e) {
-      if (fleet != null) {
-        fleet.close();
-      }
+    } catch (IOException e) {
+      fleet.close();
       throw failed(e);
     }
   }
 
-  private static Engine engine(Path folder, boolean kept, Limits limits, List<String> notices)
-      throws SQLException, IOException, FleetFault {
-    if (kept) {
-      Path index = folder.resolve(INDEX);
-      try {
-        if (Files.isSymbolicLink(index)) {
-          throw new SQLException("a link to another place");
-        }
-        Engine engine = Engine.open(Optional.of(index), limits);
-        engine.script(SqlText.index());
-        if (engine.query("SELECT 1 FROM made WHERE version <> ?", VERSION).size() == 0) {
-          return engine;
-        }
-        engine.close();
-        throw new SQLException("an index of another version");
-      } catch (SQLException e) {
-        notices.add(
-            new FleetFault(
-                    FleetFault.Code.NO_INDEX,
-                    INDEX,
-                    firstLine(e).replace(folder.toString(), ""),
-                    "an index that can be opened; the logs were read anew."
-                        + " If no other program has it open, delete it")
-                .getMessage());
-      }
-    }
-    Engine engine = Engine.open(Optional.empty(), limits);
-    engine.script(SqlText.index());
-    return engine;
-  }
-
-  private void refresh(List<SessionFiles> files, String now) throws SQLException {
-    if (engine.query("SELECT 1 FROM made").size() == 0) {
-      engine.insert("INSERT INTO made VALUES (?, ?)", List.of(List.of(VERSION, now)));
-    }
-    Map<String, String> known = new TreeMap<>();
-    Grid indexed = engine.query("SELECT session, stamp FROM file_fact");
-    for (int i = 0; i < indexed.size(); i++) {
-      known.put(indexed.text(i, "session"), indexed.text(i, "stamp"));
-    }
-    Map<String, String> there =
-        files.stream().collect(Collectors.toMap(SessionFiles::session, SessionFiles::stamp));
-    List<SessionFiles> fresh =
-        files.stream().filter(f -> !f.stamp().equals(known.get(f.session()))).toList();
-    Batch batch = new Batch(engine);
-    batch.prepare();
-    batch.forget(known.keySet().stream().filter(s -> !known.get(s).equals(there.get(s))).toList());
-    for (int i = 0; i < fresh.size(); ) {
-      int end = end(fresh, i);
-      read(batch, fresh.subList(i, end));
-      i = end;
-    }
-    read = fresh.size();
-  }
-
-  /** How far the sessions go that are read together; logs are bounded by bytes, at least one is. */
-  private static int end(List<SessionFiles> files, int first) {
-    long bytes = 0;
-    int end = first;
-    while (end < files.size() && end - first < BATCH && (end == first || bytes < BATCH_BYTES)) {
-      bytes += files.get(end).size();
-      end++;
-    }
-    return end;
-  }
-
-  /** Reads sessions together, and one by one if the engine cannot take one of them. */
-  private void read(Batch batch, List<SessionFiles> files) throws SQLException {
-    for (SessionFiles file : files) {
-      if (!file.trouble().isEmpty()) {
-        unreadable(file, file.trouble());
-      }
-    }
-    List<SessionFiles> sound = files.stream().filter(f -> f.trouble().isEmpty()).toList();
+  private void follow(List<SessionFiles> files) throws IOException {
     try {
-      add(batch, sound);
-    } catch (SQLException e) {
-      engine.rollback();
-      for (SessionFiles file : sound) {
-        try {
-          add(batch, List.of(file));
-        } catch (SQLException one) {
-          engine.rollback();
-          unreadable(file, firstLine(one));
+      if (Files.isSymbolicLink(file)) {
+        throw new IOException("a link to another place");
+      }
+      if (Files.exists(file)) {
+        learn();
+      }
+      if (!upToDate(files)) {
+        replace(files);
+      }
+    } catch (IOException e) {
+      notice(e);
+      known.clear();
+      writePassing(files);
+    }
+  }
+
+  private void replace(List<SessionFiles> files) throws IOException {
+    Path fresh = file.resolveSibling(INDEX + "." + ProcessHandle.current().pid() + ".new");
+    try {
+      write(files, fresh);
+      Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING);
+    } finally {
+      Files.deleteIfExists(fresh);
+    }
+  }
+
+  private void notice(IOException e) {
+    notices.add(
+        new Fault(
+                FleetCode.NO_INDEX,
+                INDEX,
+                Fault.reason(e),
+                "an index that can be read and written; the logs were read anew."
+                    + " It may be deleted")
+            .getMessage());
+  }
+
+  private boolean upToDate(List<SessionFiles> files) {
+    return Files.exists(file)
+        && files.size() == known.size()
+        && files.stream().noneMatch(this::isFresh);
+  }
+
+  private boolean isFresh(SessionFiles files) {
+    return !files.stamp().equals(known.get(files.session()));
+  }
+
+  /** Which sessions the index has; one of another version has none, and is made anew. */
+  private void learn() throws IOException {
+    try (var lines = Files.newBufferedReader(file, UTF_8)) {
+      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+        IndexRow.Head head = IndexRow.Head.of(line);
+        if (head.version() == IndexRow.VERSION) {
+          known.put(head.session(), head.stamp());
+          made = head.made();
         }
       }
     }
   }
 
-  private void add(Batch batch, List<SessionFiles> files) throws SQLException {
-    engine.begin();
-    if (!files.isEmpty()) {
-      List<String> suspects = batch.read(files);
-      for (SessionFiles file : files) {
-        String session = file.session();
-        Optional<String> damage =
-            suspects.contains(session) ? examiner.damage(session) : examiner.impossible(session);
-        if (damage.isPresent()) {
-          batch.damaged(session, damage.get());
+  private void writePassing(List<SessionFiles> files) throws IOException {
+    file = Files.createTempFile("undercall-index", ".jsonl");
+    passing = true;
+    write(files, file);
+  }
+
+  private void write(List<SessionFiles> files, Path to) throws IOException {
+    read = 0;
+    try (Writer out = Files.newBufferedWriter(to, UTF_8, NEW);
+        Rows old = known.isEmpty() ? Rows.none() : new Rows(file)) {
+      for (int i = 0; i < files.size(); i += BATCH) {
+        List<SessionFiles> batch = files.subList(i, Math.min(files.size(), i + BATCH));
+        Map<String, String> fresh =
+            batch.parallelStream()
+                .filter(this::isFresh)
+                .collect(Collectors.toMap(SessionFiles::session, f -> row(f).line()));
+        for (SessionFiles one : batch) {
+          String line = fresh.get(one.session());
+          out.append(line == null ? old.of(one.session()) : line).append('\n');
         }
-        if (file.isYaml()) {
-          batch.vehicle(session, examiner.vehicle(session));
-        }
+        read += fresh.size();
       }
-      batch.keep();
-    }
-    engine.commit();
-  }
-
-  private void unreadable(SessionFiles file, String found) throws SQLException {
-    String damage =
-        new FleetFault(
-                FleetFault.Code.UNREADABLE_SESSION,
-                "session " + file.session(),
-                found,
-                "a session that can be read")
-            .getMessage();
-    String shown = examiner.damage(file.session()).orElse(damage);
-    engine.insert(
-        "INSERT INTO file_fact VALUES (?, ?, NULL, ?)",
-        List.of(List.of(file.session(), file.stamp(), shown)));
-  }
-
-  /** Answers a question about the sessions. */
-  public Grid query(String sql, Object... values) throws FleetFault {
-    try {
-      return engine.query(sql, values);
-    } catch (SQLException e) {
-      throw failed(e);
     }
   }
 
-  /** Makes the views of the comparison, with these sessions as the measure. */
-  public void measureBy(List<String> sessions) throws FleetFault {
-    try {
-      engine.run("CREATE OR REPLACE TEMP TABLE base (session VARCHAR)");
-      engine.insert(
-          "INSERT INTO base VALUES (?)", sessions.stream().map(s -> List.<Object>of(s)).toList());
-      engine.script(SqlText.compare());
-    } catch (SQLException e) {
+  private IndexRow row(SessionFiles files) {
+    Examiner.Examined found = examiner.examine(files.session());
+    if (!files.trouble().isEmpty()) {
+      Fault fault =
+          new Fault(
+              FleetCode.UNREADABLE_SESSION,
+              "session " + files.session(),
+              files.trouble(),
+              "a session that can be read");
+      String damage = found.damage().isEmpty() ? fault.getMessage() : found.damage();
+      found = new Examiner.Examined("", damage, Facts.damaged("", "", "", 0));
+    }
+    return new IndexRow(
+        IndexRow.VERSION,
+        made,
+        files.session(),
+        files.stamp(),
+        found.vehicle(),
+        found.damage(),
+        found.facts());
+  }
+
+  /** Goes through the sessions, in the order of their names. */
+  public void each(Consumer<IndexRow> taker) throws Fault {
+    try (var lines = Files.newBufferedReader(file, UTF_8)) {
+      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+        taker.accept(IndexRow.of(line));
+      }
+    } catch (IOException e) {
       throw failed(e);
     }
   }
@@ -213,8 +209,8 @@ public final class Fleet implements AutoCloseable {
   }
 
   /** When the index was begun. */
-  public String made() throws FleetFault {
-    return query("SELECT made_at FROM made").text(0, "made_at");
+  public String made() {
+    return made;
   }
 
   /** What went other than usual, a coded line each. */
@@ -222,24 +218,17 @@ public final class Fleet implements AutoCloseable {
     return List.copyOf(notices);
   }
 
-  private static FleetFault failed(Exception e) {
-    return new FleetFault(
-        FleetFault.Code.ENGINE_FAILED,
-        "the engine for many sessions",
-        firstLine(e),
-        "an answer; with too little memory, give --memory more");
-  }
-
-  private static String firstLine(Exception e) {
-    String message = String.valueOf(e.getMessage());
-    return message.lines().findFirst().orElse("").strip();
+  private static Fault failed(IOException e) {
+    return new Fault(FleetCode.NOT_READ, "the sessions", e, "a folder that can be read");
   }
 
   @Override
-  public void close() throws FleetFault {
+  public void close() throws Fault {
     try {
-      engine.close();
-    } catch (SQLException e) {
+      if (passing) {
+        Files.deleteIfExists(file);
+      }
+    } catch (IOException e) {
       throw failed(e);
     }
   }

@@ -11,12 +11,10 @@ import java.util.stream.Stream;
  * The files of one session, as far as the index must know them.
  *
  * @param session the name of its folder
- * @param log the log
- * @param size of the log, in bytes
  * @param stamp changes when a file of it was written: sizes and times of log, checksum, procedure
  * @param trouble why it cannot be read; blank if it can
  */
-record SessionFiles(String session, Path log, long size, String stamp, String trouble) {
+record SessionFiles(String session, String stamp, String trouble) {
   private static final String LOG = "log.jsonl";
   private static final String SUM = "log.jsonl.sha256";
   private static final String PROCEDURE = "procedure.json";
@@ -40,9 +38,9 @@ record SessionFiles(String session, Path log, long size, String stamp, String tr
     String name = String.valueOf(path.getFileName());
     try {
       String stamp = stamp(log) + " " + stamp(path.resolve(SUM)) + " " + stamp(procedure(path));
-      return new SessionFiles(name, log, Files.size(log), stamp, trouble(path));
+      return new SessionFiles(name, stamp, trouble(path));
     } catch (IOException e) {
-      return new SessionFiles(name, log, 0, "", "a file that is gone or hidden");
+      return new SessionFiles(name, "", "a file that is gone or hidden");
     }
   }
 
@@ -65,22 +63,6 @@ record SessionFiles(String session, Path log, long size, String stamp, String tr
     return Files.exists(file)
         ? Files.size(file) + "@" + Files.getLastModifiedTime(file).toMillis()
         : "-";
-  }
-
-  boolean hasSum() {
-    return Files.exists(log.resolveSibling(SUM));
-  }
-
-  Path sum() {
-    return log.resolveSibling(SUM);
-  }
-
-  boolean isYaml() {
-    return procedure().endsWith(PROCEDURE_YAML);
-  }
-
-  Path procedure() {
-    return procedure(log.resolveSibling(""));
   }
 
   private static Path procedure(Path folder) {

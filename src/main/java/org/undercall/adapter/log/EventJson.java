@@ -2,13 +2,12 @@ package org.undercall.adapter.log;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.databind.node.TextNode;
-import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
-import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.term.Kebab;
@@ -20,91 +19,50 @@ import org.undercall.core.term.Kebab;
  * for the eye, and members that the record does not have are passed over.
  */
 final class EventJson {
-  private EventJson() {}
+  private static final Map<EventKind, Shape> SHAPES = new EnumMap<>(EventKind.class);
 
-  static ObjectNode write(SessionEvent event) {
-    EventKind kind = EventKind.of(event);
-    ObjectNode node = LogJson.object().put("id", kind.id()).put("event", Kebab.of(kind));
-    for (RecordComponent field : kind.type().getRecordComponents()) {
-      Object value = get(field, event);
-      Object present = value instanceof Optional<?> optional ? optional.orElse(null) : value;
-      if (present != null) {
-        node.set(field.getName(), toJson(present));
-      }
+  static {
+    for (EventKind kind : EventKind.values()) {
+      SHAPES.put(kind, shape(kind));
     }
-    return node;
   }
 
-  static SessionEvent read(EventKind kind, JsonNode node) throws BadMember {
+  private EventJson() {}
+
+  /** How one kind of event is made and what it has. */
+  private record Shape(Constructor<? extends SessionEvent> maker, List<EventField> fields) {}
+
+  private static Shape shape(EventKind kind) {
     RecordComponent[] fields = kind.type().getRecordComponents();
-    Object[] values = new Object[fields.length];
-    for (int i = 0; i < fields.length; i++) {
-      values[i] = value(fields[i], node);
-    }
     Class<?>[] types = Arrays.stream(fields).map(RecordComponent::getType).toArray(Class<?>[]::new);
     try {
-      return kind.type().getDeclaredConstructor(types).newInstance(values);
+      return new Shape(
+          kind.type().getDeclaredConstructor(types),
+          Arrays.stream(fields).map(EventField::of).toList());
     } catch (ReflectiveOperationException e) {
       throw new IllegalStateException("every event is a public record: " + kind, e);
     }
   }
 
-  /** The form of a field in words, for the dictionary. */
-  static String shape(RecordComponent field) {
-    Class<?> type = inner(field);
-    String shape = type.isEnum() ? names(type) : Form.of(type).shape();
-    return field.getType() == Optional.class ? shape + "; left out if empty" : shape;
+  static ObjectNode write(SessionEvent event) {
+    EventKind kind = EventKind.of(event);
+    ObjectNode node = LogJson.object().put("id", kind.id()).put("event", Kebab.of(kind));
+    for (EventField field : SHAPES.get(kind).fields()) {
+      field.of(event).ifPresent(value -> node.set(field.name(), value));
+    }
+    return node;
   }
 
-  private static Object get(RecordComponent field, SessionEvent event) {
+  static SessionEvent read(EventKind kind, JsonNode node) throws BadMember {
+    Shape shape = SHAPES.get(kind);
+    Object[] values = new Object[shape.fields().size()];
+    for (int i = 0; i < values.length; i++) {
+      values[i] = shape.fields().get(i).from(node);
+    }
     try {
-      return field.getAccessor().invoke(event);
+      return shape.maker().newInstance(values);
     } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException("every event is a public record: " + event, e);
+      throw new IllegalStateException("every event is a public record: " + kind, e);
     }
-  }
-
-  private static JsonNode toJson(Object value) {
-    return value instanceof Enum<?> constant
-        ? TextNode.valueOf(Kebab.of(constant))
-        : Form.of(value.getClass()).toJson(value);
-  }
-
-  private static Object value(RecordComponent field, JsonNode node) throws BadMember {
-    boolean optional = field.getType() == Optional.class;
-    JsonNode member = node.get(field.getName());
-    if (member == null) {
-      if (optional) {
-        return Optional.empty();
-      }
-      throw new BadMember(field.getName(), "nothing", shape(field));
-    }
-    Class<?> type = inner(field);
-    Object value =
-        type.isEnum()
-            ? constant(field.getName(), type, member)
-            : Form.of(type).fromJson(field.getName(), member);
-    return optional ? Optional.of(value) : value;
-  }
-
-  private static Object constant(String name, Class<?> type, JsonNode member) throws BadMember {
-    return constants(type)
-        .filter(c -> Kebab.of(c).equals(member.textValue()))
-        .findFirst()
-        .orElseThrow(() -> new BadMember(name, member.toString(), names(type)));
-  }
-
-  private static Stream<Enum<?>> constants(Class<?> type) {
-    return Arrays.stream(type.getEnumConstants()).map(c -> (Enum<?>) c);
-  }
-
-  private static String names(Class<?> type) {
-    return constants(type).map(Kebab::of).collect(Collectors.joining(" | "));
-  }
-
-  private static Class<?> inner(RecordComponent field) {
-    return field.getGenericType() instanceof ParameterizedType generic
-        ? (Class<?>) generic.getActualTypeArguments()[0]
-        : field.getType();
   }
 }

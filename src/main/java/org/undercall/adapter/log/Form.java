@@ -10,7 +10,9 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
@@ -78,6 +80,8 @@ record Form<T>(
           text(Measure.class, "number, blank, unit", Measure::toString, Form::measure),
           text(HeadMarking.class, "property class", HeadMarking::text, HeadMarking::new));
 
+  private static final Map<Class<?>, Form<?>> BY_TYPE = byType();
+
   /** Whether a number has few digits when it is written out: 1E+999999999 has not. */
   private static boolean isShort(JsonNode node) {
     if (!node.isNumber()) {
@@ -90,11 +94,20 @@ record Form<T>(
 
   /** The form of a type that is no enum. */
   static Form<?> of(Class<?> type) {
-    Class<?> boxed = java.lang.invoke.MethodType.methodType(type).wrap().returnType();
-    return ALL.stream()
-        .filter(f -> f.type().equals(boxed))
-        .findFirst()
-        .orElseThrow(() -> new IllegalStateException("no form for " + type));
+    Form<?> form = BY_TYPE.get(type);
+    if (form == null) {
+      throw new IllegalStateException("no form for " + type);
+    }
+    return form;
+  }
+
+  private static Map<Class<?>, Form<?>> byType() {
+    Map<Class<?>, Form<?>> forms = new HashMap<>();
+    for (Form<?> form : ALL) {
+      forms.put(form.type(), form);
+      forms.put(java.lang.invoke.MethodType.methodType(form.type()).unwrap().returnType(), form);
+    }
+    return forms;
   }
 
   JsonNode toJson(Object value) {

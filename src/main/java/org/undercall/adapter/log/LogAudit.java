@@ -27,13 +27,14 @@ final class LogAudit {
   private final String file;
   private final List<LogFinding> findings = new ArrayList<>();
   private final List<Recorded> decisions = new ArrayList<>();
+  private final byte[] bytes;
   private final Map<String, Integer> lineOfSum = new HashMap<>();
-  private final List<Optional<LogLine.Sealed>> lines = new ArrayList<>();
   private String last = LogLine.FIRST;
   private long seq;
   private boolean lostTrack;
 
-  private LogAudit(String file) {
+  private LogAudit(byte[] bytes, String file) {
+    this.bytes = bytes;
     this.file = file;
   }
 
@@ -49,62 +50,60 @@ final class LogAudit {
       List<LogFinding> findings, List<Recorded> decisions, long lines, Optional<String> rest) {}
 
   static Result of(byte[] bytes, String file) {
-    LogAudit audit = new LogAudit(file);
-    List<String> texts = audit.split(bytes);
-    for (int i = 0; i < texts.size(); i++) {
-      audit.line(i + 1, texts.get(i), audit.lines.get(i));
-    }
-    int end = 0;
-    for (int i = bytes.length; i > 0 && end == 0; i--) {
-      end = bytes[i - 1] == '\n' ? i : 0;
-    }
-    String rest = new String(bytes, end, bytes.length - end, StandardCharsets.UTF_8);
-    return new Result(
-        List.copyOf(audit.findings),
-        List.copyOf(audit.decisions),
-        texts.size(),
-        rest.isEmpty() ? Optional.empty() : Optional.of(rest));
-  }
-
-  private List<String> split(byte[] bytes) {
-    List<String> texts = new ArrayList<>();
+    LogAudit audit = new LogAudit(bytes, file);
+    int lines = 0;
     int start = 0;
     for (int i = 0; i < bytes.length; i++) {
       if (bytes[i] == '\n') {
-        byte[] line = java.util.Arrays.copyOfRange(bytes, start, i);
-        Optional<LogLine.Sealed> sealed = LogLine.whole(line);
-        lines.add(sealed);
-        texts.add(new String(line, StandardCharsets.UTF_8));
-        int number = texts.size();
-        sealed.ifPresent(s -> lineOfSum.putIfAbsent(s.sum(), number));
+        audit.line(++lines, start, i);
         start = i + 1;
       }
     }
-    return texts;
+    String rest = text(bytes, start, bytes.length);
+    return new Result(
+        List.copyOf(audit.findings),
+        List.copyOf(audit.decisions),
+        lines,
+        rest.isEmpty() ? Optional.empty() : Optional.of(rest));
   }
 
-  private void line(int number, String text, Optional<LogLine.Sealed> sealed) {
-    OptionalLong said = number(text);
+  private static String text(byte[] bytes, int start, int end) {
+    return new String(bytes, start, end - start, StandardCharsets.UTF_8);
+  }
+
+  private void line(int number, int start, int end) {
+    Optional<LogLine.Sealed> sealed = LogLine.whole(bytes, start, end);
     if (sealed.isEmpty()) {
       add(
           LogCode.DAMAGED,
           number,
-          said,
+          number(text(bytes, start, end)),
           "bytes that do not give the sum at the end of the line",
           "the line as it was written");
       lostTrack = true;
       return;
     }
-    String prev = group(PREV, text);
+    if (!lostTrack && LogLine.follows(sealed.get().text(), seq + 1, last)) {
+      read(number, OptionalLong.of(seq + 1), sealed.get(), last);
+      seq++;
+    } else {
+      strange(number, sealed.get());
+    }
+    last = sealed.get().sum();
+    lostTrack = false;
+  }
+
+  /** A whole line that is not the next one, or that follows one that is not whole. */
+  private void strange(int number, LogLine.Sealed sealed) {
+    OptionalLong said = number(sealed.text());
+    String prev = group(PREV, sealed.text());
     if (!lostTrack && !prev.equals(last)) {
-      add(LogCode.OUT_OF_CHAIN, number, said, follows(number, sealed.get(), prev), next());
+      add(LogCode.OUT_OF_CHAIN, number, said, follows(number, sealed, prev), next());
     } else if (said.orElse(0) != seq + 1 && !lostTrack) {
       add(LogCode.OUT_OF_COUNT, number, said, "seq " + said.orElse(0), "seq " + (seq + 1));
     }
-    read(number, said, sealed.get(), prev);
-    last = sealed.get().sum();
+    read(number, said, sealed, prev);
     seq = said.orElse(seq + 1);
-    lostTrack = false;
   }
 
   private void read(int number, OptionalLong said, LogLine.Sealed line, String prev) {
@@ -133,6 +132,9 @@ final class LogAudit {
 
   /** What a line out of chain is: one that is there twice, or the one it follows. */
   private String follows(int number, LogLine.Sealed line, String prev) {
+    if (lineOfSum.isEmpty()) {
+      findSums();
+    }
     Integer first = lineOfSum.get(line.sum());
     if (first != null && first != number) {
       return "line " + first + " once more";
@@ -144,6 +146,18 @@ final class LogAudit {
     return before != null
         ? "a line that follows line " + before
         : "a line that follows one that is not here (sum " + prev.substring(0, SHOWN) + "…)";
+  }
+
+  private void findSums() {
+    int number = 0;
+    int start = 0;
+    for (int i = 0; i < bytes.length; i++) {
+      if (bytes[i] == '\n') {
+        int line = ++number;
+        LogLine.whole(bytes, start, i).ifPresent(s -> lineOfSum.putIfAbsent(s.sum(), line));
+        start = i + 1;
+      }
+    }
   }
 
   private static OptionalLong number(String text) {

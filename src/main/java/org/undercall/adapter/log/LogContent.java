@@ -2,7 +2,6 @@ package org.undercall.adapter.log;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.undercall.core.event.Recorded;
@@ -64,8 +63,7 @@ public record LogContent(
     while (start < bytes.length) {
       int end = lineEnd(bytes, start);
       String place = file + " line " + (decisions.size() + 1);
-      Optional<LogLine.Sealed> line =
-          end < 0 ? Optional.empty() : LogLine.whole(Arrays.copyOfRange(bytes, start, end));
+      Optional<LogLine.Sealed> line = end < 0 ? Optional.empty() : LogLine.whole(bytes, start, end);
       if (line.isEmpty()) {
         String torn = new String(bytes, start, bytes.length - start, StandardCharsets.UTF_8);
         requireTorn(torn, place);

@@ -5,10 +5,12 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.security.MessageDigest;
 import java.time.DateTimeException;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import org.undercall.core.event.EventKind;
@@ -69,15 +71,29 @@ public final class LogLine {
 
   /** The line's own sum if it is whole; empty if a byte was changed or is absent. */
   static Optional<Sealed> whole(byte[] line) {
-    int open = line.length - ENDING;
-    if (open < 0) {
+    return whole(line, 0, line.length);
+  }
+
+  /** The same for a line that is a part of some bytes, from one place up to another. */
+  static Optional<Sealed> whole(byte[] bytes, int start, int end) {
+    int open = end - ENDING;
+    if (open < start) {
       return Optional.empty();
     }
-    String sum = Sha256.hex(java.util.Arrays.copyOf(line, open));
-    String ending = new String(line, open, ENDING, UTF_8);
+    MessageDigest digest = Sha256.digest();
+    digest.update(bytes, start, open - start);
+    String sum = HexFormat.of().formatHex(digest.digest());
+    String ending = new String(bytes, open, ENDING, UTF_8);
     return ending.equals(SUM_START + sum + SUM_END)
-        ? Optional.of(new Sealed(new String(line, UTF_8), sum))
+        ? Optional.of(new Sealed(new String(bytes, start, end - start, UTF_8), sum))
         : Optional.empty();
+  }
+
+  /** Whether a whole line has this number and follows the line with this sum, as it was written. */
+  static boolean follows(String line, long seq, String prev) {
+    String ending = ",\"prev\":\"" + prev + "\"";
+    return line.startsWith("{\"seq\":" + seq + ",")
+        && line.startsWith(ending, line.length() - ENDING - ending.length());
   }
 
   /**

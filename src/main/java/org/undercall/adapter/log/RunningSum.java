@@ -12,9 +12,14 @@ final class RunningSum {
 
   /** Takes in one more line, with its line feed. */
   void add(byte[] line) {
-    digest.update(line);
-    lines++;
-    bytes += line.length;
+    add(line, 0, line.length, 1);
+  }
+
+  /** Takes in lines that lie between two places of some bytes. */
+  void add(byte[] log, int start, int end, long count) {
+    digest.update(log, start, end - start);
+    lines += count;
+    bytes += end - start;
   }
 
   /** Lines taken in. */

@@ -63,7 +63,8 @@ public record SessionProof(
    * Looks through a session.
    *
    * @param key whose signature to check; empty for none
-   * @param order tells whether the events could follow each other; asked if nothing else is wrong
+   * @param order tells whether the events could follow each other; asked if the procedure is the
+   *     one that the session began with, heeded if nothing else is wrong
    * @throws Fault if the log cannot be read at all
    */
   public static SessionProof of(SessionFolder folder, Optional<PublicKey> key, Order order)
@@ -77,12 +78,11 @@ public record SessionProof(
     boolean torn = torn(audit, sum, file, findings);
     sumFinding(sum, file).ifPresent(findings::add);
     Optional<byte[]> procedure = procedure(folder, audit.decisions(), file, findings);
-    if (findings.isEmpty()) {
-      procedure
-          .flatMap(kept -> order.broken(folder, kept, audit.decisions()))
-          .map(b -> order(b, file))
-          .ifPresent(findings::add);
-    }
+    procedure
+        .flatMap(kept -> order.broken(folder, kept, audit.decisions()))
+        .filter(broken -> findings.isEmpty())
+        .map(broken -> order(broken, file))
+        .ifPresent(findings::add);
     Signed signed = signed(log, bytes, key);
     if (key.isPresent() && signed != Signed.BY_THIS_KEY) {
       findings.add(

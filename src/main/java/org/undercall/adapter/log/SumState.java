@@ -36,29 +36,55 @@ record SumState(Kind kind, long lines, long covered, RunningSum sum) {
    */
   static SumState of(byte[] log, Optional<String> text) {
     Optional<SumFile.Said> said = text.flatMap(SumFile::parse);
+    RunningSum all = new RunningSum();
+    all.add(log, 0, end(log), lines(log));
+    if (said.isEmpty()) {
+      return new SumState(text.isPresent() ? Kind.UNREADABLE : Kind.ABSENT, all.lines(), 0, all);
+    }
+    if (matches(all, said.get())) {
+      return new SumState(Kind.SAME, all.lines(), all.lines(), all);
+    }
+    long covered = beginning(log, said.get());
+    if (covered >= 0) {
+      return new SumState(Kind.BEHIND, all.lines(), covered, all);
+    }
+    boolean shorter = said.get().lines() > all.lines() || said.get().bytes() > all.bytes();
+    return new SumState(shorter ? Kind.CUT : Kind.OTHER, all.lines(), said.get().lines(), all);
+  }
+
+  /** How many lines the beginning has that was summed; -1 if none was. */
+  private static long beginning(byte[] log, SumFile.Said said) {
     RunningSum sum = new RunningSum();
     long covered = matches(sum, said) ? 0 : -1;
     int start = 0;
     for (int i = 0; i < log.length; i++) {
       if (log[i] == '\n') {
-        sum.add(java.util.Arrays.copyOfRange(log, start, i + 1));
+        sum.add(log, start, i + 1, 1);
         start = i + 1;
         covered = matches(sum, said) ? sum.lines() : covered;
       }
     }
-    if (said.isEmpty()) {
-      return new SumState(text.isPresent() ? Kind.UNREADABLE : Kind.ABSENT, sum.lines(), 0, sum);
-    }
-    if (covered >= 0) {
-      Kind kind = covered == sum.lines() ? Kind.SAME : Kind.BEHIND;
-      return new SumState(kind, sum.lines(), covered, sum);
-    }
-    boolean shorter = said.get().lines() > sum.lines() || said.get().bytes() > sum.bytes();
-    return new SumState(shorter ? Kind.CUT : Kind.OTHER, sum.lines(), said.get().lines(), sum);
+    return covered;
   }
 
-  private static boolean matches(RunningSum sum, Optional<SumFile.Said> said) {
-    return said.isPresent() && said.get().sha256().equals(sum.hex());
+  private static int end(byte[] log) {
+    int end = log.length;
+    while (end > 0 && log[end - 1] != '\n') {
+      end--;
+    }
+    return end;
+  }
+
+  private static long lines(byte[] log) {
+    long lines = 0;
+    for (byte b : log) {
+      lines += b == '\n' ? 1 : 0;
+    }
+    return lines;
+  }
+
+  private static boolean matches(RunningSum sum, SumFile.Said said) {
+    return said.sha256().equals(sum.hex());
   }
 
   /**

@@ -8,8 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.fleet.Fleet;
-import org.undercall.adapter.fleet.FleetFault;
-import org.undercall.adapter.fleet.Grid;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -54,7 +53,7 @@ public final class CompareCommand implements Callable<Integer> {
   public CompareCommand() {}
 
   @Override
-  public Integer call() throws FleetFault {
+  public Integer call() throws Fault {
     if (names.isEmpty() == procedure.isEmpty() || (options.json && csv != null)) {
       throw new ParameterException(
           spec.commandLine(), "expected sessions or --procedure, and one of --json and --csv");

@@ -13,8 +13,8 @@ import org.undercall.adapter.drawing.SidePair;
 import org.undercall.adapter.drawing.StepRow;
 import org.undercall.adapter.drawing.StepsPlot;
 import org.undercall.adapter.drawing.SvgFile;
-import org.undercall.adapter.fleet.FleetFault;
-import org.undercall.adapter.fleet.Grid;
+import org.undercall.adapter.fleet.FleetCode;
+import org.undercall.port.Fault;
 
 /** A comparison as a picture. */
 final class ComparisonPlot {
@@ -27,9 +27,9 @@ final class ComparisonPlot {
   /**
    * Draws it.
    *
-   * @throws FleetFault FLT-006 if the file cannot be written
+   * @throws Fault FLT-006 if the file cannot be written
    */
-  static void write(Path file, Measure measure, Map<Tables.Name, Grid> tables) throws FleetFault {
+  static void write(Path file, Measure measure, Map<Tables.Name, Grid> tables) throws Fault {
     List<StepRow> rows = rows(tables.get(Tables.Name.STEPS));
     boolean one = !measure.subject().isEmpty();
     List<SidePair> pairs = pairs(tables.get(Tables.Name.SIDES), one ? "" : "median_");
@@ -37,8 +37,8 @@ final class ComparisonPlot {
     try {
       SvgFile.write(file, StepsPlot.of(title, NOTE, rows, pairs), StepsPlot.size(rows, pairs));
     } catch (IOException e) {
-      throw new FleetFault(
-          FleetFault.Code.PLOT_NOT_WRITTEN,
+      throw new Fault(
+          FleetCode.PLOT_NOT_WRITTEN,
           "--plot " + file,
           "a file that cannot be written (" + e.getClass().getSimpleName() + ")",
           "a folder that exists and may be written to");

@@ -2,7 +2,6 @@ package org.undercall.command.fleet;
 
 import java.util.Locale;
 import java.util.Map;
-import org.undercall.adapter.fleet.Grid;
 
 /** A comparison as text of at most 80 columns. */
 final class ComparisonText {

@@ -10,10 +10,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.undercall.adapter.fleet.Grid;
 import org.undercall.adapter.report.CsvText;
 
-/** Answers of the engine as JSON and CSV, and the small forms of the text. */
+/** Tables as JSON and CSV, and the small forms of the text. */
 final class GridOut {
   private static final JsonMapper MAPPER =
       JsonMapper.builder().enable(SerializationFeature.INDENT_OUTPUT).build();

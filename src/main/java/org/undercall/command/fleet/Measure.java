@@ -1,10 +1,14 @@
 package org.undercall.command.fleet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
 import org.undercall.adapter.fleet.Fleet;
-import org.undercall.adapter.fleet.FleetFault;
-import org.undercall.adapter.fleet.Grid;
+import org.undercall.adapter.fleet.FleetCode;
+import org.undercall.core.review.Facts;
+import org.undercall.port.Fault;
 
 /**
  * What is compared with what.
@@ -14,82 +18,72 @@ import org.undercall.adapter.fleet.Grid;
  * @param words both, in one sentence
  */
 record Measure(String subject, List<String> base, String words) {
-  private static final String SOUND = "SELECT session FROM session_fact WHERE state <> 'damaged'";
 
-  static Measure of(Fleet fleet, List<String> names, String procedure) throws FleetFault {
+  /** A session that is not damaged: its name, what was worked on and when it began. */
+  private record Sound(String name, Facts.Work work, long began) {}
+
+  static Measure of(Fleet fleet, List<String> names, String procedure) throws Fault {
+    List<Sound> all = new ArrayList<>();
+    fleet.each(
+        row -> {
+          if (!row.damaged()) {
+            all.add(new Sound(row.session(), row.facts().work(), row.facts().times().firstMs()));
+          }
+        });
     if (names.isEmpty()) {
-      List<String> all = names(fleet.query(SOUND + " AND lower(title) = lower(?)", procedure));
-      if (all.isEmpty()) {
+      List<String> titled = names(all, s -> s.work().title().equalsIgnoreCase(procedure));
+      if (titled.isEmpty()) {
         throw nothing("--procedure " + procedure, "no sound session with this title");
       }
-      return new Measure("", all, "All " + all.size() + " sessions titled " + procedure + ".");
-    }
-    List<String> sound = new ArrayList<>();
-    for (String name : names) {
-      String order = " ORDER BY first_ms DESC, session DESC LIMIT 1";
-      List<String> found =
-          names.size() == 1 && name.equals("last")
-              ? names(fleet.query(SOUND + order))
-              : names(fleet.query(SOUND + " AND session = ?", name));
-      if (found.isEmpty()) {
-        throw nothing("session " + name, "no session of that name that is not damaged");
-      }
-      sound.addAll(found);
-    }
-    return names.size() == 1 ? earlier(fleet, sound.get(0)) : among(fleet, sound);
-  }
-
-  private static Measure earlier(Fleet fleet, String subject) throws FleetFault {
-    String before = SOUND + " AND first_ms < (SELECT first_ms FROM session_fact WHERE session = ?)";
-    List<String> same =
-        names(
-            fleet.query(
-                before + " AND sha256 = (SELECT sha256 FROM session_fact WHERE session = ?)",
-                subject,
-                subject));
-    if (!same.isEmpty()) {
       return new Measure(
-          subject, same, subject + "\nagainst " + same.size() + " earlier, same SHA-256.");
+          "", titled, "All " + titled.size() + " sessions titled " + procedure + ".");
     }
-    List<String> alike =
-        names(
-            fleet.query(
-                before
-                    + " AND (title, revision) = (SELECT (title, revision) FROM session_fact"
-                    + " WHERE session = ?)",
-                subject,
-                subject));
-    return new Measure(
-        subject,
-        alike,
-        subject + "\nagainst " + alike.size() + " earlier, same title and revision.");
-  }
-
-  private static Measure among(Fleet fleet, List<String> sessions) throws FleetFault {
-    String last = sessions.get(0);
-    for (String one : sessions) {
-      boolean later =
-          fleet
-                  .query(
-                      "SELECT 1 FROM session_fact a, session_fact b WHERE a.session = ?"
-                          + " AND b.session = ? AND a.first_ms > b.first_ms",
-                      one,
-                      last)
-                  .size()
-              > 0;
-      last = later ? one : last;
+    List<Sound> named = new ArrayList<>();
+    for (String name : names) {
+      Optional<Sound> found =
+          names.size() == 1 && name.equals("last")
+              ? all.stream().max(Comparator.comparing(Sound::began).thenComparing(Sound::name))
+              : all.stream().filter(s -> s.name().equals(name)).findFirst();
+      named.add(
+          found.orElseThrow(
+              () -> nothing("session " + name, "no session of that name that is not damaged")));
     }
-    List<String> others = new ArrayList<>(sessions);
-    others.removeAll(List.of(last));
-    return new Measure(last, others, last + "\nagainst the " + others.size() + " others named.");
+    return names.size() == 1 ? earlier(all, named.get(0)) : among(named);
   }
 
-  private static List<String> names(Grid grid) {
-    return grid.rows().stream().map(row -> row.get(0).orElseThrow().toString()).toList();
+  private static Measure earlier(List<Sound> all, Sound subject) {
+    List<Sound> before = all.stream().filter(s -> s.began() < subject.began()).toList();
+    Facts.Work work = subject.work();
+    List<String> same = names(before, s -> s.work().sha256().equals(work.sha256()));
+    String what = "same SHA-256";
+    if (same.isEmpty()) {
+      what = "same title and revision";
+      same =
+          names(
+              before,
+              s ->
+                  s.work().title().equals(work.title())
+                      && s.work().revision().equals(work.revision()));
+    }
+    String words = subject.name() + "\nagainst " + same.size() + " earlier, " + what + ".";
+    return new Measure(subject.name(), same, words);
   }
 
-  private static FleetFault nothing(String place, String found) {
-    return new FleetFault(
-        FleetFault.Code.NOTHING_TO_COMPARE, place, found, "one that \"sessions\" lists");
+  private static Measure among(List<Sound> sessions) {
+    Sound last = sessions.get(0);
+    for (Sound one : sessions) {
+      last = one.began() > last.began() ? one : last;
+    }
+    String name = last.name();
+    List<String> others = names(sessions, s -> !s.name().equals(name));
+    return new Measure(name, others, name + "\nagainst the " + others.size() + " others named.");
+  }
+
+  private static List<String> names(List<Sound> sessions, Predicate<Sound> wanted) {
+    return sessions.stream().filter(wanted).map(Sound::name).toList();
+  }
+
+  private static Fault nothing(String place, String found) {
+    return new Fault(FleetCode.NOTHING_TO_COMPARE, place, found, "one that \"sessions\" lists");
   }
 }

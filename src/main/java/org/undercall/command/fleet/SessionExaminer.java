@@ -1,70 +1,54 @@
 package org.undercall.command.fleet;
 
 import java.nio.file.Path;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.undercall.adapter.fleet.Examiner;
-import org.undercall.adapter.log.LogContent;
+import org.undercall.adapter.log.LogCode;
+import org.undercall.adapter.log.LogGlance;
 import org.undercall.adapter.log.SessionFolder;
-import org.undercall.adapter.log.SessionLogFile;
-import org.undercall.adapter.log.SessionProof;
-import org.undercall.adapter.procedure.ProcedureFaults;
-import org.undercall.adapter.procedure.ProcedureFile;
-import org.undercall.core.decision.Replay;
-import org.undercall.core.procedure.Procedure;
-import org.undercall.core.procedure.Walk;
+import org.undercall.core.review.Facts;
 import org.undercall.port.Fault;
+import org.undercall.session.KeptProcedures;
 import org.undercall.session.Proof;
 
 /** Looks at single sessions of a folder; a procedure that several have is read once. */
 final class SessionExaminer implements Examiner {
+  /** What keeps no session from being computed with: the events that are there are as written. */
+  private static final Set<Fault.Code> OF_THE_WHOLE =
+      Set.of(LogCode.LOSS_RECORDED, LogCode.OTHER_SUM, LogCode.NO_SUM);
+
   private final Path sessions;
-  private final Map<String, Optional<Procedure>> procedures = new HashMap<>();
+  private final KeptProcedures procedures = new KeptProcedures();
 
   SessionExaminer(Path sessions) {
     this.sessions = sessions;
   }
 
   @Override
-  public Optional<String> damage(String session) {
+  public Examined examine(String session) {
+    SessionFolder folder = new SessionFolder(sessions.resolve(session));
     try {
-      SessionProof proof = Proof.of(folder(session), Optional.empty());
-      return proof.findings().stream().findFirst().map(f -> f.message());
+      Proof.Seen seen = Proof.see(folder, Optional.empty(), procedures);
+      String vehicle = seen.kept().vehicle();
+      return isDamaged(seen)
+          ? new Examined(vehicle, seen.proof().findings().get(0).message(), glance(folder))
+          : new Examined(vehicle, "", Facts.of(seen.kept().walk(), seen.decisions()));
     } catch (Fault e) {
-      return Optional.of(e.getMessage());
+      return new Examined("", e.getMessage(), Facts.damaged("", "", "", 0));
     }
   }
 
-  @Override
-  public Optional<String> impossible(String session) {
-    try {
-      LogContent log = SessionLogFile.read(folder(session).log());
-      Optional<Procedure> procedure =
-          procedures.computeIfAbsent(log.started().sha256(), sha256 -> procedure(session));
-      boolean follows =
-          procedure.isEmpty()
-              || !(Replay.of(Walk.of(procedure.get()), log.decisions()) instanceof Replay.Broken);
-      return follows ? Optional.empty() : damage(session);
-    } catch (Fault e) {
-      return Optional.of(e.getMessage());
-    }
+  private static boolean isDamaged(Proof.Seen seen) {
+    boolean suspect =
+        seen.proof().torn()
+            || !seen.possible()
+            || seen.proof().findings().stream().anyMatch(f -> !OF_THE_WHOLE.contains(f.code()));
+    return suspect && !seen.proof().whole();
   }
 
-  @Override
-  public Optional<String> vehicle(String session) {
-    return procedure(session).map(procedure -> procedure.about().vehicle());
-  }
-
-  private Optional<Procedure> procedure(String session) {
-    try {
-      return Optional.of(ProcedureFile.load(folder(session).procedure()).procedure());
-    } catch (ProcedureFaults e) {
-      return Optional.empty(); // Whether it can be used is not asked here.
-    }
-  }
-
-  private SessionFolder folder(String session) {
-    return new SessionFolder(sessions.resolve(session));
+  private static Facts glance(SessionFolder folder) throws Fault {
+    LogGlance glance = LogGlance.of(folder.log());
+    return Facts.damaged(glance.title(), glance.revision(), glance.sha256(), glance.events());
   }
 }

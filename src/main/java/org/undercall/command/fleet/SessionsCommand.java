@@ -2,14 +2,14 @@ package org.undercall.command.fleet;
 
 import java.io.PrintWriter;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.fleet.Fleet;
-import org.undercall.adapter.fleet.FleetFault;
-import org.undercall.adapter.fleet.Grid;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -23,26 +23,6 @@ import picocli.CommandLine.Spec;
     description = "List the sessions of a folder; a damaged one is listed with its code.",
     mixinStandardHelpOptions = true)
 public final class SessionsCommand implements Callable<Integer> {
-  /** The day it began; for a damaged session that in the name of its folder. */
-  private static final String DAY = "left(coalesce(nullif(s.first_at, ''), f.session), 10)";
-
-  private static final String QUERY =
-      "SELECT f.session, coalesce(s.state, 'damaged') AS state, s.title AS procedure, s.revision,"
-          + " f.vehicle, s.first_at AS started, s.last_at AS last, s.working_ms, s.n_events AS"
-          + " events, (SELECT string_agg(d.step || ': ' || d.what || coalesce(' ' || d.detail, ''),"
-          + " '; ' ORDER BY d.step, d.what) FROM due_fact d WHERE d.session = f.session) AS due,"
-          + " f.damage FROM file_fact f LEFT JOIN session_fact s ON s.session = f.session"
-          + " WHERE (? = '' OR contains(lower(coalesce(s.title, '')), ?))"
-          + " AND (? = '' OR contains(lower(coalesce(f.vehicle, '')), ?))"
-          + " AND (? = '' OR "
-          + DAY
-          + " >= ?) AND (? = '' OR "
-          + DAY
-          + " <= ?)"
-          + " AND (? = '' OR coalesce(s.state, 'damaged') = ?)"
-          + " AND (NOT ? OR EXISTS (SELECT 1 FROM due_fact d WHERE d.session = f.session))"
-          + " ORDER BY s.first_ms DESC NULLS LAST, f.session DESC";
-
   /** How a session stands. */
   public enum State {
     OPEN,
@@ -84,7 +64,7 @@ public final class SessionsCommand implements Callable<Integer> {
   public SessionsCommand() {}
 
   @Override
-  public Integer call() throws FleetFault {
+  public Integer call() throws Fault {
     if (options.json && csv) {
       throw new ParameterException(
           spec.commandLine(), "found --json and --csv, expected one of them");
@@ -105,17 +85,29 @@ public final class SessionsCommand implements Callable<Integer> {
     }
   }
 
-  private Grid list(Fleet fleet) throws FleetFault {
-    String title = procedure.toLowerCase(Locale.ROOT);
-    String car = vehicle.toLowerCase(Locale.ROOT);
-    String first = from == null ? "" : from.toString();
-    String last = to == null ? "" : to.toString();
-    String stands = state == null ? "" : state.name().toLowerCase(Locale.ROOT);
-    return fleet.query(
-        QUERY, title, title, car, car, first, first, last, last, stands, stands, due);
+  private Grid list(Fleet fleet) throws Fault {
+    List<Listed> listed = new ArrayList<>();
+    fleet.each(
+        row -> {
+          Listed one = Listed.of(row);
+          if (wanted(one)) {
+            listed.add(one);
+          }
+        });
+    listed.sort(Listed.LAST_FIRST);
+    return new Grid(Listed.COLUMNS, listed.stream().map(Listed::cells).toList());
   }
 
-  private static String text(Grid grid, Fleet fleet) throws FleetFault {
+  private boolean wanted(Listed one) {
+    return one.title().toLowerCase(Locale.ROOT).contains(procedure.toLowerCase(Locale.ROOT))
+        && one.vehicle().toLowerCase(Locale.ROOT).contains(vehicle.toLowerCase(Locale.ROOT))
+        && (from == null || one.day().compareTo(from.toString()) >= 0)
+        && (to == null || one.day().compareTo(to.toString()) <= 0)
+        && (state == null || one.state().equals(state.name().toLowerCase(Locale.ROOT)))
+        && (!due || one.due().isPresent());
+  }
+
+  private static String text(Grid grid, Fleet fleet) throws Fault {
     Lines lines = new Lines();
     for (int i = 0; i < grid.size(); i++) {
       String began = grid.text(i, "started").replace('T', ' ') + " ".repeat(16);

@@ -1,13 +1,30 @@
 package org.undercall.command.fleet;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.undercall.adapter.fleet.Fleet;
-import org.undercall.adapter.fleet.FleetFault;
-import org.undercall.adapter.fleet.Grid;
+import org.undercall.core.review.Facts;
+import org.undercall.port.Fault;
 
 /** The tables of a comparison. */
 final class Tables {
+  private static final int ENOUGH = 5;
+
+  private final Map<String, Steps> steps = new HashMap<>();
+  private final Map<String, Pairs> pairs = new TreeMap<>();
+  private final Map<List<String>, Tally> refusals = new HashMap<>();
+  private final Map<List<String>, Tally> phrases = new HashMap<>();
+  private Optional<Facts> subject = Optional.empty();
+
   private Tables() {}
 
   /** A table, also of CSV. */
@@ -29,57 +46,185 @@ final class Tables {
     }
   }
 
-  static Map<Name, Grid> of(Fleet fleet, Measure measure) throws FleetFault {
-    fleet.measureBy(measure.base());
-    String subject = measure.subject();
-    Map<Name, Grid> tables = new EnumMap<>(Name.class);
-    tables.put(
-        Name.STEPS,
-        fleet.query(
-            "SELECT coalesce(c.step, s.step) AS step, s.working_ms AS this_ms, c.median_ms,"
-                + " c.q1_ms, c.q3_ms, c.least_ms, c.most_ms, coalesce(c.sessions, 0) AS sessions,"
-                + " c.slow, c.reopened, CASE WHEN c.sessions >= 5 AND s.working_ms > c.q3_ms + 1.5"
-                + " * (c.q3_ms - c.q1_ms) THEN 'slow' ELSE '' END AS verdict FROM compared_steps c"
-                + " FULL JOIN (SELECT * FROM step_fact WHERE session = ? AND state = 'closed') s ON"
-                + " s.step = c.step ORDER BY coalesce(c.place, s.first_touch), 1",
-            subject));
-    tables.put(Name.SIDES, sides(fleet, subject));
-    tables.put(
-        Name.VALUES,
-        fleet.query(
-            "SELECT split_part(l.step, '/', 1) AS step, l.what, l.value AS \"left\", r.value AS"
-                + " \"right\" FROM value_fact l JOIN value_fact r ON r.session = l.session AND"
-                + " r.what = l.what AND r.step = split_part(l.step, '/', 1) || '/right'"
-                + " WHERE l.session = ? AND l.step LIKE '%/left' ORDER BY 1, 2",
-            subject));
-    tables.put(
-        Name.REFUSALS,
-        fleet.query(
-            "SELECT times, sessions, step, what FROM compared_refusals"
-                + " ORDER BY times DESC, step, what"));
-    tables.put(
-        Name.PHRASES,
-        fleet.query(
-            "SELECT times, sessions, heard, what FROM compared_phrases"
-                + " ORDER BY times DESC, heard, what"));
-    return tables;
+  /** What a step took wherever it is closed. */
+  private record Steps(List<Long> working, List<Long> begun, List<Long> reopened) {
+    Steps() {
+      this(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+    }
+
+    void add(Facts.StepRow row) {
+      working.add(row.workingMs());
+      begun.add(row.begun());
+      reopened.add(row.reopened());
+    }
   }
 
-  private static Grid sides(Fleet fleet, String subject) throws FleetFault {
-    if (subject.isEmpty()) {
-      return fleet.query(
-          "SELECT step, left_median_ms, right_median_ms, sessions, right_longer"
-              + " FROM compared_side_spread ORDER BY step");
+  /** What both sides of a step took wherever both are closed. */
+  private record Pairs(List<Long> left, List<Long> right) {
+    Pairs() {
+      this(new ArrayList<>(), new ArrayList<>());
     }
-    return fleet.query(
-        "SELECT split_part(l.step, '/', 1) AS step, l.working_ms AS left_ms, r.working_ms AS"
-            + " right_ms, (SELECT coalesce(sum(n), 0) FROM refusal_fact f WHERE f.session ="
-            + " l.session AND f.step = l.step) AS left_refused, (SELECT coalesce(sum(n), 0) FROM"
-            + " refusal_fact f WHERE f.session = r.session AND f.step = r.step) AS right_refused,"
-            + " l.state AS left_state, r.state AS right_state"
-            + " FROM step_fact l JOIN step_fact r ON r.session = l.session AND r.step ="
-            + " split_part(l.step, '/', 1) || '/right' WHERE l.session = ? AND"
-            + " l.step LIKE '%/left' ORDER BY l.first_touch",
-        subject);
+
+    long rightLonger() {
+      return Stream.iterate(0, i -> i < left.size(), i -> i + 1)
+          .filter(i -> right.get(i) > left.get(i))
+          .count();
+    }
+  }
+
+  /** How often, and in how many sessions. */
+  private record Tally(long times, long sessions) {
+    Tally plus(Tally more) {
+      return new Tally(times + more.times, sessions + more.sessions);
+    }
+  }
+
+  static Map<Name, Grid> of(Fleet fleet, Measure measure) throws Fault {
+    Tables tables = new Tables();
+    Set<String> base = new HashSet<>(measure.base());
+    fleet.each(
+        row -> {
+          if (base.contains(row.session())) {
+            tables.take(row.facts());
+          }
+          if (row.session().equals(measure.subject())) {
+            tables.subject = Optional.of(row.facts());
+          }
+        });
+    Map<Name, Grid> grids = new EnumMap<>(Name.class);
+    grids.put(Name.STEPS, tables.steps());
+    grids.put(Name.SIDES, tables.subject.map(Sides::of).orElseGet(tables::spreads));
+    grids.put(Name.VALUES, Sides.values(tables.subject));
+    grids.put(Name.REFUSALS, tally(tables.refusals, "step"));
+    grids.put(Name.PHRASES, tally(tables.phrases, "heard"));
+    return grids;
+  }
+
+  private void take(Facts facts) {
+    for (Facts.StepRow row : facts.steps()) {
+      if (row.closed()) {
+        steps.computeIfAbsent(row.step(), any -> new Steps()).add(row);
+      }
+    }
+    for (Sides.Pair pair : Sides.pairs(facts)) {
+      if (pair.left().closed() && pair.right().closed()) {
+        Pairs both = pairs.computeIfAbsent(pair.step(), any -> new Pairs());
+        both.left().add(pair.left().workingMs());
+        both.right().add(pair.right().workingMs());
+      }
+    }
+    facts.refusals().forEach(r -> add(refusals, List.of(r.step(), r.what()), r.n()));
+    facts.misheard().forEach(m -> add(phrases, List.of(m.heard(), m.what()), m.n()));
+  }
+
+  private static void add(Map<List<String>, Tally> tallies, List<String> what, long n) {
+    tallies.merge(what, new Tally(n, 1), Tally::plus);
+  }
+
+  /** A row of the table of steps, with what it is sorted by. */
+  private record Placed(double place, String step, List<Optional<Object>> cells) {}
+
+  private Grid steps() {
+    Map<String, Facts.StepRow> own = new HashMap<>();
+    subject.ifPresent(
+        facts ->
+            facts.steps().stream()
+                .filter(Facts.StepRow::closed)
+                .forEach(row -> own.put(row.step(), row)));
+    Set<String> names = new HashSet<>(steps.keySet());
+    names.addAll(own.keySet());
+    return new Grid(
+        List.of(
+            "step",
+            "this_ms",
+            "median_ms",
+            "q1_ms",
+            "q3_ms",
+            "least_ms",
+            "most_ms",
+            "sessions",
+            "slow",
+            "reopened",
+            "verdict"),
+        names.stream()
+            .map(name -> step(name, Optional.ofNullable(own.get(name))))
+            .sorted(Comparator.comparing(Placed::place).thenComparing(Placed::step))
+            .map(Placed::cells)
+            .toList());
+  }
+
+  private Placed step(String name, Optional<Facts.StepRow> own) {
+    Optional<Object> mine = own.map(Facts.StepRow::workingMs);
+    Steps all = steps.get(name);
+    Optional<Object> none = Optional.empty();
+    if (all == null) {
+      return new Placed(
+          own.orElseThrow().begun(),
+          name,
+          List.of(
+              Optional.of(name),
+              mine,
+              none,
+              none,
+              none,
+              none,
+              none,
+              Optional.of(0L),
+              none,
+              none,
+              Optional.of("")));
+    }
+    Spread spread = Spread.of(all.working());
+    boolean slow =
+        spread.count() >= ENOUGH && own.filter(o -> o.workingMs() > spread.fence()).isPresent();
+    return new Placed(
+        Spread.of(all.begun()).median(),
+        name,
+        List.of(
+            Optional.of(name),
+            mine,
+            Optional.of(spread.median()),
+            Optional.of(spread.at(0.25)),
+            Optional.of(spread.at(0.75)),
+            Optional.of(spread.least()),
+            Optional.of(spread.most()),
+            Optional.of(spread.count()),
+            Optional.of(spread.beyondFence()),
+            Optional.of(all.reopened().stream().mapToLong(n -> n).sum()),
+            Optional.of(slow ? "slow" : "")));
+  }
+
+  private Grid spreads() {
+    List<List<Optional<Object>>> rows = new ArrayList<>();
+    pairs.forEach(
+        (step, both) ->
+            rows.add(
+                Grid.row(
+                    step,
+                    Spread.of(both.left()).median(),
+                    Spread.of(both.right()).median(),
+                    (long) both.left().size(),
+                    both.rightLonger())));
+    return new Grid(
+        List.of("step", "left_median_ms", "right_median_ms", "sessions", "right_longer"), rows);
+  }
+
+  /** What happened most often first. */
+  private static Grid tally(Map<List<String>, Tally> tallies, String where) {
+    Comparator<Map.Entry<List<String>, Tally>> order =
+        Comparator.comparing(e -> -e.getValue().times());
+    return new Grid(
+        List.of("times", "sessions", where, "what"),
+        tallies.entrySet().stream()
+            .sorted(
+                order.thenComparing(e -> e.getKey().get(0)).thenComparing(e -> e.getKey().get(1)))
+            .map(
+                e ->
+                    Grid.row(
+                        e.getValue().times(),
+                        e.getValue().sessions(),
+                        e.getKey().get(0),
+                        e.getKey().get(1)))
+            .toList());
   }
 }

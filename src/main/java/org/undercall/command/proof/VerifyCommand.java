@@ -7,10 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import org.undercall.adapter.log.KeyFiles;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.log.SessionProof;
 import org.undercall.port.Fault;
+import org.undercall.session.KeptProcedures;
 import org.undercall.session.Proof;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -55,13 +58,38 @@ public final class VerifyCommand implements Callable<Integer> {
   public Integer call() throws Fault {
     Optional<PublicKey> signer =
         key == null ? Optional.empty() : Optional.of(KeyFiles.publicKey(key));
-    List<SessionProof> proofs = new ArrayList<>();
-    for (SessionFolder folder : sessions.folders()) {
-      proofs.add(Proof.of(folder, signer));
-    }
+    List<SessionProof> proofs = proofs(signer);
     PrintWriter out = spec.commandLine().getOut();
     out.print(json ? ProofJson.of(proofs) : ProofText.of(proofs));
     out.flush();
     return proofs.stream().allMatch(SessionProof::whole) ? WHOLE : NOT_WHOLE;
+  }
+
+  /** Looks through the sessions on every core; their order stays. */
+  private List<SessionProof> proofs(Optional<PublicKey> signer) throws Fault {
+    KeptProcedures procedures = new KeptProcedures();
+    List<FutureTask<SessionProof>> tasks = new ArrayList<>();
+    for (SessionFolder folder : sessions.folders()) {
+      tasks.add(new FutureTask<>(() -> Proof.see(folder, signer, procedures).proof()));
+    }
+    tasks.parallelStream().forEach(FutureTask::run);
+    List<SessionProof> proofs = new ArrayList<>();
+    for (FutureTask<SessionProof> task : tasks) {
+      proofs.add(result(task));
+    }
+    return proofs;
+  }
+
+  private static SessionProof result(FutureTask<SessionProof> task) throws Fault {
+    try {
+      return task.get();
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof Fault fault) {
+        throw fault;
+      }
+      throw new IllegalStateException(e.getCause());
+    } catch (InterruptedException e) {
+      throw new IllegalStateException("nothing is waited for: all tasks are done", e);
+    }
   }
 }

@@ -1,5 +1,6 @@
 package org.undercall.core.decision;
 
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -44,7 +45,7 @@ record Stopwatch(Optional<Moment> last, Map<StepRef, Spent> spent, long quiet, i
     }
     Map<StepRef, Spent> next = new HashMap<>(spent);
     next.merge(session.ref(), more, Spent::plus);
-    return Map.copyOf(next);
+    return Collections.unmodifiableMap(next);
   }
 
   /** The times a session took until now, and whether they grow. */

@@ -72,44 +72,4 @@ final class StepEvents {
         ? Optional.of(e.step())
         : Optional.empty();
   }
-
-  static void apply(StepTrace trace, SessionEvent event, StepTrace.Reading now) {
-    if (event instanceof SessionEvent.StepPutOff e) {
-      trace.putOff(e.reason());
-    } else if (event instanceof SessionEvent.FastenerSnug) {
-      trace.snug();
-    } else if (event instanceof SessionEvent.StepReopened) {
-      trace.reopened(now, true);
-    } else if (event instanceof SessionEvent.ClosingTakenBack) {
-      trace.reopened(now, false);
-    } else if (event instanceof SessionEvent.TimerEnded
-        || event instanceof SessionEvent.TimerCancelled) {
-      trace.timer(false);
-    } else if (event instanceof SessionEvent.StagesVoided) {
-      trace.tightening.voided();
-    } else {
-      trace.touched(now);
-      work(trace, event, now);
-    }
-  }
-
-  private static void work(StepTrace trace, SessionEvent event, StepTrace.Reading now) {
-    if (event instanceof SessionEvent.CheckAnswered e) {
-      trace.answers.add(new Review.Timed<>(now.at(), e));
-    } else if (event instanceof SessionEvent.Measured e) {
-      trace.measured.add(new Review.Timed<>(now.at(), e, now.clip()));
-    } else if (event instanceof SessionEvent.TimerStarted) {
-      trace.timer(true);
-    } else if (event instanceof SessionEvent.ValueCalled e) {
-      trace.tightening.called(e.stage(), new StepReview.Called(e.value(), now.clip()));
-    } else if (event instanceof SessionEvent.ValueDropped) {
-      trace.tightening.dropped();
-    } else if (event instanceof SessionEvent.StageClosed e) {
-      trace.tightening.stageClosed(e.stage(), now.at());
-    } else if (event instanceof SessionEvent.MarkingNoted e) {
-      trace.tightening.marking(e.marking());
-    } else if (event instanceof SessionEvent.NewHardwareFitted) {
-      trace.tightening.newHardware(now.at());
-    }
-  }
 }

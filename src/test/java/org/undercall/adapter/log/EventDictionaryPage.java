@@ -67,6 +67,6 @@ final class EventDictionaryPage {
   }
 
   private static String field(RecordComponent field) {
-    return "`" + field.getName() + "`: " + EventJson.shape(field).replace("|", "\\|");
+    return "`" + field.getName() + "`: " + EventField.of(field).shape().replace("|", "\\|");
   }
 }

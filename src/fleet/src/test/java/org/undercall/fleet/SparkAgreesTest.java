@@ -1,20 +1,20 @@
-package org.undercall.adapter.fleet;
+package org.undercall.fleet;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.apache.spark.sql.Row;
 import org.apache.spark.sql.SparkSession;
 import org.junit.jupiter.api.AfterAll;
@@ -23,14 +23,12 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-@DisplayName("Apache Spark SQL in local mode and the embedded engine give the same rows")
+@DisplayName("Apache Spark SQL in local mode and DuckDB give the same rows from the index")
 class SparkAgreesTest {
   private static final Path SESSIONS = Path.of(System.getProperty("fleet.sessions"));
+  private static final Path SQL = Path.of(System.getProperty("fleet.sql"));
 
-  /** The facts that the index keeps. */
-  private static final List<String> FACTS = Batch.facts();
-
-  private static Fleet fleet;
+  private static Connection duck;
   private static SparkSession spark;
   private static int sessions;
   private static long rows;
@@ -39,17 +37,10 @@ class SparkAgreesTest {
 
   @BeforeAll
   static void read() throws Exception {
-    long start = System.nanoTime();
-    fleet = Fleet.open(SESSIONS, false, new Limits(512, 2), "now", session -> Optional.empty());
-    List<String> names = new ArrayList<>();
-    Grid all = fleet.query("SELECT session FROM session_fact ORDER BY session");
-    for (int i = 0; i < all.size(); i++) {
-      names.add(all.text(i, "session"));
+    try (var lines = Files.lines(SESSIONS.resolve("index.jsonl"))) {
+      sessions = (int) lines.count();
     }
-    sessions = names.size();
-    fleet.measureBy(names);
-    duckNanos = System.nanoTime() - start;
-    start = System.nanoTime();
+    duck = DriverManager.getConnection("jdbc:duckdb:");
     spark =
         SparkSession.builder()
             .master("local[2]")
@@ -60,21 +51,27 @@ class SparkAgreesTest {
             .config("spark.sql.warehouse.dir", "target/fleet/warehouse")
             .getOrCreate();
     spark.sparkContext().setLogLevel("ERROR");
-    script(
-        resource("read-spark.sql")
-            .replace("FOLDER", SESSIONS.toAbsolutePath().normalize().toString()));
-    spark.table("line").persist().createOrReplaceTempView("line");
-    spark.table("event").persist().createOrReplaceTempView("event");
-    script(SqlText.derive());
-    for (String fact : FACTS) {
-      spark.table(fact + "_row").persist().createOrReplaceTempView(fact + "_fact");
+    for (String file : List.of("index-%s.sql", "facts.sql", "compare.sql")) {
+      for (String statement : statements(file.replace("%s", "duckdb"))) {
+        try (Statement one = duck.createStatement()) {
+          one.execute(statement);
+        }
+      }
+      statements(file.replace("%s", "spark")).forEach(spark::sql);
     }
-    spark.sql("SELECT session FROM session_fact").createOrReplaceTempView("base");
-    script(SqlText.compare());
+  }
+
+  private static List<String> statements(String file) throws IOException {
+    String folder = SESSIONS.toAbsolutePath().normalize().toString();
+    String script =
+        Files.readString(SQL.resolve(file))
+            .replaceAll("(?m)^\\s*--.*$", "")
+            .replace("FOLDER", folder);
+    return List.of(script.split(";", -1)).stream().filter(one -> !one.isBlank()).toList();
   }
 
   @AfterAll
-  static void end() throws FleetFault, IOException {
+  static void end() throws SQLException, IOException {
     String figures =
         String.format(
             Locale.ROOT,
@@ -86,17 +83,7 @@ class SparkAgreesTest {
     System.out.print(figures);
     Files.writeString(SESSIONS.resolveSibling("figures.txt"), figures);
     spark.stop();
-    fleet.close();
-  }
-
-  private static void script(String sql) {
-    SqlText.statements(sql).forEach(spark::sql);
-  }
-
-  private static String resource(String name) throws IOException {
-    try (InputStream in = SqlText.class.getResourceAsStream("/org/undercall/fleet/" + name)) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    }
+    duck.close();
   }
 
   @ParameterizedTest
@@ -115,31 +102,48 @@ class SparkAgreesTest {
         "compared_side_spread"
       })
   @DisplayName("in")
-  void same(String table) throws FleetFault {
-    Grid mine = fleet.query("SELECT * FROM " + table);
+  void same(String table) throws SQLException {
     long start = System.nanoTime();
+    List<String> mine = duckRows(table);
+    duckNanos += System.nanoTime() - start;
+    start = System.nanoTime();
     List<Row> theirs = spark.table(table).collectAsList();
     sparkNanos += System.nanoTime() - start;
-    List<String> columns = Arrays.asList(spark.table(table).columns());
-    assertEquals(mine.columns(), columns, "columns");
     assertTrue(mine.size() > 0, "there are rows");
-    assertEquals(
-        mine.rows().stream().map(row -> told(row.stream().map(v -> v.orElse(null)))).sorted().toList(),
-        theirs.stream().map(row -> told(values(row))).sorted().toList());
+    assertEquals(mine, theirs.stream().map(row -> told(values(row))).sorted().toList());
+    if (table.equals("session_fact")) {
+      assertEquals(sessions, theirs.size());
+    }
     rows += theirs.size();
   }
 
-  private static Stream<Object> values(Row row) {
+  private static List<String> duckRows(String table) throws SQLException {
+    List<String> found = new ArrayList<>();
+    String columns = String.join(", ", spark.table(table).columns());
+    try (Statement statement = duck.createStatement();
+        ResultSet result = statement.executeQuery("SELECT " + columns + " FROM " + table)) {
+      while (result.next()) {
+        List<Object> row = new ArrayList<>();
+        for (int i = 1; i <= result.getMetaData().getColumnCount(); i++) {
+          row.add(result.getObject(i));
+        }
+        found.add(told(row));
+      }
+    }
+    return found.stream().sorted().toList();
+  }
+
+  private static List<Object> values(Row row) {
     List<Object> values = new ArrayList<>();
     for (int i = 0; i < row.size(); i++) {
       values.add(row.get(i));
     }
-    return values.stream();
+    return values;
   }
 
   /** Whole numbers as such, whatever their type; decimals with all their digits. */
-  private static String told(Stream<Object> values) {
-    return values
+  private static String told(List<Object> values) {
+    return values.stream()
         .map(
             value ->
                 value instanceof Double d && d == Math.rint(d)

@@ -1,37 +1,43 @@
-package org.undercall.adapter.fleet;
+package org.undercall.command.fleet;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * An answer of the engine.
+ * A table.
  *
  * @param columns the names of the columns
  * @param rows a value for each column; texts, whole numbers, decimals and empties
  */
-public record Grid(List<String> columns, List<List<Optional<Object>>> rows) {
-  public Grid {
+record Grid(List<String> columns, List<List<Optional<Object>>> rows) {
+  Grid {
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
   }
 
+  /** A row with a value in every column. */
+  static List<Optional<Object>> row(Object... values) {
+    return Arrays.stream(values).map(Optional::of).toList();
+  }
+
   /** How many rows it has. */
-  public int size() {
+  int size() {
     return rows.size();
   }
 
   /** A text; blank if it is empty. */
-  public String text(int row, String column) {
+  String text(int row, String column) {
     return value(row, column).map(Object::toString).orElse("");
   }
 
   /** A number; empty if there is none. */
-  public Optional<Number> number(int row, String column) {
+  Optional<Number> number(int row, String column) {
     return value(row, column).map(Number.class::cast);
   }
 
   /** A whole number; 0 if there is none. */
-  public long whole(int row, String column) {
+  long whole(int row, String column) {
     return number(row, column).map(Number::longValue).orElse(0L);
   }
 
@@ -44,7 +50,7 @@ public record Grid(List<String> columns, List<List<Optional<Object>>> rows) {
   }
 
   /** Its first rows. */
-  public Grid first(int most) {
+  Grid first(int most) {
     return new Grid(columns, rows.subList(0, Math.min(most, rows.size())));
   }
 }

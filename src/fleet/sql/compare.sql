@@ -1,6 +1,6 @@
 -- Questions to many sessions. Plain SQL for DuckDB and for Apache Spark.
 --
--- Needs the relations of derive.sql as step_fact, refusal_fact, misheard_fact and value_fact, and
+-- Needs the relations of facts.sql, and
 --        base (session): the sessions that are the measure.
 -- percentile is exact and linear between neighbours (type 7 of Hyndman and Fan, 1996).
 
@@ -14,7 +14,7 @@ SELECT s.step,
   max(s.working_ms) AS most_ms,
   CAST(sum(s.working_ms) AS BIGINT) AS sum_ms,
   CAST(sum(s.reopened) AS BIGINT) AS reopened,
-  percentile(s.first_touch, 0.5) AS place
+  percentile(s.begun, 0.5) AS place
 FROM step_fact s
 JOIN base b ON b.session = s.session
 WHERE s.state = 'closed'

@@ -1,0 +1,171 @@
+package org.undercall.core.review;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.undercall.core.event.EventKind;
+import org.undercall.core.event.Recorded;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.StepRef;
+
+/** Reads a log once for the rows that are kept of it. */
+final class FactsReader {
+  private final OffsetDateTime first;
+  private final Course course;
+  private final RemarkReader remarks = new RemarkReader();
+  private final Map<Facts.Refused, Long> refusals = new LinkedHashMap<>();
+  private final Map<Facts.Misheard, Long> misheard = new LinkedHashMap<>();
+  private final Map<Facts.Value, String> values = new LinkedHashMap<>();
+  private SessionEvent.SessionStarted started = new SessionEvent.SessionStarted("", "", "", "");
+  private String called = "";
+  private long lines;
+  private long events;
+
+  FactsReader(Optional<Walk> walk, Recorded first) {
+    this.first = first.at().wall();
+    this.course = new Course(walk, first);
+  }
+
+  void read(Recorded decision) {
+    lines++;
+    course.pass(decision);
+    for (SessionEvent event : decision.events()) {
+      events++;
+      course.read(event);
+      remarks.read(event, decision, course.atHand()).ifPresent(this::refused);
+      if (event instanceof SessionEvent.SessionStarted e) {
+        started = e;
+      }
+      heard(event, decision.heard().map(Recorded.Heard::text).orElse(""));
+      value(event);
+    }
+  }
+
+  private void refused(Review.Refusal refusal) {
+    SessionEvent event = refusal.event();
+    String step = refusal.step().map(StepRef::toString).orElse("");
+    String id = EventKind.of(event).id();
+    refusals.merge(new Facts.Refused(step, id, words(event), 0), 1L, Long::sum);
+  }
+
+  private static String words(SessionEvent event) {
+    if (event instanceof SessionEvent.ValueRefused) {
+      return "value does not match";
+    }
+    if (event instanceof SessionEvent.CloseRefused e) {
+      return "closing lacks " + kebab(e.missing());
+    }
+    if (event instanceof SessionEvent.MarkingRefused) {
+      return "head marking not in the procedure";
+    }
+    return event instanceof SessionEvent.LoadRefused e
+        ? "load not accepted, lacks " + kebab(e.missing())
+        : "not possible then: " + ((SessionEvent.NotNow) event).intent();
+  }
+
+  private static String kebab(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private void heard(SessionEvent event, String text) {
+    if (event instanceof SessionEvent.ValueCalled
+        || event instanceof SessionEvent.MeasureCalled
+        || event instanceof SessionEvent.MarkingCalled
+        || event instanceof SessionEvent.LoadCalled) {
+      called = text;
+    } else if (event instanceof SessionEvent.ValueDropped
+        || event instanceof SessionEvent.ReadBackDropped) {
+      misheard(called, "taken back");
+    } else if (event instanceof SessionEvent.NotUnderstood e) {
+      String reason = e.reason().replace('_', ' ').toLowerCase(Locale.ROOT);
+      misheard(text, "not understood: " + reason);
+    }
+  }
+
+  private void misheard(String heard, String what) {
+    if (!heard.isEmpty()) {
+      misheard.merge(new Facts.Misheard(heard, what, 0), 1L, Long::sum);
+    }
+  }
+
+  private void value(SessionEvent event) {
+    if (event instanceof SessionEvent.Measured e) {
+      value(e.step(), "measured", e.value().toString());
+    } else if (event instanceof SessionEvent.MarkingNoted e) {
+      value(e.step(), "marking", e.marking().text());
+    } else if (event instanceof SessionEvent.StageClosed e) {
+      value(e.step(), "stage " + e.stage(), e.value());
+    }
+  }
+
+  private void value(StepRef step, String what, String value) {
+    values.put(new Facts.Value(step.toString(), what, ""), value);
+  }
+
+  Facts facts() {
+    Review.Totals totals = course.totals(0);
+    List<Facts.StepRow> steps = new ArrayList<>();
+    course.steps().forEach((ref, step) -> steps.add(row(ref, step)));
+    return new Facts(
+        new Facts.Work(
+            started.title(),
+            started.revision(),
+            started.sha256(),
+            course.complete() ? Facts.COMPLETE : Facts.OPEN,
+            lines,
+            events),
+        Facts.Times.of(first, course.now().at(), totals),
+        steps,
+        list(refusals, (r, n) -> new Facts.Refused(r.step(), r.id(), r.what(), n)),
+        list(misheard, (m, n) -> new Facts.Misheard(m.heard(), m.what(), n)),
+        list(values, (v, value) -> new Facts.Value(v.step(), v.what(), value)),
+        due(steps));
+  }
+
+  private static <K, V, R> List<R> list(Map<K, V> map, java.util.function.BiFunction<K, V, R> row) {
+    return map.entrySet().stream().map(e -> row.apply(e.getKey(), e.getValue())).toList();
+  }
+
+  private Facts.StepRow row(StepRef ref, StepCourse step) {
+    String reason =
+        step.putOff().isEmpty() ? "" : kebab(step.putOff().get(step.putOff().size() - 1));
+    StepReview.Times times = step.times(course.now());
+    return new Facts.StepRow(
+        ref.toString(),
+        state(step),
+        reason,
+        times.working().toMillis(),
+        step.isClosed() ? times.whole().length().toMillis() : 0,
+        step.reopened().size(),
+        step.begun());
+  }
+
+  private static String state(StepCourse step) {
+    return switch (step.state()) {
+      case CLOSED -> Facts.CLOSED;
+      case OPEN -> Facts.OPEN;
+      case PUT_OFF -> "put off";
+      case STARTED_NOT_TIGHTENED -> "started";
+    };
+  }
+
+  private List<Facts.Due> due(List<Facts.StepRow> steps) {
+    List<Facts.Due> due = new ArrayList<>();
+    for (Review.Timed<SessionEvent.HandedOver> item : remarks.remarks(List.of()).handOvers()) {
+      due.add(new Facts.Due(item.event().step().toString(), "handed over", item.event().due()));
+    }
+    for (Facts.StepRow step : steps) {
+      if (step.state().equals("put off")) {
+        due.add(new Facts.Due(step.step(), "put off", step.reason()));
+      } else if (step.state().equals("started")) {
+        due.add(new Facts.Due(step.step(), "started, not tightened", step.reason()));
+      }
+    }
+    return due;
+  }
+}
