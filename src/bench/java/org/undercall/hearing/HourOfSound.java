@@ -14,9 +14,9 @@ import org.undercall.adapter.speaker.SpokenCache;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.PhaseWords;
 import org.undercall.core.intent.IntentKind;
-import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Ear;
+import org.undercall.port.Heard;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
 
@@ -55,7 +55,7 @@ final class HourOfSound {
     try {
       while (true) {
         Set<IntentKind> allowed = PhaseWords.heard(PHASES.get(phrases % PHASES.size()));
-        Optional<RecognisedPhrase> phrase = ear.next(allowed, 10_000);
+        Optional<Heard> phrase = ear.next(allowed, 10_000);
         if (phrase.isPresent()) {
           phrases++;
           voice.speak("I heard phrase number " + phrases + ".");

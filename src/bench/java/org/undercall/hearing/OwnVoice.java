@@ -18,9 +18,9 @@ import org.undercall.adapter.speaker.MarySynthesiser;
 import org.undercall.adapter.speaker.SpokenCache;
 import org.undercall.adapter.speaker.SpokenText;
 import org.undercall.core.intent.IntentKind;
-import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.port.Ear;
 import org.undercall.port.Fault;
+import org.undercall.port.Heard;
 import org.undercall.port.Time;
 import org.undercall.port.Voice;
 import org.undercall.session.Work;
@@ -38,12 +38,11 @@ final class OwnVoice {
   /** Types the script's lines. */
   private record Typing(Iterator<String> lines) implements Ear {
     @Override
-    public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis)
-        throws EndOfInput {
+    public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput {
       if (!lines.hasNext()) {
         throw new EndOfInput();
       }
-      return Optional.of(RecognisedPhrase.typed(lines.next()));
+      return Optional.of(Heard.typed(lines.next()));
     }
 
     @Override

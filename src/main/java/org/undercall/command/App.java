@@ -34,6 +34,7 @@ import org.undercall.command.work.RehearseCommand;
 import org.undercall.command.work.WorkCommand;
 import org.undercall.port.Time;
 import org.undercall.session.OpenSessions;
+import org.undercall.text.ProgramVersion;
 import org.undercall.text.Shown;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -48,7 +49,6 @@ import picocli.CommandLine.Spec;
     name = "undercall",
     description = "Offline, hands-free torque assistant.",
     mixinStandardHelpOptions = true,
-    version = "undercall 0.1.0",
     exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {"0:all is well", "1:a fault, one line with its code", "2:wrong usage"},
     subcommands = {
@@ -100,7 +100,7 @@ public final class App implements Runnable {
   /** The command line with all commands; a test may set where it prints to. */
   public static CommandLine commandLine() {
     CommandLine line = new CommandLine(new App());
-    versioned(line, line.getCommandSpec().version());
+    versioned(line, "undercall " + ProgramVersion.TEXT);
     return Examples.addTo(line)
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setExecutionExceptionHandler(App::fault)
@@ -108,7 +108,7 @@ public final class App implements Runnable {
   }
 
   /** Every command tells the program's version. */
-  private static void versioned(CommandLine line, String[] version) {
+  private static void versioned(CommandLine line, String version) {
     line.getCommandSpec().version(version);
     line.getSubcommands().values().forEach(below -> versioned(below, version));
   }

@@ -15,7 +15,7 @@ import org.undercall.core.intent.RecognisedPhrase;
  *
  * <p>Loading takes about half a second and 200 MB; making a recogniser takes about a millisecond.
  */
-public final class SpeechModel implements RecogniserMaker, AutoCloseable {
+public final class SpeechModel implements RecogniserMaker {
   private static final JsonMapper JSON = new JsonMapper();
 
   private static final int MOST_ALTERNATIVES = 20;
@@ -103,7 +103,6 @@ public final class SpeechModel implements RecogniserMaker, AutoCloseable {
         vosk, made(vosk.vosk_recognizer_new(model, VoskRecogniser.RATE)), startSeconds);
   }
 
-  /** Frees the model, once; recognisers made from it may still be used and closed. */
   @Override
   public synchronized void close() {
     if (model != null) {

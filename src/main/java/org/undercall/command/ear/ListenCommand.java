@@ -125,7 +125,7 @@ public final class ListenCommand implements Callable<Integer> {
         Ear ear = called.of(sound, voice, time(sound))) {
       ear.forget();
       while (true) {
-        ear.next(allowed, PATIENCE_MILLIS).ifPresent(phrase -> print(phrase, allowed, out));
+        ear.next(allowed, PATIENCE_MILLIS).ifPresent(heard -> print(heard.phrase(), allowed, out));
       }
     } catch (EndOfInput e) {
       return 0;

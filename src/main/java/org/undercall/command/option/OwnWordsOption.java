@@ -54,7 +54,7 @@ public final class OwnWordsOption {
   }
 
   /**
-   * Recognisers that also listen for the own words.
+   * Recognisers that also listen for the own words. They close the model, as a fault does.
    *
    * @throws OwnWordsFault WRD-006 if the model does not know one of them
    */
@@ -62,7 +62,12 @@ public final class OwnWordsOption {
     if (own.wordings().isEmpty()) {
       return model;
     }
-    requireKnown(model, read());
+    try {
+      requireKnown(model, read());
+    } catch (OwnWordsFault e) {
+      model.close();
+      throw e;
+    }
     return new OwnWordsMaker(model, own);
   }
 

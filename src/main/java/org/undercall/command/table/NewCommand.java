@@ -98,11 +98,12 @@ public final class NewCommand implements Callable<Integer> {
       Interview begun, BufferedReader answers, TableJudge judge, KeptAnswers kept)
       throws Exception {
     PrintWriter out = spec.commandLine().getOut();
-    try (VoiceOptions.Opened opened = byVoice.open(spec.commandLine())) {
-      VoicedInterview.Ports ports =
-          new VoicedInterview.Ports(opened.ear(), opened.voice(), answers, out);
-      return new VoicedInterview(ports, judge, kept).run(begun);
-    }
+    return byVoice.ask(
+        spec.commandLine(),
+        (ear, voice) -> {
+          VoicedInterview.Ports ports = new VoicedInterview.Ports(ear, voice, answers, out);
+          return new VoicedInterview(ports, judge, kept).run(begun);
+        });
   }
 
   /** Nothing, or what was kept and is wanted. */

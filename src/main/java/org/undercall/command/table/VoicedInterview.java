@@ -6,12 +6,11 @@ import java.util.Optional;
 import org.undercall.adapter.table.TableFaults;
 import org.undercall.command.table.TypedInterview.BrokenOff;
 import org.undercall.core.intent.AnswerCommand;
-import org.undercall.core.intent.AnswerWords;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.writing.Interview;
 import org.undercall.core.writing.Talk;
-import org.undercall.listen.AnswerEar;
+import org.undercall.listen.Answers;
 import org.undercall.port.Ear;
 import org.undercall.port.Voice;
 
@@ -19,22 +18,15 @@ import org.undercall.port.Voice;
 final class VoicedInterview {
   private static final long PATIENCE_MILLIS = 60_000;
 
-  private final Hears ear;
+  private final Answers ear;
   private final Voice voice;
   private final BufferedReader keyboard;
   private final PrintWriter out;
   private final TableJudge judge;
   private final KeptAnswers kept;
 
-  /** Hears answers, as {@link AnswerEar} does. */
-  interface Hears {
-    Optional<RecognisedPhrase> next(AnswerWords allowed, long patienceMillis) throws Ear.EndOfInput;
-
-    void forget();
-  }
-
   /** What it asks with. */
-  record Ports(Hears ear, Voice voice, BufferedReader keyboard, PrintWriter out) {}
+  record Ports(Answers ear, Voice voice, BufferedReader keyboard, PrintWriter out) {}
 
   VoicedInterview(Ports ports, TableJudge judge, KeptAnswers kept) {
     this.ear = ports.ear();

@@ -6,7 +6,6 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CompletableFuture;
 import org.undercall.adapter.microphone.MicrophoneFrames;
 import org.undercall.adapter.microphone.SteadyFrames;
 import org.undercall.adapter.recogniser.ModelFault;
@@ -26,7 +25,6 @@ import org.undercall.listen.DeviceNotices;
 import org.undercall.listen.LazyEar;
 import org.undercall.listen.NoticingEar;
 import org.undercall.listen.OwnWordsEar;
-import org.undercall.listen.SoundEar;
 import org.undercall.port.Ear;
 import org.undercall.port.Time;
 import org.undercall.port.Voice;
@@ -84,7 +82,6 @@ public final class WorkCommand implements Callable<Integer> {
   private boolean bargeIn;
 
   private OwnWords own = OwnWords.none();
-  private final CompletableFuture<RecogniserMaker> recognisers = new CompletableFuture<>();
 
   /** Made by the command line reader. */
   public WorkCommand() {}
@@ -102,14 +99,13 @@ public final class WorkCommand implements Callable<Integer> {
   }
 
   private int work(Chosen chosen, BoardOptions.Opened board, Dialogue dialogue) throws Exception {
-    PrintWriter err = spec.commandLine().getErr();
     DeviceNotices notices = new DeviceNotices(dialogue::print, board.devices());
-    try (Frames frames = frames(notices)) {
-      LazyEar ear = LazyEar.start(() -> soundEar(frames, err));
+    try (Frames frames = frames(notices);
+        LazyEar ear = LazyEar.start(frames, this::recognisers)) {
       Time time = time(ear);
       try (Work work = options.open(chosen, spec.commandLine().getOut());
           Voice spoken = speaker.open(notices::speaker);
-          Voice voice = dialogue.of(stoppable(spoken, frames, dialogue));
+          Voice voice = dialogue.of(stoppable(spoken, frames, ear, dialogue));
           Ear printed =
               dialogue.of(
                   new OwnWordsEar(
@@ -135,21 +131,17 @@ public final class WorkCommand implements Callable<Integer> {
     return sound == null ? new NoticingEar(ear, notices, voice) : ear;
   }
 
-  private Ear soundEar(Frames frames, PrintWriter err) throws ModelFault, OwnWordsFault {
+  private RecogniserMaker recognisers() throws ModelFault, OwnWordsFault {
     clips.prepare();
-    RecogniserMaker maker = ownWords.of(model.load(err), own);
-    recognisers.complete(maker);
-    return SoundEar.standard(frames, maker);
+    return ownWords.of(model.load(spec.commandLine().getErr()), own);
   }
 
-  private Voice stoppable(Voice voice, Frames frames, Dialogue dialogue) {
+  private Voice stoppable(Voice voice, Frames frames, LazyEar ear, Dialogue dialogue) {
     if (!bargeIn || sound != null || !speaker.isAudible()) {
       return voice;
     }
     return new BargeIn(
-            frames,
-            () -> Optional.ofNullable(recognisers.getNow(null)),
-            phrase -> dialogue.print("  stopped by  " + phrase))
+            frames, ear::recognisers, phrase -> dialogue.print("  stopped by  " + phrase))
         .of(voice);
   }
 

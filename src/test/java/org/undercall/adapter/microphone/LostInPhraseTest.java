@@ -22,6 +22,7 @@ import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Ear;
+import org.undercall.port.Heard;
 import org.undercall.session.Voiced;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
@@ -131,7 +132,7 @@ class LostInPhraseTest {
     SteadyFrames frames = new SteadyFrames(devices::poll, watch, new HandPace());
     try (SoundEar ear = SoundEar.standard(frames, TestModel.shared())) {
       while (true) {
-        Optional<RecognisedPhrase> phrase = ear.next(ALLOWED, 60_000);
+        Optional<RecognisedPhrase> phrase = ear.next(ALLOWED, 60_000).map(Heard::phrase);
         phrase.filter(p -> meant(p) != IntentKind.UNCLEAR).ifPresent(believed::add);
       }
     } catch (Ear.EndOfInput e) {
