@@ -16,6 +16,7 @@ import org.undercall.command.figure.FigureCommand;
 import org.undercall.command.fleet.CompareCommand;
 import org.undercall.command.fleet.SessionsCommand;
 import org.undercall.command.option.UseCode;
+import org.undercall.command.option.UserFolders;
 import org.undercall.command.procedure.CheckCommand;
 import org.undercall.command.procedure.ShowCommand;
 import org.undercall.command.proof.KeyCommand;
@@ -98,7 +99,7 @@ public final class App implements Runnable {
    * @param args the command and its options
    */
   public static void main(String[] args) {
-    CommandLine line = withSettings(commandLine(), settings());
+    CommandLine line = withSettings(commandLine(), UserFolders.ofMachine().settings().used());
     System.exit(new StillWorking(System.err).during(args, () -> line.execute(args)));
   }
 
@@ -124,11 +125,6 @@ public final class App implements Runnable {
     line.getSubcommands().values().forEach(below -> completed(below, version));
   }
 
-  /** The user's own defaults for options. */
-  private static Path settings() {
-    return Path.of(System.getProperty("user.home"), "undercall", "settings.properties");
-  }
-
   /** Takes defaults for options from a file, if it is there. */
   public static CommandLine withSettings(CommandLine line, Path file) {
     return Files.exists(file)
@@ -139,7 +135,7 @@ public final class App implements Runnable {
   @Override
   public void run() {
     PrintWriter out = spec.commandLine().getOut();
-    OpenSessions sessions = OpenSessions.in(Path.of("sessions"));
+    OpenSessions sessions = OpenSessions.in(UserFolders.ofMachine().sessions().used());
     FrontPage.lines(sessions, Time.ofMachine().now().wall()).forEach(out::println);
     out.flush();
   }

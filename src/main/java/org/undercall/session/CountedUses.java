@@ -1,16 +1,10 @@
 package org.undercall.session;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
-import org.undercall.adapter.log.LogContent;
 import org.undercall.adapter.log.SessionFolder;
-import org.undercall.adapter.log.SessionLogFile;
-import org.undercall.adapter.procedure.ProcedureFile;
-import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Tool;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.review.ToolUse;
@@ -21,44 +15,33 @@ import org.undercall.port.Fault;
  *
  * @param uses by the tool's id
  * @param sessions how many sessions were read
- * @param unreadable how many could not be read and are not counted
+ * @param faults why others are not counted, a line with a code each
  */
-public record CountedUses(Map<String, Integer> uses, int sessions, int unreadable) {
+public record CountedUses(Map<String, Integer> uses, int sessions, List<String> faults) {
   public CountedUses {
     uses = Map.copyOf(uses);
+    faults = List.copyOf(faults);
   }
 
   /**
    * Reads every session of a folder; an absent folder holds none.
    *
    * @param tools the tools to count for, each from the day of its calibration
+   * @throws Fault LOG-002 if the folder cannot be read
    */
-  public static CountedUses in(Path folder, List<Tool> tools) throws IOException {
+  public static CountedUses in(Path folder, List<Tool> tools) throws Fault {
     ToolUse counted = new ToolUse(tools);
+    List<String> faults = new ArrayList<>();
     int read = 0;
-    int unreadable = 0;
-    if (Files.isDirectory(folder)) {
-      try (Stream<Path> paths = Files.list(folder)) {
-        for (Path path : paths.filter(p -> Files.exists(p.resolve("log.jsonl"))).toList()) {
-          if (add(counted, new SessionFolder(path))) {
-            read++;
-          } else {
-            unreadable++;
-          }
-        }
+    for (SessionFolder session : SessionFolder.all(folder)) {
+      try {
+        StoredSession stored = StoredSession.read(session);
+        counted.add(Walk.of(stored.procedure()), stored.log().decisions());
+        read++;
+      } catch (Fault e) {
+        faults.add(OpenSessions.named(session, e.first().toString()));
       }
     }
-    return new CountedUses(counted.uses(), read, unreadable);
-  }
-
-  private static boolean add(ToolUse counted, SessionFolder session) {
-    try {
-      LogContent log = SessionLogFile.read(session.log());
-      Procedure procedure = ProcedureFile.load(session.procedure()).procedure();
-      counted.add(Walk.of(procedure), log.decisions());
-      return true;
-    } catch (Fault e) {
-      return false;
-    }
+    return new CountedUses(counted.uses(), read, faults);
   }
 }

@@ -3,12 +3,14 @@ package org.undercall.session;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.undercall.adapter.log.SessionFolder;
+import org.undercall.adapter.procedure.LoadedProcedure;
 import org.undercall.adapter.procedure.ProcedureFile;
-import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Walk;
 import org.undercall.port.Fault;
 
@@ -32,29 +34,42 @@ public final class KeptProcedures {
   /**
    * The procedure kept with a session.
    *
-   * @param sha256 the hash that its file was found to have
+   * @param sha256 the hash that its bytes were found to have
+   * @param file where they were read; its name tells their language
+   * @param bytes those that were verified; nothing is read again
    */
-  public Kept of(SessionFolder folder, String sha256) {
+  Kept of(String sha256, Path file, byte[] bytes) {
     if (known.size() >= MOST) {
       known.clear();
     }
-    String name = String.valueOf(folder.procedure().getFileName());
-    return known.computeIfAbsent(sha256 + " " + name, any -> read(folder));
+    return known.computeIfAbsent(sha256 + " " + file.getFileName(), any -> read(file, bytes));
   }
 
-  /** The procedure kept with a session, whatever its hash. */
+  /** The procedure that lies in the folder of a session, whether it began with it or not. */
   static Kept read(SessionFolder folder) {
+    Path file = folder.procedure();
     try {
-      Procedure procedure = ProcedureFile.load(folder.procedure()).procedure();
-      return new Kept(Optional.of(Walk.of(procedure)), procedure.about().vehicle());
-    } catch (Fault e) {
-      return new Kept(Optional.empty(), vehicle(folder)); // Whether it is of use is not asked.
+      return read(file, Files.readAllBytes(file));
+    } catch (IOException e) {
+      return new Kept(Optional.empty(), "");
     }
   }
 
-  private static String vehicle(SessionFolder folder) {
+  /** One that needs other files was kept by no session, so it has no steps here. */
+  private static Kept read(Path file, byte[] bytes) {
     try {
-      JsonNode vehicle = new ObjectMapper().readTree(folder.procedure().toFile()).path("vehicle");
+      LoadedProcedure loaded = ProcedureFile.of(file, bytes);
+      Optional<Walk> walk =
+          loaded.assembled().made() ? Optional.empty() : Optional.of(Walk.of(loaded.procedure()));
+      return new Kept(walk, loaded.procedure().about().vehicle());
+    } catch (Fault e) {
+      return new Kept(Optional.empty(), vehicle(bytes)); // Whether it is of use is not asked.
+    }
+  }
+
+  private static String vehicle(byte[] bytes) {
+    try {
+      JsonNode vehicle = new ObjectMapper().readTree(bytes).path("vehicle");
       return vehicle.isTextual() ? vehicle.textValue() : "";
     } catch (IOException e) {
       return "";

@@ -1,12 +1,12 @@
 package org.undercall.session;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.undercall.adapter.log.LogCode;
+import org.undercall.adapter.log.LogContent;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.log.SessionLogFile;
 import org.undercall.adapter.procedure.LoadedProcedure;
@@ -43,8 +43,7 @@ final class OpenSession implements AutoCloseable {
   }
 
   /** Begins a session in a new folder, which keeps the whole procedure. */
-  static OpenSession begin(Path sessions, LoadedProcedure loaded, OffsetDateTime now)
-      throws Fault, IOException {
+  static OpenSession begin(Path sessions, LoadedProcedure loaded, OffsetDateTime now) throws Fault {
     SessionFolder folder =
         SessionFolder.create(sessions, loaded.wholeName(), loaded.wholeBytes(), now);
     folder.procedureBytes(loaded.sha256());
@@ -63,12 +62,14 @@ final class OpenSession implements AutoCloseable {
   /**
    * Takes a session up again: its log is replayed on the procedure it began with.
    *
-   * @throws Fault LOG-027 if no session follows from the log
+   * @throws Fault LOG-011 if the log, now that no other program can change it, tells of another
+   *     procedure; LOG-027 if no session follows from the log
    */
-  static OpenSession takeUp(SessionFolder folder, Procedure procedure) throws Fault {
+  static OpenSession takeUp(SessionFolder folder, LoadedProcedure loaded) throws Fault {
     SessionLogFile log = SessionLogFile.open(folder.log());
     try {
-      Session session = replay(procedure, log.decisions());
+      StoredSession.requireSame(loaded, LogContent.started(log.decisions()).sha256());
+      Session session = replay(loaded.procedure(), log.decisions());
       Duration away = away(log.decisions());
       return new OpenSession(
           folder, log, session, Decider.takeUp(session, ProgramVersion.TEXT, away, doubted(log)));

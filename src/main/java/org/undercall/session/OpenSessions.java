@@ -60,11 +60,11 @@ public record OpenSessions(List<Open> open, int complete, List<String> faults) {
     try {
       LogContent log = SessionLogFile.read(folder.log());
       log.started();
-      if (Work.isComplete(log)) {
+      if (log.complete()) {
         return true;
       }
       List<Recorded> decisions = log.decisions();
-      Session session = OpenSession.replay(Work.kept(folder, log), decisions);
+      Session session = OpenSession.replay(StoredSession.of(folder, log).procedure(), decisions);
       open.add(new Open(folder, session, decisions.get(decisions.size() - 1).at().wall()));
     } catch (Fault e) {
       faults.add(named(folder, e.first().toString()));

@@ -17,7 +17,7 @@ public final class Proof {
   private Optional<KeptProcedures.Kept> kept = Optional.empty();
   private boolean possible = true;
 
-  private Proof(KeptProcedures procedures) {
+  Proof(KeptProcedures procedures) {
     this.procedures = procedures;
   }
 
@@ -57,7 +57,7 @@ public final class Proof {
         proof, own.possible, own.decisions, own.kept.orElseGet(() -> KeptProcedures.read(folder)));
   }
 
-  private Optional<Replay.Broken> broken(SessionFolder folder, List<Recorded> all) {
+  Optional<Replay.Broken> broken(SessionFolder folder, byte[] procedure, List<Recorded> all) {
     decisions = all;
     kept =
         all.stream()
@@ -65,7 +65,7 @@ public final class Proof {
             .filter(SessionEvent.SessionStarted.class::isInstance)
             .map(event -> ((SessionEvent.SessionStarted) event).sha256())
             .findFirst()
-            .map(sha256 -> procedures.of(folder, sha256));
+            .map(sha256 -> procedures.of(sha256, folder.procedure(), procedure));
     Optional<Replay.Broken> broken =
         kept.flatMap(KeptProcedures.Kept::walk)
             .map(walk -> Replay.of(walk, all))

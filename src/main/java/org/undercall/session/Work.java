@@ -15,8 +15,6 @@ import org.undercall.adapter.log.SessionLogFile;
 import org.undercall.adapter.procedure.LoadedProcedure;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.decision.Session;
-import org.undercall.core.event.SessionEvent;
-import org.undercall.core.procedure.Procedure;
 import org.undercall.port.Clips;
 import org.undercall.port.Display;
 import org.undercall.port.Ear;
@@ -44,20 +42,20 @@ public final class Work implements AutoCloseable {
    * @param fresh whether to begin a new one in any case
    * @throws Fault LOG-027 if the latest one cannot be gone on with; none is begun then
    */
-  public static Work on(Path procedure, Path sessions, boolean fresh) throws Fault, IOException {
+  public static Work on(Path procedure, Path sessions, boolean fresh) throws Fault {
     LoadedProcedure loaded = ProcedureFile.load(procedure);
     List<String> passedOver = new ArrayList<>();
     Optional<SessionFolder> open =
         fresh ? Optional.empty() : latestOpen(sessions, loaded.sha256(), passedOver);
     if (open.isPresent()) {
-      return new Work(takenUp(open.get(), loaded.procedure()), true, passedOver);
+      return new Work(takenUp(open.get(), loaded), true, passedOver);
     }
     OffsetDateTime now = Time.ofMachine().now().wall();
     return new Work(OpenSession.begin(sessions, loaded, now), false, passedOver);
   }
 
   /** Nothing is begun beside a session that should go on but cannot, unless that is asked for. */
-  private static OpenSession takenUp(SessionFolder folder, Procedure procedure) throws Fault {
+  private static OpenSession takenUp(SessionFolder folder, LoadedProcedure procedure) throws Fault {
     try {
       return OpenSession.takeUp(folder, procedure);
     } catch (Fault e) {
@@ -81,27 +79,15 @@ public final class Work implements AutoCloseable {
    */
   public static Work takeUp(SessionFolder folder) throws Fault {
     LogContent log = SessionLogFile.read(folder.log());
-    if (isComplete(log)) {
+    if (log.complete()) {
       throw new Fault(
           LogCode.COMPLETE,
           "session " + folder.name(),
           "a complete session",
           "one with open steps");
     }
-    return new Work(OpenSession.takeUp(folder, kept(folder, log)), true, List.of());
-  }
-
-  /** The procedure that a session was begun with. */
-  static Procedure kept(SessionFolder folder, LogContent log) throws Fault {
-    folder.procedureBytes(log.started().sha256());
-    return ProcedureFile.load(folder.procedure()).procedure();
-  }
-
-  /** Whether a session ended with every step closed. */
-  static boolean isComplete(LogContent log) {
-    return log.decisions().stream()
-        .flatMap(decision -> decision.events().stream())
-        .anyMatch(e -> e instanceof SessionEvent.SessionEnded ended && ended.complete());
+    return new Work(
+        OpenSession.takeUp(folder, StoredSession.of(folder, log).kept()), true, List.of());
   }
 
   private static Optional<SessionFolder> latestOpen(
@@ -109,7 +95,7 @@ public final class Work implements AutoCloseable {
     for (SessionFolder folder : SessionFolder.all(sessions)) {
       try {
         LogContent log = SessionLogFile.read(folder.log());
-        if (log.started().sha256().equals(sha256) && !isComplete(log)) {
+        if (log.started().sha256().equals(sha256) && !log.complete()) {
           return Optional.of(folder);
         }
       } catch (Fault e) {

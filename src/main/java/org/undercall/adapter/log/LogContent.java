@@ -29,6 +29,11 @@ public record LogContent(
    * @throws Fault if the first decision does not have it
    */
   public SessionEvent.SessionStarted started() throws Fault {
+    return started(decisions);
+  }
+
+  /** The start of the session that has these decisions, as {@link #started()}. */
+  public static SessionEvent.SessionStarted started(List<Recorded> decisions) throws Fault {
     if (!decisions.isEmpty()
         && !decisions.get(0).events().isEmpty()
         && decisions.get(0).events().get(0) instanceof SessionEvent.SessionStarted start) {
@@ -36,6 +41,13 @@ public record LogContent(
     }
     String found = decisions.isEmpty() ? "no decision" : "another event";
     throw new Fault(LogCode.NOT_STARTED, "log line 1", found, "the event session-started first");
+  }
+
+  /** Whether the session ended with every step closed. */
+  public boolean complete() {
+    return decisions.stream()
+        .flatMap(decision -> decision.events().stream())
+        .anyMatch(e -> e instanceof SessionEvent.SessionEnded ended && ended.complete());
   }
 
   /**

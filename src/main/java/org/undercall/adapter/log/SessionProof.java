@@ -41,8 +41,13 @@ public record SessionProof(
 
   /** Tells whether events could follow each other, by the procedure that is kept beside them. */
   public interface Order {
-    /** The first decision that no session could have made; empty if there is none. */
-    Optional<Replay.Broken> broken(SessionFolder folder, List<Recorded> decisions);
+    /**
+     * The first decision that no session could have made; empty if there is none.
+     *
+     * @param procedure the bytes of the procedure, those that the session began with
+     */
+    Optional<Replay.Broken> broken(
+        SessionFolder folder, byte[] procedure, List<Recorded> decisions);
   }
 
   public SessionProof {
@@ -72,12 +77,12 @@ public record SessionProof(
     List<LogFinding> findings = new ArrayList<>(audit.findings());
     boolean torn = torn(audit, sum, file, findings);
     sumFinding(sum, file).ifPresent(findings::add);
-    Optional<LogFinding> procedure = procedure(folder, audit.decisions(), file);
-    procedure.ifPresent(findings::add);
-    if (procedure.isEmpty()) {
-      Optional<Replay.Broken> broken = order.broken(folder, audit.decisions());
-      broken.filter(b -> findings.isEmpty()).map(b -> order(b, file)).ifPresent(findings::add);
-    }
+    Optional<byte[]> procedure = procedure(folder, audit.decisions(), file, findings);
+    procedure
+        .flatMap(kept -> order.broken(folder, kept, audit.decisions()))
+        .filter(broken -> findings.isEmpty())
+        .map(broken -> order(broken, file))
+        .ifPresent(findings::add);
     Signed signed = signed(log, bytes, key);
     if (key.isPresent() && signed != Signed.BY_THIS_KEY) {
       findings.add(
@@ -159,24 +164,26 @@ public record SessionProof(
         expected);
   }
 
-  private static Optional<LogFinding> procedure(
-      SessionFolder folder, List<Recorded> decisions, String file) {
-    Optional<SessionEvent.SessionStarted> started =
+  /** The bytes of the procedure it began with; empty, with a finding, if they are not there. */
+  private static Optional<byte[]> procedure(
+      SessionFolder folder, List<Recorded> decisions, String file, List<LogFinding> findings) {
+    Optional<String> sha256 =
         decisions.stream()
             .flatMap(decision -> decision.events().stream())
             .filter(SessionEvent.SessionStarted.class::isInstance)
-            .map(SessionEvent.SessionStarted.class::cast)
+            .map(event -> ((SessionEvent.SessionStarted) event).sha256())
             .findFirst();
-    if (started.isEmpty()) {
-      return Optional.of(
+    if (sha256.isEmpty()) {
+      findings.add(
           new LogFinding(LogCode.NOT_STARTED, file, "no session-started", "session-started first"));
+      return Optional.empty();
     }
     try {
-      folder.procedureBytes(started.get().sha256());
-      return Optional.empty();
+      return Optional.of(folder.procedureBytes(sha256.get()));
     } catch (Fault e) {
       String name = String.valueOf(folder.procedure().getFileName());
-      return Optional.of(new LogFinding(e.code(), name, e.first().found(), e.first().expected()));
+      findings.add(new LogFinding(e.code(), name, e.first().found(), e.first().expected()));
+      return Optional.empty();
     }
   }
 

@@ -9,17 +9,17 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * How a procedure was put together.
  *
  * @param parts the files it was put together from, the procedure's own first; none if it is one
  *     file as it is
- * @param text the whole procedure as JSON, which needs no other file; empty if the file that was
- *     read is whole
+ * @param text the whole procedure, which needs no other file: JSON if it was put together,
+ *     otherwise what was read, with its byte order mark if it has one
+ * @param made whether it was put together, and is not the file as it is
  */
-public record Assembled(List<Part> parts, Optional<String> text) {
+public record Assembled(List<Part> parts, String text, boolean made) {
   /** How many files may be stated. */
   static final int MOST_PARTS = 500;
 
@@ -31,8 +31,8 @@ public record Assembled(List<Part> parts, Optional<String> text) {
   }
 
   /** Of a file that is whole: what it says of itself. */
-  static Assembled whole(JsonNode root) {
-    return new Assembled(stated(root), Optional.empty());
+  static Assembled whole(JsonNode root, String read) {
+    return new Assembled(stated(root), read, false);
   }
 
   /**
@@ -45,7 +45,7 @@ public record Assembled(List<Part> parts, Optional<String> text) {
     List<Part> parts = new ArrayList<>(stated(whole.root()));
     parts.add(own);
     parts.addAll(whole.blocks());
-    return new Assembled(parts, Optional.of(text(whole.root(), parts)));
+    return new Assembled(parts, text(whole.root(), parts), true);
   }
 
   private static List<Part> stated(JsonNode root) {

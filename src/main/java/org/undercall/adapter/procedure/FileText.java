@@ -19,10 +19,10 @@ import org.undercall.text.Sha256;
 /**
  * The text of a file with the fingerprint of its bytes.
  *
- * @param text without a byte order mark
+ * @param read the text as it was read, with its byte order mark if it has one
  * @param sha256 of the bytes read, small hexadecimal digits
  */
-record FileText(String text, String sha256) {
+record FileText(String read, String sha256) {
   /** The largest file read, in bytes. */
   static final int MOST_BYTES = 2 * 1024 * 1024;
 
@@ -37,9 +37,19 @@ record FileText(String text, String sha256) {
 
   /** The text of the bytes of a file. */
   static FileText of(byte[] bytes, Faults faults) throws Fault {
+    if (bytes.length > MOST_BYTES) {
+      String size = "a file of more than " + MOST_BYTES + " bytes";
+      faults.at(ProcedureCode.FILE_TOO_LARGE, "", Position.NONE, size, "at most 2 MB");
+      faults.throwIfAny();
+    }
     String text = decode(bytes, faults);
     faults.throwIfAny();
     return new FileText(text, Sha256.hex(bytes));
+  }
+
+  /** The text without a byte order mark. */
+  String text() {
+    return read.startsWith(BYTE_ORDER_MARK) ? read.substring(1) : read;
   }
 
   private static byte[] bytes(Path file, Faults faults) {
@@ -49,12 +59,7 @@ record FileText(String text, String sha256) {
         seen = "a folder or device";
       } else {
         try (InputStream in = Files.newInputStream(file)) {
-          byte[] bytes = in.readNBytes(MOST_BYTES + 1);
-          if (bytes.length > MOST_BYTES) {
-            String size = "a file of more than " + MOST_BYTES + " bytes";
-            faults.at(ProcedureCode.FILE_TOO_LARGE, "", Position.NONE, size, "at most 2 MB");
-          }
-          return bytes;
+          return in.readNBytes(MOST_BYTES + 1);
         }
       }
     } catch (NoSuchFileException e) {
@@ -81,7 +86,7 @@ record FileText(String text, String sha256) {
       String seen = String.format(Locale.ROOT, "byte 0x%02X", in.get(in.position()));
       faults.at(ProcedureCode.NOT_UTF_8, "", end(text), seen, "UTF-8 text");
     }
-    return text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
+    return text;
   }
 
   /** The place just after a text. */

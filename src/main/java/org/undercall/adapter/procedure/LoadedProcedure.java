@@ -1,10 +1,7 @@
 package org.undercall.adapter.procedure;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import org.undercall.core.procedure.Procedure;
 
 /**
@@ -20,17 +17,14 @@ import org.undercall.core.procedure.Procedure;
 public record LoadedProcedure(
     Procedure procedure, Path file, String sha256, FilePlaces places, Assembled assembled) {
 
-  /** The whole procedure, which needs no other file: the bytes of the file if it is whole. */
-  public byte[] wholeBytes() throws IOException {
-    Optional<String> text = assembled.text();
-    return text.isPresent()
-        ? text.get().getBytes(StandardCharsets.UTF_8)
-        : Files.readAllBytes(file);
+  /** The whole procedure, which needs no other file: the bytes that were read if they are whole. */
+  public byte[] wholeBytes() {
+    return assembled.text().getBytes(StandardCharsets.UTF_8);
   }
 
   /** A name for the whole procedure: that of the file, with the ending of its language. */
   public String wholeName() {
     String name = String.valueOf(file.getFileName());
-    return assembled.text().isPresent() ? name.replaceFirst("(?i)\\.ya?ml$", ".json") : name;
+    return assembled.made() ? name.replaceFirst("(?i)\\.ya?ml$", ".json") : name;
   }
 }

@@ -51,8 +51,13 @@ public final class ProcedureFile {
     return of(file, text.getBytes(StandardCharsets.UTF_8));
   }
 
-  /** Reads and checks a procedure whose bytes were read before. */
-  static LoadedProcedure of(Path file, byte[] bytes) throws Fault {
+  /**
+   * Checks a procedure whose bytes were read already; its file is not read again.
+   *
+   * @param file where they were read; its name tells their language
+   * @throws Fault with every fault found, if there is any
+   */
+  public static LoadedProcedure of(Path file, byte[] bytes) throws Fault {
     Faults faults = faults(file);
     return of(file, FileText.of(bytes, faults), faults);
   }
@@ -77,7 +82,11 @@ public final class ProcedureFile {
     return Piece.isIn(root)
         ? assembled(root, file, text.sha256(), faults)
         : new LoadedProcedure(
-            checked(root, faults), file, text.sha256(), faults.places(), Assembled.whole(root));
+            checked(root, faults),
+            file,
+            text.sha256(),
+            faults.places(),
+            Assembled.whole(root, text.read()));
   }
 
   private static LoadedProcedure assembled(JsonNode root, Path file, String sha256, Faults faults)
@@ -85,7 +94,7 @@ public final class ProcedureFile {
     Assembly.Whole whole = Assembly.of(root, file, name(file), faults);
     Procedure procedure = checked(whole.root(), whole.faults());
     Assembled assembled = Assembled.of(new Part(name(file), sha256, Optional.empty()), whole);
-    byte[] bytes = assembled.text().orElseThrow().getBytes(StandardCharsets.UTF_8);
+    byte[] bytes = assembled.text().getBytes(StandardCharsets.UTF_8);
     if (bytes.length > FileText.MOST_BYTES || assembled.parts().size() > Assembled.MOST_PARTS) {
       throw Assembly.tooLarge(name(file));
     }

@@ -2,7 +2,6 @@ package org.undercall.adapter.speaker;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 import org.undercall.port.UncheckedFault;
 import org.undercall.port.Voice;
@@ -17,13 +16,6 @@ public final class Voices {
   /** The names. */
   public static List<String> names() {
     return List.of("mary", "system", "none");
-  }
-
-  /** Where sound is kept for this user: {@code UNDERCALL_SPEECH_CACHE} or a folder at home. */
-  public static Path cacheFolder() {
-    return Optional.ofNullable(System.getenv("UNDERCALL_SPEECH_CACHE"))
-        .map(Path::of)
-        .orElseGet(() -> Path.of(System.getProperty("user.home"), ".cache", "undercall", "speech"));
   }
 
   /**

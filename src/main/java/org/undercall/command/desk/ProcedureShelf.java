@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
@@ -16,6 +15,7 @@ import org.undercall.adapter.procedure.LoadedProcedure;
 import org.undercall.adapter.procedure.ProcedureCode;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.command.option.UseCode;
+import org.undercall.command.option.UserFolders;
 import org.undercall.port.Fault;
 import org.undercall.text.Shown;
 
@@ -36,19 +36,31 @@ public record ProcedureShelf(List<LoadedProcedure> usable, List<String> faults) 
   }
 
   /**
-   * Looks into the folder of work, its folder {@code procedures}, the user's own folder and the
-   * folder of demonstrations, in this order. In the folder of work only files count that look like
-   * a procedure, since anything may lie there. Blocks, which are only included, are passed over.
+   * Looks into the current folder, its folder {@code procedures}, the user's own folder, also where
+   * older versions had it, and the folder of demonstrations.
+   */
+  public static ProcedureShelf standard(Path demonstrations) {
+    UserFolders.Place own = UserFolders.ofMachine().procedures();
+    List<Path> others = new ArrayList<>(List.of(own.used()));
+    own.other().ifPresent(others::add);
+    others.add(demonstrations);
+    return in(Path.of(""), others);
+  }
+
+  /**
+   * Looks into the folder of work, its folder {@code procedures} and others, in this order. In the
+   * folder of work only files count that look like a procedure, since anything may lie there.
+   * Blocks, which are only included, are passed over.
    *
    * @param here the folder of work
-   * @param own the user's own folder
-   * @param shared the folder of demonstrations
+   * @param others the user's own folders and that of demonstrations
    */
-  public static ProcedureShelf in(Path here, Path own, Path shared) {
+  public static ProcedureShelf in(Path here, List<Path> others) {
     Set<Path> files = new LinkedHashSet<>();
     List<String> faults = new ArrayList<>();
     collect(here, ProcedureShelf::looksLikeOne, files, faults);
-    for (Path folder : List.of(here.resolve("procedures"), own, shared)) {
+    collect(here.resolve("procedures"), file -> true, files, faults);
+    for (Path folder : others) {
       collect(folder, file -> true, files, faults);
     }
     List<LoadedProcedure> usable = new ArrayList<>();
@@ -59,14 +71,6 @@ public record ProcedureShelf(List<LoadedProcedure> usable, List<String> faults) 
       }
     }
     return new ProcedureShelf(usable, faults);
-  }
-
-  /** The user's own folder: {@code UNDERCALL_PROCEDURES}, or a folder at home. */
-  public static Path own() {
-    return Optional.ofNullable(System.getenv("UNDERCALL_PROCEDURES"))
-        .filter(named -> !named.isBlank())
-        .map(Path::of)
-        .orElseGet(() -> Path.of(System.getProperty("user.home"), "undercall", "procedures"));
   }
 
   private static void collect(

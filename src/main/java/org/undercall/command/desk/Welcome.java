@@ -24,7 +24,7 @@ public final class Welcome {
           "          read-back: \"left side at ride height\". Moving the jack cancels it.",
           "STOP      \"stop talking\" hushes, \"take a break now\" pauses, \"end of work\" ends.",
           "          Ctrl-C ends it too: nothing is lost, the next start goes on there.",
-          "LOG       A folder for each session under sessions/, here. See it with:",
+          "LOG       A folder for each session; doctor says where it lies. See it with:",
           "            undercall review last",
           "BEFORE    undercall doctor        is everything there: sound, model, disk?",
           "YOU WORK  undercall ear           does it understand you?",

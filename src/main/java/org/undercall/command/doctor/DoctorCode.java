@@ -3,7 +3,7 @@ package org.undercall.command.doctor;
 import org.undercall.port.Fault;
 
 /** What only the doctor finds. The codes are permanent. */
-enum DoctorCode implements Fault.Code {
+public enum DoctorCode implements Fault.Code {
   OLD_JAVA("DOC-001", "Java is older than 17."),
   NO_ANSWER("DOC-002", "A check did not end in time; the device or disk hangs."),
   UNEXPECTED("DOC-003", "A check failed in a way nobody thought of."),
@@ -15,7 +15,9 @@ enum DoctorCode implements Fault.Code {
   LOUD("DOC-009", "It is loud at the microphone."),
   NO_DETECTOR("DOC-010", "The native detector of speech cannot be loaded."),
   NO_PROCEDURE("DOC-011", "No procedure was found."),
-  LITTLE_MEMORY("DOC-012", "Java may use little memory.");
+  LITTLE_MEMORY("DOC-012", "Java may use little memory."),
+  UNREAD_FILE(
+      "DOC-013", "A file lies in an old place and is not read, because the new one is there.");
 
   private final String id;
   private final String meaning;

@@ -11,6 +11,7 @@ import org.undercall.command.option.BoardOptions;
 import org.undercall.command.option.MicrophoneOption;
 import org.undercall.command.option.ModelOption;
 import org.undercall.command.option.SessionsOption;
+import org.undercall.command.option.UserFolders;
 import org.undercall.command.work.DemoCommand;
 import org.undercall.session.OpenSessions;
 import picocli.CommandLine.Command;
@@ -78,8 +79,8 @@ public final class DoctorCommand implements Callable<Integer> {
         DiskCheck.of(sessions.folder()),
         BoardCheck.ofMachine(port),
         new ProceduresCheck(
-            () -> ProcedureShelf.in(Path.of(""), ProcedureShelf.own(), demonstrations),
-            LocalDate.now(ZoneId.systemDefault())),
-        new SessionsCheck(() -> OpenSessions.in(sessions.folder())));
+            () -> ProcedureShelf.standard(demonstrations), LocalDate.now(ZoneId.systemDefault())),
+        new SessionsCheck(() -> OpenSessions.in(sessions.folder())),
+        new PlacesCheck(UserFolders.ofMachine()));
   }
 }

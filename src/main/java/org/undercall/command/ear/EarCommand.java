@@ -17,6 +17,7 @@ import org.undercall.adapter.speaker.Voices;
 import org.undercall.command.option.MicrophoneOption;
 import org.undercall.command.option.ModelOption;
 import org.undercall.command.option.OwnWordsOption;
+import org.undercall.command.option.UserFolders;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Ear;
 import org.undercall.port.Fault;
@@ -68,7 +69,7 @@ public final class EarCommand implements Callable<Integer> {
       paramLabel = "FOLDER",
       arity = "0..1",
       fallbackValue = "",
-      description = "Keep the result as a file; without a folder, in .undercall at home.")
+      description = "Keep the result as a file; without a folder, among your data.")
   private String keep;
 
   /** Made by the command line reader. */
@@ -85,7 +86,7 @@ public final class EarCommand implements Callable<Integer> {
         Voice voice =
             Voices.spoken(
                 voiceOrNone,
-                Voices.cacheFolder(),
+                UserFolders.ofMachine().speech().used(),
                 SpeakerSettings.STANDARD,
                 news -> err.println(news.line()));
         Ear ear = SoundEar.standard(frames, ownWords.of(loaded, ownWords.load()))) {
@@ -122,8 +123,7 @@ public final class EarCommand implements Callable<Integer> {
   }
 
   private void keep(EarVerdict verdict, PrintWriter err) throws IOException {
-    Path folder =
-        keep.isEmpty() ? Path.of(System.getProperty("user.home"), ".undercall") : Path.of(keep);
+    Path folder = keep.isEmpty() ? UserFolders.ofMachine().ears().used() : Path.of(keep);
     Files.createDirectories(folder);
     String when =
         LocalDateTime.now(ZoneId.systemDefault())

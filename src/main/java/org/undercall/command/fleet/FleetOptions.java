@@ -1,6 +1,7 @@
 package org.undercall.command.fleet;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
 import org.undercall.adapter.fleet.Fleet;
 import org.undercall.command.option.SessionsOption;
@@ -23,8 +24,8 @@ final class FleetOptions {
   Fleet open(PrintWriter err) throws Fault {
     String now =
         DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(Time.ofMachine().now().wall().withNano(0));
-    Fleet fleet =
-        Fleet.open(sessions.folder(), !noIndex, now, new SessionExaminer(sessions.folder()));
+    Path folder = sessions.folder();
+    Fleet fleet = Fleet.open(folder, !noIndex, now, new SessionExaminer(folder));
     fleet.notices().forEach(err::println);
     err.flush();
     return fleet;

@@ -25,13 +25,13 @@ public final class OwnWordsOption {
       split = ",",
       description =
           "Your own wordings, or a pack of another language; repeatable"
-              + " (default: undercall/words.json at home, if it is there).")
+              + " (default: words.json beside your settings, if it is there).")
   private List<Path> files = List.of();
 
   /** Made by the command line reader. */
   public OwnWordsOption() {}
 
-  /** The named files, or the one at home ({@code UNDERCALL_WORDS} names others). */
+  /** The named files, or the one beside the settings ({@code UNDERCALL_WORDS} names others). */
   public static List<Path> files(List<Path> named) {
     if (!named.isEmpty()) {
       return named;
@@ -43,9 +43,7 @@ public final class OwnWordsOption {
           .map(Path::of)
           .toList();
     }
-    return Stream.of(Path.of(System.getProperty("user.home"), "undercall", "words.json"))
-        .filter(Files::exists)
-        .toList();
+    return Stream.of(UserFolders.ofMachine().words().used()).filter(Files::exists).toList();
   }
 
   /** The own words; none if there is no file. */

@@ -8,15 +8,16 @@ public final class SessionsOption {
   @Option(
       names = "--sessions",
       paramLabel = "FOLDER",
-      defaultValue = "sessions",
-      description = "The folder of sessions (default: ${DEFAULT-VALUE}).")
-  private Path folder;
+      description =
+          "The folder of sessions (default: the folder sessions here, if it is there, otherwise one"
+              + " among your data; undercall doctor says where).")
+  private Path named;
 
   /** Made by the command line reader. */
   public SessionsOption() {}
 
-  /** The folder of sessions. */
+  /** The folder of sessions, as named or the usual one; it may be absent. */
   public Path folder() {
-    return folder;
+    return named == null ? UserFolders.ofMachine().sessions().used() : named;
   }
 }

@@ -65,7 +65,7 @@ public final class SpeakerOptions {
 
   /** The voice; it tells when the speaker fails and when it works again. */
   public Voice open(Consumer<SpeakerNews> news) {
-    return Voices.spoken(voice, Voices.cacheFolder(), settings(), news);
+    return Voices.spoken(voice, UserFolders.ofMachine().speech().used(), settings(), news);
   }
 
   /** Whether there is sound at all. */

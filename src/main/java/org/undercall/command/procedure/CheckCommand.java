@@ -1,6 +1,5 @@
 package org.undercall.command.procedure;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -14,12 +13,14 @@ import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.adapter.report.FindingsJson;
 import org.undercall.adapter.report.FindingsText;
 import org.undercall.adapter.report.PlacedFinding;
+import org.undercall.command.option.SessionsOption;
 import org.undercall.core.check.Finding;
 import org.undercall.core.check.ProcedureCheck;
 import org.undercall.core.check.Severity;
 import org.undercall.port.Fault;
 import org.undercall.session.CountedUses;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -28,7 +29,10 @@ import picocli.CommandLine.Spec;
 /** Judges a procedure file before it is used. */
 @Command(
     name = "check",
-    description = "Judge a procedure file before it is used.",
+    description = {
+      "Judge a procedure file before it is used.",
+      "The uses of its tools are counted from the folder of sessions."
+    },
     mixinStandardHelpOptions = true,
     exitCodeList = {
       "0:no finding above a remark",
@@ -58,12 +62,7 @@ public final class CheckCommand implements Callable<Integer> {
       description = "The day on which tools are used, such as 2026-03-31 (default: today).")
   private LocalDate on;
 
-  @Option(
-      names = "--sessions",
-      paramLabel = "FOLDER",
-      defaultValue = "sessions",
-      description = "Sessions from which the uses of the tools are counted (${DEFAULT-VALUE}).")
-  private Path sessions;
+  @Mixin private SessionsOption sessions;
 
   @Option(names = "--json", description = "Print JSON instead of text.")
   private boolean json;
@@ -78,13 +77,16 @@ public final class CheckCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws Fault, IOException {
+  public Integer call() throws Fault {
     return report(ProcedureFile.load(file));
   }
 
-  private int report(LoadedProcedure loaded) throws IOException {
+  private int report(LoadedProcedure loaded) throws Fault {
     LocalDate day = on == null ? LocalDate.now(clock) : on;
-    CountedUses counted = CountedUses.in(sessions, loaded.procedure().tools());
+    CountedUses counted = CountedUses.in(sessions.folder(), loaded.procedure().tools());
+    PrintWriter err = spec.commandLine().getErr();
+    counted.faults().forEach(fault -> err.println("Uses not counted: " + fault));
+    err.flush();
     List<Finding> findings = ProcedureCheck.of(loaded.procedure(), day, counted.uses());
     List<PlacedFinding> placed = findings.stream().map(f -> placed(f, loaded.places())).toList();
     String name = String.valueOf(file.getFileName());

@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.log.LogContent;
 import org.undercall.adapter.log.SessionFolder;
-import org.undercall.adapter.log.SessionLogFile;
-import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.adapter.report.Captions;
 import org.undercall.adapter.report.Clip;
 import org.undercall.adapter.report.Dossier;
@@ -15,10 +13,8 @@ import org.undercall.adapter.report.ReportPage;
 import org.undercall.adapter.report.ReportPdf;
 import org.undercall.adapter.report.Sketch;
 import org.undercall.command.option.SessionOption;
-import org.undercall.core.procedure.Procedure;
-import org.undercall.core.procedure.Walk;
-import org.undercall.core.review.Review;
 import org.undercall.port.Fault;
+import org.undercall.session.StoredSession;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -54,13 +50,11 @@ public final class ReportCommand implements Callable<Integer> {
   }
 
   private Dossier dossier(SessionFolder folder) throws Fault {
-    LogContent log = SessionLogFile.read(folder.log());
-    folder.procedureBytes(log.started().sha256());
-    Procedure procedure = ProcedureFile.load(folder.procedure()).procedure();
-    Review review = Review.of(Walk.of(procedure), log.decisions());
+    StoredSession stored = StoredSession.read(folder);
+    LogContent log = stored.log();
     Dossier.Seal seal =
         new Dossier.Seal(log.last(), log.decisions().size(), log.dropped().isPresent());
-    return new Dossier(review, procedure, log.decisions(), seal, options.given());
+    return new Dossier(stored.review(), stored.procedure(), log.decisions(), seal, options.given());
   }
 
   private void write(ReportFiles files, Dossier dossier, SessionFolder folder) throws Fault {

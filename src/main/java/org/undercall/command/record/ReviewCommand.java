@@ -4,18 +4,14 @@ import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.log.EventFields;
 import org.undercall.adapter.log.LogContent;
-import org.undercall.adapter.log.SessionFolder;
-import org.undercall.adapter.log.SessionLogFile;
-import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.adapter.report.EventsCsv;
 import org.undercall.adapter.report.FastenersCsv;
 import org.undercall.adapter.report.ReviewJson;
 import org.undercall.adapter.report.ReviewText;
 import org.undercall.command.option.SessionOption;
-import org.undercall.core.procedure.Procedure;
-import org.undercall.core.procedure.Walk;
 import org.undercall.core.review.Review;
 import org.undercall.port.Fault;
+import org.undercall.session.StoredSession;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -69,11 +65,15 @@ public final class ReviewCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "found --json and --csv, expected one of them");
     }
-    SessionFolder folder = session.folder();
-    LogContent log = SessionLogFile.read(folder.log());
-    Review review = review(folder, log, spec.commandLine().getErr());
+    StoredSession stored = StoredSession.read(session.folder());
+    if (stored.log().dropped().isPresent()) {
+      PrintWriter err = spec.commandLine().getErr();
+      err.println("The last line of the log is torn and was left out.");
+      err.flush();
+    }
+    Review review = stored.review();
     PrintWriter out = spec.commandLine().getOut();
-    out.print(text(review, log));
+    out.print(text(review, stored.log()));
     out.flush();
     return review.complete() ? COMPLETE : NOT_COMPLETE;
   }
@@ -85,15 +85,5 @@ public final class ReviewCommand implements Callable<Integer> {
           : FastenersCsv.of(review);
     }
     return json ? ReviewJson.of(review) : ReviewText.of(review);
-  }
-
-  private static Review review(SessionFolder folder, LogContent log, PrintWriter err) throws Fault {
-    folder.procedureBytes(log.started().sha256());
-    Procedure procedure = ProcedureFile.load(folder.procedure()).procedure();
-    if (log.dropped().isPresent()) {
-      err.println("The last line of the log is torn and was left out.");
-      err.flush();
-    }
-    return Review.of(Walk.of(procedure), log.decisions());
   }
 }

@@ -12,6 +12,7 @@ import org.undercall.adapter.recogniser.ModelFolder;
 import org.undercall.adapter.recogniser.SpeechModel;
 import org.undercall.adapter.speaker.SpokenCache;
 import org.undercall.adapter.speaker.Voices;
+import org.undercall.command.option.UserFolders;
 import org.undercall.command.work.DemoCommand;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.reply.Ask;
@@ -38,7 +39,7 @@ public final class PrepareCommand implements Callable<Integer> {
     SpeechModel.load(ModelFolder.verify(ModelFolder.standard())).close();
     out.println("Speech model checked.");
     int made = 0;
-    try (SpokenCache voice = Voices.synthesiser("mary", Voices.cacheFolder());
+    try (SpokenCache voice = Voices.synthesiser("mary", UserFolders.ofMachine().speech().used());
         Stream<Path> files = Files.list(DemoCommand.shared().resolve("procedures"))) {
       for (Path file : files.filter(ProcedureFile::named).sorted().toList()) {
         int sentences = voice.warm(first(file));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.speaker.Voices;
 import org.undercall.adapter.speaker.WavVoice;
+import org.undercall.command.option.UserFolders;
 import org.undercall.port.Voice;
 import org.undercall.sound.WavTimeline;
 import picocli.CommandLine.Command;
@@ -53,14 +54,18 @@ public final class SayCommand implements Callable<Integer> {
 
   private void speak(String words) {
     if (out == null) {
-      try (Voice speaker = Voices.aloud(voice, Voices.cacheFolder(), this::print)) {
+      try (Voice speaker =
+          Voices.aloud(voice, UserFolders.ofMachine().speech().used(), this::print)) {
         speaker.say(words);
       }
       return;
     }
     try (WavTimeline timeline = new WavTimeline(out, 24_000);
         Voice file =
-            new WavVoice(Voices.synthesiser(voice, Voices.cacheFolder()), timeline, () -> 0)) {
+            new WavVoice(
+                Voices.synthesiser(voice, UserFolders.ofMachine().speech().used()),
+                timeline,
+                () -> 0)) {
       file.say(words);
     }
   }

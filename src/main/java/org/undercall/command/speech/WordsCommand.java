@@ -11,6 +11,7 @@ import org.undercall.adapter.words.OwnWordsFile;
 import org.undercall.adapter.words.OwnWordsFiles;
 import org.undercall.command.option.ModelOption;
 import org.undercall.command.option.OwnWordsOption;
+import org.undercall.command.option.UserFolders;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -28,7 +29,7 @@ public final class WordsCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "FILE",
       arity = "0..*",
-      description = "The files, JSON or YAML (default: undercall/words.json at home).")
+      description = "The files, JSON or YAML (default: words.json beside your settings).")
   private List<Path> files = List.of();
 
   @Option(
@@ -55,7 +56,7 @@ public final class WordsCommand implements Callable<Integer> {
     if (blank != null) {
       out.print(OwnWordsBlank.text(blank));
     } else if (found.isEmpty()) {
-      out.println("No own words: there is no undercall/words.json at home.");
+      out.println("No own words: there is no \"" + UserFolders.ofMachine().words().used() + "\".");
     } else {
       OwnWordsFiles all = OwnWordsFiles.read(found);
       if (!typed) {

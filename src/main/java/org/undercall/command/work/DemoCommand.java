@@ -5,9 +5,9 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.log.SessionFolder;
-import org.undercall.adapter.speaker.Voices;
 import org.undercall.command.option.ModelOption;
 import org.undercall.command.option.SessionsOption;
+import org.undercall.command.option.UserFolders;
 import org.undercall.demo.Demo;
 import org.undercall.session.Dialogue;
 import picocli.CommandLine.Command;
@@ -44,17 +44,18 @@ public final class DemoCommand implements Callable<Integer> {
         Demo.of(
             shared.resolve("procedures").resolve("demo-lateral-link.json"),
             shared.resolve("demo").resolve("spoken-run.json"),
-            Voices.cacheFolder());
+            UserFolders.ofMachine().speech().used());
+    Path folders = sessions.folder();
     Dialogue dialogue = new Dialogue(out);
     dialogue.print("A demonstration with invented values, for no vehicle. Nobody is working.");
     SessionFolder folder =
-        demo.run(sessions.folder(), () -> model.load(spec.commandLine().getErr()), dialogue);
+        demo.run(folders, () -> model.load(spec.commandLine().getErr()), dialogue);
     dialogue.print("");
     dialogue.print("Sound of both sides: " + folder.path().resolve("dialogue.wav"));
     dialogue.print("");
     return spec.commandLine()
         .getParent()
-        .execute("review", folder.path().toString(), "--sessions", sessions.folder().toString());
+        .execute("review", folder.path().toString(), "--sessions", folders.toString());
   }
 
   /** The shared folder of the project, wherever the program was started. */

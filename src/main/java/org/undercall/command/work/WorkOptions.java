@@ -82,7 +82,7 @@ public final class WorkOptions {
       desk.welcome();
     }
     Path demonstrations = DemoCommand.shared().resolve("procedures");
-    ProcedureShelf shelf = ProcedureShelf.in(Path.of(""), ProcedureShelf.own(), demonstrations);
+    ProcedureShelf shelf = ProcedureShelf.standard(demonstrations);
     OpenSessions open = fresh ? new OpenSessions(List.of(), 0, List.of()) : found;
     Offer offer = new Offer(open, shelf);
     return desk.choose(offer, Time.ofMachine().now().wall())
@@ -98,7 +98,7 @@ public final class WorkOptions {
   }
 
   /** Begins or takes up the session, and says which. */
-  Work open(Chosen chosen, PrintWriter out) throws Fault, IOException {
+  Work open(Chosen chosen, PrintWriter out) throws Fault {
     Work work = begun(chosen);
     String how = work.takenUp() ? "Session taken up: " : "New session: ";
     Dialogue dialogue = new Dialogue(out);
@@ -108,7 +108,7 @@ public final class WorkOptions {
     return work;
   }
 
-  private Work begun(Chosen chosen) throws Fault, IOException {
+  private Work begun(Chosen chosen) throws Fault {
     if (chosen instanceof Chosen.Session session) {
       return Work.takeUp(session.folder());
     }

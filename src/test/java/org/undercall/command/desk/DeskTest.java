@@ -75,7 +75,7 @@ class DeskTest {
 
   private Offer offer() {
     Path none = folder.resolve("none");
-    return new Offer(OpenSessions.in(sessions()), ProcedureShelf.in(none, none, SHARED));
+    return new Offer(OpenSessions.in(sessions()), ProcedureShelf.in(none, List.of(none, SHARED)));
   }
 
   private Optional<Chosen> choose(Offer offer, InputStream typed, boolean attended)
@@ -206,7 +206,7 @@ class DeskTest {
     Path own = Files.createDirectories(folder.resolve("own"));
     Files.writeString(own.resolve("notes.json"), "[]");
     Files.writeString(own.resolve("notes.txt"), "[]");
-    ProcedureShelf shelf = ProcedureShelf.in(folder, own, folder);
+    ProcedureShelf shelf = ProcedureShelf.in(folder, List.of(own, folder));
     assertEquals(
         List.of("mine.json"),
         shelf.usable().stream().map(p -> p.file().getFileName().toString()).toList());

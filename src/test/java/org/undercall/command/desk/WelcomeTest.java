@@ -75,7 +75,7 @@ class WelcomeTest {
             "Local codes",
             "ride height only",
             "Ctrl-C",
-            "sessions/",
+            "doctor says where",
             "invented")) {
       assertTrue(TEXT.contains(part), part);
     }

@@ -126,7 +126,8 @@ class DoctorTest {
             "disk",
             "board",
             "procedures",
-            "sessions"),
+            "sessions",
+            "places"),
         checks);
     assertEquals(checks.size() + 1, lines.size());
     for (JsonNode check : json.get("checks")) {

@@ -117,7 +117,7 @@ class BlocksCommandsTest {
     for (Path to : List.of(here, here.resolve("procedures"))) {
       Files.copy(SHARED.resolve("blocks/wheel-fitting.json"), to.resolve("wheel-fitting.json"));
     }
-    ProcedureShelf shelf = ProcedureShelf.in(here, folder.resolve("none"), SHARED);
+    ProcedureShelf shelf = ProcedureShelf.in(here, List.of(SHARED));
     assertEquals(List.of(), shelf.faults());
     assertFalse(shelf.usable().isEmpty());
     assertTrue(

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -19,11 +20,18 @@ import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.undercall.adapter.log.SessionFolder;
+import org.undercall.adapter.log.WrittenLog;
+import org.undercall.adapter.procedure.LoadedProcedure;
+import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.check.CheckRule;
 import org.undercall.core.check.Severity;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.review.LogMaker;
 import picocli.CommandLine;
 
 @DisplayName("The check command")
@@ -95,6 +103,41 @@ class CheckCommandTest {
           1 error, 0 warnings, 0 remarks.
           """,
           out.toString());
+    }
+  }
+
+  @Nested
+  @DisplayName("with sessions")
+  class WithSessions {
+    private static final Path DEMO = Path.of("shared/procedures/demo-lateral-link.json");
+
+    @TempDir private Path sessions;
+
+    private SessionFolder session() throws Exception {
+      LoadedProcedure loaded = ProcedureFile.load(DEMO);
+      SessionFolder made =
+          SessionFolder.create(sessions, "demo", loaded.wholeBytes(), LogMaker.START);
+      WrittenLog.write(
+          made.path(),
+          loaded.wholeBytes(),
+          LogMaker.allDone(Walk.of(loaded.procedure()), loaded.sha256()));
+      return made;
+    }
+
+    @Test
+    @DisplayName("says which of them it could not count, with the code")
+    void notCounted() throws Exception {
+      SessionFolder session = session();
+      assertEquals(0, run(DEMO, "--sessions", sessions));
+      assertEquals("", err.toString());
+      String before = out.toString();
+      Files.writeString(session.procedure(), "{}");
+      assertEquals(0, run(DEMO, "--sessions", sessions));
+      assertTrue(
+          err.toString().startsWith("Uses not counted: LOG-011 procedure.json: found SHA-256 "),
+          err::toString);
+      assertTrue(err.toString().contains(session.name()), err::toString);
+      assertEquals(before + before, out.toString(), "few uses are no finding");
     }
   }
 
