@@ -3,10 +3,7 @@ package org.undercall.sound;
 import java.util.Optional;
 import org.undercall.port.Fault;
 
-/**
- * A source of sound in short frames: 16 kHz, 16 bit, least significant byte first, mono. One thread
- * uses it.
- */
+/** A source of sound in short frames: 16 kHz, 16 bit, little-endian, mono. One thread uses it. */
 public interface Frames extends AutoCloseable {
   /** Samples a second. */
   int RATE = 16_000;
