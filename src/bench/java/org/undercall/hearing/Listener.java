@@ -19,6 +19,7 @@ import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.listen.Attention;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Ear;
+import org.undercall.port.Heard;
 
 /** Hears clips exactly as the program does: ear, word list of the phase, interpreter, limit. */
 final class Listener {
@@ -56,7 +57,8 @@ final class Listener {
     ClipFrames frames = new ClipFrames(sound);
     try (SoundEar ear = new SoundEar(frames, maker, this::words, attention.get())) {
       while (true) {
-        Optional<RecognisedPhrase> phrase = ear.next(allowed, PATIENCE_MILLIS);
+        Optional<RecognisedPhrase> phrase =
+            ear.next(allowed, PATIENCE_MILLIS).map(org.undercall.port.Heard::phrase);
         double at = frames.seconds();
         if (phrase.isPresent()) {
           Intent intent =

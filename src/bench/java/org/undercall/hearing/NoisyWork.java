@@ -12,11 +12,10 @@ import org.undercall.core.event.Moment;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.IntentKind;
-import org.undercall.core.intent.RecognisedPhrase;
-import org.undercall.core.intent.SoundLevels;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Display;
 import org.undercall.port.Ear;
+import org.undercall.port.Heard;
 import org.undercall.session.TypedTechnician;
 
 /**
@@ -99,12 +98,11 @@ final class NoisyWork implements Ear, Display {
   }
 
   @Override
-  public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis)
-      throws EndOfInput {
+  public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput {
     Session now = session.orElseThrow();
     settled |= now.phase() == phase;
     if (!settled) {
-      return Optional.of(RecognisedPhrase.typed(technician.says(now)));
+      return Optional.of(Heard.typed(technician.says(now)));
     }
     if (seconds.getAsDouble() >= until) {
       throw new EndOfInput();
@@ -114,18 +112,8 @@ final class NoisyWork implements Ear, Display {
   }
 
   @Override
-  public String how() {
-    return settled ? "spoken" : "typed";
-  }
-
-  @Override
   public void forget() {
     ear.forget();
-  }
-
-  @Override
-  public Optional<SoundLevels> levels() {
-    return settled ? ear.levels() : Optional.empty();
   }
 
   @Override

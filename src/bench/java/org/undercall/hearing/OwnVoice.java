@@ -13,14 +13,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.speaker.MarySynthesiser;
 import org.undercall.adapter.speaker.SpokenCache;
 import org.undercall.adapter.speaker.SpokenText;
 import org.undercall.core.intent.IntentKind;
-import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.port.Ear;
 import org.undercall.port.Fault;
+import org.undercall.port.Heard;
 import org.undercall.port.Time;
 import org.undercall.port.Voice;
 import org.undercall.session.Work;
@@ -38,12 +37,11 @@ final class OwnVoice {
   /** Types the script's lines. */
   private record Typing(Iterator<String> lines) implements Ear {
     @Override
-    public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis)
-        throws EndOfInput {
+    public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput {
       if (!lines.hasNext()) {
         throw new EndOfInput();
       }
-      return Optional.of(RecognisedPhrase.typed(lines.next()));
+      return Optional.of(Heard.typed(lines.next()));
     }
 
     @Override
@@ -85,7 +83,7 @@ final class OwnVoice {
       try (Work work = Work.on(PROCEDURE, sessions, true)) {
         work.run(new Typing(lines().iterator()), new Keeping(sentences), Time.ofMachine());
       }
-    } catch (IOException | Fault | ProcedureFaults e) {
+    } catch (IOException | Fault e) {
       throw new IllegalStateException(e);
     }
     return sentences;

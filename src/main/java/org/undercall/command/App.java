@@ -4,7 +4,8 @@ import java.io.PrintWriter;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.regex.Pattern;
+import java.util.Map;
+import java.util.TreeMap;
 import org.undercall.command.clips.ClipsCommand;
 import org.undercall.command.desk.FrontPage;
 import org.undercall.command.doctor.DoctorCommand;
@@ -14,6 +15,7 @@ import org.undercall.command.ear.MicrophonesCommand;
 import org.undercall.command.figure.FigureCommand;
 import org.undercall.command.fleet.CompareCommand;
 import org.undercall.command.fleet.SessionsCommand;
+import org.undercall.command.option.UseCode;
 import org.undercall.command.procedure.CheckCommand;
 import org.undercall.command.procedure.ShowCommand;
 import org.undercall.command.proof.KeyCommand;
@@ -31,8 +33,12 @@ import org.undercall.command.table.NewCommand;
 import org.undercall.command.work.DemoCommand;
 import org.undercall.command.work.RehearseCommand;
 import org.undercall.command.work.WorkCommand;
+import org.undercall.core.term.Refused;
+import org.undercall.port.Fault;
 import org.undercall.port.Time;
+import org.undercall.port.UncheckedFault;
 import org.undercall.session.OpenSessions;
+import org.undercall.text.ProgramVersion;
 import org.undercall.text.Shown;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -47,9 +53,7 @@ import picocli.CommandLine.Spec;
     name = "undercall",
     description = "Offline, hands-free torque assistant.",
     mixinStandardHelpOptions = true,
-    version = "undercall 0.1.0",
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {"0:all is well", "1:a fault, one line with its code", "2:wrong usage"},
+    exitCodeList = "0:all is well",
     subcommands = {
       DemoCommand.class,
       WorkCommand.class,
@@ -79,7 +83,9 @@ import picocli.CommandLine.Spec;
       CompletionCommand.class
     })
 public final class App implements Runnable {
-  private static final Pattern CODED = Pattern.compile("[A-Z]{3}-\\d{3} .*", Pattern.DOTALL);
+  /** What an exit code means if a command does not say otherwise. */
+  private static final Map<String, String> FAULTS =
+      Map.of("1", "a fault, one line with its code", "2", "wrong usage");
 
   @Spec private CommandSpec spec;
 
@@ -99,17 +105,23 @@ public final class App implements Runnable {
   /** The command line with all commands; a test may set where it prints to. */
   public static CommandLine commandLine() {
     CommandLine line = new CommandLine(new App());
-    versioned(line, line.getCommandSpec().version());
+    completed(line, "undercall " + ProgramVersion.TEXT);
     return Examples.addTo(line)
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setExecutionExceptionHandler(App::fault)
         .setParameterExceptionHandler(App::wrongUsage);
   }
 
-  /** Every command tells the program's version. */
-  private static void versioned(CommandLine line, String[] version) {
-    line.getCommandSpec().version(version);
-    line.getSubcommands().values().forEach(below -> versioned(below, version));
+  /** Every command tells the program's version, and what all exit codes have in common. */
+  private static void completed(CommandLine line, String version) {
+    CommandSpec spec = line.getCommandSpec().version(version);
+    Map<String, String> own = spec.usageMessage().exitCodeList();
+    if (!own.isEmpty()) {
+      Map<String, String> all = new TreeMap<>(FAULTS);
+      all.putAll(own);
+      spec.usageMessage().exitCodeListHeading("%nExit status:%n").exitCodeList(all);
+    }
+    line.getSubcommands().values().forEach(below -> completed(below, version));
   }
 
   /** The user's own defaults for options. */
@@ -135,16 +147,15 @@ public final class App implements Runnable {
   /** A fault with a code is one line; anything else is a fault of the program and shows where. */
   private static int fault(Exception fault, CommandLine line, ParseResult parsed) {
     PrintWriter err = line.getErr();
-    String message = String.valueOf(fault.getMessage());
-    if (CODED.matcher(message).matches()) {
-      err.println(message);
+    if (fault instanceof Fault || fault instanceof UncheckedFault || fault instanceof Refused) {
+      err.println(fault.getMessage());
     } else if (fault instanceof FileSystemException place) {
       err.println(
-          "USE-002 "
-              + Shown.plain(String.valueOf(place.getFile()))
-              + ": found "
-              + place.getClass().getSimpleName()
-              + ", expected a place that can be read and written");
+          new Fault.Finding(
+              UseCode.NO_ACCESS,
+              Shown.plain(String.valueOf(place.getFile())),
+              Fault.kind(place),
+              "a place that can be read and written"));
     } else {
       err.println("BUG-001 " + fault);
       fault.printStackTrace(err);
@@ -156,7 +167,8 @@ public final class App implements Runnable {
   private static int wrongUsage(ParameterException fault, String[] args) {
     CommandLine line = fault.getCommandLine();
     String name = line.getCommandSpec().qualifiedName();
-    line.getErr().println("USE-001 " + fault.getMessage() + "; see " + name + " --help");
+    line.getErr()
+        .println(UseCode.WRONG_USAGE.id() + " " + fault.getMessage() + "; see " + name + " --help");
     line.getErr().flush();
     return CommandLine.ExitCode.USAGE;
   }

@@ -10,12 +10,11 @@ import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.clips.ClipWriter;
 import org.undercall.adapter.log.SessionFolder;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.adapter.speaker.SpokenCache;
 import org.undercall.adapter.speaker.WavVoice;
 import org.undercall.listen.LazyEar;
-import org.undercall.listen.SoundEar;
+import org.undercall.port.Ear;
 import org.undercall.port.Fault;
 import org.undercall.port.Time;
 import org.undercall.port.Voice;
@@ -55,12 +54,12 @@ public final class Demo {
    * Runs it in a new session.
    *
    * @param sessions the folder of all sessions
-   * @param model loads the recogniser, on a thread of its own
+   * @param model loads the recogniser, on a thread of its own; the demonstration closes it
    * @param dialogue prints what is heard and said, as it happens
    * @return the folder of the session; {@code dialogue.wav} in it holds the sound of both sides
    */
   public SessionFolder run(Path sessions, Callable<RecogniserMaker> model, Dialogue dialogue)
-      throws ProcedureFaults, Fault, IOException {
+      throws Fault, IOException {
     Files.createDirectories(sessions);
     Path sound = Files.createTempFile(sessions, "dialogue", ".wav");
     SessionFolder folder;
@@ -82,10 +81,10 @@ public final class Demo {
         Voice printed = dialogue.of(voice)) {
       clock.frames =
           new ScriptFrames(script, (line, at) -> spoken(line, at, timeline), voice::endMillis);
-      LazyEar ear = LazyEar.start(() -> SoundEar.standard(clock.frames, model.call()));
       Time time = Time.ofSound(OffsetDateTime.now(ZoneId.systemDefault()), clock::millis);
-      work.run(dialogue.of(ear), printed, time);
-      ear.close();
+      try (Ear ear = dialogue.of(LazyEar.start(clock.frames, model))) {
+        work.run(ear, printed, time);
+      }
     } finally {
       speakers.values().forEach(SpokenCache::close);
     }

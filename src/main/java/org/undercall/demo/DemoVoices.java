@@ -8,12 +8,13 @@ import org.undercall.adapter.speaker.MarySynthesiser;
 import org.undercall.adapter.speaker.SpokenCache;
 import org.undercall.adapter.speaker.Synthesiser;
 import org.undercall.adapter.speaker.Voices;
-import org.undercall.sound.SpeakerException;
-import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.port.UncheckedFault;
+import org.undercall.sound.Frames;
+import org.undercall.sound.SpeakerCode;
 
 /**
  * Invented speakers for a spoken run without people: one voice, changed in pitch, throat and pace.
- * Their sound has 16,000 samples a second, as the recogniser wants it.
+ * Their sound has the rate that the recogniser wants.
  */
 public enum DemoVoices {
   ALTO("F0Scale(f0Scale:0.7)", 1.0),
@@ -24,7 +25,7 @@ public enum DemoVoices {
   LIVELY("F0Scale(f0Scale:1.3)", 0.95);
 
   /** Samples a second of every demo voice. */
-  public static final int RATE = 16_000;
+  public static final int RATE = Frames.RATE;
 
   private final String effects;
   private final double speed;
@@ -42,7 +43,7 @@ public enum DemoVoices {
   /**
    * The speaker of a name.
    *
-   * @throws SpeakerException SPK-010 if there is none
+   * @throws UncheckedFault SPK-010 if there is none
    */
   public static DemoVoices named(String name) {
     return Arrays.stream(values())
@@ -50,15 +51,15 @@ public enum DemoVoices {
         .findFirst()
         .orElseThrow(
             () ->
-                new SpeakerException(
-                    Fault.UNKNOWN_VOICE,
+                new UncheckedFault(
+                    SpeakerCode.UNKNOWN_VOICE,
                     "there is no speaker \"" + name + "\", expected one of " + names()));
   }
 
   /**
    * The speaker of a script with a cache before it: a demo voice, or the program's own.
    *
-   * @throws SpeakerException SPK-010 if there is neither
+   * @throws UncheckedFault SPK-010 if there is neither
    */
   public static SpokenCache speaker(String name, Path cache) {
     return names().contains(name)

@@ -9,6 +9,7 @@ import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.AnswerWords;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.port.Ear.EndOfInput;
+import org.undercall.port.Heard;
 import org.undercall.sound.Frames;
 
 /**
@@ -16,7 +17,7 @@ import org.undercall.sound.Frames;
  *
  * <p>Within one question nothing that was said is lost; between two, what was begun is.
  */
-public final class AnswerEar implements AutoCloseable {
+public final class AnswerEar implements Answers, AutoCloseable {
   private final Frames frames;
   private final RecogniserMaker maker;
   private final Activity activity = Activities.best();
@@ -34,14 +35,7 @@ public final class AnswerEar implements AutoCloseable {
     this.maker = maker;
   }
 
-  /**
-   * Waits for the next phrase.
-   *
-   * @param patienceMillis how long to wait, in milliseconds of the source's own time
-   * @return the phrase, with a confidence below the program's limit if it is not sure; empty if
-   *     none came in that time
-   * @throws EndOfInput if the source has come to its end
-   */
+  @Override
   public Optional<RecognisedPhrase> next(AnswerWords allowed, long patienceMillis)
       throws EndOfInput {
     if (ear == null || !words.equals(Optional.of(allowed))) {
@@ -49,7 +43,7 @@ public final class AnswerEar implements AutoCloseable {
       ear = ear(allowed);
       words = Optional.of(allowed);
     }
-    return ear.next(Set.of(), patienceMillis);
+    return ear.next(Set.of(), patienceMillis).map(Heard::phrase);
   }
 
   private SoundEar ear(AnswerWords allowed) {
@@ -58,7 +52,7 @@ public final class AnswerEar implements AutoCloseable {
     return new SoundEar(frames, maker, kinds -> phrases, attention, Optional.of(allowed));
   }
 
-  /** Forgets what came in since the last phrase, for example the program's own voice. */
+  @Override
   public void forget() {
     if (ear != null) {
       ear.forget();

@@ -6,10 +6,10 @@ import java.util.Optional;
 import java.util.Set;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
-import org.undercall.core.intent.RecognisedPhrase;
-import org.undercall.core.intent.SoundLevels;
 import org.undercall.core.reply.Say;
 import org.undercall.port.Ear;
+import org.undercall.port.EarAround;
+import org.undercall.port.Heard;
 import org.undercall.port.Time;
 import org.undercall.port.Voice;
 
@@ -20,10 +20,9 @@ import org.undercall.port.Voice;
  * <p>What is said to the closed ear is not passed on, so it is neither answered nor logged; it is
  * only counted. While a note is spoken the ear stays open.
  */
-public final class CalledEar implements Ear {
+public final class CalledEar extends EarAround {
   private static final Set<IntentKind> CALL = Set.of(IntentKind.ATTENTION);
 
-  private final Ear ear;
   private final Voice voice;
   private final Time time;
   private final long openMillis;
@@ -40,7 +39,7 @@ public final class CalledEar implements Ear {
    * @param openFor how long that is after the call and after each reply
    */
   public CalledEar(Ear ear, Voice voice, Time time, Duration openFor) {
-    this.ear = ear;
+    super(ear);
     this.voice = voice;
     this.time = time;
     this.openMillis = openFor.toMillis();
@@ -48,8 +47,7 @@ public final class CalledEar implements Ear {
 
   /** {@inheritDoc} Empty also after a call, and after what the closed ear ignores. */
   @Override
-  public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis)
-      throws EndOfInput {
+  public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput {
     if (allowed.contains(IntentKind.NOTE_TEXT)) {
       return ear.next(allowed, patienceMillis);
     }
@@ -61,21 +59,21 @@ public final class CalledEar implements Ear {
     }
     Set<IntentKind> kinds = EnumSet.copyOf(CALL);
     kinds.addAll(allowed);
-    Optional<RecognisedPhrase> phrase = ear.next(kinds, Math.min(patienceMillis, left));
-    if (phrase.filter(CalledEar::isCall).isPresent()) {
+    Optional<Heard> heard = ear.next(kinds, Math.min(patienceMillis, left));
+    if (heard.filter(CalledEar::isCall).isPresent()) {
       answer();
       return Optional.empty();
     }
-    open = phrase.isPresent() || left() > 0;
-    return phrase;
+    open = heard.isPresent() || left() > 0;
+    return heard;
   }
 
   private long left() {
     return until - time.now().monotonicMillis();
   }
 
-  private void toClosedEar(RecognisedPhrase phrase) {
-    if (isCall(phrase)) {
+  private void toClosedEar(Heard heard) {
+    if (isCall(heard)) {
       open = true;
       answer();
     } else {
@@ -83,8 +81,8 @@ public final class CalledEar implements Ear {
     }
   }
 
-  private static boolean isCall(RecognisedPhrase phrase) {
-    return Interpreter.interpret(phrase, CALL, Interpreter.LEAST_CONFIDENCE).kind()
+  private static boolean isCall(Heard heard) {
+    return Interpreter.interpret(heard.phrase(), CALL, Interpreter.LEAST_CONFIDENCE).kind()
         == IntentKind.ATTENTION;
   }
 
@@ -95,32 +93,12 @@ public final class CalledEar implements Ear {
 
   @Override
   public void forget() {
-    ear.forget();
+    super.forget();
     until = time.now().monotonicMillis() + openMillis;
   }
 
   /** How many phrases the closed ear did not pass on. */
   public long ignored() {
     return ignored;
-  }
-
-  @Override
-  public Optional<SoundLevels> levels() {
-    return ear.levels();
-  }
-
-  @Override
-  public Optional<byte[]> sound() {
-    return ear.sound();
-  }
-
-  @Override
-  public String how() {
-    return ear.how();
-  }
-
-  @Override
-  public void close() {
-    ear.close();
   }
 }

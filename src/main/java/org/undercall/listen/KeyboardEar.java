@@ -9,8 +9,8 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.undercall.core.intent.IntentKind;
-import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.port.Ear;
+import org.undercall.port.Heard;
 
 /** Takes typed phrases, one a line, in place of spoken ones. */
 public final class KeyboardEar implements Ear {
@@ -44,8 +44,7 @@ public final class KeyboardEar implements Ear {
   }
 
   @Override
-  public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis)
-      throws EndOfInput {
+  public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput {
     if (!prompted) {
       prompt.run();
       prompted = true;
@@ -56,8 +55,8 @@ public final class KeyboardEar implements Ear {
         return Optional.empty();
       }
       prompted = false;
-      RecognisedPhrase phrase = RecognisedPhrase.typed(line.orElseThrow(EndOfInput::new));
-      return Optional.of(phrase).filter(p -> !p.words().isEmpty());
+      Heard heard = Heard.typed(line.orElseThrow(EndOfInput::new));
+      return Optional.of(heard).filter(h -> !h.phrase().words().isEmpty());
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new EndOfInput();
@@ -68,11 +67,6 @@ public final class KeyboardEar implements Ear {
   @Override
   public void forget() {
     prompted = false;
-  }
-
-  @Override
-  public String how() {
-    return "typed";
   }
 
   @Override

@@ -3,10 +3,10 @@ package org.undercall.listen;
 import java.util.Optional;
 import java.util.Set;
 import org.undercall.core.intent.IntentKind;
-import org.undercall.core.intent.RecognisedPhrase;
-import org.undercall.core.intent.SoundLevels;
 import org.undercall.core.reply.Reply;
 import org.undercall.port.Ear;
+import org.undercall.port.EarAround;
+import org.undercall.port.Heard;
 import org.undercall.port.Voice;
 
 /**
@@ -14,25 +14,23 @@ import org.undercall.port.Voice;
  * whether the voice can say again what it failed to say. What has been heard of a phrase it keeps,
  * unless it speaks.
  */
-public final class NoticingEar implements Ear {
+public final class NoticingEar extends EarAround {
   private static final long SLICE_MILLIS = 200;
 
-  private final Ear ear;
   private final DeviceNotices notices;
   private final Voice voice;
 
   /** An ear, which this one closes, beside notices that {@code voice} says. */
   public NoticingEar(Ear ear, DeviceNotices notices, Voice voice) {
-    this.ear = ear;
+    super(ear);
     this.notices = notices;
     this.voice = voice;
   }
 
   @Override
-  public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis)
-      throws EndOfInput {
+  public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput {
     for (long left = patienceMillis; left > 0; left -= SLICE_MILLIS) {
-      Optional<RecognisedPhrase> heard = ear.next(allowed, Math.min(left, SLICE_MILLIS));
+      Optional<Heard> heard = ear.next(allowed, Math.min(left, SLICE_MILLIS));
       if (heard.isPresent()) {
         return heard;
       }
@@ -50,30 +48,5 @@ public final class NoticingEar implements Ear {
       spoke = true;
     }
     return spoke;
-  }
-
-  @Override
-  public void forget() {
-    ear.forget();
-  }
-
-  @Override
-  public Optional<SoundLevels> levels() {
-    return ear.levels();
-  }
-
-  @Override
-  public Optional<byte[]> sound() {
-    return ear.sound();
-  }
-
-  @Override
-  public String how() {
-    return ear.how();
-  }
-
-  @Override
-  public void close() {
-    ear.close();
   }
 }

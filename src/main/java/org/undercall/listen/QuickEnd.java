@@ -9,8 +9,8 @@ import org.undercall.core.intent.Continuations;
 import org.undercall.core.intent.IntentKind;
 
 /**
- * Takes a phrase for ended when its words are whole and nobody speaks any more; the likelier it is
- * that words follow, the later. A number that has hardly begun is left to the recogniser.
+ * Decides that a phrase has ended when its words are whole and nobody speaks any more; the likelier
+ * it is that words follow, the later. A number that has hardly begun is left to the recogniser.
  */
 public final class QuickEnd implements EndOfSpeech {
   /** The words must have been the same this long in any case. */

@@ -1,26 +1,22 @@
 package org.undercall.listen;
 
 import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import org.undercall.adapter.recogniser.Recogniser;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Looks;
 import org.undercall.core.intent.Phrasebook;
 import org.undercall.core.intent.RecognisedPhrase;
-import org.undercall.core.intent.SoundLevels;
 import org.undercall.port.Ear;
-import org.undercall.port.EarFault;
+import org.undercall.port.Fault;
+import org.undercall.port.Heard;
+import org.undercall.port.UncheckedFault;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
-import org.undercall.sound.SoundFault;
 
 /**
  * Hears phrases in sound: frames go to a recogniser that knows only what may be said now, as long
@@ -39,21 +35,15 @@ public final class SoundEar implements Ear {
 
   private final Frames frames;
   private final RecogniserMaker maker;
-  private final Function<Set<IntentKind>, List<String>> phrases;
+  private final Recognisers recognisers;
   private final Attention attention;
-  private final Map<Set<IntentKind>, List<String>> lists = new HashMap<>();
   private final Deque<Frame> before = new ArrayDeque<>();
-  private final SecondHearing second;
-  private final Optional<Looks> looks;
+  private final RecentSound recent;
   private Set<IntentKind> allowed = Set.of();
   private Hearing hearing;
   private long position;
   private long givenBack;
   private boolean silent;
-  private final PhraseMeter meter = new PhraseMeter();
-  private final PhraseSound sounds = new PhraseSound();
-  private Optional<SoundLevels> levels = Optional.empty();
-  private Optional<byte[]> sound = Optional.empty();
 
   /**
    * An ear.
@@ -80,10 +70,9 @@ public final class SoundEar implements Ear {
       Optional<Looks> looks) {
     this.frames = frames;
     this.maker = maker;
-    this.second = new SecondHearing(maker);
-    this.phrases = phrases;
+    this.recognisers = new Recognisers(maker, phrases);
     this.attention = attention;
-    this.looks = looks;
+    this.recent = new RecentSound(maker, looks);
   }
 
   /** The ear of the program: all phrases, the usual attention. */
@@ -97,11 +86,10 @@ public final class SoundEar implements Ear {
    * <p>What was heard of a phrase is dropped when {@code allowed} is not what it was, and when the
    * source has a gap. Noise without words is no phrase.
    *
-   * @throws EarFault if the sound breaks off
+   * @throws UncheckedFault if the sound breaks off
    */
   @Override
-  public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis)
-      throws EndOfInput {
+  public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput {
     if (!allowed.equals(this.allowed)) {
       drop();
     }
@@ -111,38 +99,17 @@ public final class SoundEar implements Ear {
       Optional<Frame> frame = frame();
       RecognisedPhrase phrase = frame.isPresent() ? heard(frame.get()) : last();
       if (!phrase.words().isEmpty()) {
-        return Optional.of(whole(phrase));
+        return Optional.of(recent.heard(phrase, this.allowed));
       }
     }
     return Optional.empty();
-  }
-
-  /** The phrase as it is after a second look, with its levels and its sound set aside. */
-  private RecognisedPhrase whole(RecognisedPhrase first) {
-    levels = meter.of(first);
-    RecognisedPhrase phrase =
-        looks.isPresent() ? second.of(first, looks.get()) : second.of(first, allowed);
-    boolean note = allowed.contains(IntentKind.NOTE_TEXT);
-    sound = sounds.of(List.of(first, phrase), note ? PhraseSound.NOTE : PhraseSound.PHRASE);
-    return phrase;
   }
 
   /** Forgets the sound that waits and the phrase begun, such as the program's own voice. */
   @Override
   public void forget() {
     frames.discardWaiting();
-    drop();
-    clear();
-  }
-
-  @Override
-  public Optional<SoundLevels> levels() {
-    return levels;
-  }
-
-  @Override
-  public Optional<byte[]> sound() {
-    return sound;
+    dropAll();
   }
 
   /** How much sound was heard so far, in seconds of the source. */
@@ -160,34 +127,28 @@ public final class SoundEar implements Ear {
   private Optional<Frame> frame() {
     try {
       return silent ? Optional.empty() : frames.next();
-    } catch (SoundFault e) {
-      throw new EarFault(e);
+    } catch (Fault e) {
+      throw new UncheckedFault(e);
     }
   }
 
   private RecognisedPhrase heard(Frame frame) {
     if (frame.firstSample() != position) {
-      drop();
-      clear();
+      dropAll();
     }
-    second.keep(frame);
-    sounds.keep(frame);
-    meter.add(frame);
+    recent.keep(frame);
     position = frame.firstSample() + frame.samples();
     boolean speech = attention.activity().isSpeech(frame.sound());
     RecognisedPhrase phrase = hearing == null ? waited(frame, speech) : hearing.take(frame, speech);
-    if (hearing != null && hearing.mayRest()) {
+    boolean rests = hearing != null && hearing.mayRest();
+    if (rests) {
       drop();
-      giveBack();
-    } else if (position - givenBack >= GIVE_BACK_SAMPLES) {
-      giveBack();
+    }
+    if (rests || position - givenBack >= GIVE_BACK_SAMPLES) {
+      maker.giveBack();
+      givenBack = position;
     }
     return phrase;
-  }
-
-  private void giveBack() {
-    maker.giveBack();
-    givenBack = position;
   }
 
   /** Waits for speech; when it comes, hears it with what came just before. */
@@ -199,7 +160,12 @@ public final class SoundEar implements Ear {
       }
       return Hearing.NONE;
     }
-    hearing = new Hearing(this::recogniser, before.peek().firstSample(), attention.end(), allowed);
+    hearing =
+        new Hearing(
+            start -> recognisers.of(allowed, start),
+            before.peek().firstSample(),
+            attention.end(),
+            allowed);
     RecognisedPhrase phrase = Hearing.NONE;
     while (phrase.words().isEmpty() && !before.isEmpty()) {
       phrase = hearing.take(before.remove(), true);
@@ -218,26 +184,10 @@ public final class SoundEar implements Ear {
     return phrase;
   }
 
-  private Recogniser recogniser(double startSeconds) {
-    return allowed.contains(IntentKind.NOTE_TEXT)
-        ? maker.free(startSeconds)
-        : maker.withWordList(listed(), startSeconds);
-  }
-
-  private List<String> listed() {
-    return lists.computeIfAbsent(
-        allowed,
-        kinds -> {
-          List<String> list = new ArrayList<>(phrases.apply(kinds));
-          list.add(RecognisedPhrase.UNKNOWN);
-          return List.copyOf(list);
-        });
-  }
-
-  private void clear() {
+  private void dropAll() {
+    drop();
     before.clear();
-    second.clear();
-    sounds.clear();
+    recent.clear();
   }
 
   private void drop() {

@@ -3,8 +3,6 @@ package org.undercall.port;
 import java.util.Optional;
 import java.util.Set;
 import org.undercall.core.intent.IntentKind;
-import org.undercall.core.intent.RecognisedPhrase;
-import org.undercall.core.intent.SoundLevels;
 
 /** Where phrases come from: a microphone, a WAV file, the keyboard. One thread uses it. */
 public interface Ear extends AutoCloseable {
@@ -18,28 +16,10 @@ public interface Ear extends AutoCloseable {
    * @return the phrase; empty if none came in that time
    * @throws EndOfInput if the source has come to its end
    */
-  Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput;
+  Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput;
 
   /** Forgets what came in since the last phrase, for example the program's own voice. */
   default void forget() {}
-
-  /** How loud the last phrase was, and what was around it; empty if that is not measured. */
-  default Optional<SoundLevels> levels() {
-    return Optional.empty();
-  }
-
-  /**
-   * The sound of the last phrase, from a little before its first word to a little after its last:
-   * 16 kHz, 16 bit, mono, little end first; empty if it was not heard, or is not kept.
-   */
-  default Optional<byte[]> sound() {
-    return Optional.empty();
-  }
-
-  /** How the phrases come in, for the log: spoken, typed or pressed. */
-  default String how() {
-    return "spoken";
-  }
 
   @Override
   void close();

@@ -9,7 +9,6 @@ import java.util.stream.Stream;
 import org.undercall.adapter.log.LogContent;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.log.SessionLogFile;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Tool;
@@ -58,7 +57,7 @@ public record CountedUses(Map<String, Integer> uses, int sessions, int unreadabl
       Procedure procedure = ProcedureFile.load(session.procedure()).procedure();
       counted.add(Walk.of(procedure), log.decisions());
       return true;
-    } catch (Fault | ProcedureFaults e) {
+    } catch (Fault e) {
       return false;
     }
   }

@@ -4,9 +4,9 @@ import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.Set;
 import org.undercall.core.intent.IntentKind;
-import org.undercall.core.intent.RecognisedPhrase;
-import org.undercall.core.intent.SoundLevels;
 import org.undercall.port.Ear;
+import org.undercall.port.EarAround;
+import org.undercall.port.Heard;
 import org.undercall.port.Signal;
 import org.undercall.port.Voice;
 
@@ -38,44 +38,16 @@ public final class Dialogue {
     out.flush();
   }
 
-  private final class PrintedEar implements Ear {
-    private final Ear ear;
-
+  private final class PrintedEar extends EarAround {
     PrintedEar(Ear ear) {
-      this.ear = ear;
+      super(ear);
     }
 
     @Override
-    public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis)
-        throws EndOfInput {
-      Optional<RecognisedPhrase> phrase = ear.next(allowed, patienceMillis);
-      phrase.ifPresent(p -> print(HEARD + p.text()));
-      return phrase;
-    }
-
-    @Override
-    public Optional<SoundLevels> levels() {
-      return ear.levels();
-    }
-
-    @Override
-    public Optional<byte[]> sound() {
-      return ear.sound();
-    }
-
-    @Override
-    public void forget() {
-      ear.forget();
-    }
-
-    @Override
-    public String how() {
-      return ear.how();
-    }
-
-    @Override
-    public void close() {
-      ear.close();
+    public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput {
+      Optional<Heard> next = ear.next(allowed, patienceMillis);
+      next.ifPresent(heard -> print(HEARD + heard.text()));
+      return next;
     }
   }
 

@@ -7,10 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.undercall.adapter.log.SessionFolder;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Walk;
+import org.undercall.port.Fault;
 
 /**
  * The procedures that sessions were begun with. One that several sessions have is read once; they
@@ -47,7 +47,7 @@ public final class KeptProcedures {
     try {
       Procedure procedure = ProcedureFile.load(folder.procedure()).procedure();
       return new Kept(Optional.of(Walk.of(procedure)), procedure.about().vehicle());
-    } catch (ProcedureFaults e) {
+    } catch (Fault e) {
       return new Kept(Optional.empty(), vehicle(folder)); // Whether it is of use is not asked.
     }
   }

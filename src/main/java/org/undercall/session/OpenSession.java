@@ -25,14 +25,10 @@ import org.undercall.port.Fault;
 import org.undercall.port.Journal;
 import org.undercall.port.Time;
 import org.undercall.port.Voice;
+import org.undercall.text.ProgramVersion;
 
 /** A session that is begun or taken up again, with its log open. */
 final class OpenSession implements AutoCloseable {
-  /** The version written into logs. */
-  static final String VERSION =
-      Optional.ofNullable(OpenSession.class.getPackage().getImplementationVersion())
-          .orElse("development");
-
   private final SessionFolder folder;
   private final SessionLogFile log;
   private final Session session;
@@ -56,7 +52,10 @@ final class OpenSession implements AutoCloseable {
     Session session = Session.start(Walk.of(procedure));
     SessionEvent.SessionStarted started =
         new SessionEvent.SessionStarted(
-            procedure.about().title(), procedure.about().revision(), loaded.sha256(), VERSION);
+            procedure.about().title(),
+            procedure.about().revision(),
+            loaded.sha256(),
+            ProgramVersion.TEXT);
     SessionLogFile log = SessionLogFile.open(folder.log());
     return new OpenSession(folder, log, session, Decider.begin(session, started));
   }
@@ -72,7 +71,7 @@ final class OpenSession implements AutoCloseable {
       Session session = replay(procedure, log.decisions());
       Duration away = away(log.decisions());
       return new OpenSession(
-          folder, log, session, Decider.takeUp(session, VERSION, away, doubted(log)));
+          folder, log, session, Decider.takeUp(session, ProgramVersion.TEXT, away, doubted(log)));
     } catch (Fault e) {
       log.close();
       throw e;

@@ -12,13 +12,12 @@ import org.undercall.core.event.Recorded;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
-import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Reply;
-import org.undercall.core.term.Kebab;
 import org.undercall.port.Display;
 import org.undercall.port.Ear;
 import org.undercall.port.Fault;
+import org.undercall.port.Heard;
 import org.undercall.port.Journal;
 import org.undercall.port.Signal;
 import org.undercall.port.Time;
@@ -71,7 +70,7 @@ public final class SessionLoop {
     this.ear = ports.ear();
     this.voice = ports.voice();
     this.journal = ports.journal();
-    this.clips = new PhraseClips(ear, journal.clips());
+    this.clips = new PhraseClips(journal.clips());
     this.time = ports.time();
     this.display = ports.display();
     this.seq = recorded;
@@ -111,22 +110,15 @@ public final class SessionLoop {
   private void listen() throws Ear.EndOfInput {
     Set<IntentKind> allowed = Decider.heard(session);
     long patience = patience();
-    Optional<RecognisedPhrase> heard = ear.next(allowed, patience);
+    Optional<Heard> next = ear.next(allowed, patience);
     lookAtClocks(patience);
-    if (heard.isPresent()) {
-      RecognisedPhrase phrase = heard.get();
-      Intent intent = Interpreter.interpret(phrase, allowed, Interpreter.LEAST_CONFIDENCE);
-      Intent measured = intent instanceof Intent.Unclear u ? u.at(ear.levels()) : intent;
-      decide(measured, Optional.of(heard(phrase, intent)));
+    if (next.isPresent()) {
+      Heard heard = next.get();
+      Intent intent = Interpreter.interpret(heard.phrase(), allowed, Interpreter.LEAST_CONFIDENCE);
+      decide(intent instanceof Intent.Unclear u ? u.at(heard.levels()) : intent, next);
     } else {
       remind();
     }
-  }
-
-  private Recorded.Heard heard(RecognisedPhrase phrase, Intent intent) {
-    String name = Kebab.of(intent.kind());
-    double confidence = Math.round(phrase.confidence() * 100) / 100.0;
-    return new Recorded.Heard(phrase.text(), name, confidence, ear.how());
   }
 
   /** Deals with a clock that was set, then with every timer whose time has come. */
@@ -177,9 +169,9 @@ public final class SessionLoop {
   }
 
   /** Decides and carries out; says so if it could not be recorded. */
-  private boolean decide(Intent intent, Optional<Recorded.Heard> heard) {
+  private boolean decide(Intent intent, Optional<Heard> heard) {
     Decision decision = Decider.decide(session, intent, time.now());
-    Optional<Recorded.Heard> kept = clips.keep(seq + 1, heard, decision);
+    Optional<Recorded.Heard> kept = heard.map(h -> clips.keep(seq + 1, h, intent, decision));
     try {
       record(decision, kept);
     } catch (Fault e) {

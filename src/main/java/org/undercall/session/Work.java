@@ -13,7 +13,6 @@ import org.undercall.adapter.log.LogContent;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.log.SessionLogFile;
 import org.undercall.adapter.procedure.LoadedProcedure;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.decision.Session;
 import org.undercall.core.event.SessionEvent;
@@ -45,8 +44,7 @@ public final class Work implements AutoCloseable {
    * @param fresh whether to begin a new one in any case
    * @throws Fault LOG-027 if the latest one cannot be gone on with; none is begun then
    */
-  public static Work on(Path procedure, Path sessions, boolean fresh)
-      throws ProcedureFaults, Fault, IOException {
+  public static Work on(Path procedure, Path sessions, boolean fresh) throws Fault, IOException {
     LoadedProcedure loaded = ProcedureFile.load(procedure);
     List<String> passedOver = new ArrayList<>();
     Optional<SessionFolder> open =
@@ -81,7 +79,7 @@ public final class Work implements AutoCloseable {
    *
    * @throws Fault LOG-013 if the session is complete
    */
-  public static Work takeUp(SessionFolder folder) throws ProcedureFaults, Fault {
+  public static Work takeUp(SessionFolder folder) throws Fault {
     LogContent log = SessionLogFile.read(folder.log());
     if (isComplete(log)) {
       throw new Fault(
@@ -94,7 +92,7 @@ public final class Work implements AutoCloseable {
   }
 
   /** The procedure that a session was begun with. */
-  static Procedure kept(SessionFolder folder, LogContent log) throws ProcedureFaults, Fault {
+  static Procedure kept(SessionFolder folder, LogContent log) throws Fault {
     folder.procedureBytes(log.started().sha256());
     return ProcedureFile.load(folder.procedure()).procedure();
   }

@@ -1,7 +1,8 @@
 package org.undercall.sound;
 
 import java.nio.ByteBuffer;
-import org.undercall.sound.SoundFault.Code;
+import javax.sound.sampled.AudioFormat;
+import org.undercall.port.Fault;
 
 /**
  * How samples are coded.
@@ -15,30 +16,35 @@ public record SampleFormat(boolean floating, int bits, int channels, int rate) {
   private static final int PCM = 1;
   private static final int FLOAT = 3;
 
+  /** Whole numbers of 16 bits: how sound is kept and how devices give and take it. */
+  public static SampleFormat pcm(int channels, int rate) {
+    return new SampleFormat(false, 16, channels, rate);
+  }
+
+  /** The same for the devices of Java Sound; not for floating point. */
+  public AudioFormat ofDevice() {
+    return new AudioFormat(rate, bits, channels, true, false);
+  }
+
   /** The format with the numbers of a WAV header. */
-  static SampleFormat checked(String name, int tag, int bits, int channels, int rate)
-      throws SoundFault {
+  static SampleFormat checked(String name, int tag, int bits, int channels, int rate) throws Fault {
     if (tag != PCM && tag != FLOAT) {
-      throw new SoundFault(
-          Code.ENCODING, name, "found encoding " + tag + ", expected 1 (PCM) or 3 (float)");
+      throw new Fault(SoundCode.ENCODING, name, "encoding " + tag, "1 (PCM) or 3 (float)");
     }
     boolean known =
         tag == PCM ? bits == 8 || bits == 16 || bits == 24 || bits == 32 : bits == 32 || bits == 64;
     if (!known) {
-      throw new SoundFault(
-          Code.SAMPLE_SIZE,
+      throw new Fault(
+          SoundCode.SAMPLE_SIZE,
           name,
-          "found samples of "
-              + bits
-              + " bits, expected "
-              + (tag == PCM ? "8, 16, 24 or 32" : "32 or 64"));
+          "samples of " + bits + " bits",
+          tag == PCM ? "8, 16, 24 or 32" : "32 or 64");
     }
     if (channels < 1 || channels > 8) {
-      throw new SoundFault(Code.CHANNELS, name, "found " + channels + " channels, expected 1 to 8");
+      throw new Fault(SoundCode.CHANNELS, name, channels + " channels", "1 to 8");
     }
     if (rate < 8_000 || rate > 96_000) {
-      throw new SoundFault(
-          Code.RATE, name, "found " + rate + " samples a second, expected 8000 to 96000");
+      throw new Fault(SoundCode.RATE, name, rate + " samples a second", "8000 to 96000");
     }
     return new SampleFormat(tag == FLOAT, bits, channels, rate);
   }
@@ -51,7 +57,7 @@ public record SampleFormat(boolean floating, int bits, int channels, int rate) {
   /**
    * Reads one sample of every channel.
    *
-   * @param from little end first
+   * @param from in little-endian order
    * @return the mean of the channels; full scale is from -1 to 1. No number if a sample is none.
    */
   double mean(ByteBuffer from) {

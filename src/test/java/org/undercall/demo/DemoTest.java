@@ -2,6 +2,7 @@ package org.undercall.demo;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.PrintWriter;
@@ -22,7 +23,8 @@ import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.log.SessionLogFile;
 import org.undercall.adapter.log.SessionProof;
 import org.undercall.adapter.procedure.ProcedureFile;
-import org.undercall.adapter.recogniser.TestModel;
+import org.undercall.adapter.recogniser.ModelFolder;
+import org.undercall.adapter.recogniser.SpeechModel;
 import org.undercall.core.event.Missing;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
@@ -46,6 +48,7 @@ class DemoTest {
 
   @TempDir private static Path sessions;
 
+  private static SpeechModel model;
   private static SessionFolder folder;
   private static String printed;
   private static List<Recorded> log;
@@ -56,11 +59,18 @@ class DemoTest {
     Path script = SHARED.resolve("demo").resolve("spoken-run.json");
     StringWriter out = new StringWriter();
     Demo demo = Demo.of(PROCEDURE, script, Path.of("target", "speech-cache"));
-    folder = demo.run(sessions, TestModel::shared, new Dialogue(new PrintWriter(out)));
+    model = SpeechModel.load(ModelFolder.verify(ModelFolder.standard()));
+    folder = demo.run(sessions, () -> model, new Dialogue(new PrintWriter(out)));
     printed = out.toString();
     System.out.println(printed);
     log = SessionLogFile.read(folder.log()).decisions();
     review = Review.of(Walk.of(ProcedureFile.load(PROCEDURE).procedure()), log);
+  }
+
+  @Test
+  @DisplayName("closes the model that it loaded")
+  void closed() {
+    assertThrows(IllegalStateException.class, () -> model.unknownWords(List.of("one")));
   }
 
   private static List<SessionEvent> events() {

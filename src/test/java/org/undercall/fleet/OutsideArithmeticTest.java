@@ -117,7 +117,8 @@ class OutsideArithmeticTest {
         (String)
             engine
                 .rows(
-                    "SELECT session FROM procedure_of WHERE session LIKE '%van%' ORDER BY began DESC")
+                    "SELECT session FROM procedure_of WHERE session LIKE '%van%' ORDER BY began"
+                        + " DESC")
                 .get(0)
                 .get(0);
     Map<String, List<String>> expected = expected(last);

@@ -13,8 +13,8 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.undercall.core.event.Moment;
 import org.undercall.core.intent.IntentKind;
-import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.port.Ear;
+import org.undercall.port.Heard;
 import org.undercall.port.Voice;
 
 @DisplayName("An ear that must be called")
@@ -32,15 +32,15 @@ class CalledEarTest {
   private final Ear inner =
       new Ear() {
         @Override
-        public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis)
+        public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis)
             throws EndOfInput {
           listenedFor.add(allowed);
           patience.add(patienceMillis);
           if (phrases.isEmpty()) {
             throw new EndOfInput();
           }
-          return Optional.of(RecognisedPhrase.typed(phrases.remove(0)))
-              .filter(p -> !p.words().isEmpty());
+          return Optional.of(Heard.typed(phrases.remove(0)))
+              .filter(h -> !h.phrase().words().isEmpty());
         }
 
         @Override
@@ -72,7 +72,7 @@ class CalledEarTest {
 
   private String hears(String phrase) throws Ear.EndOfInput {
     phrases.add(phrase);
-    return ear.next(WORK, 60_000).map(RecognisedPhrase::text).orElse("");
+    return ear.next(WORK, 60_000).map(Heard::text).orElse("");
   }
 
   @Test

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CountDownLatch;
 import java.util.function.Supplier;
 import org.undercall.adapter.activity.Activity;
 import org.undercall.adapter.recogniser.Recogniser;
@@ -13,6 +14,7 @@ import org.undercall.core.intent.Alternative;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.port.Ear.EndOfInput;
+import org.undercall.port.Heard;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
 
@@ -106,6 +108,7 @@ final class EarFakes {
   int open;
   boolean detectorClosed;
   int givenBack;
+  final CountDownLatch makerClosed = new CountDownLatch(1);
 
   /** What a second hearing finds. */
   List<Alternative> alternatives = List.of();
@@ -135,6 +138,11 @@ final class EarFakes {
         @Override
         public void giveBack() {
           givenBack++;
+        }
+
+        @Override
+        public void close() {
+          makerClosed.countDown();
         }
       };
 
@@ -186,6 +194,6 @@ final class EarFakes {
   }
 
   static String heard(SoundEar ear, Set<IntentKind> allowed) throws EndOfInput {
-    return ear.next(allowed, 10_000).map(RecognisedPhrase::text).orElse("nothing");
+    return ear.next(allowed, 10_000).map(Heard::text).orElse("nothing");
   }
 }

@@ -7,10 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.undercall.adapter.speaker.SpeakerNews;
 import org.undercall.core.board.DeviceNews;
 import org.undercall.core.intent.IntentKind;
-import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.port.Ear;
+import org.undercall.port.Heard;
 import org.undercall.port.Voice;
 
 class NoticingEarTest {
@@ -27,11 +28,11 @@ class NoticingEarTest {
     private long millis;
 
     @Override
-    public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis) {
+    public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) {
       slices++;
       millis += patienceMillis;
       whileListening.run();
-      return millis > 4_000 ? Optional.of(RecognisedPhrase.typed("say again")) : Optional.empty();
+      return millis > 4_000 ? Optional.of(Heard.typed("say again")) : Optional.empty();
     }
 
     @Override
@@ -64,7 +65,7 @@ class NoticingEarTest {
 
   private final NoticingEar ear = new NoticingEar(new FakeEar(), notices, new FakeVoice());
 
-  private Optional<RecognisedPhrase> heard(long patience) throws Ear.EndOfInput {
+  private Optional<Heard> heard(long patience) throws Ear.EndOfInput {
     return ear.next(Set.of(), patience);
   }
 
@@ -122,8 +123,8 @@ class NoticingEarTest {
 
   @Test
   void aSpeakerThatFailsIsPrintedAndShownAndNotSaid() throws Ear.EndOfInput {
-    notices.speaker("SPK-002 gone");
-    notices.speaker("The speaker is back.");
+    notices.speaker(new SpeakerNews(false, "SPK-002 gone"));
+    notices.speaker(new SpeakerNews(true, "The speaker is back."));
     heard(400);
     assertEquals(List.of("print SPK-002 gone", "print The speaker is back."), log);
     assertEquals(List.of(DeviceNews.SPEAKER_GONE, DeviceNews.SPEAKER_BACK), shown);

@@ -60,7 +60,7 @@ class SoundEarTest {
   class SecondHearings {
     private RecognisedPhrase hearing(Alternative... found) throws EndOfInput {
       fakes.alternatives = List.of(found);
-      return fakes.ear("a ").next(HOLD, 1_000).orElseThrow();
+      return fakes.ear("a ").next(HOLD, 1_000).orElseThrow().phrase();
     }
 
     private static Alternative heard(String words, double score) {
@@ -144,13 +144,14 @@ class SoundEarTest {
     }
 
     @Test
-    void closingClosesTheSoundAndTheRecogniser() throws EndOfInput {
+    void closingClosesTheSoundAndTheRecogniserButNotWhatMadeIt() throws EndOfInput {
       EarFakes.FakeFrames frames = new EarFakes.FakeFrames("a");
       SoundEar ear = new SoundEar(frames, fakes.maker, k -> List.of("x"), Attention.byRecogniser());
       ear.next(HOLD, MILLIS_PER_FRAME);
       ear.close();
       assertTrue(frames.closed);
       assertEquals(0, fakes.open);
+      assertEquals(1, fakes.makerClosed.getCount());
     }
   }
 }

@@ -28,9 +28,9 @@ import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.Phrasebook;
-import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.SoundLevels;
 import org.undercall.port.Ear;
+import org.undercall.port.Heard;
 import org.undercall.session.Voiced;
 import org.undercall.sound.WavBytes;
 import org.undercall.sound.WavFrames;
@@ -194,13 +194,13 @@ class SoundFaultsTest {
     try (SoundEar ear =
         new SoundEar(WavFrames.open(file), TestModel.shared(), Phrasebook::wordList, attention)) {
       while (true) {
-        Optional<RecognisedPhrase> phrase = ear.next(ALLOWED, 60_000);
-        if (phrase.isPresent()) {
+        Optional<org.undercall.port.Heard> next = ear.next(ALLOWED, 60_000);
+        if (next.isPresent()) {
           Intent intent =
-              Interpreter.interpret(phrase.get(), ALLOWED, Interpreter.LEAST_CONFIDENCE);
+              Interpreter.interpret(next.get().phrase(), ALLOWED, Interpreter.LEAST_CONFIDENCE);
           boolean clear = !(intent instanceof Intent.Unclear);
-          (clear ? heard.believed() : heard.unclear()).add(phrase.get().text());
-          room = Math.max(room, ear.levels().map(SoundLevels::noise).orElse(room));
+          (clear ? heard.believed() : heard.unclear()).add(next.get().text());
+          room = Math.max(room, next.get().levels().map(SoundLevels::noise).orElse(room));
         }
       }
     } catch (Ear.EndOfInput e) {

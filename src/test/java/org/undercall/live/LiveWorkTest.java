@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.undercall.adapter.log.SessionFolder;
@@ -26,6 +27,7 @@ import org.undercall.core.event.SessionEvent;
  * way.
  */
 @DisplayName("At a virtual sound card")
+@Tag("alone")
 class LiveWorkTest {
   private static final Path PROCEDURE =
       Path.of("src", "test", "resources", "live", "two-sides.json");

@@ -13,6 +13,7 @@ import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.port.Ear;
 import org.undercall.port.Fault;
+import org.undercall.port.Heard;
 import org.undercall.port.Voice;
 
 /** Stands in for the world around the loop, and keeps what happened in the order it happened. */
@@ -27,15 +28,18 @@ final class Bench {
   private Optional<Fault> broken = Optional.empty();
   private long millis;
   private long wallSet;
+
+  /** The sound of the phrases to come; none if null. */
+  byte[] sound;
+
   private java.time.ZoneOffset zone = START.getOffset();
 
   /** What comes next from the ear: a phrase or none, after some time, and what happens before. */
-  private record Turn(Optional<RecognisedPhrase> phrase, long millis, Runnable before) {}
+  private record Turn(Optional<Heard> phrase, long millis, Runnable before) {}
 
   /** The next phrase. */
   Bench hears(String phrase) {
-    turns.add(new Turn(Optional.of(RecognisedPhrase.typed(phrase)), 0, () -> {}));
-    return this;
+    return hears(RecognisedPhrase.typed(phrase));
   }
 
   /** The next phrase, every word with a confidence. */
@@ -44,7 +48,13 @@ final class Bench {
         RecognisedPhrase.typed(phrase).words().stream()
             .map(w -> new RecognisedPhrase.Word(w.text(), confidence, 0, 0))
             .toList();
-    turns.add(new Turn(Optional.of(new RecognisedPhrase(words)), 0, () -> {}));
+    return hears(new RecognisedPhrase(words));
+  }
+
+  private Bench hears(RecognisedPhrase phrase) {
+    Heard heard =
+        new Heard(phrase, Heard.How.PRESSED, Optional.empty(), Optional.ofNullable(sound));
+    turns.add(new Turn(Optional.of(heard), 0, () -> {}));
     return this;
   }
 
@@ -99,8 +109,7 @@ final class Bench {
 
   private final class FakeEar implements Ear {
     @Override
-    public Optional<RecognisedPhrase> next(Set<IntentKind> now, long patienceMillis)
-        throws EndOfInput {
+    public Optional<Heard> next(Set<IntentKind> now, long patienceMillis) throws EndOfInput {
       Turn turn = turns.poll();
       if (turn == null) {
         throw new EndOfInput();
@@ -115,11 +124,6 @@ final class Bench {
     @Override
     public void forget() {
       happened.add("forgot");
-    }
-
-    @Override
-    public String how() {
-      return "pressed";
     }
 
     @Override

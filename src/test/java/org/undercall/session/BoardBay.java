@@ -9,7 +9,6 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
-import org.undercall.adapter.board.BoardFault;
 import org.undercall.core.board.DeviceNews;
 import org.undercall.core.decision.Decider;
 import org.undercall.core.decision.Session;
@@ -21,17 +20,18 @@ import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Walk;
 import org.undercall.port.Ear;
 import org.undercall.port.Fault;
+import org.undercall.port.Heard;
 import org.undercall.port.Time;
 import org.undercall.port.Voice;
 
 /** A bay with a board in which a session runs on a thread of its own. */
 final class BoardBay implements AutoCloseable {
   final List<Recorded> recorded = new CopyOnWriteArrayList<>();
-  private final BlockingQueue<Optional<RecognisedPhrase>> phrases = new LinkedBlockingQueue<>();
+  private final BlockingQueue<Optional<Heard>> phrases = new LinkedBlockingQueue<>();
   private final BoardLink link;
   private final Thread loop;
 
-  private BoardBay(Procedure procedure) throws BoardFault {
+  private BoardBay(Procedure procedure) throws Fault {
     link = BoardLink.open(0, false, new PrintWriter(new StringWriter()));
     Session session = Session.start(Walk.of(procedure));
     link.earlier(session, List.of());
@@ -39,7 +39,7 @@ final class BoardBay implements AutoCloseable {
     loop.start();
   }
 
-  static BoardBay of(Procedure procedure) throws BoardFault {
+  static BoardBay of(Procedure procedure) throws Fault {
     return new BoardBay(procedure);
   }
 
@@ -57,13 +57,13 @@ final class BoardBay implements AutoCloseable {
 
   /** Says a phrase; it is heard when the loop listens next. */
   void says(String phrase) {
-    phrases.add(Optional.of(RecognisedPhrase.typed(phrase)));
+    phrases.add(Optional.of(Heard.typed(phrase)));
   }
 
   /** Lets the loop hear a text as it is, as one word. */
   void hears(String text) {
     List<RecognisedPhrase.Word> word = List.of(new RecognisedPhrase.Word(text, 1, 0, 0));
-    phrases.add(Optional.of(new RecognisedPhrase(word)));
+    phrases.add(Optional.of(new Heard(new RecognisedPhrase(word), Heard.How.SPOKEN)));
   }
 
   /** Tells news of a device, as its thread would. */
@@ -101,10 +101,9 @@ final class BoardBay implements AutoCloseable {
 
   private final class QueueEar implements Ear {
     @Override
-    public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis)
-        throws EndOfInput {
+    public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput {
       try {
-        Optional<RecognisedPhrase> phrase = phrases.poll(patienceMillis, TimeUnit.MILLISECONDS);
+        Optional<Heard> phrase = phrases.poll(patienceMillis, TimeUnit.MILLISECONDS);
         return phrase == null ? Optional.empty() : Optional.of(phrase.orElseThrow(EndOfInput::new));
       } catch (InterruptedException e) {
         throw new EndOfInput();

@@ -17,6 +17,7 @@ import org.undercall.adapter.board.PressSlot;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.port.Ear;
+import org.undercall.port.Heard;
 
 @DisplayName("The ear beside the board")
 @Timeout(30)
@@ -38,19 +39,19 @@ class BoardEarTest {
         CompletableFuture.supplyAsync(
             () -> {
               begun.complete(null);
-              return presses.put(new Press(forState, "say again", "pressed"), 20_000);
+              return presses.put(new Press(forState, "say again", Heard.How.PRESSED), 20_000);
             });
     begun.join();
     return fate;
   }
 
-  private static Optional<String> until(BoardEar ear, CompletableFuture<PressSlot.Fate> fate)
+  private static Optional<Heard> until(BoardEar ear, CompletableFuture<PressSlot.Fate> fate)
       throws Ear.EndOfInput {
-    Optional<RecognisedPhrase> phrase = Optional.empty();
-    while (phrase.isEmpty() && !fate.isDone()) {
-      phrase = ear.next(ALLOWED, 100);
+    Optional<Heard> heard = Optional.empty();
+    while (heard.isEmpty() && !fate.isDone()) {
+      heard = ear.next(ALLOWED, 100);
     }
-    return phrase.map(RecognisedPhrase::text);
+    return heard;
   }
 
   @Test
@@ -58,8 +59,8 @@ class BoardEarTest {
   void pressed() throws Ear.EndOfInput {
     BoardEar ear = ear();
     CompletableFuture<PressSlot.Fate> fate = put(7);
-    assertEquals(Optional.of("say again"), until(ear, fate));
-    assertEquals("pressed", ear.how());
+    Heard heard = until(ear, fate).orElseThrow();
+    assertEquals(new Heard(RecognisedPhrase.typed("say again"), Heard.How.PRESSED), heard);
     assertEquals(PressSlot.Fate.TAKEN, fate.join());
     assertEquals(Optional.empty(), ear.next(ALLOWED, 300));
   }
@@ -70,8 +71,9 @@ class BoardEarTest {
     BoardEar ear = ear();
     until(ear, put(7));
     spoken = Optional.of("where am i");
-    assertEquals("where am i", ear.next(ALLOWED, 1000).orElseThrow().text());
-    assertEquals("spoken", ear.how());
+    Heard heard = ear.next(ALLOWED, 1000).orElseThrow();
+    assertEquals("where am i", heard.text());
+    assertEquals(Heard.How.SPOKEN, heard.how());
   }
 
   @Test
@@ -99,19 +101,19 @@ class BoardEarTest {
   @Test
   @DisplayName("withdraws a press that nobody takes")
   void withdrawn() {
-    assertEquals(PressSlot.Fate.WITHDRAWN, presses.put(new Press(7, "say again", "pressed"), 1));
+    assertEquals(
+        PressSlot.Fate.WITHDRAWN, presses.put(new Press(7, "say again", Heard.How.PRESSED), 1));
     assertEquals(Optional.empty(), presses.take(7));
   }
 
   private final class SpokenEar implements Ear {
     @Override
-    public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis)
-        throws EndOfInput {
+    public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput {
       asked.add(patienceMillis);
       if (spoken.filter("end"::equals).isPresent()) {
         throw new EndOfInput();
       }
-      return spoken.map(RecognisedPhrase::typed);
+      return spoken.map(s -> new Heard(RecognisedPhrase.typed(s), Heard.How.SPOKEN));
     }
 
     @Override

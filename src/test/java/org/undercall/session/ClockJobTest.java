@@ -24,12 +24,12 @@ import org.undercall.core.event.Moment;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.IntentKind;
-import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.review.Review;
 import org.undercall.port.Ear;
 import org.undercall.port.Fault;
+import org.undercall.port.Heard;
 import org.undercall.port.Voice;
 
 @DisplayName("A whole job in which a clock changes")
@@ -103,7 +103,7 @@ class ClockJobTest {
     }
 
     @Override
-    public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis) {
+    public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) {
       phrases++;
       if (phrases == before) {
         wall += change.wall;
@@ -117,7 +117,7 @@ class ClockJobTest {
           return Optional.empty();
         }
         pass(PACE_MILLIS);
-        return Optional.of(RecognisedPhrase.typed(technician.says(session)));
+        return Optional.of(Heard.typed(technician.says(session)));
       } catch (Fault e) {
         throw new IllegalStateException(e);
       }

@@ -29,6 +29,7 @@ import org.undercall.core.procedure.Walk;
 import org.undercall.core.review.Review;
 import org.undercall.core.term.StepRef;
 import org.undercall.port.Fault;
+import org.undercall.text.ProgramVersion;
 
 @DisplayName("The program, killed at any moment")
 class CrashTest {
@@ -139,7 +140,7 @@ class CrashTest {
     if (!kept.isEmpty()) {
       Session session = OpenSession.replay(procedure, kept);
       Recorded up = now.get(kept.size());
-      Decision expected = Decider.takeUp(session, OpenSession.VERSION, Duration.ofSeconds(1));
+      Decision expected = Decider.takeUp(session, ProgramVersion.TEXT, Duration.ofSeconds(1));
       assertEquals(expected.events(), up.events());
       assertEquals(expected.reply().text(), up.said());
     }

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.port.Ear;
+import org.undercall.port.Heard;
 import org.undercall.port.Voice;
 
 @DisplayName("The printed dialogue")
@@ -24,21 +25,17 @@ class DialogueTest {
   private final Ear ear =
       new Ear() {
         @Override
-        public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis) {
+        public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) {
           calls.add("next " + allowed + " " + patienceMillis);
           return calls.size() == 1
-              ? Optional.of(RecognisedPhrase.typed("take a break now"))
+              ? Optional.of(
+                  new Heard(RecognisedPhrase.typed("take a break now"), Heard.How.PRESSED))
               : Optional.empty();
         }
 
         @Override
         public void forget() {
           calls.add("forget");
-        }
-
-        @Override
-        public String how() {
-          return "pressed";
         }
 
         @Override
@@ -51,10 +48,11 @@ class DialogueTest {
   @DisplayName("shows each phrase as it is heard, and passes everything on")
   void heard() throws Ear.EndOfInput {
     try (Ear shown = dialogue.of(ear)) {
-      assertEquals("take a break now", shown.next(Set.of(IntentKind.HOLD), 7).orElseThrow().text());
+      Heard heard = shown.next(Set.of(IntentKind.HOLD), 7).orElseThrow();
+      assertEquals("take a break now", heard.text());
+      assertEquals(Heard.How.PRESSED, heard.how());
       assertEquals(Optional.empty(), shown.next(Set.of(), 8));
       shown.forget();
-      assertEquals("pressed", shown.how());
     }
     assertEquals(List.of("next [HOLD] 7", "next [] 8", "forget", "close"), calls);
     assertEquals(List.of("  heard  take a break now"), printed.toString().lines().toList());

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.time.Duration;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
@@ -19,12 +20,15 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.undercall.adapter.board.Press;
 import org.undercall.adapter.board.PressSlot;
 import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.OwnWords;
 import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.core.intent.SoundLevels;
 import org.undercall.listen.CalledEar;
 import org.undercall.listen.DeviceNotices;
-import org.undercall.listen.LazyEar;
 import org.undercall.listen.NoticingEar;
+import org.undercall.listen.OwnWordsEar;
 import org.undercall.port.Ear;
+import org.undercall.port.Heard;
 import org.undercall.port.Time;
 import org.undercall.port.Voice;
 
@@ -32,18 +36,16 @@ import org.undercall.port.Voice;
 @Timeout(30)
 class EarSoundTest {
   private static final byte[] SOUND = {1, 2};
+  private static final SoundLevels LEVELS = new SoundLevels(-22, -60, 0);
 
   private static final class HearingEar implements Ear {
     private boolean silent;
 
     @Override
-    public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis) {
-      return silent ? Optional.empty() : Optional.of(RecognisedPhrase.typed("boot looks dry"));
-    }
-
-    @Override
-    public Optional<byte[]> sound() {
-      return Optional.of(SOUND);
+    public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) {
+      RecognisedPhrase phrase = RecognisedPhrase.typed("boot looks dry");
+      Heard heard = new Heard(phrase, Heard.How.SPOKEN, Optional.of(LEVELS), Optional.of(SOUND));
+      return silent ? Optional.empty() : Optional.of(heard);
     }
 
     @Override
@@ -64,7 +66,6 @@ class EarSoundTest {
         Named.of(
             "is called",
             e -> new CalledEar(e, new NoVoice(), Time.ofMachine(), Duration.ofSeconds(9))),
-        Named.of("is made later", e -> LazyEar.start(() -> e)),
         Named.of("is beside a board", e -> new BoardEar(e, new PressSlot(), () -> 1)),
         Named.of(
             "notices",
@@ -75,9 +76,24 @@ class EarSoundTest {
   @MethodSource("ears")
   @DisplayName("comes through an ear around the one that hears")
   void through(UnaryOperator<Ear> around) throws Exception {
-    Ear ear = around.apply(new HearingEar());
-    ear.next(Set.of(IntentKind.NOTE_TEXT), 1000);
-    assertEquals(Optional.of(SOUND), ear.sound());
+    requireSound(around.apply(new HearingEar()).next(Set.of(IntentKind.NOTE_TEXT), 1000));
+  }
+
+  @Test
+  @DisplayName("stays with the words that own words stand for")
+  void ownWords() throws Exception {
+    OwnWords own = OwnWords.of(Map.of("boot looks dry", IntentKind.HOLD));
+    Optional<Heard> heard =
+        new OwnWordsEar(new HearingEar(), own).next(Set.of(IntentKind.HOLD), 1000);
+    assertEquals("take a break now", heard.orElseThrow().text());
+    requireSound(heard);
+  }
+
+  private static void requireSound(Optional<Heard> next) {
+    Heard heard = next.orElseThrow();
+    assertEquals(Optional.of(SOUND), heard.sound());
+    assertEquals(Optional.of(LEVELS), heard.levels());
+    assertEquals(Heard.How.SPOKEN, heard.how());
   }
 
   @Test
@@ -89,12 +105,12 @@ class EarSoundTest {
     Ear ear = new BoardEar(hearing, presses, () -> 7);
     CompletableFuture<PressSlot.Fate> fate =
         CompletableFuture.supplyAsync(
-            () -> presses.put(new Press(7, "say again", "pressed"), 20_000));
-    Optional<RecognisedPhrase> phrase = Optional.empty();
-    while (phrase.isEmpty()) {
-      phrase = ear.next(Set.of(IntentKind.REPEAT), 100);
+            () -> presses.put(new Press(7, "say again", Heard.How.PRESSED), 20_000));
+    Optional<Heard> heard = Optional.empty();
+    while (heard.isEmpty()) {
+      heard = ear.next(Set.of(IntentKind.REPEAT), 100);
     }
     assertEquals(PressSlot.Fate.TAKEN, fate.join());
-    assertEquals(Optional.empty(), ear.sound());
+    assertEquals(Optional.empty(), heard.get().sound());
   }
 }

@@ -33,6 +33,7 @@ import org.undercall.core.event.Recorded;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.port.Fault;
 import org.undercall.sound.WavBytes;
+import org.undercall.text.ProgramVersion;
 
 /** A native library that fails ends the whole process, with SIGSEGV or with SIGABRT. */
 @DisplayName("The program, ended by a crash of native code")
@@ -179,7 +180,7 @@ class NativeCrashTest {
     assertEquals(said, logged.subList(0, Math.min(said.size(), logged.size())));
     if (!kept.isEmpty()) {
       Session session = OpenSession.replay(procedure, kept);
-      Decision expected = Decider.takeUp(session, OpenSession.VERSION, Duration.ofSeconds(1));
+      Decision expected = Decider.takeUp(session, ProgramVersion.TEXT, Duration.ofSeconds(1));
       assertEquals(expected.events(), now.get(kept.size()).events());
     }
     return now;

@@ -19,10 +19,10 @@ import org.undercall.adapter.words.OwnWordsFiles;
 import org.undercall.command.App;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.OwnWords;
-import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.listen.KeyboardEar;
 import org.undercall.listen.OwnWordsEar;
 import org.undercall.port.Ear;
+import org.undercall.port.Heard;
 import picocli.CommandLine;
 
 @DisplayName("A technician's own words and settings")
@@ -36,9 +36,10 @@ class OwnWordsTalkTest {
     KeyboardEar keys =
         new KeyboardEar(new StringReader("coffee time for me\ncoffee time for me\n"), () -> {});
     try (Ear ear = new OwnWordsEar(keys, OWN)) {
-      assertEquals(Optional.of("take a break now"), text(ear, IntentKind.HOLD));
+      Heard heard = ear.next(Set.of(IntentKind.HOLD), 5_000).orElseThrow();
+      assertEquals("take a break now", heard.text());
+      assertEquals(Heard.How.TYPED, heard.how());
       assertEquals(Optional.of("coffee time for me"), text(ear, IntentKind.NOTE_TEXT));
-      assertEquals("typed", ear.how());
     }
   }
 
@@ -79,7 +80,7 @@ class OwnWordsTalkTest {
   }
 
   private static Optional<String> text(Ear ear, IntentKind allowed) throws Ear.EndOfInput {
-    return ear.next(Set.of(allowed), 5_000).map(RecognisedPhrase::text);
+    return ear.next(Set.of(allowed), 5_000).map(Heard::text);
   }
 
   @Test

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.undercall.adapter.log.SessionFolder;
@@ -16,11 +16,8 @@ import org.undercall.core.decision.Session;
 import org.undercall.core.event.Clip;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
-import org.undercall.core.intent.IntentKind;
-import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.procedure.Walk;
 import org.undercall.port.Clips;
-import org.undercall.port.Ear;
 import org.undercall.port.Fault;
 import org.undercall.port.Journal;
 
@@ -31,7 +28,6 @@ class SessionClipsTest {
   private final Bench bench = new Bench();
   private boolean all;
   private boolean full;
-  private boolean heard = true;
 
   private final class FakeClips implements Clips {
     @Override
@@ -55,19 +51,6 @@ class SessionClipsTest {
     return new Clip("00000" + seq + ".flac", "0".repeat(64));
   }
 
-  private record HeardEar(Ear ear, Optional<byte[]> sound) implements Ear {
-    @Override
-    public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis)
-        throws EndOfInput {
-      return ear.next(allowed, patienceMillis);
-    }
-
-    @Override
-    public void close() {
-      ear.close();
-    }
-  }
-
   private record Kept(Journal journal, Clips clips) implements Journal {
     @Override
     public void append(Recorded decision) throws Fault {
@@ -75,13 +58,18 @@ class SessionClipsTest {
     }
   }
 
+  @BeforeEach
+  void heard() {
+    bench.sound = new byte[2];
+  }
+
   /** The numbers of the decisions whose line names a clip. */
   private List<Long> run() throws Exception {
     Session session = Session.start(Walk.of(ProcedureFile.load(PROCEDURE).procedure()));
     SessionLoop.Ports ports = bench.ports();
-    Ear ear = new HeardEar(ports.ear(), heard ? Optional.of(new byte[2]) : Optional.empty());
     Journal journal = new Kept(ports.journal(), new FakeClips());
-    new SessionLoop(session, new SessionLoop.Ports(ear, ports.voice(), journal, ports.time()), 0)
+    new SessionLoop(
+            session, new SessionLoop.Ports(ports.ear(), ports.voice(), journal, ports.time()), 0)
         .run(Decider.begin(session, new SessionEvent.SessionStarted("title", "1", "00", "test")));
     return bench.recorded.stream()
         .filter(d -> d.heard().flatMap(Recorded.Heard::clip).isPresent())
@@ -126,7 +114,7 @@ class SessionClipsTest {
     bench.hears("cautions understood").hears("three eight two");
     assertEquals(List.of(), run());
     assertEquals(3, bench.recorded.size());
-    heard = false;
+    bench.sound = null;
     full = false;
     bench.recorded.clear();
     bench.happened.clear();

@@ -6,6 +6,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicReference;
+import org.undercall.port.Heard;
 
 /**
  * Hands over one press at a time, from any thread to the one that owns the session. A press is
@@ -36,7 +37,7 @@ public final class PressSlot {
     }
   }
 
-  private static final Waiting NO_MORE = new Waiting(new Press(-1, "", ""));
+  private static final Waiting NO_MORE = new Waiting(new Press(-1, "", Heard.How.PRESSED));
 
   private final AtomicReference<Waiting> slot = new AtomicReference<>();
 

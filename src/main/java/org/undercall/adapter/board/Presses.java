@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.LongSupplier;
 import org.undercall.core.board.Board;
 import org.undercall.core.board.Choice;
+import org.undercall.port.Heard;
 
 /** Takes presses from the page, one at a time, and answers what became of them. */
 final class Presses {
@@ -47,7 +48,7 @@ final class Presses {
       return stale();
     }
     if (!json.path("pressed").asBoolean()) {
-      return put(new Press(state, phrase, "typed"));
+      return put(new Press(state, phrase, Heard.How.TYPED));
     }
     Optional<Choice> choice =
         board.get().walk().choices().stream().filter(c -> c.phrase().equals(phrase)).findFirst();
@@ -58,7 +59,9 @@ final class Presses {
         choice.get().twice()
             ? second.press(json.path("again").asText(), state, phrase)
             : Optional.empty();
-    return again.map(Answer::again).orElseGet(() -> put(new Press(state, phrase, "pressed")));
+    return again
+        .map(Answer::again)
+        .orElseGet(() -> put(new Press(state, phrase, Heard.How.PRESSED)));
   }
 
   private Answer put(Press press) {

@@ -11,7 +11,8 @@ import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
-import java.util.Set;
+import org.undercall.port.Fault;
+import org.undercall.text.Shown;
 
 /** JSON as the log uses it: one line, exact numbers, nothing invisible. */
 final class LogJson {
@@ -44,13 +45,21 @@ final class LogJson {
   }
 
   /** The JSON in a text. */
-  static JsonNode read(String text) throws BadMember {
+  static JsonNode read(String text) throws Fault {
     try {
       return MAPPER.readTree(text);
     } catch (JsonProcessingException e) {
-      throw new BadMember("(line)", "no JSON: " + e.getOriginalMessage(), "one JSON object");
+      throw new Fault(
+          LogCode.BAD_MEMBER,
+          "member (line)",
+          "no JSON: " + e.getOriginalMessage(),
+          "one JSON object");
     } catch (NumberFormatException e) {
-      throw new BadMember("(line)", "a number with too long an exponent", "one JSON object");
+      throw new Fault(
+          LogCode.BAD_MEMBER,
+          "member (line)",
+          "a number with too long an exponent",
+          "one JSON object");
     }
   }
 
@@ -58,14 +67,6 @@ final class LogJson {
   private static final class Visible extends CharacterEscapes {
     private static final long serialVersionUID = 1L;
     private static final int DELETE = 0x7f;
-    private static final Set<Byte> HIDDEN =
-        Set.of(
-            Character.CONTROL,
-            Character.FORMAT,
-            Character.LINE_SEPARATOR,
-            Character.PARAGRAPH_SEPARATOR,
-            Character.SURROGATE);
-
     private final int[] ascii = standardAsciiEscapesForJSON();
 
     Visible() {
@@ -79,7 +80,7 @@ final class LogJson {
 
     @Override
     public SerializableString getEscapeSequence(int ch) {
-      return HIDDEN.contains((byte) Character.getType(ch))
+      return Shown.steers(ch)
           ? new SerializedString(String.format(Locale.ROOT, "\\u%04X", ch))
           : null;
     }

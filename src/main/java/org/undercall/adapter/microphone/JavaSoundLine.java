@@ -3,24 +3,25 @@ package org.undercall.adapter.microphone;
 import java.util.List;
 import java.util.Optional;
 import javax.sound.sampled.AudioFormat;
+import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.DataLine;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.Mixer;
 import javax.sound.sampled.TargetDataLine;
+import org.undercall.port.Fault;
 import org.undercall.sound.Frames;
 import org.undercall.sound.SampleFormat;
-import org.undercall.sound.SoundFault;
-import org.undercall.sound.SoundFault.Code;
+import org.undercall.sound.SoundCode;
 
 /** A line of Java Sound, opened in the first format of a few that the device takes. */
 final class JavaSoundLine implements SoundLine {
   private static final List<SampleFormat> FORMATS =
       List.of(
-          new SampleFormat(false, 16, 1, Frames.RATE),
-          new SampleFormat(false, 16, 1, 48_000),
-          new SampleFormat(false, 16, 2, 48_000),
-          new SampleFormat(false, 16, 1, 44_100),
-          new SampleFormat(false, 16, 2, 44_100));
+          SampleFormat.pcm(1, Frames.RATE),
+          SampleFormat.pcm(1, 48_000),
+          SampleFormat.pcm(2, 48_000),
+          SampleFormat.pcm(1, 44_100),
+          SampleFormat.pcm(2, 44_100));
 
   private final TargetDataLine line;
   private final SampleFormat format;
@@ -32,9 +33,9 @@ final class JavaSoundLine implements SoundLine {
     this.name = name;
   }
 
-  static JavaSoundLine open(Optional<String> wanted) throws SoundFault {
+  static JavaSoundLine open(Optional<String> wanted) throws Fault {
     Mixer.Info info = Microphones.find(wanted);
-    Mixer mixer = javax.sound.sampled.AudioSystem.getMixer(info);
+    Mixer mixer = AudioSystem.getMixer(info);
     String refusal = "";
     for (SampleFormat format : FORMATS) {
       try {
@@ -43,8 +44,8 @@ final class JavaSoundLine implements SoundLine {
         refusal = String.valueOf(e.getMessage());
       }
     }
-    throw new SoundFault(
-        Code.MICROPHONE_REFUSED,
+    throw new Fault(
+        SoundCode.MICROPHONE_REFUSED,
         info.getName(),
         "cannot be opened ("
             + refusal
@@ -53,7 +54,7 @@ final class JavaSoundLine implements SoundLine {
 
   private static TargetDataLine opened(Mixer mixer, SampleFormat format)
       throws LineUnavailableException {
-    AudioFormat java = new AudioFormat(format.rate(), 16, format.channels(), true, false);
+    AudioFormat java = format.ofDevice();
     TargetDataLine line =
         (TargetDataLine) mixer.getLine(new DataLine.Info(TargetDataLine.class, java));
     line.open(java, format.rate() / 5 * format.blockBytes());

@@ -10,7 +10,7 @@ public final class OwnWordsMaker implements RecogniserMaker {
   private final RecogniserMaker maker;
   private final OwnWords own;
 
-  /** The same recognisers with own words. */
+  /** The same recognisers, which this closes, with own words. */
   public OwnWordsMaker(RecogniserMaker maker, OwnWords own) {
     this.maker = maker;
     this.own = own;
@@ -36,6 +36,11 @@ public final class OwnWordsMaker implements RecogniserMaker {
   @Override
   public void giveBack() {
     maker.giveBack();
+  }
+
+  @Override
+  public void close() {
+    maker.close();
   }
 
   private record Translating(Recogniser recogniser, OwnWords own) implements Recogniser {

@@ -4,7 +4,7 @@ import java.util.List;
 import org.undercall.core.intent.Alternative;
 
 /** Makes recognisers, each for the thread that asks. */
-public interface RecogniserMaker {
+public interface RecogniserMaker extends AutoCloseable {
 
   /**
    * Makes a recogniser that knows no words but those of the list.
@@ -25,7 +25,7 @@ public interface RecogniserMaker {
    * Hears a piece of sound as a whole, for what else it could have been.
    *
    * @param phrases as for {@link #withWordList}
-   * @param sound 16 kHz, 16 bit, little end first, mono; of even length
+   * @param sound as {@link org.undercall.sound.Frames} gives it; of even length
    * @param startSeconds where in the source the sound starts; added to the times of the words
    * @return the likeliest first, twenty at most; never with a phrase without words
    */
@@ -35,4 +35,8 @@ public interface RecogniserMaker {
    * Gives memory that recognisers needed back to the system; a good moment is when all is quiet.
    */
   default void giveBack() {}
+
+  /** Frees what they are made from, once; those already made may still be used and closed. */
+  @Override
+  default void close() {}
 }

@@ -6,16 +6,17 @@ import com.sun.jna.Pointer;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
-import org.undercall.adapter.recogniser.ModelFault.Code;
 import org.undercall.core.intent.Alternative;
 import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.port.Fault;
+import org.undercall.sound.Frames;
 
 /**
  * A loaded speech model. Any thread may use it.
  *
  * <p>Loading takes about half a second and 200 MB; making a recogniser takes about a millisecond.
  */
-public final class SpeechModel implements RecogniserMaker, AutoCloseable {
+public final class SpeechModel implements RecogniserMaker {
   private static final JsonMapper JSON = new JsonMapper();
 
   private static final int MOST_ALTERNATIVES = 20;
@@ -31,15 +32,15 @@ public final class SpeechModel implements RecogniserMaker, AutoCloseable {
   /**
    * Loads a checked model.
    *
-   * @throws ModelFault MOD-009 without a library for this system, MOD-010 if the library refuses
-   *     the model
+   * @throws Fault MOD-009 without a library for this system, MOD-010 if the library refuses the
+   *     model
    */
-  public static SpeechModel load(ModelFolder folder) throws ModelFault {
+  public static SpeechModel load(ModelFolder folder) throws Fault {
     Vosk vosk = Vosk.load();
     Pointer model = vosk.vosk_model_new(folder.path().toString());
     if (model == null) {
-      throw new ModelFault(
-          Code.REFUSED,
+      throw new Fault(
+          ModelCode.REFUSED,
           folder.path().toString(),
           "the recogniser could not load the model; use a model made for Vosk 0.3.45");
     }
@@ -49,9 +50,9 @@ public final class SpeechModel implements RecogniserMaker, AutoCloseable {
   /**
    * Loads the recogniser's library without a model.
    *
-   * @throws ModelFault MOD-009 without a library for this system
+   * @throws Fault MOD-009 without a library for this system
    */
-  public static void requireLibrary() throws ModelFault {
+  public static void requireLibrary() throws Fault {
     Vosk.load();
   }
 
@@ -69,8 +70,12 @@ public final class SpeechModel implements RecogniserMaker, AutoCloseable {
 
   /** A warning, one line with the code MOD-011, that these words can never be heard. */
   public static String unknownWordsWarning(List<String> words) {
-    return ModelFault.line(
-        Code.UNKNOWN_WORDS, "word list", "the model does not know " + String.join(", ", words));
+    return new Fault.Finding(
+            ModelCode.UNKNOWN_WORDS,
+            "word list",
+            "the model does not know " + String.join(", ", words),
+            "")
+        .toString();
   }
 
   /**
@@ -100,10 +105,9 @@ public final class SpeechModel implements RecogniserMaker, AutoCloseable {
   public synchronized Recogniser free(double startSeconds) {
     requireOpen();
     return new VoskRecogniser(
-        vosk, made(vosk.vosk_recognizer_new(model, VoskRecogniser.RATE)), startSeconds);
+        vosk, made(vosk.vosk_recognizer_new(model, Frames.RATE)), startSeconds);
   }
 
-  /** Frees the model, once; recognisers made from it may still be used and closed. */
   @Override
   public synchronized void close() {
     if (model != null) {
@@ -116,9 +120,7 @@ public final class SpeechModel implements RecogniserMaker, AutoCloseable {
     requireOpen();
     String grammar = grammar(phrases);
     return new VoskRecogniser(
-        vosk,
-        made(vosk.vosk_recognizer_new_grm(model, VoskRecogniser.RATE, grammar)),
-        startSeconds);
+        vosk, made(vosk.vosk_recognizer_new_grm(model, Frames.RATE, grammar)), startSeconds);
   }
 
   private void requireOpen() {

@@ -23,7 +23,7 @@ import org.xml.sax.SAXException;
  * space inside. Right-to-left words are set letter by letter as they stand in the text.
  */
 public final class ReportPdf {
-  private static final String FONTS = "/net/sf/jasperreports/fonts/dejavu/";
+  private static final String FONTS = "/org/undercall/report/dejavu/";
   private static final String DOCTYPE = "<!DOCTYPE html>";
   private static final int REGULAR = 400;
   private static final int BOLD = 700;

@@ -4,8 +4,9 @@ import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.SourceDataLine;
-import org.undercall.sound.SpeakerException;
-import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.port.UncheckedFault;
+import org.undercall.sound.SampleFormat;
+import org.undercall.sound.SpeakerCode;
 
 /** The sound card through Java Sound, with a buffer of 200 ms. */
 final class JavaSoundLine implements SoundLine {
@@ -13,15 +14,15 @@ final class JavaSoundLine implements SoundLine {
 
   @Override
   public void open(int rate) {
-    AudioFormat format = new AudioFormat(rate, 16, 1, true, false);
+    AudioFormat format = SampleFormat.pcm(1, rate).ofDevice();
     try {
       SourceDataLine opened = AudioSystem.getSourceDataLine(format);
       opened.open(format, rate / 5 * 2);
       opened.start();
       line = opened;
     } catch (LineUnavailableException | IllegalArgumentException | SecurityException e) {
-      throw new SpeakerException(
-          Fault.NO_DEVICE,
+      throw new UncheckedFault(
+          SpeakerCode.NO_DEVICE,
           "no sound device plays " + rate + " Hz, 1 channel: " + e.getMessage(),
           e);
     }

@@ -11,9 +11,10 @@ import javax.sound.sampled.AudioSystem;
 import marytts.LocalMaryInterface;
 import marytts.exceptions.MaryConfigurationException;
 import marytts.exceptions.SynthesisException;
+import org.undercall.port.UncheckedFault;
 import org.undercall.sound.Pcm;
-import org.undercall.sound.SpeakerException;
-import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.sound.SampleFormat;
+import org.undercall.sound.SpeakerCode;
 
 /** The one MaryTTS engine of the process: started once, on a thread of its own. */
 final class MaryEngine {
@@ -62,11 +63,11 @@ final class MaryEngine {
         ready.setAudioEffects(effects);
         Pcm sound = samples(ready.generateAudio(ended(words))).withTail(TAIL_MILLIS);
         if (sound.peak() == 0) {
-          throw new SpeakerException(Fault.NO_SOUND, "no sound came for \"" + words + "\"");
+          throw new UncheckedFault(SpeakerCode.NO_SOUND, "no sound came for \"" + words + "\"");
         }
         return sound;
       } catch (SynthesisException | IOException | IllegalArgumentException e) {
-        throw new SpeakerException(Fault.MARY_FAILED, "cannot say \"" + words + "\": " + e, e);
+        throw new UncheckedFault(SpeakerCode.MARY_FAILED, "cannot say \"" + words + "\": " + e, e);
       }
     }
   }
@@ -80,14 +81,14 @@ final class MaryEngine {
     try {
       return mary.join();
     } catch (CompletionException e) {
-      throw new SpeakerException(
-          Fault.MARY_FAILED, "the voice mary did not start: " + e.getCause(), e);
+      throw new UncheckedFault(
+          SpeakerCode.MARY_FAILED, "the voice mary did not start: " + e.getCause(), e);
     }
   }
 
   private static Pcm samples(AudioInputStream made) throws IOException {
     int rate = Math.round(made.getFormat().getSampleRate());
-    AudioFormat wanted = new AudioFormat(rate, 16, 1, true, false);
+    AudioFormat wanted = SampleFormat.pcm(1, rate).ofDevice();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (AudioInputStream sound = AudioSystem.getAudioInputStream(wanted, made)) {
       // Not readAllBytes: this stream takes a read of no bytes for its end.

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.undercall.port.Fault;
+import org.undercall.text.Shown;
 
 /**
  * Which column of a table means what.
@@ -32,8 +34,8 @@ record Layout(
    * @param grids the table in each way it can be read
    * @param mapped meanings by heading or letters of the column, {@code -} for none
    */
-  static Layout find(List<Grid> grids, Map<String, String> mapped, TableFaults.Collected faults)
-      throws TableFaults {
+  static Layout find(List<Grid> grids, Map<String, String> mapped, TableFaults faults)
+      throws Fault {
     List<Layout> best = new ArrayList<>();
     for (Grid grid : grids) {
       for (int data = 1; data <= Math.min(MOST_ROWS_ABOVE, grid.rows().size()); data++) {
@@ -107,7 +109,7 @@ record Layout(
     return meanings.stream().flatMap(Optional::stream).distinct().count();
   }
 
-  private void requireOneEach(Map<String, String> mapped, TableFaults.Collected faults) {
+  private void requireOneEach(Map<String, String> mapped, TableFaults faults) {
     Map<Column, Integer> seen = new EnumMap<>(Column.class);
     for (int column = 0; column < meanings.size(); column++) {
       Optional<Column> meaning = meanings.get(column);
@@ -132,7 +134,7 @@ record Layout(
       }
       boolean known = entry.getValue().equals("-") || Column.of(entry.getValue()).isPresent();
       if (!there || !known) {
-        String found = Cell.quoted(entry.getKey() + "=" + entry.getValue());
+        String found = Shown.quoted(entry.getKey() + "=" + entry.getValue());
         String expected = "a heading or letters of this table, and a meaning or -";
         faults.add(TableCode.HEAD, "--map", found, expected);
       }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.undercall.text.Shown;
 
 /** What stands above a table or is given by options: title, vehicle, cautions, wrenches. */
 final class TableHead {
@@ -16,12 +17,12 @@ final class TableHead {
 
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
-  private final TableFaults.Collected faults;
+  private final TableFaults faults;
   private final Amounts amounts;
   private final ObjectNode root = NODES.objectNode();
   private final List<String> notTaken = new ArrayList<>();
 
-  TableHead(TableFaults.Collected faults) {
+  TableHead(TableFaults faults) {
     this.faults = faults;
     this.amounts = new Amounts(faults);
   }
@@ -38,7 +39,7 @@ final class TableHead {
       if (WORDS.contains(word) && cells.size() > 1) {
         take(word, cells.subList(1, cells.size()));
       } else {
-        notTaken.add(cells.get(0).address() + " " + Cell.quoted(cells.get(0).text()));
+        notTaken.add(cells.get(0).address() + " " + Shown.quoted(cells.get(0).text()));
       }
     }
   }

@@ -5,11 +5,12 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercall.command.desk.ProcedureShelf;
 import org.undercall.command.option.BoardOptions;
+import org.undercall.command.option.MicrophoneOption;
 import org.undercall.command.option.ModelOption;
+import org.undercall.command.option.SessionsOption;
 import org.undercall.command.work.DemoCommand;
 import org.undercall.session.OpenSessions;
 import picocli.CommandLine.Command;
@@ -23,26 +24,16 @@ import picocli.CommandLine.Spec;
     name = "doctor",
     description = "Look whether everything is there that the work needs, and say what to do.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {"0:it can work", "1:it cannot; what is a fault says why", "2:wrong usage"})
+    exitCodeList = {"0:it can work", "1:it cannot; what is a fault says why"})
 public final class DoctorCommand implements Callable<Integer> {
   private static final long LIMIT_MILLIS = 15_000;
 
   @Spec private CommandSpec spec;
   @Mixin private ModelOption model;
 
-  @Option(
-      names = "--sessions",
-      paramLabel = "FOLDER",
-      defaultValue = "sessions",
-      description = "The folder of sessions (default: ${DEFAULT-VALUE}).")
-  private Path sessions;
+  @Mixin private SessionsOption sessions;
 
-  @Option(
-      names = "--microphone",
-      paramLabel = "NAME",
-      description = "A microphone with this in its name (default: the system's choice).")
-  private String microphone;
+  @Mixin private MicrophoneOption microphone;
 
   @Option(
       names = "--board-port",
@@ -81,14 +72,14 @@ public final class DoctorCommand implements Callable<Integer> {
         JavaCheck.ofMachine(),
         RecogniserCheck.ofMachine(),
         ModelCheck.in(model.folder()),
-        MicrophoneCheck.named(Optional.ofNullable(microphone)),
+        MicrophoneCheck.named(microphone.name()),
         SpeakerCheck.ofMachine(),
         VoiceCheck.standard(),
-        DiskCheck.of(sessions),
+        DiskCheck.of(sessions.folder()),
         BoardCheck.ofMachine(port),
         new ProceduresCheck(
             () -> ProcedureShelf.in(Path.of(""), ProcedureShelf.own(), demonstrations),
             LocalDate.now(ZoneId.systemDefault())),
-        new SessionsCheck(() -> OpenSessions.in(sessions)));
+        new SessionsCheck(() -> OpenSessions.in(sessions.folder())));
   }
 }

@@ -10,8 +10,8 @@ import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.RecognisedPhrase;
-import org.undercall.core.intent.SoundLevels;
 import org.undercall.port.Ear;
+import org.undercall.port.Heard;
 
 /** Asks for every phrase of the check and listens as in work. */
 final class EarCheck {
@@ -50,14 +50,13 @@ final class EarCheck {
 
   private CheckedPhrase attempt(CheckPhrase phrase, int number) {
     Set<IntentKind> allowed = Decider.heard(phrase.phase());
-    Optional<RecognisedPhrase> heard = next(allowed);
+    Optional<Heard> heard = next(allowed);
     if (heard.isEmpty()) {
       return new CheckedPhrase(
           phrase, CheckedPhrase.Result.NOT_HEARD, number, "", Optional.empty());
     }
-    Intent intent = meaning(heard.get(), allowed);
-    Optional<SoundLevels> levels = ear.levels();
-    return new CheckedPhrase(phrase, result(phrase, intent), number, heard.get().text(), levels);
+    CheckedPhrase.Result result = result(phrase, meaning(heard.get().phrase(), allowed));
+    return new CheckedPhrase(phrase, result, number, heard.get().text(), heard.get().levels());
   }
 
   private static CheckedPhrase.Result result(CheckPhrase phrase, Intent intent) {
@@ -74,7 +73,7 @@ final class EarCheck {
     return Interpreter.interpret(phrase, allowed, Interpreter.LEAST_CONFIDENCE);
   }
 
-  private Optional<RecognisedPhrase> next(Set<IntentKind> allowed) {
+  private Optional<Heard> next(Set<IntentKind> allowed) {
     try {
       return ear.next(allowed, PATIENCE_MILLIS);
     } catch (Ear.EndOfInput e) {

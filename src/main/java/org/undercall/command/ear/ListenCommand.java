@@ -25,10 +25,10 @@ import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Ear;
 import org.undercall.port.Ear.EndOfInput;
+import org.undercall.port.Fault;
 import org.undercall.port.Time;
 import org.undercall.port.Voice;
 import org.undercall.sound.Frames;
-import org.undercall.sound.SoundFault;
 import org.undercall.sound.WavFrames;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -43,8 +43,7 @@ import picocli.CommandLine.Spec;
     name = "listen",
     description = "Show what is heard, one line a phrase, and what it means.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {"0:all is well", "1:a fault, one line with its code", "2:wrong usage"})
+    exitCodeList = "0:all is well")
 public final class ListenCommand implements Callable<Integer> {
   private static final long PATIENCE_MILLIS = 60_000;
 
@@ -100,7 +99,7 @@ public final class ListenCommand implements Callable<Integer> {
         description = "A microphone with this in its name; without a name, the system's choice.")
     private String microphone;
 
-    Frames open() throws SoundFault {
+    Frames open() throws Fault {
       return file != null
           ? WavFrames.open(file)
           : MicrophoneFrames.open(Optional.of(microphone).filter(name -> !name.isEmpty()));
@@ -125,7 +124,7 @@ public final class ListenCommand implements Callable<Integer> {
         Ear ear = called.of(sound, voice, time(sound))) {
       ear.forget();
       while (true) {
-        ear.next(allowed, PATIENCE_MILLIS).ifPresent(phrase -> print(phrase, allowed, out));
+        ear.next(allowed, PATIENCE_MILLIS).ifPresent(heard -> print(heard.phrase(), allowed, out));
       }
     } catch (EndOfInput e) {
       return 0;

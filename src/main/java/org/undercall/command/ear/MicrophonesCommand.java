@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.microphone.MicrophoneFrames;
 import org.undercall.adapter.microphone.Microphones;
+import org.undercall.port.Fault;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
 import org.undercall.sound.Level;
 import org.undercall.sound.LevelMeter;
-import org.undercall.sound.SoundFault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -23,8 +23,7 @@ import picocli.CommandLine.Spec;
     name = "microphones",
     description = "List the microphones; with --check, how loud each is.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {"0:all is well", "1:a fault, one line with its code", "2:wrong usage"})
+    exitCodeList = "0:all is well")
 public final class MicrophonesCommand implements Callable<Integer> {
   /** Speech close by is some 20 dB above this; a rule of thumb, no source. */
   private static final double TOO_QUIET = -60;
@@ -43,7 +42,7 @@ public final class MicrophonesCommand implements Callable<Integer> {
   public MicrophonesCommand() {}
 
   @Override
-  public Integer call() throws SoundFault {
+  public Integer call() throws Fault {
     if (checkSeconds != null && (checkSeconds < 1 || checkSeconds > 60)) {
       throw new ParameterException(
           spec.commandLine(), "found --check " + checkSeconds + ", expected 1 to 60 seconds");
@@ -70,7 +69,7 @@ public final class MicrophonesCommand implements Callable<Integer> {
       }
       out.println("  " + described(meter.level()));
       return true;
-    } catch (SoundFault e) {
+    } catch (Fault e) {
       spec.commandLine().getErr().println(e.getMessage());
       spec.commandLine().getErr().flush();
       return false;

@@ -1,21 +1,17 @@
 package org.undercall.command.fleet;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
 import org.undercall.adapter.fleet.Fleet;
+import org.undercall.command.option.SessionsOption;
 import org.undercall.port.Fault;
 import org.undercall.port.Time;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Which sessions. */
 final class FleetOptions {
-  @Option(
-      names = "--sessions",
-      paramLabel = "FOLDER",
-      defaultValue = "sessions",
-      description = "The folder of sessions (default: ${DEFAULT-VALUE}).")
-  private Path sessions;
+  @Mixin private SessionsOption sessions;
 
   @Option(names = "--no-index", description = "Keep no index in the folder of sessions.")
   private boolean noIndex;
@@ -27,7 +23,8 @@ final class FleetOptions {
   Fleet open(PrintWriter err) throws Fault {
     String now =
         DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(Time.ofMachine().now().wall().withNano(0));
-    Fleet fleet = Fleet.open(sessions, !noIndex, now, new SessionExaminer(sessions));
+    Fleet fleet =
+        Fleet.open(sessions.folder(), !noIndex, now, new SessionExaminer(sessions.folder()));
     fleet.notices().forEach(err::println);
     err.flush();
     return fleet;

@@ -1,9 +1,8 @@
 package org.undercall.command.option;
 
-import java.nio.file.Path;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.port.Fault;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** The one session a command is about. */
@@ -13,12 +12,7 @@ public final class SessionOption {
       description = "A session folder, its name under the folder of sessions, or \"last\".")
   private String session;
 
-  @Option(
-      names = "--sessions",
-      paramLabel = "FOLDER",
-      defaultValue = "sessions",
-      description = "The folder of sessions (default: ${DEFAULT-VALUE}).")
-  private Path sessions;
+  @Mixin private SessionsOption sessions;
 
   /** Made by the command line reader. */
   public SessionOption() {}
@@ -29,6 +23,6 @@ public final class SessionOption {
    * @throws Fault if there is none
    */
   public SessionFolder folder() throws Fault {
-    return SessionFolder.find(sessions, session);
+    return SessionFolder.find(sessions.folder(), session);
   }
 }

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.procedure.FilePlaces;
 import org.undercall.adapter.procedure.LoadedProcedure;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.adapter.report.FindingsJson;
 import org.undercall.adapter.report.FindingsText;
@@ -18,6 +17,7 @@ import org.undercall.adapter.report.PlacedFinding;
 import org.undercall.core.check.Finding;
 import org.undercall.core.check.ProcedureCheck;
 import org.undercall.core.check.Severity;
+import org.undercall.port.Fault;
 import org.undercall.session.CountedUses;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -30,11 +30,9 @@ import picocli.CommandLine.Spec;
     name = "check",
     description = "Judge a procedure file before it is used.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
       "0:no finding above a remark",
       "1:the file cannot be used, one line for each fault",
-      "2:wrong usage",
       "3:errors or warnings were found"
     })
 public final class CheckCommand implements Callable<Integer> {
@@ -80,15 +78,8 @@ public final class CheckCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws IOException {
-    PrintWriter err = spec.commandLine().getErr();
-    try {
-      return report(ProcedureFile.load(file));
-    } catch (ProcedureFaults e) {
-      err.println(e.getMessage());
-      err.flush();
-      return FAULT;
-    }
+  public Integer call() throws Fault, IOException {
+    return report(ProcedureFile.load(file));
   }
 
   private int report(LoadedProcedure loaded) throws IOException {
@@ -108,7 +99,6 @@ public final class CheckCommand implements Callable<Integer> {
   }
 
   private static PlacedFinding placed(Finding finding, FilePlaces places) {
-    FilePlaces.FilePlace place = places.of(finding.pointer());
-    return new PlacedFinding(finding, place.file(), place.pointer(), place.line(), place.column());
+    return new PlacedFinding(finding, places.of(finding.pointer()));
   }
 }

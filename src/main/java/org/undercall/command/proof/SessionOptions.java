@@ -1,11 +1,11 @@
 package org.undercall.command.proof;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.undercall.adapter.log.SessionFolder;
+import org.undercall.command.option.SessionsOption;
 import org.undercall.port.Fault;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** The sessions a command is about. */
@@ -16,17 +16,12 @@ final class SessionOptions {
       description = "Session folders, their names under the folder of sessions, or \"last\".")
   private List<String> names;
 
-  @Option(
-      names = "--sessions",
-      paramLabel = "FOLDER",
-      defaultValue = "sessions",
-      description = "The folder of sessions (default: ${DEFAULT-VALUE}).")
-  private Path sessions;
+  @Mixin private SessionsOption sessions;
 
   List<SessionFolder> folders() throws Fault {
     List<SessionFolder> folders = new ArrayList<>();
     for (String name : names) {
-      folders.add(SessionFolder.find(sessions, name));
+      folders.add(SessionFolder.find(sessions.folder(), name));
     }
     return folders;
   }

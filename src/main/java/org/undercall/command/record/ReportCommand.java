@@ -3,11 +3,9 @@ package org.undercall.command.record;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.undercall.adapter.clips.ClipFault;
 import org.undercall.adapter.log.LogContent;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.log.SessionLogFile;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.adapter.report.Captions;
 import org.undercall.adapter.report.Clip;
@@ -31,12 +29,7 @@ import picocli.CommandLine.Spec;
     name = "report",
     description = "Write the report of a session as HTML and PDF/A.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {
-      "0:the report is written",
-      "1:a fault, one line with its code",
-      "2:wrong usage"
-    })
+    exitCodeList = "0:the report is written")
 public final class ReportCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 
@@ -49,25 +42,18 @@ public final class ReportCommand implements Callable<Integer> {
   public ReportCommand() {}
 
   @Override
-  public Integer call() {
-    PrintWriter err = spec.commandLine().getErr();
-    try {
-      SessionFolder folder = session.folder();
-      Dossier dossier = dossier(folder);
-      ReportFiles files = options.files(folder.path());
-      write(files, dossier, folder);
-      PrintWriter out = spec.commandLine().getOut();
-      files.written().forEach(file -> out.println("Wrote " + file));
-      out.flush();
-      return 0;
-    } catch (Fault | ProcedureFaults | ReportFault | ClipFault e) {
-      err.println(e.getMessage());
-      err.flush();
-      return 1;
-    }
+  public Integer call() throws Fault {
+    SessionFolder folder = session.folder();
+    Dossier dossier = dossier(folder);
+    ReportFiles files = options.files(folder.path());
+    write(files, dossier, folder);
+    PrintWriter out = spec.commandLine().getOut();
+    files.written().forEach(file -> out.println("Wrote " + file));
+    out.flush();
+    return 0;
   }
 
-  private Dossier dossier(SessionFolder folder) throws Fault, ProcedureFaults {
+  private Dossier dossier(SessionFolder folder) throws Fault {
     LogContent log = SessionLogFile.read(folder.log());
     folder.procedureBytes(log.started().sha256());
     Procedure procedure = ProcedureFile.load(folder.procedure()).procedure();
@@ -77,8 +63,7 @@ public final class ReportCommand implements Callable<Integer> {
     return new Dossier(review, procedure, log.decisions(), seal, options.given());
   }
 
-  private void write(ReportFiles files, Dossier dossier, SessionFolder folder)
-      throws ReportFault, ClipFault {
+  private void write(ReportFiles files, Dossier dossier, SessionFolder folder) throws Fault {
     List<Sketch> sketches = sketch.sketches(dossier);
     List<Clip> clips =
         options.clips() ? files.clips(dossier.decisions(), folder.path()) : List.of();

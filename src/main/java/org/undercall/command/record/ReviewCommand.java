@@ -6,7 +6,6 @@ import org.undercall.adapter.log.EventFields;
 import org.undercall.adapter.log.LogContent;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.log.SessionLogFile;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.adapter.report.EventsCsv;
 import org.undercall.adapter.report.FastenersCsv;
@@ -29,13 +28,7 @@ import picocli.CommandLine.Spec;
     name = "review",
     description = "Print what was done in a session, and what is still open.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {
-      "0:the session is complete",
-      "1:a fault, one line with its code",
-      "2:wrong usage",
-      "3:the session is not complete"
-    })
+    exitCodeList = {"0:the session is complete", "3:the session is not complete"})
 public final class ReviewCommand implements Callable<Integer> {
   /** Exit status: the session is complete. */
   public static final int COMPLETE = 0;
@@ -71,25 +64,18 @@ public final class ReviewCommand implements Callable<Integer> {
   public ReviewCommand() {}
 
   @Override
-  public Integer call() {
+  public Integer call() throws Fault {
     if (json && csv != null) {
       throw new ParameterException(
           spec.commandLine(), "found --json and --csv, expected one of them");
     }
-    PrintWriter err = spec.commandLine().getErr();
-    try {
-      SessionFolder folder = session.folder();
-      LogContent log = SessionLogFile.read(folder.log());
-      Review review = review(folder, log, err);
-      PrintWriter out = spec.commandLine().getOut();
-      out.print(text(review, log));
-      out.flush();
-      return review.complete() ? COMPLETE : NOT_COMPLETE;
-    } catch (Fault | ProcedureFaults e) {
-      err.println(e.getMessage());
-      err.flush();
-      return FAULT;
-    }
+    SessionFolder folder = session.folder();
+    LogContent log = SessionLogFile.read(folder.log());
+    Review review = review(folder, log, spec.commandLine().getErr());
+    PrintWriter out = spec.commandLine().getOut();
+    out.print(text(review, log));
+    out.flush();
+    return review.complete() ? COMPLETE : NOT_COMPLETE;
   }
 
   private String text(Review review, LogContent log) {
@@ -101,8 +87,7 @@ public final class ReviewCommand implements Callable<Integer> {
     return json ? ReviewJson.of(review) : ReviewText.of(review);
   }
 
-  private static Review review(SessionFolder folder, LogContent log, PrintWriter err)
-      throws Fault, ProcedureFaults {
+  private static Review review(SessionFolder folder, LogContent log, PrintWriter err) throws Fault {
     folder.procedureBytes(log.started().sha256());
     Procedure procedure = ProcedureFile.load(folder.procedure()).procedure();
     if (log.dropped().isPresent()) {

@@ -1,13 +1,11 @@
 package org.undercall.command.speech;
 
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.speaker.Voices;
 import org.undercall.adapter.speaker.WavVoice;
 import org.undercall.port.Voice;
-import org.undercall.sound.SpeakerException;
 import org.undercall.sound.WavTimeline;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -44,15 +42,8 @@ public final class SayCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    PrintWriter errors = spec.commandLine().getErr();
-    try {
-      speak(String.join(" ", text));
-      return 0;
-    } catch (SpeakerException e) {
-      errors.println(e.getMessage());
-      errors.flush();
-      return 1;
-    }
+    speak(String.join(" ", text));
+    return 0;
   }
 
   private void print(String line) {

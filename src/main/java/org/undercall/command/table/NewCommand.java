@@ -10,15 +10,14 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
-import org.undercall.adapter.table.TableFaults;
 import org.undercall.adapter.table.TorqueTable;
 import org.undercall.core.check.ProcedureCheck;
 import org.undercall.core.check.Severity;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.writing.Draft;
 import org.undercall.core.writing.Interview;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -34,11 +33,9 @@ import picocli.CommandLine.Spec;
       "Each answer is checked; what cannot be taken is asked again, nothing is guessed."
     },
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
       "0:written, and clean under check",
       "1:a fault, or broken off; the answers are kept as a table beside it",
-      "2:wrong usage",
       "3:written, and the check has found something"
     })
 public final class NewCommand implements Callable<Integer> {
@@ -98,16 +95,17 @@ public final class NewCommand implements Callable<Integer> {
       Interview begun, BufferedReader answers, TableJudge judge, KeptAnswers kept)
       throws Exception {
     PrintWriter out = spec.commandLine().getOut();
-    try (VoiceOptions.Opened opened = byVoice.open(spec.commandLine())) {
-      VoicedInterview.Ports ports =
-          new VoicedInterview.Ports(opened.ear(), opened.voice(), answers, out);
-      return new VoicedInterview(ports, judge, kept).run(begun);
-    }
+    return byVoice.ask(
+        spec.commandLine(),
+        (ear, voice) -> {
+          VoicedInterview.Ports ports = new VoicedInterview.Ports(ear, voice, answers, out);
+          return new VoicedInterview(ports, judge, kept).run(begun);
+        });
   }
 
   /** Nothing, or what was kept and is wanted. */
   private static Draft begun(KeptAnswers kept, BufferedReader answers, PrintWriter out)
-      throws TableFaults, KeptAnswers.NotTakenUp, TypedInterview.BrokenOff {
+      throws Fault, TypedInterview.BrokenOff {
     if (!kept.areThere()) {
       return Draft.EMPTY;
     }
@@ -123,8 +121,7 @@ public final class NewCommand implements Callable<Integer> {
     return draft;
   }
 
-  private int written(Draft draft, KeptAnswers kept, PrintWriter out)
-      throws TableFaults, ProcedureFaults {
+  private int written(Draft draft, KeptAnswers kept, PrintWriter out) throws Fault {
     TorqueTable read = TableJudge.read(draft);
     Procedure procedure = ProcedureFile.of(file, read.json()).procedure();
     NewFile.write(file, read.json(), force);

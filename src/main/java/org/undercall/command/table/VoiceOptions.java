@@ -2,18 +2,17 @@ package org.undercall.command.table;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import org.undercall.adapter.microphone.MicrophoneFrames;
-import org.undercall.adapter.recogniser.ModelFault;
-import org.undercall.adapter.recogniser.SpeechModel;
+import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.command.option.ModelOption;
 import org.undercall.command.option.SpeakerOptions;
-import org.undercall.core.intent.AnswerWords;
-import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.core.writing.Interview;
 import org.undercall.listen.AnswerEar;
-import org.undercall.port.Ear;
+import org.undercall.listen.Answers;
+import org.undercall.port.Fault;
 import org.undercall.port.Voice;
 import org.undercall.sound.Frames;
-import org.undercall.sound.SoundFault;
 import org.undercall.sound.WavFrames;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
@@ -53,39 +52,39 @@ public final class VoiceOptions {
     speaker.check();
   }
 
-  /** Opens ear and voice. */
-  Opened open(CommandLine line) throws SoundFault, ModelFault {
-    Frames frames =
-        sound == null
-            ? MicrophoneFrames.open(Optional.ofNullable(microphone))
-            : WavFrames.open(sound);
-    SpeechModel loaded = model.load(line.getErr());
-    Voice voice = speaker.open(line.getErr()::println);
-    return new Opened(loaded, new AnswerEar(frames, loaded), voice);
+  /** Asks with an ear and a voice. */
+  @FunctionalInterface
+  interface Asking {
+    /** What was answered. */
+    Interview with(Answers ear, Voice voice) throws Exception;
   }
 
-  /** Ear and voice, and the model that the ear needs. */
-  record Opened(SpeechModel model, AnswerEar answers, Voice voice) implements AutoCloseable {
-    VoicedInterview.Hears ear() {
-      return new VoicedInterview.Hears() {
-        @Override
-        public Optional<RecognisedPhrase> next(AnswerWords allowed, long patienceMillis)
-            throws Ear.EndOfInput {
-          return answers.next(allowed, patienceMillis);
-        }
+  /** Opens ear and voice, asks with them, and closes them, also if one cannot be opened. */
+  Interview ask(CommandLine line, Asking asking) throws Exception {
+    return ask(
+        this::frames,
+        () -> model.load(line.getErr()),
+        () -> speaker.open(news -> line.getErr().println(news.line())),
+        asking);
+  }
 
-        @Override
-        public void forget() {
-          answers.forget();
-        }
-      };
-    }
+  private Frames frames() throws Fault {
+    return sound == null
+        ? MicrophoneFrames.open(Optional.ofNullable(microphone))
+        : WavFrames.open(sound);
+  }
 
-    @Override
-    public void close() {
-      answers.close();
-      voice.close();
-      model.close();
+  static Interview ask(
+      Callable<Frames> sound,
+      Callable<RecogniserMaker> model,
+      Callable<Voice> speaker,
+      Asking asking)
+      throws Exception {
+    try (Frames frames = sound.call();
+        RecogniserMaker recognisers = model.call();
+        Voice voice = speaker.call();
+        AnswerEar ear = new AnswerEar(frames, recognisers)) {
+      return asking.with(ear, voice);
     }
   }
 }

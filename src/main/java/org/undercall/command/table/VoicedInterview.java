@@ -3,38 +3,30 @@ package org.undercall.command.table;
 import java.io.BufferedReader;
 import java.io.PrintWriter;
 import java.util.Optional;
-import org.undercall.adapter.table.TableFaults;
 import org.undercall.command.table.TypedInterview.BrokenOff;
 import org.undercall.core.intent.AnswerCommand;
-import org.undercall.core.intent.AnswerWords;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.writing.Interview;
 import org.undercall.core.writing.Talk;
-import org.undercall.listen.AnswerEar;
+import org.undercall.listen.Answers;
 import org.undercall.port.Ear;
+import org.undercall.port.Fault;
 import org.undercall.port.Voice;
 
 /** Asks by voice; what cannot be heard is typed. */
 final class VoicedInterview {
   private static final long PATIENCE_MILLIS = 60_000;
 
-  private final Hears ear;
+  private final Answers ear;
   private final Voice voice;
   private final BufferedReader keyboard;
   private final PrintWriter out;
   private final TableJudge judge;
   private final KeptAnswers kept;
 
-  /** Hears answers, as {@link AnswerEar} does. */
-  interface Hears {
-    Optional<RecognisedPhrase> next(AnswerWords allowed, long patienceMillis) throws Ear.EndOfInput;
-
-    void forget();
-  }
-
   /** What it asks with. */
-  record Ports(Hears ear, Voice voice, BufferedReader keyboard, PrintWriter out) {}
+  record Ports(Answers ear, Voice voice, BufferedReader keyboard, PrintWriter out) {}
 
   VoicedInterview(Ports ports, TableJudge judge, KeptAnswers kept) {
     this.ear = ports.ear();
@@ -46,7 +38,7 @@ final class VoicedInterview {
   }
 
   /** Asks until all is answered and wanted. */
-  Interview run(Interview begun) throws BrokenOff, TableFaults {
+  Interview run(Interview begun) throws BrokenOff, Fault {
     Talk at = Talk.of(begun);
     say(at.ask());
     while (true) {
@@ -61,7 +53,7 @@ final class VoicedInterview {
     }
   }
 
-  private Talk settled(Talk before, Talk.Turn turn) throws BrokenOff, TableFaults {
+  private Talk settled(Talk before, Talk.Turn turn) throws BrokenOff, Fault {
     Talk next = turn.next();
     turn.told().forEach(told -> out.println("  " + told));
     if (!next.interview().equals(before.interview())) {

@@ -7,12 +7,12 @@ import java.util.concurrent.Callable;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.speaker.Voices;
 import org.undercall.command.option.ModelOption;
+import org.undercall.command.option.SessionsOption;
 import org.undercall.demo.Demo;
 import org.undercall.session.Dialogue;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Shows the whole job on real sound, without people and without sound hardware. */
@@ -23,23 +23,15 @@ import picocli.CommandLine.Spec;
       "Every value in it is invented and for no vehicle."
     },
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
       "0:the session of the demonstration is complete",
-      "1:a fault, one line with its code",
-      "2:wrong usage",
       "3:the session is not complete"
     })
 public final class DemoCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private ModelOption model;
 
-  @Option(
-      names = "--sessions",
-      paramLabel = "FOLDER",
-      defaultValue = "sessions",
-      description = "The folder of sessions (default: ${DEFAULT-VALUE}).")
-  private Path sessions;
+  @Mixin private SessionsOption sessions;
 
   /** Made by the command line reader. */
   public DemoCommand() {}
@@ -56,13 +48,13 @@ public final class DemoCommand implements Callable<Integer> {
     Dialogue dialogue = new Dialogue(out);
     dialogue.print("A demonstration with invented values, for no vehicle. Nobody is working.");
     SessionFolder folder =
-        demo.run(sessions, () -> model.load(spec.commandLine().getErr()), dialogue);
+        demo.run(sessions.folder(), () -> model.load(spec.commandLine().getErr()), dialogue);
     dialogue.print("");
     dialogue.print("Sound of both sides: " + folder.path().resolve("dialogue.wav"));
     dialogue.print("");
     return spec.commandLine()
         .getParent()
-        .execute("review", folder.path().toString(), "--sessions", sessions.toString());
+        .execute("review", folder.path().toString(), "--sessions", sessions.folder().toString());
   }
 
   /** The shared folder of the project, wherever the program was started. */

@@ -6,16 +6,14 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CompletableFuture;
 import org.undercall.adapter.microphone.MicrophoneFrames;
 import org.undercall.adapter.microphone.SteadyFrames;
-import org.undercall.adapter.recogniser.ModelFault;
 import org.undercall.adapter.recogniser.RecogniserMaker;
-import org.undercall.adapter.words.OwnWordsFault;
 import org.undercall.command.desk.Chosen;
 import org.undercall.command.option.BoardOptions;
 import org.undercall.command.option.CalledOption;
 import org.undercall.command.option.ClipOptions;
+import org.undercall.command.option.MicrophoneOption;
 import org.undercall.command.option.ModelOption;
 import org.undercall.command.option.OwnWordsOption;
 import org.undercall.command.option.SpeakerOptions;
@@ -26,14 +24,13 @@ import org.undercall.listen.DeviceNotices;
 import org.undercall.listen.LazyEar;
 import org.undercall.listen.NoticingEar;
 import org.undercall.listen.OwnWordsEar;
-import org.undercall.listen.SoundEar;
 import org.undercall.port.Ear;
+import org.undercall.port.Fault;
 import org.undercall.port.Time;
 import org.undercall.port.Voice;
 import org.undercall.session.Dialogue;
 import org.undercall.session.Work;
 import org.undercall.sound.Frames;
-import org.undercall.sound.SoundFault;
 import org.undercall.sound.WavFrames;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -46,13 +43,7 @@ import picocli.CommandLine.Spec;
     name = "work",
     description = "Walk a procedure by voice; an open session of it is taken up again.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {
-      "0:the session is complete",
-      "1:a fault, one line with its code",
-      "2:wrong usage",
-      "3:the session is not complete"
-    })
+    exitCodeList = {"0:the session is complete", "3:the session is not complete"})
 public final class WorkCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private WorkOptions options;
@@ -69,11 +60,7 @@ public final class WorkCommand implements Callable<Integer> {
       description = "Hear a WAV file in place of the microphone.")
   private Path sound;
 
-  @Option(
-      names = "--microphone",
-      paramLabel = "NAME",
-      description = "A microphone with this in its name (default: the system's choice).")
-  private String microphone;
+  @Mixin private MicrophoneOption microphone;
 
   @Option(
       names = "--barge-in",
@@ -84,7 +71,6 @@ public final class WorkCommand implements Callable<Integer> {
   private boolean bargeIn;
 
   private OwnWords own = OwnWords.none();
-  private final CompletableFuture<RecogniserMaker> recognisers = new CompletableFuture<>();
 
   /** Made by the command line reader. */
   public WorkCommand() {}
@@ -102,14 +88,13 @@ public final class WorkCommand implements Callable<Integer> {
   }
 
   private int work(Chosen chosen, BoardOptions.Opened board, Dialogue dialogue) throws Exception {
-    PrintWriter err = spec.commandLine().getErr();
     DeviceNotices notices = new DeviceNotices(dialogue::print, board.devices());
-    try (Frames frames = frames(notices)) {
-      LazyEar ear = LazyEar.start(() -> soundEar(frames, err));
+    try (Frames frames = frames(notices);
+        LazyEar ear = LazyEar.start(frames, this::recognisers)) {
       Time time = time(ear);
       try (Work work = options.open(chosen, spec.commandLine().getOut());
           Voice spoken = speaker.open(notices::speaker);
-          Voice voice = dialogue.of(stoppable(spoken, frames, dialogue));
+          Voice voice = dialogue.of(stoppable(spoken, frames, ear, dialogue));
           Ear printed =
               dialogue.of(
                   new OwnWordsEar(
@@ -124,8 +109,8 @@ public final class WorkCommand implements Callable<Integer> {
     }
   }
 
-  private Frames frames(DeviceNotices notices) throws SoundFault {
-    Optional<String> named = Optional.ofNullable(microphone);
+  private Frames frames(DeviceNotices notices) throws Fault {
+    Optional<String> named = microphone.name();
     return sound != null
         ? WavFrames.open(sound)
         : SteadyFrames.open(() -> MicrophoneFrames.open(named), notices);
@@ -135,21 +120,17 @@ public final class WorkCommand implements Callable<Integer> {
     return sound == null ? new NoticingEar(ear, notices, voice) : ear;
   }
 
-  private Ear soundEar(Frames frames, PrintWriter err) throws ModelFault, OwnWordsFault {
+  private RecogniserMaker recognisers() throws Fault {
     clips.prepare();
-    RecogniserMaker maker = ownWords.of(model.load(err), own);
-    recognisers.complete(maker);
-    return SoundEar.standard(frames, maker);
+    return ownWords.of(model.load(spec.commandLine().getErr()), own);
   }
 
-  private Voice stoppable(Voice voice, Frames frames, Dialogue dialogue) {
+  private Voice stoppable(Voice voice, Frames frames, LazyEar ear, Dialogue dialogue) {
     if (!bargeIn || sound != null || !speaker.isAudible()) {
       return voice;
     }
     return new BargeIn(
-            frames,
-            () -> Optional.ofNullable(recognisers.getNow(null)),
-            phrase -> dialogue.print("  stopped by  " + phrase))
+            frames, ear::recognisers, phrase -> dialogue.print("  stopped by  " + phrase))
         .of(voice);
   }
 

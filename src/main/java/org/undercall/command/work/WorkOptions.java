@@ -6,17 +6,18 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import org.undercall.adapter.log.SessionFolder;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.command.desk.Chosen;
 import org.undercall.command.desk.Desk;
 import org.undercall.command.desk.Offer;
 import org.undercall.command.desk.ProcedureShelf;
 import org.undercall.command.desk.Terminal;
+import org.undercall.command.option.SessionsOption;
 import org.undercall.port.Fault;
 import org.undercall.port.Time;
 import org.undercall.session.Dialogue;
 import org.undercall.session.OpenSessions;
 import org.undercall.session.Work;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -40,12 +41,7 @@ public final class WorkOptions {
       description = "Take up a session: its folder, its name, or \"last\".")
   private String resume;
 
-  @Option(
-      names = "--sessions",
-      paramLabel = "FOLDER",
-      defaultValue = "sessions",
-      description = "The folder of sessions (default: ${DEFAULT-VALUE}).")
-  private Path sessions;
+  @Mixin private SessionsOption sessions;
 
   @Option(names = "--new", description = "Begin a new session even if one is open.")
   private boolean fresh;
@@ -71,7 +67,7 @@ public final class WorkOptions {
       throw wrong("found --resume with " + (fresh ? "--new" : "a procedure") + ", expected one");
     }
     if (resume != null) {
-      return new Chosen.Session(SessionFolder.find(sessions, resume));
+      return new Chosen.Session(SessionFolder.find(sessions.folder(), resume));
     }
     if (procedure != null) {
       return fresh ? new Chosen.Fresh(procedure) : new Chosen.Procedure(procedure);
@@ -81,7 +77,7 @@ public final class WorkOptions {
 
   private Chosen asked(PrintWriter out) throws IOException {
     Desk desk = new Desk(Terminal.ofProgram(), out);
-    OpenSessions found = OpenSessions.in(sessions);
+    OpenSessions found = OpenSessions.in(sessions.folder());
     if (found.none()) {
       desk.welcome();
     }
@@ -102,7 +98,7 @@ public final class WorkOptions {
   }
 
   /** Begins or takes up the session, and says which. */
-  Work open(Chosen chosen, PrintWriter out) throws ProcedureFaults, Fault, IOException {
+  Work open(Chosen chosen, PrintWriter out) throws Fault, IOException {
     Work work = begun(chosen);
     String how = work.takenUp() ? "Session taken up: " : "New session: ";
     Dialogue dialogue = new Dialogue(out);
@@ -112,13 +108,13 @@ public final class WorkOptions {
     return work;
   }
 
-  private Work begun(Chosen chosen) throws ProcedureFaults, Fault, IOException {
+  private Work begun(Chosen chosen) throws Fault, IOException {
     if (chosen instanceof Chosen.Session session) {
       return Work.takeUp(session.folder());
     }
     return chosen instanceof Chosen.Fresh begin
-        ? Work.on(begin.file(), sessions, true)
-        : Work.on(((Chosen.Procedure) chosen).file(), sessions, false);
+        ? Work.on(begin.file(), sessions.folder(), true)
+        : Work.on(((Chosen.Procedure) chosen).file(), sessions.folder(), false);
   }
 
   /** The quiet before the first reminder; zero for none. */

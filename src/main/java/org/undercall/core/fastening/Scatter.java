@@ -1,6 +1,7 @@
 package org.undercall.core.fastening;
 
 import java.util.Optional;
+import org.undercall.core.term.Refused;
 import org.undercall.core.term.Torque;
 
 /**
@@ -8,6 +9,8 @@ import org.undercall.core.term.Torque;
  *
  * <p>Lowest: high friction, tool low; highest: low friction, tool high. Yield cuts the top off, as
  * it does in the bolt.
+ *
+ * <p>Computed and checked against published values, not yet used by a command.
  *
  * @param low the lowest preload
  * @param nominal the preload with nominal friction and an exact tool
@@ -28,7 +31,7 @@ public record Scatter(Force low, Force nominal, Force high) {
     public Causes {
       Require.notNegative("error of the angle", angle.degrees(), "°");
       if (!friction.contains(nominal)) {
-        throw Require.refused("FAS-032", "nominal friction", nominal.toString(), "in " + friction);
+        throw new Refused("FAS-032", "nominal friction", nominal.toString(), "in " + friction);
       }
     }
   }

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.undercall.port.Heard;
 
 @DisplayName("The server of the board")
 @Timeout(60)
@@ -132,7 +133,7 @@ class BoardTalkTest extends ServedBoard {
     @DisplayName("of a question at once")
     void question() throws Exception {
       CompletableFuture<HttpResponse<String>> answer = posted(press("say again", ""));
-      assertEquals(new Press(0, "say again", "pressed"), taken());
+      assertEquals(new Press(0, "say again", Heard.How.PRESSED), taken());
       assertTrue(answer.get().body().contains("\"outcome\":\"taken\""));
     }
 
@@ -184,7 +185,7 @@ class BoardTalkTest extends ServedBoard {
     void typed() throws Exception {
       CompletableFuture<HttpResponse<String>> answer =
           posted("{\"state\":0,\"phrase\":\"torque reached 62\"}");
-      assertEquals(new Press(0, "torque reached 62", "typed"), taken());
+      assertEquals(new Press(0, "torque reached 62", Heard.How.TYPED), taken());
       assertEquals(200, answer.get().statusCode());
       for (int i = 0; i < 9; i++) {
         assertEquals(400, post(port, "/press", "{}").statusCode());

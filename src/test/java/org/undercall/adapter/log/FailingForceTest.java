@@ -24,11 +24,11 @@ import org.undercall.core.event.Moment;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.IntentKind;
-import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.reply.Refuse;
 import org.undercall.port.Display;
 import org.undercall.port.Ear;
+import org.undercall.port.Heard;
 import org.undercall.port.Voice;
 import org.undercall.session.SessionLoop;
 import org.undercall.session.TypedTechnician;
@@ -91,14 +91,14 @@ class FailingForceTest {
   /** Types what the phase waits for; after a minute of silence while a timer runs. */
   private final class Typing implements Ear {
     @Override
-    public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis) {
+    public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) {
       failing = true;
       millis += 1_000;
       if (session.nextTimer().isPresent()) {
         millis += patienceMillis;
         return Optional.empty();
       }
-      return Optional.of(RecognisedPhrase.typed(technician.says(session)));
+      return Optional.of(Heard.typed(technician.says(session)));
     }
 
     @Override

@@ -16,6 +16,7 @@ import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.SoundLevels;
 import org.undercall.port.Ear;
+import org.undercall.port.Heard;
 
 @DisplayName("The check of the ear")
 class EarCheckTest {
@@ -28,18 +29,14 @@ class EarCheckTest {
   private final Ear ear =
       new Ear() {
         @Override
-        public Optional<RecognisedPhrase> next(Set<IntentKind> allowed, long patienceMillis)
+        public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis)
             throws EndOfInput {
           if (spoken.isEmpty()) {
             throw new EndOfInput();
           }
           return Optional.of(RecognisedPhrase.typed(spoken.remove()))
-              .filter(p -> !p.words().isEmpty());
-        }
-
-        @Override
-        public Optional<SoundLevels> levels() {
-          return levels;
+              .filter(p -> !p.words().isEmpty())
+              .map(p -> new Heard(p, Heard.How.SPOKEN, levels, Optional.empty()));
         }
 
         @Override

@@ -12,15 +12,12 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.undercall.adapter.recogniser.TestModel;
 import org.undercall.adapter.speaker.SpokenCache;
-import org.undercall.core.intent.AnswerWords;
-import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Step;
@@ -30,7 +27,6 @@ import org.undercall.core.writing.Draft;
 import org.undercall.core.writing.Interview;
 import org.undercall.demo.DemoVoices;
 import org.undercall.listen.AnswerEar;
-import org.undercall.port.Ear;
 
 @DisplayName("A procedure of two fasteners, asked for by voice and heard by the real recogniser")
 class NewByVoiceTest {
@@ -128,7 +124,7 @@ class NewByVoiceTest {
         AnswerEar ear = new AnswerEar(technician, TestModel.shared())) {
       VoicedInterview.Ports ports =
           new VoicedInterview.Ports(
-              hears(ear),
+              ear,
               technician,
               new BufferedReader(new StringReader(TYPED)),
               new PrintWriter(out, true));
@@ -174,20 +170,5 @@ class NewByVoiceTest {
     assertEquals(
         "[TorqueStage[target=87 N·m, plusMinus=4, dialled=Optional.empty]]",
         nut.variants().get(0).stages().toString());
-  }
-
-  private static VoicedInterview.Hears hears(AnswerEar ear) {
-    return new VoicedInterview.Hears() {
-      @Override
-      public Optional<RecognisedPhrase> next(AnswerWords allowed, long patienceMillis)
-          throws Ear.EndOfInput {
-        return ear.next(allowed, patienceMillis);
-      }
-
-      @Override
-      public void forget() {
-        ear.forget();
-      }
-    };
   }
 }

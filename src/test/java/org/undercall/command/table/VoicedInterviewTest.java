@@ -29,6 +29,7 @@ import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Wheels;
 import org.undercall.core.writing.Draft;
 import org.undercall.core.writing.Interview;
+import org.undercall.listen.Answers;
 import org.undercall.port.Ear;
 import org.undercall.port.Voice;
 
@@ -72,7 +73,7 @@ class VoicedInterviewTest {
       new TableJudge(Clock.fixed(Instant.parse("2026-06-01T09:00:00Z"), ZoneOffset.UTC));
 
   /** Hears lines; after each that is read back it hears a confirmation. */
-  private final class GivenEar implements VoicedInterview.Hears, Voice {
+  private final class GivenEar implements Answers, Voice {
     private final Queue<String> lines;
     private boolean readBack;
 
