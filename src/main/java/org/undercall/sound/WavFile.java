@@ -1,5 +1,6 @@
 package org.undercall.sound;
 
+import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -69,29 +70,32 @@ public final class WavFile {
 
   /** The 44 bytes before the samples. */
   static byte[] header(int rate, int dataBytes, int bytesAfter) {
-    ByteBuffer out = little(HEADER);
+    byte[] header = new byte[HEADER];
+    ByteBuffer out = little(header);
     out.put(ascii("RIFF")).putInt(HEADER - 8 + dataBytes + bytesAfter).put(ascii("WAVEfmt "));
     out.putInt(16).putShort((short) 1).putShort((short) 1).putInt(rate).putInt(rate * 2);
     out.putShort((short) 2).putShort((short) 16).put(ascii("data")).putInt(dataBytes);
-    return out.array();
+    return header;
   }
 
   private static byte[] check(byte[] data) {
     CRC32 crc = new CRC32();
     crc.update(data);
-    return little(CHECK_BYTES).put(CHECK).putInt(4).putInt((int) crc.getValue()).array();
+    byte[] check = new byte[CHECK_BYTES];
+    little(check).put(CHECK).putInt(4).putInt((int) crc.getValue());
+    return check;
   }
 
   private static byte[] joined(byte[]... parts) {
-    ByteBuffer all = little(Arrays.stream(parts).mapToInt(part -> part.length).sum());
+    ByteArrayOutputStream all = new ByteArrayOutputStream();
     for (byte[] part : parts) {
-      all.put(part);
+      all.writeBytes(part);
     }
-    return all.array();
+    return all.toByteArray();
   }
 
-  private static ByteBuffer little(int bytes) {
-    return ByteBuffer.allocate(bytes).order(ByteOrder.LITTLE_ENDIAN);
+  private static ByteBuffer little(byte[] bytes) {
+    return ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
   }
 
   private static byte[] ascii(String text) {

@@ -2,13 +2,8 @@ package org.undercall.adapter.drawing;
 
 import org.undercall.text.Svg;
 
-/**
- * The mark of one value; each differs from the others in its shape, not only its colour.
- *
- * @param meaning for the legend
- * @param corners about its middle, across and down in turn
- */
-record Mark(String meaning, String colour, double... corners) {
+/** The mark of one value; each differs from the others in its shape, not only its colour. */
+final class Mark {
   /** One session. */
   static final Mark SESSION = new Mark("this session", Sheet.BLUE, 0, -5, 5, 0, 0, 5, -5, 0);
 
@@ -18,6 +13,22 @@ record Mark(String meaning, String colour, double... corners) {
 
   static final Mark LEFT = new Mark("left", Sheet.BLUE, -7, 0, 5, -6, 5, 6);
   static final Mark RIGHT = new Mark("right", Sheet.ORANGE, 7, 0, -5, -6, -5, 6);
+
+  private final String meaning;
+  private final String colour;
+  private final double[] corners;
+
+  /** A mark with its corners about its middle, across and down in turn. */
+  private Mark(String meaning, String colour, double... corners) {
+    this.meaning = meaning;
+    this.colour = colour;
+    this.corners = corners;
+  }
+
+  /** Its meaning, for the legend. */
+  String meaning() {
+    return meaning;
+  }
 
   void draw(Svg svg, double x, double y) {
     svg.polygon(x, y, corners, "fill", colour);

@@ -45,8 +45,10 @@ class VoiceOptionsTest {
     assertEquals(Set.of(), open);
   }
 
-  private static <T> T fault() throws IOException {
-    throw new IOException("out of order");
+  private static <T> Callable<T> broken() {
+    return () -> {
+      throw new IOException("out of order");
+    };
   }
 
   @Test
@@ -59,28 +61,31 @@ class VoiceOptionsTest {
   @Test
   @DisplayName("is closed if the microphone cannot be opened")
   void noSound() {
-    sound = VoiceOptionsTest::fault;
+    sound = broken();
     requireClosedAfterFault();
   }
 
   @Test
   @DisplayName("is closed if the model cannot be loaded")
   void noModel() {
-    model = VoiceOptionsTest::fault;
+    model = broken();
     requireClosedAfterFault();
   }
 
   @Test
   @DisplayName("is closed if there is no such voice")
   void noVoice() {
-    speaker = VoiceOptionsTest::fault;
+    speaker = broken();
     requireClosedAfterFault();
   }
 
   @Test
   @DisplayName("is closed if the asking breaks off")
   void brokenOff() {
-    asking = (ear, voice) -> fault();
+    asking =
+        (ear, voice) -> {
+          throw new IOException("out of order");
+        };
     requireClosedAfterFault();
   }
 
