@@ -4,6 +4,8 @@ import java.io.PrintWriter;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.undercall.command.clips.ClipsCommand;
 import org.undercall.command.desk.FrontPage;
@@ -49,8 +51,7 @@ import picocli.CommandLine.Spec;
     name = "undercall",
     description = "Offline, hands-free torque assistant.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {"0:all is well", "1:a fault, one line with its code", "2:wrong usage"},
+    exitCodeList = "0:all is well",
     subcommands = {
       DemoCommand.class,
       WorkCommand.class,
@@ -82,6 +83,10 @@ import picocli.CommandLine.Spec;
 public final class App implements Runnable {
   private static final Pattern CODED = Pattern.compile("[A-Z]{3}-\\d{3} .*", Pattern.DOTALL);
 
+  /** What an exit code means if a command does not say otherwise. */
+  private static final Map<String, String> FAULTS =
+      Map.of("1", "a fault, one line with its code", "2", "wrong usage");
+
   @Spec private CommandSpec spec;
 
   /** Made by the command line reader. */
@@ -100,17 +105,23 @@ public final class App implements Runnable {
   /** The command line with all commands; a test may set where it prints to. */
   public static CommandLine commandLine() {
     CommandLine line = new CommandLine(new App());
-    versioned(line, "undercall " + ProgramVersion.TEXT);
+    completed(line, "undercall " + ProgramVersion.TEXT);
     return Examples.addTo(line)
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setExecutionExceptionHandler(App::fault)
         .setParameterExceptionHandler(App::wrongUsage);
   }
 
-  /** Every command tells the program's version. */
-  private static void versioned(CommandLine line, String version) {
-    line.getCommandSpec().version(version);
-    line.getSubcommands().values().forEach(below -> versioned(below, version));
+  /** Every command tells the program's version, and what all exit codes have in common. */
+  private static void completed(CommandLine line, String version) {
+    CommandSpec spec = line.getCommandSpec().version(version);
+    Map<String, String> own = spec.usageMessage().exitCodeList();
+    if (!own.isEmpty()) {
+      Map<String, String> all = new TreeMap<>(FAULTS);
+      all.putAll(own);
+      spec.usageMessage().exitCodeListHeading("%nExit status:%n").exitCodeList(all);
+    }
+    line.getSubcommands().values().forEach(below -> completed(below, version));
   }
 
   /** Takes defaults for options from a file, if it is there. */

@@ -8,12 +8,13 @@ import org.undercall.adapter.speaker.MarySynthesiser;
 import org.undercall.adapter.speaker.SpokenCache;
 import org.undercall.adapter.speaker.Synthesiser;
 import org.undercall.adapter.speaker.Voices;
+import org.undercall.sound.Frames;
 import org.undercall.sound.SpeakerException;
 import org.undercall.sound.SpeakerException.Fault;
 
 /**
  * Invented speakers for a spoken run without people: one voice, changed in pitch, throat and pace.
- * Their sound has 16,000 samples a second, as the recogniser wants it.
+ * Their sound has the rate that the recogniser wants.
  */
 public enum DemoVoices {
   ALTO("F0Scale(f0Scale:0.7)", 1.0),
@@ -24,7 +25,7 @@ public enum DemoVoices {
   LIVELY("F0Scale(f0Scale:1.3)", 0.95);
 
   /** Samples a second of every demo voice. */
-  public static final int RATE = 16_000;
+  public static final int RATE = Frames.RATE;
 
   private final String effects;
   private final double speed;

@@ -26,7 +26,7 @@ final class ScriptFrames implements Frames {
 
   /** Makes the sound of a script's lines. */
   interface Studio {
-    /** The sound of a line, spoken at a time: 16 kHz, 16 bit, little-endian. */
+    /** The sound of a line, spoken at a time, as {@link Frames} gives it. */
     byte[] sound(Script.Line line, long atMillis);
   }
 

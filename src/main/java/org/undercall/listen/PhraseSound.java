@@ -45,7 +45,7 @@ final class PhraseSound {
   }
 
   /**
-   * The sound of a phrase: 16 bit, little-endian.
+   * The sound of a phrase: as {@link Frames} gives it.
    *
    * @param hearings the phrase as it was heard, once or twice; each has a word
    * @return whole frames; empty if there is no sound of it

@@ -12,7 +12,7 @@ public interface Clips {
    * Puts the sound of a phrase on the disk; when this returns, it is there.
    *
    * @param seq number of the decision about the phrase
-   * @param sound 16 kHz, 16 bit, mono, little-endian
+   * @param sound samples as {@code sound/Frames} describes them
    * @return the clip as the log is to name it; empty if it was not kept
    */
   Optional<Clip> keep(long seq, byte[] sound);

@@ -14,7 +14,7 @@ public final class Frame {
    * A frame.
    *
    * @param firstSample how many samples of the source came before it
-   * @param sound 16 bit, little end first; copied
+   * @param sound as {@link Frames} describes it; copied
    */
   public static Frame of(long firstSample, byte[] sound) {
     return new Frame(firstSample, sound.clone());
@@ -35,7 +35,7 @@ public final class Frame {
     return sound.length / 2;
   }
 
-  /** The sound, a copy: two bytes a sample, little end first. */
+  /** The sound, a copy: two bytes a sample. */
   public byte[] sound() {
     return sound.clone();
   }

@@ -22,7 +22,7 @@ public final class FrameMaker {
   public FrameMaker(SampleFormat format, String name) {
     this.format = format;
     this.name = name;
-    this.resampler = new Resampler(format.rate());
+    this.resampler = new Resampler(format.rate(), Frames.RATE);
   }
 
   /**
@@ -59,7 +59,7 @@ public final class FrameMaker {
   }
 
   private void put(double sample) {
-    long value = Math.max(-32_768, Math.min(32_767, Math.round(sample * 32_768)));
+    short value = Pcm.clipped(sample * 32_768);
     filling[filled] = (byte) value;
     filling[filled + 1] = (byte) (value >> 8);
     filled += 2;

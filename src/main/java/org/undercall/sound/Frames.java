@@ -3,7 +3,8 @@ package org.undercall.sound;
 import java.util.Optional;
 
 /**
- * A source of sound in short frames: 16 kHz, 16 bit, little end first, mono. One thread uses it.
+ * A source of sound in short frames: 16 kHz, 16 bit, least significant byte first, mono. One thread
+ * uses it.
  */
 public interface Frames extends AutoCloseable {
   /** Samples a second. */

@@ -63,10 +63,14 @@ public final class Pcm {
     }
     short[] scaled = new short[samples.length];
     for (int i = 0; i < scaled.length; i++) {
-      long value = Math.round(samples[i] * factor);
-      scaled[i] = (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, value));
+      scaled[i] = clipped(samples[i] * factor);
     }
     return new Pcm(rate, scaled);
+  }
+
+  /** The nearest sample; what is too loud is cut to the loudest. */
+  static short clipped(double value) {
+    return (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, Math.round(value)));
   }
 
   /** This sound and after it another of the same rate. */

@@ -1,6 +1,7 @@
 package org.undercall.sound;
 
 import java.nio.ByteBuffer;
+import javax.sound.sampled.AudioFormat;
 import org.undercall.sound.SoundFault.Code;
 
 /**
@@ -14,6 +15,16 @@ import org.undercall.sound.SoundFault.Code;
 public record SampleFormat(boolean floating, int bits, int channels, int rate) {
   private static final int PCM = 1;
   private static final int FLOAT = 3;
+
+  /** Whole numbers of 16 bits: how sound is kept and how devices give and take it. */
+  public static SampleFormat pcm(int channels, int rate) {
+    return new SampleFormat(false, 16, channels, rate);
+  }
+
+  /** The same for the devices of Java Sound; not for floating point. */
+  public AudioFormat ofDevice() {
+    return new AudioFormat(rate, bits, channels, true, false);
+  }
 
   /** The format with the numbers of a WAV header. */
   static SampleFormat checked(String name, int tag, int bits, int channels, int rate)
@@ -51,7 +62,7 @@ public record SampleFormat(boolean floating, int bits, int channels, int rate) {
   /**
    * Reads one sample of every channel.
    *
-   * @param from little end first
+   * @param from in little-endian order
    * @return the mean of the channels; full scale is from -1 to 1. No number if a sample is none.
    */
   double mean(ByteBuffer from) {

@@ -41,7 +41,7 @@ public final class TimeStretch {
     }
     short[] made = new short[(int) (in.length / pace)];
     for (int i = 0; i < made.length; i++) {
-      made[i] = (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, Math.round(out[i])));
+      made[i] = Pcm.clipped(out[i]);
     }
     return made;
   }

@@ -40,7 +40,7 @@ public final class WavTimeline implements AutoCloseable {
    * @return when it ends, in milliseconds from the start of the file
    */
   public long add(long atMillis, Pcm sound) {
-    Pcm added = PcmResampler.to(sound, rate);
+    Pcm added = Resampler.to(sound, rate);
     long first = atMillis * rate / 1000;
     try {
       long place = WavFile.HEADER + 2 * first;
@@ -76,8 +76,7 @@ public final class WavTimeline implements AutoCloseable {
   private static Pcm mixed(Pcm one, Pcm other) {
     short[] sum = one.samples();
     for (int i = 0; i < sum.length; i++) {
-      int both = sum[i] + other.at(i);
-      sum[i] = (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, both));
+      sum[i] = Pcm.clipped(sum[i] + other.at(i));
     }
     return Pcm.of(one.rate(), sum);
   }

@@ -2,6 +2,8 @@ package org.undercall.text;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Locale;
+import java.util.function.IntFunction;
+import java.util.function.IntPredicate;
 
 /** Shows pieces of a file in a message: short, on one line, safe on a terminal. */
 public final class Shown {
@@ -32,9 +34,7 @@ public final class Shown {
 
   /** A text with every character that cannot be read written as its code. */
   public static String plain(String text) {
-    StringBuilder shown = new StringBuilder();
-    text.codePoints().forEach(c -> shown.append(readable(c) ? Character.toString(c) : coded(c)));
-    return shown.toString();
+    return replaced(text, Shown::readable, Shown::coded);
   }
 
   /** A text of any length as a piece of one line: cut, and without what cannot be read. */
@@ -42,18 +42,39 @@ public final class Shown {
     return plain(text.length() > LONGEST_LINE ? text.substring(0, LONGEST_LINE) + "..." : text);
   }
 
-  /** Whether a character can be read and spoken: no control, format or unassigned character. */
+  /** A text with another character in the place of each that cannot be read. */
+  public static String plain(String text, String instead) {
+    return replaced(text, Shown::readable, c -> instead);
+  }
+
+  /** A text with another character in the place of each that breaks a line or steers a reader. */
+  public static String steady(String text, String instead) {
+    return replaced(text, c -> !steers(c), c -> instead);
+  }
+
+  private static String replaced(String text, IntPredicate kept, IntFunction<String> instead) {
+    StringBuilder shown = new StringBuilder();
+    text.codePoints()
+        .forEach(c -> shown.append(kept.test(c) ? Character.toString(c) : instead.apply(c)));
+    return shown.toString();
+  }
+
+  /** Whether a character can be read and spoken: it steers nothing and has a meaning for all. */
   public static boolean readable(int character) {
+    int type = Character.getType(character);
+    return !steers(character) && type != Character.PRIVATE_USE && type != Character.UNASSIGNED;
+  }
+
+  /** Whether a character breaks a line, steers a reader or hides: a control, or half a pair. */
+  public static boolean steers(int character) {
     return switch (Character.getType(character)) {
       case Character.CONTROL,
           Character.FORMAT,
           Character.SURROGATE,
-          Character.PRIVATE_USE,
-          Character.UNASSIGNED,
           Character.LINE_SEPARATOR,
           Character.PARAGRAPH_SEPARATOR ->
-          false;
-      default -> true;
+          true;
+      default -> false;
     };
   }
 

@@ -10,13 +10,14 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import org.undercall.port.Clips;
+import org.undercall.sound.Frames;
 
 /**
  * Prints how long it takes to put a clip of three seconds on the disk, which is how much later its
  * reply begins: the first, the middle and the 95th percentile. It asserts nothing.
  */
 public final class ClipSpeed {
-  private static final int BYTES = 2 * 3 * ClipFormat.RATE;
+  private static final int BYTES = 2 * 3 * Frames.RATE;
 
   private ClipSpeed() {}
 

@@ -5,13 +5,10 @@ package org.undercall.adapter.activity;
  * order. One thread uses it.
  */
 public interface Activity extends AutoCloseable {
-  /** Samples in a frame: 30 ms at 16 kHz. */
-  int FRAME_SAMPLES = 480;
-
   /**
    * Whether a frame holds speech.
    *
-   * @param frame 16 kHz, 16 bit, little end first, mono; 30 ms, or less at the end of a source
+   * @param frame the samples of a frame of {@code Frames}
    */
   boolean isSpeech(byte[] frame);
 

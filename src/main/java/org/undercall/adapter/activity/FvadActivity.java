@@ -3,6 +3,7 @@ package org.undercall.adapter.activity;
 import com.sun.jna.Memory;
 import com.sun.jna.Pointer;
 import java.util.Optional;
+import org.undercall.sound.Frames;
 
 /**
  * The native detector (Gaussian mixtures over six bands). In its second mode of strictness it
@@ -11,11 +12,9 @@ import java.util.Optional;
 final class FvadActivity implements Activity {
   private static final Optional<Fvad> FVAD = Fvad.load();
   private static final int AGGRESSIVE = 2;
-  private static final int RATE = 16_000;
-  private static final int FRAME_BYTES = 2 * FRAME_SAMPLES;
 
   private final Fvad fvad;
-  private final Memory memory = new Memory(FRAME_BYTES);
+  private final Memory memory = new Memory(Frames.FRAME_BYTES);
   private Pointer detector;
 
   FvadActivity() {
@@ -23,7 +22,7 @@ final class FvadActivity implements Activity {
     detector = fvad.fvad_new();
     if (detector == null
         || fvad.fvad_set_mode(detector, AGGRESSIVE) < 0
-        || fvad.fvad_set_sample_rate(detector, RATE) < 0) {
+        || fvad.fvad_set_sample_rate(detector, Frames.RATE) < 0) {
       throw new IllegalStateException("the library made no detector");
     }
   }
@@ -38,10 +37,10 @@ final class FvadActivity implements Activity {
     if (detector == null) {
       throw new IllegalStateException("the detector is closed");
     }
-    int length = Math.min(frame.length, FRAME_BYTES);
+    int length = Math.min(frame.length, Frames.FRAME_BYTES);
     memory.clear();
     memory.write(0, frame, 0, length); // Little end first, as all systems with a library are.
-    return fvad.fvad_process(detector, memory, new Fvad.SizeT(FRAME_SAMPLES)) > 0;
+    return fvad.fvad_process(detector, memory, new Fvad.SizeT(Frames.FRAME_SAMPLES)) > 0;
   }
 
   @Override

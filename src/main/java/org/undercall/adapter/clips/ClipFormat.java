@@ -2,6 +2,8 @@ package org.undercall.adapter.clips;
 
 import java.io.IOException;
 import java.util.Locale;
+import org.undercall.sound.Frames;
+import org.undercall.sound.WavFile;
 
 /** How a clip is stored. Both hold the very samples that were heard. */
 public enum ClipFormat {
@@ -16,17 +18,14 @@ public enum ClipFormat {
   WAV {
     @Override
     byte[] encode(byte[] sound) {
-      return WavSound.of(sound);
+      return WavFile.of(Frames.RATE, sound);
     }
   };
-
-  /** Samples a second. */
-  static final int RATE = 16_000;
 
   /**
    * The bytes of a file.
    *
-   * @param sound 16 kHz, 16 bit, mono, little end first
+   * @param sound the samples of {@link Frames}
    * @throws IOException if the encoder fails
    */
   abstract byte[] encode(byte[] sound) throws IOException;
@@ -34,7 +33,7 @@ public enum ClipFormat {
   /** Loads what the first clip needs, so that its reply does not wait for it. */
   public void prepare() {
     try {
-      encode(new byte[RATE]);
+      encode(new byte[Frames.RATE]);
     } catch (IOException e) {
       // The first clip will tell.
     }

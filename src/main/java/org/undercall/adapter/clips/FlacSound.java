@@ -7,6 +7,8 @@ import net.sourceforge.javaflacencoder.EncodingConfiguration.SubframeType;
 import net.sourceforge.javaflacencoder.FLACEncoder;
 import net.sourceforge.javaflacencoder.FLACOutputStream;
 import net.sourceforge.javaflacencoder.StreamConfiguration;
+import org.undercall.sound.Frame;
+import org.undercall.sound.Frames;
 
 /**
  * Sound as the bytes of a FLAC file.
@@ -17,10 +19,9 @@ import net.sourceforge.javaflacencoder.StreamConfiguration;
  */
 final class FlacSound {
   private static final int BITS = 16;
-  private static final int BYTES = 2;
 
   /** The shortest block: 30 ms. */
-  private static final int PIECE = 480;
+  private static final int PIECE = Frames.FRAME_SAMPLES;
 
   /** The usual block: 240 ms. */
   private static final int BLOCK = 8 * PIECE;
@@ -42,7 +43,7 @@ final class FlacSound {
     FLACEncoder encoder = new FLACEncoder();
     encoder.setStreamConfiguration(
         new StreamConfiguration(
-            1, StreamConfiguration.DEFAULT_MIN_BLOCK_SIZE, BLOCK, ClipFormat.RATE, BITS));
+            1, StreamConfiguration.DEFAULT_MIN_BLOCK_SIZE, BLOCK, Frames.RATE, BITS));
     EncodingConfiguration how = new EncodingConfiguration();
     how.setSubframeType(SubframeType.LPC);
     encoder.setEncodingConfiguration(how);
@@ -59,10 +60,10 @@ final class FlacSound {
   }
 
   private static int[] samples(byte[] sound) {
-    int count = sound.length / BYTES;
-    int[] samples = new int[Math.max(1, (count + PIECE - 1) / PIECE) * PIECE];
-    for (int i = 0; i < count; i++) {
-      samples[i] = (sound[BYTES * i] & 0xff) | (sound[BYTES * i + 1] << 8);
+    Frame all = new Frame(0, sound);
+    int[] samples = new int[Math.max(1, (all.samples() + PIECE - 1) / PIECE) * PIECE];
+    for (int i = 0; i < all.samples(); i++) {
+      samples[i] = all.sample(i);
     }
     return samples;
   }

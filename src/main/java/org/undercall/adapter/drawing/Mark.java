@@ -1,41 +1,36 @@
 package org.undercall.adapter.drawing;
 
-import java.awt.Color;
-import java.awt.Shape;
-import java.awt.geom.Path2D;
-import org.jfree.chart.util.ShapeUtils;
+import org.undercall.text.Svg;
 
 /**
  * The mark of one value; each differs from the others in its shape, not only its colour.
  *
- * @param words that stand beside it; may be blank
+ * @param meaning for the legend
+ * @param corners about its middle, across and down in turn
  */
-record Mark(Shape shape, Color colour, String words) {
+record Mark(String meaning, String colour, double... corners) {
   /** One session. */
-  static Mark session() {
-    return new Mark(ShapeUtils.createDiamond(5), Looks.BLUE, "");
+  static final Mark SESSION = new Mark("this session", Sheet.BLUE, 0, -5, 5, 0, 0, 5, -5, 0);
+
+  /** One session that was slow: a cross. */
+  static final Mark SLOW =
+      new Mark("this session, slow", Sheet.ORANGE, cross(new double[] {-7, -5, -5, -7, 0, -2}));
+
+  static final Mark LEFT = new Mark("left", Sheet.BLUE, -7, 0, 5, -6, 5, 6);
+  static final Mark RIGHT = new Mark("right", Sheet.ORANGE, 7, 0, -5, -6, -5, 6);
+
+  void draw(Svg svg, double x, double y) {
+    svg.polygon(x, y, corners, "fill", colour);
   }
 
-  /** One session that was slow. */
-  static Mark slow() {
-    return new Mark(ShapeUtils.createDiagonalCross(6, 1.5f), Looks.ORANGE, "slow");
-  }
-
-  static Mark left() {
-    return new Mark(pointing(-1), Looks.BLUE, "");
-  }
-
-  static Mark right() {
-    return new Mark(pointing(1), Looks.ORANGE, "");
-  }
-
-  /** A triangle with its point to the left (-1) or to the right (1). */
-  private static Shape pointing(int direction) {
-    Path2D.Double triangle = new Path2D.Double();
-    triangle.moveTo(7.0 * direction, 0);
-    triangle.lineTo(-5.0 * direction, -6);
-    triangle.lineTo(-5.0 * direction, 6);
-    triangle.closePath();
-    return triangle;
+  /** Three corners, turned about the middle by a quarter three times. */
+  private static double[] cross(double[] quarter) {
+    double[] corners = new double[4 * quarter.length];
+    System.arraycopy(quarter, 0, corners, 0, quarter.length);
+    for (int i = quarter.length; i < corners.length; i += 2) {
+      corners[i] = -corners[i - quarter.length + 1];
+      corners[i + 1] = corners[i - quarter.length];
+    }
+    return corners;
   }
 }

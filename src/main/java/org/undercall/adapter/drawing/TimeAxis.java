@@ -1,51 +1,43 @@
 package org.undercall.adapter.drawing;
 
-import java.awt.Graphics2D;
-import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
-import java.util.List;
-import org.jfree.chart.axis.AxisState;
-import org.jfree.chart.axis.LogAxis;
-import org.jfree.chart.axis.NumberTick;
-import org.jfree.chart.ui.RectangleEdge;
-import org.jfree.chart.ui.TextAnchor;
+import java.util.stream.IntStream;
 
-/** Lengths of time in seconds on a logarithmic scale: the same distance is the same factor. */
-final class TimeAxis extends LogAxis {
-  private static final long serialVersionUID = 1L;
+/**
+ * Lengths of time on a logarithmic scale: the same distance is the same factor.
+ *
+ * @param low seconds at its left end
+ * @param high seconds at its right end
+ * @param left where it begins
+ * @param right where it ends
+ */
+record TimeAxis(double low, double high, double left, double right) {
   private static final int MINUTE = 60;
   private static final int HOUR = 3600;
-  private static final int[] TICKS = {
-    1, 2, 5, 10, 20, 60, 120, 300, 600, 1200, 3600, 7200, 18_000, 36_000, 86_400
-  };
 
-  TimeAxis(String label, double least, double most) {
-    super(label);
-    setRange(Math.max(least, 1) / 1.5, Math.max(most, MINUTE) * 4);
-    setLabelFont(Looks.SMALL);
-    setTickLabelFont(Looks.SMALL);
+  /** An axis with room for times between two, in milliseconds. */
+  static TimeAxis around(double least, double most, double left, double right) {
+    return new TimeAxis(seconds(least) / 1.5, Math.max(seconds(most), MINUTE) * 4, left, right);
   }
 
-  /** Seconds as they can be drawn: less than one second has no place on the scale. */
-  static double drawn(double millis) {
+  /** Less than one second has no place on the scale. */
+  private static double seconds(double millis) {
     return Math.max(1, millis / 1000);
   }
 
-  @Override
-  public List<NumberTick> refreshTicks(
-      Graphics2D graphics, AxisState state, Rectangle2D area, RectangleEdge edge) {
-    boolean above = edge.equals(RectangleEdge.TOP);
-    TextAnchor anchor = above ? TextAnchor.BOTTOM_CENTER : TextAnchor.TOP_CENTER;
-    List<NumberTick> ticks = new ArrayList<>();
-    for (int seconds : TICKS) {
-      if (getRange().contains(seconds)) {
-        ticks.add(new NumberTick(seconds, words(seconds), anchor, TextAnchor.CENTER, 0));
-      }
-    }
-    return ticks;
+  /** Where a time in milliseconds stands. */
+  double at(double millis) {
+    return left + (right - left) * Math.log(seconds(millis) / low) / Math.log(high / low);
   }
 
-  private static String words(int seconds) {
+  /** Round times, in seconds. */
+  int[] ticks() {
+    return IntStream.of(
+            1, 2, 5, 10, 20, 60, 120, 300, 600, 1200, 3600, 7200, 18_000, 36_000, 86_400)
+        .filter(seconds -> seconds >= low && seconds <= high)
+        .toArray();
+  }
+
+  static String label(int seconds) {
     if (seconds < MINUTE) {
       return seconds + " s";
     }

@@ -11,7 +11,7 @@ import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
-import java.util.Set;
+import org.undercall.text.Shown;
 
 /** JSON as the log uses it: one line, exact numbers, nothing invisible. */
 final class LogJson {
@@ -58,14 +58,6 @@ final class LogJson {
   private static final class Visible extends CharacterEscapes {
     private static final long serialVersionUID = 1L;
     private static final int DELETE = 0x7f;
-    private static final Set<Byte> HIDDEN =
-        Set.of(
-            Character.CONTROL,
-            Character.FORMAT,
-            Character.LINE_SEPARATOR,
-            Character.PARAGRAPH_SEPARATOR,
-            Character.SURROGATE);
-
     private final int[] ascii = standardAsciiEscapesForJSON();
 
     Visible() {
@@ -79,7 +71,7 @@ final class LogJson {
 
     @Override
     public SerializableString getEscapeSequence(int ch) {
-      return HIDDEN.contains((byte) Character.getType(ch))
+      return Shown.steers(ch)
           ? new SerializedString(String.format(Locale.ROOT, "\\u%04X", ch))
           : null;
     }

@@ -3,6 +3,7 @@ package org.undercall.adapter.microphone;
 import java.util.List;
 import java.util.Optional;
 import javax.sound.sampled.AudioFormat;
+import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.DataLine;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.Mixer;
@@ -16,11 +17,11 @@ import org.undercall.sound.SoundFault.Code;
 final class JavaSoundLine implements SoundLine {
   private static final List<SampleFormat> FORMATS =
       List.of(
-          new SampleFormat(false, 16, 1, Frames.RATE),
-          new SampleFormat(false, 16, 1, 48_000),
-          new SampleFormat(false, 16, 2, 48_000),
-          new SampleFormat(false, 16, 1, 44_100),
-          new SampleFormat(false, 16, 2, 44_100));
+          SampleFormat.pcm(1, Frames.RATE),
+          SampleFormat.pcm(1, 48_000),
+          SampleFormat.pcm(2, 48_000),
+          SampleFormat.pcm(1, 44_100),
+          SampleFormat.pcm(2, 44_100));
 
   private final TargetDataLine line;
   private final SampleFormat format;
@@ -34,7 +35,7 @@ final class JavaSoundLine implements SoundLine {
 
   static JavaSoundLine open(Optional<String> wanted) throws SoundFault {
     Mixer.Info info = Microphones.find(wanted);
-    Mixer mixer = javax.sound.sampled.AudioSystem.getMixer(info);
+    Mixer mixer = AudioSystem.getMixer(info);
     String refusal = "";
     for (SampleFormat format : FORMATS) {
       try {
@@ -53,7 +54,7 @@ final class JavaSoundLine implements SoundLine {
 
   private static TargetDataLine opened(Mixer mixer, SampleFormat format)
       throws LineUnavailableException {
-    AudioFormat java = new AudioFormat(format.rate(), 16, format.channels(), true, false);
+    AudioFormat java = format.ofDevice();
     TargetDataLine line =
         (TargetDataLine) mixer.getLine(new DataLine.Info(TargetDataLine.class, java));
     line.open(java, format.rate() / 5 * format.blockBytes());

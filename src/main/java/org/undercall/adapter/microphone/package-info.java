@@ -1,2 +1,2 @@
-/** Frames of sound from a microphone or a WAV file, always 16 kHz, 16 bit, mono. */
+/** Frames of sound from a microphone. */
 package org.undercall.adapter.microphone;

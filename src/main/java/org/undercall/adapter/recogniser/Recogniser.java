@@ -5,7 +5,7 @@ import org.undercall.core.intent.RecognisedPhrase;
 /**
  * Turns sound into phrases. The thread that made it owns it; no other may use it.
  *
- * <p>Sound is 16 kHz, 16 bit, little-endian, mono.
+ * <p>Sound is as {@link org.undercall.sound.Frames} gives it.
  */
 public interface Recogniser extends AutoCloseable {
 

@@ -25,7 +25,7 @@ public interface RecogniserMaker extends AutoCloseable {
    * Hears a piece of sound as a whole, for what else it could have been.
    *
    * @param phrases as for {@link #withWordList}
-   * @param sound 16 kHz, 16 bit, little-endian, mono; of even length
+   * @param sound as {@link org.undercall.sound.Frames} gives it; of even length
    * @param startSeconds where in the source the sound starts; added to the times of the words
    * @return the likeliest first, twenty at most; never with a phrase without words
    */

@@ -9,6 +9,7 @@ import java.util.Locale;
 import org.undercall.adapter.recogniser.ModelFault.Code;
 import org.undercall.core.intent.Alternative;
 import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.sound.Frames;
 
 /**
  * A loaded speech model. Any thread may use it.
@@ -100,7 +101,7 @@ public final class SpeechModel implements RecogniserMaker {
   public synchronized Recogniser free(double startSeconds) {
     requireOpen();
     return new VoskRecogniser(
-        vosk, made(vosk.vosk_recognizer_new(model, VoskRecogniser.RATE)), startSeconds);
+        vosk, made(vosk.vosk_recognizer_new(model, Frames.RATE)), startSeconds);
   }
 
   @Override
@@ -115,9 +116,7 @@ public final class SpeechModel implements RecogniserMaker {
     requireOpen();
     String grammar = grammar(phrases);
     return new VoskRecogniser(
-        vosk,
-        made(vosk.vosk_recognizer_new_grm(model, VoskRecogniser.RATE, grammar)),
-        startSeconds);
+        vosk, made(vosk.vosk_recognizer_new_grm(model, Frames.RATE, grammar)), startSeconds);
   }
 
   private void requireOpen() {

@@ -14,9 +14,6 @@ import org.undercall.core.intent.RecognisedPhrase;
  * it was freed, and ends the process instead of reporting.
  */
 final class VoskRecogniser implements Recogniser {
-  /** Samples a second; another rate gives wrong words or hangs. */
-  static final float RATE = 16_000;
-
   private static final JsonMapper JSON = new JsonMapper();
 
   private final Vosk vosk;

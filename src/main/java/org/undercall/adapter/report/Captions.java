@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.undercall.core.event.Recorded;
+import org.undercall.text.Markup;
 
 /**
  * What was heard and said in a session as captions, WebVTT (W3C).

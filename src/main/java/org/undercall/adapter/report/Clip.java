@@ -2,6 +2,7 @@ package org.undercall.adapter.report;
 
 import java.util.List;
 import org.undercall.core.event.Recorded;
+import org.undercall.text.Markup;
 
 /**
  * A sound kept of a decision.

@@ -12,6 +12,7 @@ import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Tool;
 import org.undercall.core.review.StepReview;
 import org.undercall.core.term.LoadCondition;
+import org.undercall.text.Markup;
 
 /** The table of fasteners: a row for each stage, a group of rows for each fastener. */
 final class FastenerTable {

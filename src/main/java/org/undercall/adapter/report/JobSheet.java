@@ -11,6 +11,7 @@ import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Variant;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.LoadCondition;
+import org.undercall.text.Markup;
 
 /** A procedure as a sheet of paper with blank fields, for when nothing can be spoken. */
 public final class JobSheet {

@@ -1,6 +1,7 @@
 package org.undercall.adapter.report;
 
 import java.util.Locale;
+import org.undercall.text.Shown;
 
 /** Lines of at most 80 columns, broken at blanks. */
 final class Lines {
@@ -17,7 +18,7 @@ final class Lines {
 
   /** A line; what does not fit follows on lines set in deeper. */
   void add(int depth, String line) {
-    String rest = INDENT.repeat(depth) + printable(line);
+    String rest = INDENT.repeat(depth) + Shown.steady(line, "?");
     while (width(rest) > WIDTH) {
       int cut = cut(rest, INDENT.length() * (depth + 2));
       text.append(rest.substring(0, cut).stripTrailing()).append('\n');
@@ -34,22 +35,6 @@ final class Lines {
 
   private static int width(String line) {
     return line.codePointCount(0, line.length());
-  }
-
-  /** Without what could break a line or steer a terminal. */
-  private static String printable(String line) {
-    StringBuilder out = new StringBuilder();
-    line.codePoints().map(c -> hidden(c) ? '?' : c).forEach(out::appendCodePoint);
-    return out.toString();
-  }
-
-  private static boolean hidden(int c) {
-    int type = Character.getType(c);
-    return type == Character.CONTROL
-        || type == Character.FORMAT
-        || type == Character.LINE_SEPARATOR
-        || type == Character.PARAGRAPH_SEPARATOR
-        || type == Character.SURROGATE;
   }
 
   @Override

@@ -1,6 +1,6 @@
 package org.undercall.adapter.report;
 
-import java.util.Locale;
+import org.undercall.text.Svg;
 
 /** The marks of the timeline: each kind has a shape and a letter, so that colour says nothing. */
 final class MarkShape {
@@ -12,43 +12,30 @@ final class MarkShape {
   private MarkShape() {}
 
   /** A mark with its middle at a place. */
-  static void draw(Markup m, Course.Kind kind, double x, double y) {
+  static void draw(Svg svg, Course.Kind kind, double x, double y) {
     boolean dark = kind == Course.Kind.REFUSAL || kind == Course.Kind.UNLOADED;
-    String fill = dark ? "#000" : "#fff";
-    double[] points = points(kind);
-    if (points.length == 0) {
-      m.empty("circle", "cx", number(x), "cy", number(y), "r", "7", "fill", fill, "stroke", "#000");
+    String[] look = {"fill", dark ? "#000" : "#fff", "stroke", "#000", "stroke-width", "1"};
+    double[] corners = corners(kind);
+    if (corners.length == 0) {
+      svg.circle(x, y, 7, look);
     } else {
-      m.empty(
-          "polygon",
-          "points",
-          placed(points, x, y),
-          "fill",
-          fill,
-          "stroke",
-          "#000",
-          "stroke-width",
-          "1");
+      svg.polygon(x, y, corners, look);
     }
-    m.leaf(
-        "text",
-        kind.letter(),
-        "x",
-        number(x),
-        "y",
-        number(y + 3.3),
-        "font-size",
-        "9",
-        "font-weight",
-        "bold",
-        "text-anchor",
-        "middle",
-        "fill",
-        dark ? "#fff" : "#000");
+    String[] letter = {
+      "font-size",
+      "9",
+      "font-weight",
+      "bold",
+      "text-anchor",
+      "middle",
+      "fill",
+      dark ? "#fff" : "#000"
+    };
+    svg.text(x, y + 3.3, kind.letter(), letter);
   }
 
   /** The corners about the middle; none for a circle. */
-  private static double[] points(Course.Kind kind) {
+  private static double[] corners(Course.Kind kind) {
     return switch (kind) {
       case REFUSAL -> new double[] {0, -8.5, 8.5, 0, 0, 8.5, -8.5, 0};
       case LOAD -> new double[] {-7, -3, 0, -8.5, 7, -3, 7, 7, -7, 7};
@@ -59,30 +46,15 @@ final class MarkShape {
     };
   }
 
-  private static String placed(double[] points, double x, double y) {
-    StringBuilder placed = new StringBuilder();
-    for (int i = 0; i < points.length; i += 2) {
-      placed.append(number(x + points[i])).append(',').append(number(y + points[i + 1]));
-      placed.append(' ');
-    }
-    return placed.toString().stripTrailing();
-  }
-
   /** All marks with their meanings, as a picture of one line. */
   static String legend() {
-    Markup m = new Markup();
-    String words = "Marks of the timeline: letters and shapes";
-    Picture.open(m, LEGEND_WIDE, 20, words);
+    Svg svg = new Svg(LEGEND_WIDE, 20, "Marks of the timeline: letters and shapes");
     double x = 10;
     for (Course.Kind kind : Course.Kind.values()) {
-      draw(m, kind, x, 10);
-      m.leaf("text", kind.meaning(), "x", number(x + 13), "y", "14");
+      draw(svg, kind, x, 10);
+      svg.text(x + 13, 14, kind.meaning());
       x += 30 + kind.meaning().length() * 6.6;
     }
-    return m.close().toString();
-  }
-
-  private static String number(double value) {
-    return String.format(Locale.ROOT, "%.1f", value);
+    return svg.toString();
   }
 }

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
+import org.undercall.text.Markup;
 import org.undercall.text.Sha256;
 
 /** The head of a page to print: its style sheet, and a policy that lets nothing else in. */

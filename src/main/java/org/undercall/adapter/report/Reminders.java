@@ -16,6 +16,7 @@ import java.util.Date;
 import java.util.Optional;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.review.Review;
+import org.undercall.text.Shown;
 
 /**
  * What was handed over and is still to be done, as to-dos of iCalendar (RFC 5545).
@@ -54,9 +55,9 @@ public final class Reminders {
     Date handedOver = Date.from(item.at().toInstant());
     todo.setDateTimeStamp(handedOver);
     todo.setCreated(handedOver);
-    todo.setSummary(plain(title(dossier, item) + ", " + item.event().due()));
+    todo.setSummary(Shown.plain(title(dossier, item) + ", " + item.event().due(), " "));
     todo.setDescription(
-        plain(
+        Shown.plain(
             "Due as the procedure says: "
                 + item.event().due()
                 + ". Step "
@@ -67,7 +68,8 @@ public final class Reminders {
                 + dossier.procedure().about().title()
                 + ". Values: "
                 + dossier.procedure().about().values()
-                + ". The maker's repair data rules."));
+                + ". The maker's repair data rules.",
+            " "));
     todo.setStatus(Status.needsAction());
     days.ifPresent(count -> due(todo, item.at().toLocalDate().plusDays(count)));
     return todo;
@@ -86,11 +88,5 @@ public final class Reminders {
     return number == 0
         ? item.event().step().toString()
         : dossier.review().steps().get(number - 1).place().step().head().title();
-  }
-
-  private static String plain(String text) {
-    StringBuilder out = new StringBuilder();
-    text.codePoints().map(c -> Markup.hidden(c) ? ' ' : c).forEach(out::appendCodePoint);
-    return out.toString();
   }
 }

@@ -1,6 +1,7 @@
 package org.undercall.adapter.report;
 
 import java.util.List;
+import org.undercall.text.Markup;
 
 /**
  * A session as one page of HTML that needs nothing but itself: no script, no other file but sound

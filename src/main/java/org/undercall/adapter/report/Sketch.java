@@ -1,6 +1,7 @@
 package org.undercall.adapter.report;
 
 import java.util.List;
+import org.undercall.text.Markup;
 
 /**
  * A computed picture of preload against angle.

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.StepReview;
+import org.undercall.text.Markup;
 
 /** The timeline with its table, every step, and what was refused. */
 final class StepSections {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.StepReview;
+import org.undercall.text.Markup;
 
 /** The first page: what job, when, how long, whether it is complete, what is left to do. */
 final class SummarySection {

@@ -1,6 +1,7 @@
 package org.undercall.adapter.report;
 
 import java.util.List;
+import org.undercall.text.Markup;
 
 /** A table with its caption and a head that is repeated on each page. */
 final class Table {

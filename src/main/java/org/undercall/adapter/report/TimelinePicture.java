@@ -9,6 +9,7 @@ import java.util.Map;
 import org.undercall.core.review.StepReview;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
+import org.undercall.text.Svg;
 
 /**
  * The course of a session as pictures: a lane for each side, a row for each step, bars where it was
@@ -62,47 +63,46 @@ final class TimelinePicture {
     double height = TOP + rows.size() * ROW + 6;
     String name = "Timeline of the session" + part;
     String meaning = name + ". The same is written in the table \"Everything in order\".";
-    Markup m = new Markup();
-    Picture.open(m, WIDTH, height, meaning);
-    ticks(m, TOP + rows.size() * ROW);
+    Svg svg = new Svg(WIDTH, height, meaning);
+    ticks(svg, TOP + rows.size() * ROW);
     for (int i = 0; i < rows.size(); i++) {
-      row(m, rows.get(i), TOP + i * ROW);
+      row(svg, rows.get(i), TOP + i * ROW);
     }
-    return m.close().toString();
+    return svg.toString();
   }
 
-  private void ticks(Markup m, double bottom) {
+  private void ticks(Svg svg, double bottom) {
     for (TimeAxis.Tick tick : axis.ticks()) {
-      String x = number(tick.x());
-      line(m, tick.x(), TOP - 6, tick.x(), bottom, "#999");
-      m.leaf("text", tick.label(), "x", x, "y", "14", "text-anchor", "middle");
+      svg.line(tick.x(), TOP - 6, tick.x(), bottom, "stroke", "#999");
+      svg.text(tick.x(), 14, tick.label(), "text-anchor", "middle");
     }
   }
 
-  private void row(Markup m, Row row, double y) {
+  private void row(Svg svg, Row row, double y) {
     if (row.step() == null) {
-      rectangle(m, 0, y + 1, WIDTH, ROW - 2, "#e4e4e4");
+      svg.rectangle(0, y + 1, WIDTH, ROW - 2, "fill", "#e4e4e4");
       String side = ReviewWords.side(row.side());
       String title = side.substring(0, 1).toUpperCase(Locale.ROOT) + side.substring(1);
-      m.leaf("text", title, "x", "4", "y", number(y + 13.5), "font-weight", "bold");
-      marks(m, course.marks().stream().filter(mark -> onLane(mark, row.side())).toList(), y);
+      svg.text(4, y + 13.5, title, "font-weight", "bold");
+      marks(svg, course.marks().stream().filter(mark -> onLane(mark, row.side())).toList(), y);
       return;
     }
     StepRef ref = row.step().place().ref();
     String label = dossier.number(ref) + "  " + shortened(row.step().place().step().head().title());
-    m.leaf("text", label, "x", "4", "y", number(y + 13.5));
-    line(m, 0, y + ROW, WIDTH, y + ROW, "#ddd");
+    svg.text(4, y + 13.5, label);
+    svg.line(0, y + ROW, WIDTH, y + ROW, "stroke", "#ddd");
     for (Course.Bar bar : course.bars()) {
       if (bar.step().equals(ref)) {
         double from = axis.x(bar.from());
-        rectangle(m, from, y + 5, Math.max(1.5, axis.x(bar.to()) - from), ROW - 10, "#555");
+        svg.rectangle(
+            from, y + 5, Math.max(1.5, axis.x(bar.to()) - from), ROW - 10, "fill", "#555");
       }
     }
     if (course.untouched(row.step())) {
-      rectangle(m, LEFT, y + 3, 62, ROW - 5, "#fff");
-      m.leaf("text", "not begun", "x", number(LEFT + 4), "y", number(y + 13.5));
+      svg.rectangle(LEFT, y + 3, 62, ROW - 5, "fill", "#fff");
+      svg.text(LEFT + 4, y + 13.5, "not begun");
     }
-    marks(m, course.marks().stream().filter(mark -> isOf(mark, ref)).toList(), y);
+    marks(svg, course.marks().stream().filter(mark -> isOf(mark, ref)).toList(), y);
   }
 
   private static boolean isOf(Course.Mark mark, StepRef ref) {
@@ -114,7 +114,7 @@ final class TimelinePicture {
   }
 
   /** Marks of one row; one that would cover the one before it stands beside it. */
-  private void marks(Markup m, List<Course.Mark> marks, double y) {
+  private void marks(Svg svg, List<Course.Mark> marks, double y) {
     Map<Integer, Double> places = new HashMap<>();
     double next = LEFT;
     for (int i = 0; i < marks.size(); i++) {
@@ -126,7 +126,7 @@ final class TimelinePicture {
     for (int i = marks.size() - 1; i >= 0; i--) {
       double x = Math.max(LEFT, Math.min(places.get(i), beyond));
       beyond = x - MarkShape.WIDE;
-      MarkShape.draw(m, marks.get(i).kind(), x, y + ROW / 2);
+      MarkShape.draw(svg, marks.get(i).kind(), x, y + ROW / 2);
     }
   }
 
@@ -134,40 +134,5 @@ final class TimelinePicture {
     return title.codePointCount(0, title.length()) <= LONGEST_LABEL
         ? title
         : title.substring(0, title.offsetByCodePoints(0, LONGEST_LABEL - 1)).stripTrailing() + "…";
-  }
-
-  private static void rectangle(
-      Markup m, double x, double y, double wide, double high, String fill) {
-    m.empty(
-        "rect",
-        "x",
-        number(x),
-        "y",
-        number(y),
-        "width",
-        number(wide),
-        "height",
-        number(high),
-        "fill",
-        fill);
-  }
-
-  private static void line(Markup m, double x, double y, double x2, double y2, String stroke) {
-    m.empty(
-        "line",
-        "x1",
-        number(x),
-        "y1",
-        number(y),
-        "x2",
-        number(x2),
-        "y2",
-        number(y2),
-        "stroke",
-        stroke);
-  }
-
-  static String number(double value) {
-    return String.format(Locale.ROOT, "%.1f", value);
   }
 }

@@ -4,6 +4,7 @@ import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.SourceDataLine;
+import org.undercall.sound.SampleFormat;
 import org.undercall.sound.SpeakerException;
 import org.undercall.sound.SpeakerException.Fault;
 
@@ -13,7 +14,7 @@ final class JavaSoundLine implements SoundLine {
 
   @Override
   public void open(int rate) {
-    AudioFormat format = new AudioFormat(rate, 16, 1, true, false);
+    AudioFormat format = SampleFormat.pcm(1, rate).ofDevice();
     try {
       SourceDataLine opened = AudioSystem.getSourceDataLine(format);
       opened.open(format, rate / 5 * 2);

@@ -12,6 +12,7 @@ import marytts.LocalMaryInterface;
 import marytts.exceptions.MaryConfigurationException;
 import marytts.exceptions.SynthesisException;
 import org.undercall.sound.Pcm;
+import org.undercall.sound.SampleFormat;
 import org.undercall.sound.SpeakerException;
 import org.undercall.sound.SpeakerException.Fault;
 
@@ -87,7 +88,7 @@ final class MaryEngine {
 
   private static Pcm samples(AudioInputStream made) throws IOException {
     int rate = Math.round(made.getFormat().getSampleRate());
-    AudioFormat wanted = new AudioFormat(rate, 16, 1, true, false);
+    AudioFormat wanted = SampleFormat.pcm(1, rate).ofDevice();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (AudioInputStream sound = AudioSystem.getAudioInputStream(wanted, made)) {
       // Not readAllBytes: this stream takes a read of no bytes for its end.

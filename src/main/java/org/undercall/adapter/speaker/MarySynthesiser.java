@@ -1,14 +1,14 @@
 package org.undercall.adapter.speaker;
 
 import org.undercall.sound.Pcm;
-import org.undercall.sound.PcmResampler;
+import org.undercall.sound.Resampler;
 
 /**
  * A voice in pure Java, made by MaryTTS; it works on every machine without a download.
  *
- * <p>The engine starts at {@link #begin} or at the first use, on a thread of its own, and is shared
- * by all voices. Starting takes one to three seconds and needs about 60 MB of heap, so a program
- * whose sentences are all in a {@link SpokenCache} never starts it.
+ * <p>The engine starts at the first use, on a thread of its own, and is shared by all voices.
+ * Starting takes one to three seconds and needs about 60 MB of heap, so a program whose sentences
+ * are all in a {@link SpokenCache} never starts it.
  */
 public final class MarySynthesiser implements Synthesiser {
   private final String name;
@@ -45,11 +45,6 @@ public final class MarySynthesiser implements Synthesiser {
     return new MarySynthesiser(name, effects, speed, rate);
   }
 
-  /** Starts the engine without waiting for it. */
-  public void begin() {
-    MaryEngine.started();
-  }
-
   @Override
   public String voice() {
     return name + " " + MaryEngine.VOICE + " " + effects + " " + speed + " " + rate;
@@ -57,6 +52,6 @@ public final class MarySynthesiser implements Synthesiser {
 
   @Override
   public Pcm speak(String words) {
-    return PcmResampler.to(MaryEngine.started().speak(words, effects).sped(speed), rate);
+    return Resampler.to(MaryEngine.started().speak(words, effects).sped(speed), rate);
   }
 }

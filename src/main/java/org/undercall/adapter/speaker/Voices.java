@@ -10,7 +10,6 @@ import org.undercall.sound.SpeakerException.Fault;
 /** Makes voices by the names that the option {@code --voice} takes. */
 public final class Voices {
   private static final long CACHE_BYTES = 200L << 20;
-  private static final int RATE = 24_000;
 
   private Voices() {}
 
@@ -63,7 +62,7 @@ public final class Voices {
 
   private static Synthesiser uncached(String name) {
     if (name.equalsIgnoreCase("mary")) {
-      return MarySynthesiser.plain(RATE);
+      return MarySynthesiser.plain(SpeakerTrial.RATE);
     }
     if (name.equalsIgnoreCase("system")) {
       return SystemSynthesiser.here();

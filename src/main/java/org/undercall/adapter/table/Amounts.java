@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.undercall.text.Shown;
 
 /** Reads numbers of cells; what is doubtful becomes a fault. */
 final class Amounts {
@@ -38,14 +39,14 @@ final class Amounts {
   /** A plain number, with a point or a comma before its decimals. */
   Optional<BigDecimal> number(Cell cell, String text, String expected) {
     if (isDate(text)) {
-      faults.at(cell, TableCode.DATE, Cell.quoted(text), expected + ", not a date");
+      faults.at(cell, TableCode.DATE, Shown.quoted(text), expected + ", not a date");
     } else if (GROUPED.matcher(text).matches()) {
       String more = "a number without a group of three digits after the mark: 1234 or 1.23";
-      faults.at(cell, TableCode.TWO_READINGS, Cell.quoted(text), more);
+      faults.at(cell, TableCode.TWO_READINGS, Shown.quoted(text), more);
     } else if (!PLAIN.matcher(text).matches()) {
       boolean range = text.matches(NUMBER + " ?([-–—]|to|\\.\\.+) ?" + NUMBER + ".*");
       TableCode code = range ? TableCode.RANGE : TableCode.NUMBER;
-      faults.at(cell, code, Cell.quoted(text), range ? "one value with ±" : expected);
+      faults.at(cell, code, Shown.quoted(text), range ? "one value with ±" : expected);
     } else {
       return Optional.of(tidy(new BigDecimal(text.replace(',', '.'))));
     }
@@ -55,7 +56,7 @@ final class Amounts {
   /** A size with or without its unit mm. */
   Optional<BigDecimal> millimetres(Cell cell, String headingUnit) {
     if (!headingUnit.isEmpty() && !headingUnit.toLowerCase(Locale.ROOT).equals("mm")) {
-      faults.at(cell, TableCode.OTHER_UNIT, Cell.quoted(headingUnit), "a size in mm");
+      faults.at(cell, TableCode.OTHER_UNIT, Shown.quoted(headingUnit), "a size in mm");
       return Optional.empty();
     }
     String text = cell.given().replaceFirst("(?i) ?mm$", "");

@@ -1,6 +1,7 @@
 package org.undercall.adapter.table;
 
 import java.util.Locale;
+import org.undercall.text.Shown;
 
 /**
  * One cell of a table.
@@ -12,8 +13,6 @@ import java.util.Locale;
  * @param given the value of an option, else the same as the text
  */
 record Cell(int row, int column, String text, Kind kind, String given) {
-  private static final int LONGEST = 60;
-
   /** What a cell holds. */
   enum Kind {
     EMPTY,
@@ -67,20 +66,6 @@ record Cell(int row, int column, String text, Kind kind, String given) {
 
   /** What is there, for a message. */
   String shown() {
-    return isEmpty() ? "an empty cell" : quoted(given);
-  }
-
-  /** A text in quotation marks: short, on one line, safe on a terminal. */
-  static String quoted(String text) {
-    String cut = text.length() > LONGEST ? text.substring(0, LONGEST) + "..." : text;
-    StringBuilder plain = new StringBuilder("\"");
-    cut.codePoints()
-        .forEach(
-            c ->
-                plain.append(
-                    Character.isISOControl(c) || Character.getType(c) == Character.FORMAT
-                        ? String.format(Locale.ROOT, "U+%04X", c)
-                        : Character.toString(c)));
-    return plain.append('"').toString();
+    return isEmpty() ? "an empty cell" : Shown.quoted(given);
   }
 }

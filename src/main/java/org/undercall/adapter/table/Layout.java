@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.undercall.text.Shown;
 
 /**
  * Which column of a table means what.
@@ -132,7 +133,7 @@ record Layout(
       }
       boolean known = entry.getValue().equals("-") || Column.of(entry.getValue()).isPresent();
       if (!there || !known) {
-        String found = Cell.quoted(entry.getKey() + "=" + entry.getValue());
+        String found = Shown.quoted(entry.getKey() + "=" + entry.getValue());
         String expected = "a heading or letters of this table, and a meaning or -";
         faults.add(TableCode.HEAD, "--map", found, expected);
       }

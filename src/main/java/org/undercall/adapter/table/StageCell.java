@@ -12,6 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.undercall.core.term.Torque;
 import org.undercall.core.term.TorqueUnit;
+import org.undercall.text.Shown;
 
 /** Reads the stages of a row: torque, tolerance, angle and its tolerance. */
 final class StageCell {
@@ -156,7 +157,7 @@ final class StageCell {
       String found = cell.shown() + " without a unit";
       faults.at(cell, TableCode.NO_UNIT, found, expected + " in the cell or its heading");
     } else if (unit.isEmpty()) {
-      faults.at(cell, TableCode.OTHER_UNIT, "the unit " + Cell.quoted(part.unit()), expected);
+      faults.at(cell, TableCode.OTHER_UNIT, "the unit " + Shown.quoted(part.unit()), expected);
     } else if (unit.get() == TorqueUnit.KILOGRAM_FORCE_METRE && part.amount().signum() > 0) {
       BigDecimal exact = part.amount().multiply(unit.get().newtonMetres());
       String found = new Torque(part.amount(), unit.get()).toString();

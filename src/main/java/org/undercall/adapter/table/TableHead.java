@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.undercall.text.Shown;
 
 /** What stands above a table or is given by options: title, vehicle, cautions, wrenches. */
 final class TableHead {
@@ -38,7 +39,7 @@ final class TableHead {
       if (WORDS.contains(word) && cells.size() > 1) {
         take(word, cells.subList(1, cells.size()));
       } else {
-        notTaken.add(cells.get(0).address() + " " + Cell.quoted(cells.get(0).text()));
+        notTaken.add(cells.get(0).address() + " " + Shown.quoted(cells.get(0).text()));
       }
     }
   }

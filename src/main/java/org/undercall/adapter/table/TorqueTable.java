@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.undercall.text.Shown;
 
 /**
  * A procedure made of a table of torques.
@@ -95,7 +96,7 @@ public record TorqueTable(
         given.put(Column.of(word).orElseThrow(), entry.getValue());
       } else {
         String expected = "the name of something that has no column";
-        faults.add(TableCode.HEAD, "--set", Cell.quoted(word), expected);
+        faults.add(TableCode.HEAD, "--set", Shown.quoted(word), expected);
       }
     }
     Steps steps = new Steps(layout, given, faults);

@@ -18,6 +18,7 @@ import org.dhatim.fastexcel.reader.ReadingOptions;
 import org.dhatim.fastexcel.reader.Row;
 import org.dhatim.fastexcel.reader.Sheet;
 import org.dhatim.fastexcel.reader.SheetVisibility;
+import org.undercall.text.Shown;
 
 /** Reads a table from one sheet of a workbook. */
 final class XlsxGrid {
@@ -47,7 +48,7 @@ final class XlsxGrid {
       try (ReadableWorkbook book =
           new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, false))) {
         Sheet sheet = grid.sheet(book, wanted);
-        place = "sheet " + Cell.quoted(sheet.getName());
+        place = "sheet " + Shown.quoted(sheet.getName());
         grid.addAll(sheet);
         merges = parts.merges(sheet.getName());
       }
@@ -66,7 +67,7 @@ final class XlsxGrid {
         shown.stream().filter(s -> s.getName().equals(wanted.orElse(s.getName()))).toList();
     if (fitting.size() != 1) {
       String names =
-          shown.stream().map(s -> Cell.quoted(s.getName())).collect(Collectors.joining(", "));
+          shown.stream().map(s -> Shown.quoted(s.getName())).collect(Collectors.joining(", "));
       faults.file(TableCode.WHICH_SHEET, "the sheets " + names, "one of them with --sheet");
     }
     faults.throwIfAny();

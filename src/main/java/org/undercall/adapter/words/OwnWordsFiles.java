@@ -30,11 +30,6 @@ public record OwnWordsFiles(List<Pack> packs, OwnWords own) {
    */
   public record Pack(Path file, Optional<Locale> language, Map<String, IntentKind> wordings) {}
 
-  /** No own wordings. */
-  public static OwnWordsFiles none() {
-    return new OwnWordsFiles(List.of(), OwnWords.none());
-  }
-
   /**
    * Reads the files; a wording may collide with another one of any of them.
    *

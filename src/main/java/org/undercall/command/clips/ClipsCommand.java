@@ -27,11 +27,9 @@ import picocli.CommandLine.Spec;
     description =
         "List the sound clips of a session and check them against its log, or delete them.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
       "0:every clip is as the log has it, or was deleted",
-      "1:a clip was changed, or another fault, one line with its code",
-      "2:wrong usage"
+      "1:a clip was changed, or another fault, one line with its code"
     })
 public final class ClipsCommand implements Callable<Integer> {
   private static final int CHANGED = 1;

@@ -5,10 +5,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercall.command.desk.ProcedureShelf;
 import org.undercall.command.option.BoardOptions;
+import org.undercall.command.option.MicrophoneOption;
 import org.undercall.command.option.ModelOption;
 import org.undercall.command.option.SessionsOption;
 import org.undercall.command.option.UserFolders;
@@ -25,8 +25,7 @@ import picocli.CommandLine.Spec;
     name = "doctor",
     description = "Look whether everything is there that the work needs, and say what to do.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {"0:it can work", "1:it cannot; what is a fault says why", "2:wrong usage"})
+    exitCodeList = {"0:it can work", "1:it cannot; what is a fault says why"})
 public final class DoctorCommand implements Callable<Integer> {
   private static final long LIMIT_MILLIS = 15_000;
 
@@ -35,11 +34,7 @@ public final class DoctorCommand implements Callable<Integer> {
 
   @Mixin private SessionsOption sessions;
 
-  @Option(
-      names = "--microphone",
-      paramLabel = "NAME",
-      description = "A microphone with this in its name (default: the system's choice).")
-  private String microphone;
+  @Mixin private MicrophoneOption microphone;
 
   @Option(
       names = "--board-port",
@@ -78,7 +73,7 @@ public final class DoctorCommand implements Callable<Integer> {
         JavaCheck.ofMachine(),
         RecogniserCheck.ofMachine(),
         ModelCheck.in(model.folder()),
-        MicrophoneCheck.named(Optional.ofNullable(microphone)),
+        MicrophoneCheck.named(microphone.name()),
         SpeakerCheck.ofMachine(),
         VoiceCheck.standard(),
         DiskCheck.of(sessions.folder()),

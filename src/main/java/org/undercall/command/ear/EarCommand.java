@@ -8,13 +8,13 @@ import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import org.undercall.adapter.microphone.MicrophoneFrames;
 import org.undercall.adapter.recogniser.SpeechModel;
 import org.undercall.adapter.speaker.SpeakerSettings;
 import org.undercall.adapter.speaker.Voices;
+import org.undercall.command.option.MicrophoneOption;
 import org.undercall.command.option.ModelOption;
 import org.undercall.command.option.OwnWordsOption;
 import org.undercall.command.option.UserFolders;
@@ -35,13 +35,7 @@ import picocli.CommandLine.Spec;
     name = "ear",
     description = "Say ten phrases and learn how well they are heard, and what to change.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {
-      "0:usable",
-      "1:a fault, one line with its code",
-      "2:wrong usage",
-      "3:not usable as it is"
-    })
+    exitCodeList = {"0:usable", "3:not usable as it is"})
 public final class EarCommand implements Callable<Integer> {
   private static final int NOT_USABLE = 3;
 
@@ -55,11 +49,7 @@ public final class EarCommand implements Callable<Integer> {
       description = "Hear a WAV file with the ten phrases in order, one try each.")
   private Path sound;
 
-  @Option(
-      names = "--microphone",
-      paramLabel = "NAME",
-      description = "A microphone with this in its name (default: the system's choice).")
-  private String microphone;
+  @Mixin private MicrophoneOption microphone;
 
   @Option(
       names = "--voice",
@@ -116,9 +106,7 @@ public final class EarCommand implements Callable<Integer> {
   }
 
   private Frames frames() throws SoundFault {
-    return sound != null
-        ? WavFrames.open(sound)
-        : MicrophoneFrames.open(Optional.ofNullable(microphone));
+    return sound != null ? WavFrames.open(sound) : MicrophoneFrames.open(microphone.name());
   }
 
   /** With JSON the questions go to the error output, so that the output is the object alone. */

@@ -43,8 +43,7 @@ import picocli.CommandLine.Spec;
     name = "listen",
     description = "Show what is heard, one line a phrase, and what it means.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {"0:all is well", "1:a fault, one line with its code", "2:wrong usage"})
+    exitCodeList = "0:all is well")
 public final class ListenCommand implements Callable<Integer> {
   private static final long PATIENCE_MILLIS = 60_000;
 

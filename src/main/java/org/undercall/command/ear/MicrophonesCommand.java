@@ -23,8 +23,7 @@ import picocli.CommandLine.Spec;
     name = "microphones",
     description = "List the microphones; with --check, how loud each is.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {"0:all is well", "1:a fault, one line with its code", "2:wrong usage"})
+    exitCodeList = "0:all is well")
 public final class MicrophonesCommand implements Callable<Integer> {
   /** Speech close by is some 20 dB above this; a rule of thumb, no source. */
   private static final double TOO_QUIET = -60;

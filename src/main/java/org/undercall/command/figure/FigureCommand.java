@@ -10,8 +10,7 @@ import picocli.CommandLine.Spec;
     name = "figure",
     description = "Compute a torque, a preload, an angle stage, an adaptor, a twist or a window.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {"0:computed", "1:a fault, one line with its code", "2:wrong usage"},
+    exitCodeList = "0:computed",
     subcommands = {
       ConvertFigure.class,
       PreloadFigure.class,

@@ -1,9 +1,8 @@
 package org.undercall.command.figure;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import org.jfree.chart.JFreeChart;
-import org.undercall.adapter.drawing.SvgFile;
 import picocli.CommandLine.Option;
 
 /** Where a plot is written, and what it says about its values. */
@@ -26,9 +25,9 @@ final class PlotOptions {
     return note;
   }
 
-  void write(JFreeChart chart) {
+  void write(String svg) {
     try {
-      SvgFile.write(file, chart);
+      Files.writeString(file, svg);
     } catch (IOException e) {
       throw FigureBase.refused(
           "FIG-002",

@@ -1,6 +1,7 @@
 package org.undercall.command.fleet;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -12,7 +13,6 @@ import java.util.Optional;
 import org.undercall.adapter.drawing.SidePair;
 import org.undercall.adapter.drawing.StepRow;
 import org.undercall.adapter.drawing.StepsPlot;
-import org.undercall.adapter.drawing.SvgFile;
 import org.undercall.adapter.fleet.FleetCode;
 import org.undercall.port.Fault;
 
@@ -35,7 +35,7 @@ final class ComparisonPlot {
     List<SidePair> pairs = pairs(tables.get(Tables.Name.SIDES), one ? "" : "median_");
     String title = measure.words().replace("\n", " ");
     try {
-      SvgFile.write(file, StepsPlot.of(title, NOTE, rows, pairs), StepsPlot.size(rows, pairs));
+      Files.writeString(file, StepsPlot.of(title, NOTE, rows, pairs));
     } catch (IOException e) {
       throw new Fault(
           FleetCode.PLOT_NOT_WRITTEN,

@@ -35,11 +35,9 @@ import picocli.CommandLine.Spec;
       "The uses of its tools are counted from the folder of sessions."
     },
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
       "0:no finding above a remark",
       "1:the file cannot be used, one line for each fault",
-      "2:wrong usage",
       "3:errors or warnings were found"
     })
 public final class CheckCommand implements Callable<Integer> {

@@ -32,8 +32,7 @@ import picocli.CommandLine.Spec;
       "With --sheet also a sheet of paper to fill in by hand, as HTML or PDF."
     },
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {"0:shown", "1:a fault, one line with its code", "2:wrong usage"})
+    exitCodeList = "0:shown")
 public final class ShowCommand implements Callable<Integer> {
   /** What paper the sheet is for. */
   enum Paper {

@@ -14,8 +14,7 @@ import picocli.CommandLine.Spec;
     name = "key",
     description = "Make a key pair (Ed25519) to sign logs with.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {"0:both files were written", "1:a fault, with its code", "2:wrong usage"})
+    exitCodeList = {"0:both files were written", "1:a fault, with its code"})
 public final class KeyCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 

@@ -22,11 +22,9 @@ import picocli.CommandLine.Spec;
     name = "sign",
     description = "Sign the log of a session that is whole.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
       "0:every log was signed",
-      "1:a session is not whole, or a fault, with its code",
-      "2:wrong usage"
+      "1:a session is not whole, or a fault, with its code"
     })
 public final class SignCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;

@@ -26,11 +26,9 @@ import picocli.CommandLine.Spec;
     name = "verify",
     description = "Show whether sessions are as they were written, and where they are not.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
       "0:every session is whole",
-      "1:a session is not whole, or a fault, with its code",
-      "2:wrong usage"
+      "1:a session is not whole, or a fault, with its code"
     })
 public final class VerifyCommand implements Callable<Integer> {
   /** Exit status: every session is whole. */

@@ -27,12 +27,7 @@ import picocli.CommandLine.Spec;
     name = "report",
     description = "Write the report of a session as HTML and PDF/A.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {
-      "0:the report is written",
-      "1:a fault, one line with its code",
-      "2:wrong usage"
-    })
+    exitCodeList = "0:the report is written")
 public final class ReportCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 

@@ -25,13 +25,7 @@ import picocli.CommandLine.Spec;
     name = "review",
     description = "Print what was done in a session, and what is still open.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {
-      "0:the session is complete",
-      "1:a fault, one line with its code",
-      "2:wrong usage",
-      "3:the session is not complete"
-    })
+    exitCodeList = {"0:the session is complete", "3:the session is not complete"})
 public final class ReviewCommand implements Callable<Integer> {
   /** Exit status: the session is complete. */
   public static final int COMPLETE = 0;

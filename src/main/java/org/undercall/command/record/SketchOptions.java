@@ -1,11 +1,9 @@
 package org.undercall.command.record;
 
-import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.undercall.adapter.drawing.AnglePlot;
-import org.undercall.adapter.drawing.SvgFile;
 import org.undercall.adapter.report.Dossier;
 import org.undercall.adapter.report.Figure;
 import org.undercall.adapter.report.Sketch;
@@ -77,7 +75,7 @@ final class SketchOptions {
         FrictionClass.expect(fastener.part().lubrication())
             .orElseThrow(
                 () -> fault("thread locker, whose friction is not known", "another lubrication"));
-    Rotation turn = Rotation.degrees(angle.target().degrees().doubleValue());
+    Rotation turn = Rotation.of(angle.target());
     AngleJob job = AngleJob.of(bolt, torque.target(), turn, stiffness(bolt));
     return drawn(job, friction, review.place().step().head().title());
   }
@@ -96,7 +94,7 @@ final class SketchOptions {
             () -> fault("no sizes of the joint", "--clamped and --shank, and --plate or --tube"));
   }
 
-  private Sketch drawn(AngleJob job, Range<Friction> friction, String title) throws ReportFault {
+  private Sketch drawn(AngleJob job, Range<Friction> friction, String title) {
     String sizes =
         joint.inputs().stream()
             .map(item -> item.name() + " " + item.text())
@@ -117,13 +115,7 @@ final class SketchOptions {
             + " procedure: "
             + sizes
             + ". VDI 2230 Part 1.";
-    String words = "Computed preload in kN against the angle in °, two lines for two frictions";
-    try {
-      String note = "computed sketch, not measured";
-      return new Sketch(about, SvgFile.element(AnglePlot.of(job, friction, note), words));
-    } catch (IOException e) {
-      throw fault(e.getClass().getSimpleName(), "a picture that can be drawn");
-    }
+    return new Sketch(about, AnglePlot.of(job, friction, "computed sketch, not measured"));
   }
 
   private ReportFault fault(String found, String expected) {

@@ -24,8 +24,7 @@ import picocli.CommandLine.Spec;
     name = "words",
     description = "Check your own wordings, and print what each stands for.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {"0:they can be used", "1:they cannot; a line for each fault", "2:wrong usage"})
+    exitCodeList = {"0:they can be used", "1:they cannot; a line for each fault"})
 public final class WordsCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "FILE",

@@ -23,8 +23,7 @@ import picocli.CommandLine.Spec;
       "It states each file it was put together from, with its SHA-256."
     },
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {"0:written", "1:a fault, one line with its code", "2:wrong usage"})
+    exitCodeList = "0:written")
 public final class AssembleCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
 

@@ -25,11 +25,8 @@ import picocli.CommandLine.Spec;
       "The table is read again at once; what it does not hold is said."
     },
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
       "0:written, and the table gives the same procedure",
-      "1:a fault, one line with its code",
-      "2:wrong usage",
       "3:written, but the table does not hold everything"
     })
 public final class ExportCommand implements Callable<Integer> {

@@ -36,11 +36,9 @@ import picocli.CommandLine.Spec;
       "Nothing is guessed: with one doubtful cell no file is written, and every one is named."
     },
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
       "0:written, or with --preview nothing is doubtful",
       "1:doubtful cells or another fault, one line for each; nothing written",
-      "2:wrong usage",
       "3:the check of the procedure found errors or warnings; nothing written"
     })
 public final class ImportCommand implements Callable<Integer> {

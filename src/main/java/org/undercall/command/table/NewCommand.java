@@ -34,11 +34,9 @@ import picocli.CommandLine.Spec;
       "Each answer is checked; what cannot be taken is asked again, nothing is guessed."
     },
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
       "0:written, and clean under check",
       "1:a fault, or broken off; the answers are kept as a table beside it",
-      "2:wrong usage",
       "3:written, and the check has found something"
     })
 public final class NewCommand implements Callable<Integer> {

@@ -23,11 +23,8 @@ import picocli.CommandLine.Spec;
       "Every value in it is invented and for no vehicle."
     },
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
     exitCodeList = {
       "0:the session of the demonstration is complete",
-      "1:a fault, one line with its code",
-      "2:wrong usage",
       "3:the session is not complete"
     })
 public final class DemoCommand implements Callable<Integer> {

@@ -32,13 +32,7 @@ import picocli.CommandLine.Spec;
     name = "rehearse",
     description = "Walk a procedure with typed phrases in place of the microphone.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {
-      "0:the session is complete",
-      "1:a fault, one line with its code",
-      "2:wrong usage",
-      "3:the session is not complete"
-    })
+    exitCodeList = {"0:the session is complete", "3:the session is not complete"})
 public final class RehearseCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private WorkOptions options;

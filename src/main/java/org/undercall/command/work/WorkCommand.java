@@ -15,6 +15,7 @@ import org.undercall.command.desk.Chosen;
 import org.undercall.command.option.BoardOptions;
 import org.undercall.command.option.CalledOption;
 import org.undercall.command.option.ClipOptions;
+import org.undercall.command.option.MicrophoneOption;
 import org.undercall.command.option.ModelOption;
 import org.undercall.command.option.OwnWordsOption;
 import org.undercall.command.option.SpeakerOptions;
@@ -44,13 +45,7 @@ import picocli.CommandLine.Spec;
     name = "work",
     description = "Walk a procedure by voice; an open session of it is taken up again.",
     mixinStandardHelpOptions = true,
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {
-      "0:the session is complete",
-      "1:a fault, one line with its code",
-      "2:wrong usage",
-      "3:the session is not complete"
-    })
+    exitCodeList = {"0:the session is complete", "3:the session is not complete"})
 public final class WorkCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
   @Mixin private WorkOptions options;
@@ -67,11 +62,7 @@ public final class WorkCommand implements Callable<Integer> {
       description = "Hear a WAV file in place of the microphone.")
   private Path sound;
 
-  @Option(
-      names = "--microphone",
-      paramLabel = "NAME",
-      description = "A microphone with this in its name (default: the system's choice).")
-  private String microphone;
+  @Mixin private MicrophoneOption microphone;
 
   @Option(
       names = "--barge-in",
@@ -121,7 +112,7 @@ public final class WorkCommand implements Callable<Integer> {
   }
 
   private Frames frames(DeviceNotices notices) throws SoundFault {
-    Optional<String> named = Optional.ofNullable(microphone);
+    Optional<String> named = microphone.name();
     return sound != null
         ? WavFrames.open(sound)
         : SteadyFrames.open(() -> MicrophoneFrames.open(named), notices);

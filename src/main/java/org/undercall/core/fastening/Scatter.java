@@ -9,6 +9,8 @@ import org.undercall.core.term.Torque;
  * <p>Lowest: high friction, tool low; highest: low friction, tool high. Yield cuts the top off, as
  * it does in the bolt.
  *
+ * <p>Computed and checked against published values, not yet used by a command.
+ *
  * @param low the lowest preload
  * @param nominal the preload with nominal friction and an exact tool
  * @param high the highest preload

@@ -10,13 +10,14 @@ import java.util.Random;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.undercall.sound.Frames;
 
 @DisplayName("A detector of speech")
 class ActivityTest {
   private final Random random = new Random(3);
 
   private byte[] noise(double rms) {
-    byte[] frame = new byte[2 * Activity.FRAME_SAMPLES];
+    byte[] frame = new byte[2 * Frames.FRAME_SAMPLES];
     for (int i = 0; i < frame.length; i += 2) {
       int sample = (int) Math.round(rms * random.nextGaussian());
       frame[i] = (byte) sample;
@@ -27,9 +28,9 @@ class ActivityTest {
 
   /** Sounds like a vowel: many harmonics of 120 Hz that swell and fade. */
   private static byte[] vowel(int index) {
-    byte[] frame = new byte[2 * Activity.FRAME_SAMPLES];
-    for (int i = 0; i < Activity.FRAME_SAMPLES; i++) {
-      double time = (index * Activity.FRAME_SAMPLES + i) / 16_000.0;
+    byte[] frame = new byte[2 * Frames.FRAME_SAMPLES];
+    for (int i = 0; i < Frames.FRAME_SAMPLES; i++) {
+      double time = (index * Frames.FRAME_SAMPLES + i) / 16_000.0;
       double sum = 0;
       for (int harmonic = 1; harmonic < 25; harmonic++) {
         sum += Math.sin(2 * Math.PI * 120 * harmonic * time) / harmonic;

@@ -1,24 +1,17 @@
 package org.undercall.adapter.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
-import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.jfree.chart.JFreeChart;
-import org.jfree.chart.plot.CategoryPlot;
-import org.jfree.chart.plot.CombinedRangeCategoryPlot;
-import org.jfree.data.statistics.BoxAndWhiskerCategoryDataset;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 @DisplayName("The picture of the times of steps")
 class StepsPlotTest {
@@ -46,26 +39,35 @@ class StepsPlotTest {
   @Test
   @DisplayName("holds each number at its step, in seconds, at least one")
   void numbers() {
-    CategoryPlot steps = subplot(StepsPlot.of("title", "", ROWS, PAIRS), 0);
-    BoxAndWhiskerCategoryDataset boxes = (BoxAndWhiskerCategoryDataset) steps.getDataset(0);
-    assertEquals(
-        List.of("wheel, left (7)", "wheel, right (6)", "road test", "lower the car (1)"),
-        boxes.getColumnKeys());
-    assertEquals(30.0, boxes.getMedianValue(0, 0));
-    assertEquals(20.0, boxes.getQ1Value(0, 1));
-    assertEquals(40.0, boxes.getQ3Value(0, 1));
-    assertEquals(1.0, boxes.getMinRegularValue(0, 1));
-    assertEquals(500.0, boxes.getMaxRegularValue(0, 0));
-    assertNull(boxes.getMedianValue(0, 2));
-    assertEquals(35.0, steps.getDataset(1).getValue("this session", "wheel, right (6)"));
-    assertEquals(400.0, steps.getDataset(1).getValue("this session, slow", "wheel, left (7)"));
-    assertNull(steps.getDataset(1).getValue("this session", "wheel, left (7)"));
+    List<String> rows = rows(StepsPlot.of("title", "", ROWS, PAIRS));
+    assertTrue(rows.get(0).startsWith("wheel, left (7)<"), rows.get(0));
+    assertTrue(rows.get(2).startsWith("road test<"), rows.get(2));
+    assertTrue(rows.get(3).startsWith("lower the car (1)<"), rows.get(3));
+    assertEquals(places(10, 20, 10, 30, 500), starts(rows.get(0)));
+    assertEquals(places(1, 20, 1, 30, 50), starts(rows.get(1)));
+    assertEquals(List.of(), starts(rows.get(2)));
+    assertEquals(places(9, 9, 9, 9, 9), starts(rows.get(3)));
+    assertTrue(marked(rows.get(0), Mark.SLOW, 400), rows.get(0));
+    assertTrue(marked(rows.get(1), Mark.SESSION, 35), rows.get(1));
+    assertTrue(marked(rows.get(2), Mark.SESSION, 60), rows.get(2));
+    assertFalse(rows.get(3).contains("<polygon"), rows.get(3));
+    assertTrue(marked(rows.get(4), Mark.LEFT, 400), rows.get(4));
+    assertTrue(marked(rows.get(4), Mark.RIGHT, 35), rows.get(4));
+  }
+
+  @Test
+  @DisplayName("has a scale on which the same distance is the same factor")
+  void scale() {
+    TimeAxis axis = StepsPlot.axis(ROWS, PAIRS);
+    assertEquals(axis.at(20_000) - axis.at(10_000), axis.at(80_000) - axis.at(40_000), 1e-9);
+    assertEquals(axis.at(1_000), axis.at(500));
+    assertTrue(axis.at(500_000) < axis.right() && axis.at(500) > axis.left());
   }
 
   @Test
   @DisplayName("writes beside a mark whether it was slow and which side was longer")
-  void words(@TempDir Path folder) throws Exception {
-    List<String> texts = texts(folder, StepsPlot.of("title", "note", ROWS, PAIRS));
+  void words() {
+    List<String> texts = texts(StepsPlot.of("title", "note", ROWS, PAIRS));
     assertEquals(1, texts.stream().filter("slow"::equals).count(), texts.toString());
     assertEquals(1, texts.stream().filter("left 6:05 longer"::equals).count(), texts.toString());
     assertTrue(texts.containsAll(List.of("wheel, left (7)", "road test", "10 min", "2 s", "note")));
@@ -74,32 +76,57 @@ class StepsPlotTest {
   @Test
   @DisplayName("tells marks apart by their shape")
   void shapes() {
-    List<Mark> marks = List.of(Mark.session(), Mark.slow(), Mark.left(), Mark.right());
-    List<java.awt.Rectangle> bounds = marks.stream().map(m -> m.shape().getBounds()).toList();
-    assertEquals(4, bounds.stream().distinct().count(), bounds.toString());
-    assertNotEquals(Mark.left().colour(), Mark.right().colour());
+    List<Mark> marks = List.of(Mark.SESSION, Mark.SLOW, Mark.LEFT, Mark.RIGHT);
+    assertEquals(4, marks.stream().map(m -> Arrays.toString(m.corners())).distinct().count());
+    assertNotEquals(Mark.LEFT.colour(), Mark.RIGHT.colour());
   }
 
   @Test
   @DisplayName("can be drawn with nothing in it, and without sides")
-  void empty(@TempDir Path folder) throws Exception {
-    assertTrue(texts(folder, StepsPlot.of("title", "", List.of(), List.of())).contains("title"));
-    JFreeChart chart = StepsPlot.of("title", "", ROWS, List.of());
-    assertEquals(1, ((CombinedRangeCategoryPlot) chart.getPlot()).getSubplots().size());
+  void empty() {
+    assertTrue(texts(StepsPlot.of("title", "", List.of(), List.of())).contains("title"));
+    String without = StepsPlot.of("title", "", ROWS, List.of());
+    assertFalse(texts(without).contains("left against right"));
+    assertTrue(texts(StepsPlot.of("title", "", ROWS, PAIRS)).contains("left against right"));
   }
 
-  private static CategoryPlot subplot(JFreeChart chart, int which) {
-    return (CategoryPlot) ((CombinedRangeCategoryPlot) chart.getPlot()).getSubplots().get(which);
+  /** What is drawn for each row: its name and all up to the next row. */
+  private static List<String> rows(String svg) {
+    String name = "<text [^>]*text-anchor=\"end\"[^>]*>(?!step \\(|left against)";
+    String[] parts = svg.split(name);
+    return Arrays.asList(parts).subList(1, parts.length);
   }
 
-  private static List<String> texts(Path folder, JFreeChart chart) throws Exception {
-    Path file = folder.resolve("steps.svg");
-    SvgFile.write(file, chart, StepsPlot.size(ROWS, PAIRS));
-    List<String> texts = new ArrayList<>();
-    Matcher matcher = Pattern.compile("<text[^>]*>([^<]*)</text").matcher(Files.readString(file));
-    while (matcher.find()) {
-      texts.add(matcher.group(1).strip());
-    }
-    return texts;
+  private static List<String> places(int... seconds) {
+    TimeAxis axis = StepsPlot.axis(ROWS, PAIRS);
+    return Arrays.stream(seconds).mapToObj(s -> place(axis.at(1000.0 * s))).toList();
+  }
+
+  private static String place(double x) {
+    return String.format(Locale.ROOT, "%.1f", x);
+  }
+
+  /** Where a row's line, box, least, median and most begin. */
+  private static List<String> starts(String row) {
+    String own = row.split("<rect[^>]*fill=\"none\"|stroke=\"#ccc\"", -1)[0];
+    return Pattern.compile("<(?:line x1|rect x)=\"([^\"]*)\"")
+        .matcher(own)
+        .results()
+        .map(found -> found.group(1))
+        .limit(5)
+        .toList();
+  }
+
+  private static boolean marked(String row, Mark mark, int seconds) {
+    double x = StepsPlot.axis(ROWS, PAIRS).at(1000.0 * seconds) + mark.corners()[0];
+    return row.contains("points=\"" + place(x) + ",") && row.contains(mark.colour());
+  }
+
+  private static List<String> texts(String svg) {
+    return Pattern.compile("<text[^>]*>([^<]*)</text")
+        .matcher(svg)
+        .results()
+        .map(found -> found.group(1))
+        .toList();
   }
 }

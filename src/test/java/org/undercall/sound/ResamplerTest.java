@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class PcmResamplerTest {
+class ResamplerTest {
 
   private static Pcm tone(int rate, double hertz) {
     short[] samples = new short[rate];
@@ -30,7 +30,7 @@ class PcmResamplerTest {
   @ParameterizedTest
   @CsvSource({"48000, 16000", "48000, 24000", "22050, 16000", "16000, 24000", "43200, 16000"})
   void aToneWithinBothRatesIsKept(int from, int to) {
-    Pcm changed = PcmResampler.to(tone(from, 1000), to);
+    Pcm changed = Resampler.to(tone(from, 1000), to);
     assertEquals(to, changed.rate());
     assertEquals(to, changed.length(), 1);
     int error = difference(tone(to, 1000), changed);
@@ -39,13 +39,13 @@ class PcmResamplerTest {
 
   @Test
   void aToneAboveTheLowerRateIsTakenAway() {
-    Pcm changed = PcmResampler.to(tone(48_000, 12_000), 16_000);
+    Pcm changed = Resampler.to(tone(48_000, 12_000), 16_000);
     assertTrue(difference(changed, Pcm.silence(16_000, 1000)) < 40, "peak " + changed.peak());
   }
 
   @Test
   void theSameRateChangesNothing() {
     Pcm sound = tone(16_000, 440);
-    assertSame(sound, PcmResampler.to(sound, 16_000));
+    assertSame(sound, Resampler.to(sound, 16_000));
   }
 }

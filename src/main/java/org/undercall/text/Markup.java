@@ -1,4 +1,4 @@
-package org.undercall.adapter.report;
+package org.undercall.text;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -9,8 +9,8 @@ import java.util.regex.Pattern;
  * Text with elements, well formed as HTML and as XML. Every text and attribute value is escaped, so
  * that nothing taken from a procedure or a log can become an element.
  */
-final class Markup {
-  private static final int REPLACEMENT = 0xFFFD;
+public final class Markup {
+  private static final String REPLACEMENT = "\uFFFD";
 
   private static final Pattern UNBROKEN =
       Pattern.compile(
@@ -21,45 +21,45 @@ final class Markup {
   private final Deque<String> open = new ArrayDeque<>();
 
   /** Begins an element; attributes are pairs of name and value. */
-  Markup open(String name, String... attributes) {
+  public Markup open(String name, String... attributes) {
     tag(name, attributes).append('>');
     open.push(name);
     return this;
   }
 
   /** Ends the element begun last. */
-  Markup close() {
+  public Markup close() {
     text.append("</").append(open.pop()).append('>');
     return this;
   }
 
   /** Ends the element begun last and its line. */
-  Markup closeLine() {
+  public Markup closeLine() {
     close();
     text.append('\n');
     return this;
   }
 
   /** An element that holds a text alone. */
-  Markup leaf(String name, String content, String... attributes) {
+  public Markup leaf(String name, String content, String... attributes) {
     open(name, attributes);
     return name.equals("td") ? prose(content).close() : text(content).close();
   }
 
   /** An element that holds nothing. */
-  Markup empty(String name, String... attributes) {
+  public Markup empty(String name, String... attributes) {
     tag(name, attributes).append("/>");
     return this;
   }
 
   /** A text, escaped; what could steer a reader or hide is shown as a replacement character. */
-  Markup text(String content) {
+  public Markup text(String content) {
     escape(text, content);
     return this;
   }
 
   /** A text, escaped, in which dates, times, threads and torques are not broken over lines. */
-  Markup prose(String content) {
+  public Markup prose(String content) {
     Matcher whole = UNBROKEN.matcher(content);
     int from = 0;
     while (whole.find()) {
@@ -71,7 +71,7 @@ final class Markup {
   }
 
   /** A text that is markup already: a style sheet or a picture made by this program. */
-  Markup made(String markup) {
+  public Markup made(String markup) {
     text.append(markup);
     return this;
   }
@@ -96,7 +96,7 @@ final class Markup {
   }
 
   private static void escape(StringBuilder to, String content) {
-    content.codePoints().map(c -> hidden(c) ? REPLACEMENT : c).forEach(c -> escape(to, c));
+    Shown.plain(content, REPLACEMENT).codePoints().forEach(c -> escape(to, c));
   }
 
   private static void escape(StringBuilder to, int c) {
@@ -108,19 +108,5 @@ final class Markup {
       case '\'' -> to.append("&#39;");
       default -> to.appendCodePoint(c);
     }
-  }
-
-  /**
-   * Whether a character is none that can be read: control, format, half a pair, not a character.
-   */
-  static boolean hidden(int c) {
-    int type = Character.getType(c);
-    return type == Character.CONTROL
-        || type == Character.FORMAT
-        || type == Character.SURROGATE
-        || type == Character.PRIVATE_USE
-        || type == Character.UNASSIGNED
-        || type == Character.LINE_SEPARATOR
-        || type == Character.PARAGRAPH_SEPARATOR;
   }
 }
