@@ -1,6 +1,7 @@
 package org.undercall.command.fleet;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
 import org.undercall.adapter.fleet.Fleet;
 import org.undercall.command.option.SessionsOption;
