@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.TimeUnit;
-import org.undercall.sound.SoundFault;
+import org.undercall.port.Fault;
 
 /**
  * A program that writes a WAV file, with its files kept.
@@ -33,7 +33,7 @@ record CommandSpeaker(Group group, List<String> command, Path cache) implements 
         Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING);
       }
       return Speech.in(Sound.read(file));
-    } catch (IOException | SoundFault e) {
+    } catch (IOException | Fault e) {
       throw new IllegalStateException(key, e);
     }
   }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import org.undercall.adapter.recogniser.ModelFault;
 import org.undercall.adapter.recogniser.ModelFolder;
 import org.undercall.adapter.recogniser.SpeechModel;
 import org.undercall.adapter.speaker.MarySynthesiser;
@@ -16,6 +15,7 @@ import org.undercall.core.decision.PhaseWords;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Ear;
+import org.undercall.port.Fault;
 import org.undercall.port.Heard;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
@@ -35,7 +35,7 @@ final class HourOfSound {
   private HourOfSound() {}
 
   /** Runs it; prints minutes, resident and peak megabytes, heap megabytes, phrases. */
-  public static void main(String[] args) throws IOException, ModelFault {
+  public static void main(String[] args) throws IOException, Fault {
     int minutes = Integer.parseInt(args[0]);
     int between = Integer.parseInt(args[1]);
     Recordings recordings = Recordings.find().orElseThrow();

@@ -6,8 +6,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.undercall.adapter.recogniser.ModelFault;
 import org.undercall.adapter.recogniser.SpeechModel;
+import org.undercall.port.Fault;
 
 /**
  * Measures how well the program hears, prints the figures and writes them down. No figure makes it
@@ -66,7 +66,7 @@ public final class MeasureHearing {
    *
    * @param args none
    */
-  public static void main(String[] args) throws IOException, ModelFault {
+  public static void main(String[] args) throws IOException, Fault {
     double scale = Double.parseDouble(System.getProperty("hearing.scale", "1"));
     Set<Part> parts = parts(System.getProperty("hearing.parts", ""));
     Optional<Recordings> recordings = Recordings.find();

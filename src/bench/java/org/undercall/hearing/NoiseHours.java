@@ -9,8 +9,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import org.undercall.adapter.procedure.ProcedureFaults;
-import org.undercall.adapter.recogniser.ModelFault;
 import org.undercall.adapter.recogniser.ModelFolder;
 import org.undercall.adapter.recogniser.SpeechModel;
 import org.undercall.core.decision.Phase;
@@ -62,7 +60,7 @@ final class NoiseHours {
   }
 
   /** Runs it. */
-  public static void main(String[] args) throws IOException, ModelFault, ProcedureFaults {
+  public static void main(String[] args) throws IOException, Fault {
     double hours = Double.parseDouble(args[0]);
     long seed = args.length > 1 ? Long.parseLong(args[1]) : 20_261_125;
     Path folder = Files.createTempDirectory("noise-hours");
@@ -73,7 +71,7 @@ final class NoiseHours {
     }
   }
 
-  private void listen(double seconds) throws IOException, ProcedureFaults {
+  private void listen(double seconds) throws IOException, Fault {
     print();
     double next = BETWEEN_SECONDS;
     for (int turn = 0; ear.seconds() < seconds; turn++) {
@@ -88,7 +86,7 @@ final class NoiseHours {
   }
 
   /** Five minutes of noise for one session. */
-  private void turn(Phase phase) throws IOException, ProcedureFaults {
+  private void turn(Phase phase) throws IOException, Fault {
     NoisyWork noisy = new NoisyWork(ear, phase, ear.seconds() + TURN_SECONDS);
     Time time = Time.ofSound(START, () -> (long) (1000 * ear.seconds()));
     try (Work work = Work.on(DEMO, sessions, true)) {

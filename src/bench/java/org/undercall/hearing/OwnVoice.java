@@ -13,7 +13,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.speaker.MarySynthesiser;
 import org.undercall.adapter.speaker.SpokenCache;
 import org.undercall.adapter.speaker.SpokenText;
@@ -84,7 +83,7 @@ final class OwnVoice {
       try (Work work = Work.on(PROCEDURE, sessions, true)) {
         work.run(new Typing(lines().iterator()), new Keeping(sentences), Time.ofMachine());
       }
-    } catch (IOException | Fault | ProcedureFaults e) {
+    } catch (IOException | Fault e) {
       throw new IllegalStateException(e);
     }
     return sentences;

@@ -8,7 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import org.undercall.sound.SoundFault;
+import org.undercall.port.Fault;
 
 /** The folder of recordings: {@code UNDERCALL_SPEECH}, or {@code ../shared/speech}. */
 final class Recordings {
@@ -35,7 +35,7 @@ final class Recordings {
     Sound sound() {
       try {
         return Sound.read(file);
-      } catch (SoundFault e) {
+      } catch (Fault e) {
         throw new IllegalStateException(e);
       }
     }

@@ -3,9 +3,9 @@ package org.undercall.hearing;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
+import org.undercall.port.Fault;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
-import org.undercall.sound.SoundFault;
 import org.undercall.sound.WavFrames;
 
 /** Sound in memory: 16 kHz, mono, 16 bit. Nobody changes the samples. */
@@ -27,7 +27,7 @@ final class Sound {
   }
 
   /** The whole sound of a WAV file, read as the program reads one. */
-  static Sound read(Path file) throws SoundFault {
+  static Sound read(Path file) throws Fault {
     short[] all = new short[4 * Frames.RATE];
     int length = 0;
     try (WavFrames frames = WavFrames.open(file)) {

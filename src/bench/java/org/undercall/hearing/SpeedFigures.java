@@ -2,12 +2,12 @@ package org.undercall.hearing;
 
 import java.util.List;
 import java.util.Set;
-import org.undercall.adapter.recogniser.ModelFault;
 import org.undercall.adapter.recogniser.ModelFolder;
 import org.undercall.adapter.recogniser.SpeechModel;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.PhaseWords;
 import org.undercall.core.intent.IntentKind;
+import org.undercall.port.Fault;
 
 /** How long loading and hearing take, and how much memory. One thread. */
 final class SpeedFigures {
@@ -22,7 +22,7 @@ final class SpeedFigures {
   private final Set<IntentKind> allowed = PhaseWords.heard(Phase.TORQUE);
 
   /** Checks and loads the model, with the times taken. */
-  SpeechModel load() throws ModelFault {
+  SpeechModel load() throws Fault {
     table.row("resident memory before the model", Machine.residentMegabytes(), "MB");
     long start = System.nanoTime();
     ModelFolder folder = ModelFolder.verify(ModelFolder.standard());

@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
 import org.undercall.command.clips.ClipsCommand;
 import org.undercall.command.desk.FrontPage;
 import org.undercall.command.doctor.DoctorCommand;
@@ -16,6 +15,7 @@ import org.undercall.command.ear.MicrophonesCommand;
 import org.undercall.command.figure.FigureCommand;
 import org.undercall.command.fleet.CompareCommand;
 import org.undercall.command.fleet.SessionsCommand;
+import org.undercall.command.option.UseCode;
 import org.undercall.command.option.UserFolders;
 import org.undercall.command.procedure.CheckCommand;
 import org.undercall.command.procedure.ShowCommand;
@@ -34,7 +34,10 @@ import org.undercall.command.table.NewCommand;
 import org.undercall.command.work.DemoCommand;
 import org.undercall.command.work.RehearseCommand;
 import org.undercall.command.work.WorkCommand;
+import org.undercall.core.term.Refused;
+import org.undercall.port.Fault;
 import org.undercall.port.Time;
+import org.undercall.port.UncheckedFault;
 import org.undercall.session.OpenSessions;
 import org.undercall.text.ProgramVersion;
 import org.undercall.text.Shown;
@@ -81,8 +84,6 @@ import picocli.CommandLine.Spec;
       CompletionCommand.class
     })
 public final class App implements Runnable {
-  private static final Pattern CODED = Pattern.compile("[A-Z]{3}-\\d{3} .*", Pattern.DOTALL);
-
   /** What an exit code means if a command does not say otherwise. */
   private static final Map<String, String> FAULTS =
       Map.of("1", "a fault, one line with its code", "2", "wrong usage");
@@ -142,16 +143,15 @@ public final class App implements Runnable {
   /** A fault with a code is one line; anything else is a fault of the program and shows where. */
   private static int fault(Exception fault, CommandLine line, ParseResult parsed) {
     PrintWriter err = line.getErr();
-    String message = String.valueOf(fault.getMessage());
-    if (CODED.matcher(message).matches()) {
-      err.println(message);
+    if (fault instanceof Fault || fault instanceof UncheckedFault || fault instanceof Refused) {
+      err.println(fault.getMessage());
     } else if (fault instanceof FileSystemException place) {
       err.println(
-          "USE-002 "
-              + Shown.plain(String.valueOf(place.getFile()))
-              + ": found "
-              + place.getClass().getSimpleName()
-              + ", expected a place that can be read and written");
+          new Fault.Finding(
+              UseCode.NO_ACCESS,
+              Shown.plain(String.valueOf(place.getFile())),
+              Fault.kind(place),
+              "a place that can be read and written"));
     } else {
       err.println("BUG-001 " + fault);
       fault.printStackTrace(err);
@@ -163,7 +163,8 @@ public final class App implements Runnable {
   private static int wrongUsage(ParameterException fault, String[] args) {
     CommandLine line = fault.getCommandLine();
     String name = line.getCommandSpec().qualifiedName();
-    line.getErr().println("USE-001 " + fault.getMessage() + "; see " + name + " --help");
+    line.getErr()
+        .println(UseCode.WRONG_USAGE.id() + " " + fault.getMessage() + "; see " + name + " --help");
     line.getErr().flush();
     return CommandLine.ExitCode.USAGE;
   }

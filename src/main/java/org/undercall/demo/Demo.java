@@ -10,7 +10,6 @@ import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.clips.ClipWriter;
 import org.undercall.adapter.log.SessionFolder;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.adapter.speaker.SpokenCache;
 import org.undercall.adapter.speaker.WavVoice;
@@ -60,7 +59,7 @@ public final class Demo {
    * @return the folder of the session; {@code dialogue.wav} in it holds the sound of both sides
    */
   public SessionFolder run(Path sessions, Callable<RecogniserMaker> model, Dialogue dialogue)
-      throws ProcedureFaults, Fault, IOException {
+      throws Fault, IOException {
     Files.createDirectories(sessions);
     Path sound = Files.createTempFile(sessions, "dialogue", ".wav");
     SessionFolder folder;

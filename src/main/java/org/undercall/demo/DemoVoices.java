@@ -8,9 +8,9 @@ import org.undercall.adapter.speaker.MarySynthesiser;
 import org.undercall.adapter.speaker.SpokenCache;
 import org.undercall.adapter.speaker.Synthesiser;
 import org.undercall.adapter.speaker.Voices;
+import org.undercall.port.UncheckedFault;
 import org.undercall.sound.Frames;
-import org.undercall.sound.SpeakerException;
-import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.sound.SpeakerCode;
 
 /**
  * Invented speakers for a spoken run without people: one voice, changed in pitch, throat and pace.
@@ -43,7 +43,7 @@ public enum DemoVoices {
   /**
    * The speaker of a name.
    *
-   * @throws SpeakerException SPK-010 if there is none
+   * @throws UncheckedFault SPK-010 if there is none
    */
   public static DemoVoices named(String name) {
     return Arrays.stream(values())
@@ -51,15 +51,15 @@ public enum DemoVoices {
         .findFirst()
         .orElseThrow(
             () ->
-                new SpeakerException(
-                    Fault.UNKNOWN_VOICE,
+                new UncheckedFault(
+                    SpeakerCode.UNKNOWN_VOICE,
                     "there is no speaker \"" + name + "\", expected one of " + names()));
   }
 
   /**
    * The speaker of a script with a cache before it: a demo voice, or the program's own.
    *
-   * @throws SpeakerException SPK-010 if there is neither
+   * @throws UncheckedFault SPK-010 if there is neither
    */
   public static SpokenCache speaker(String name, Path cache) {
     return names().contains(name)

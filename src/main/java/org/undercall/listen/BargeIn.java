@@ -8,11 +8,11 @@ import java.util.function.Supplier;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.StopPhrases;
+import org.undercall.port.Fault;
 import org.undercall.port.Signal;
 import org.undercall.port.Voice;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
-import org.undercall.sound.SoundFault;
 
 /**
  * Lets a voice be stopped by a call while it speaks. Meanwhile a thread of its own takes the sound
@@ -135,13 +135,13 @@ public final class BargeIn {
           stopped.accept(call.get());
           leaveOut();
         }
-      } catch (SoundFault e) {
+      } catch (Fault e) {
         // The ear meets the same fault at its next frame and reports it.
       }
     }
 
     /** The end of the call may still sound when the voice has stopped: nobody is to hear it. */
-    private void leaveOut() throws SoundFault {
+    private void leaveOut() throws Fault {
       int left = REST_FRAMES;
       while (left > 0 && frames.next().isPresent()) {
         left--;

@@ -5,6 +5,7 @@ import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Consumer;
 import org.undercall.adapter.microphone.MicrophoneWatch;
+import org.undercall.adapter.speaker.SpeakerNews;
 import org.undercall.core.board.DeviceNews;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Tell;
@@ -51,15 +52,10 @@ public final class DeviceNotices implements MicrophoneWatch {
     waiting.add(news.words());
   }
 
-  /**
-   * The loudspeaker fails or works again: printed and shown, not said.
-   *
-   * @param line what {@link org.undercall.adapter.speaker.SteadyVoice} tells of it
-   */
-  public void speaker(String line) {
-    print.accept(line);
-    boolean back = line.equals(Tell.speakerBack().text());
-    show.accept(back ? DeviceNews.SPEAKER_BACK : DeviceNews.SPEAKER_GONE);
+  /** The loudspeaker fails or works again: printed and shown, not said. */
+  public void speaker(SpeakerNews news) {
+    print.accept(news.line());
+    show.accept(news.works() ? DeviceNews.SPEAKER_BACK : DeviceNews.SPEAKER_GONE);
   }
 
   /** The oldest notice that was not said yet. */

@@ -8,7 +8,9 @@ import java.util.concurrent.ExecutionException;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.port.Ear;
+import org.undercall.port.Fault;
 import org.undercall.port.Heard;
+import org.undercall.port.UncheckedFault;
 import org.undercall.sound.Frames;
 
 /**
@@ -91,16 +93,10 @@ public final class LazyEar implements Ear {
       Thread.currentThread().interrupt();
       throw new IllegalStateException("interrupted while the ear was made", e);
     } catch (ExecutionException e) {
-      throw new NotMade(e.getCause());
-    }
-  }
-
-  /** The ear could not be made; the message is that of the fault. */
-  public static final class NotMade extends RuntimeException {
-    private static final long serialVersionUID = 1L;
-
-    NotMade(Throwable cause) {
-      super(cause.getMessage(), cause);
+      if (e.getCause() instanceof Fault fault) {
+        throw new UncheckedFault(fault);
+      }
+      throw new IllegalStateException("the ear could not be made", e.getCause());
     }
   }
 }

@@ -12,11 +12,11 @@ import org.undercall.core.intent.Looks;
 import org.undercall.core.intent.Phrasebook;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.port.Ear;
-import org.undercall.port.EarFault;
+import org.undercall.port.Fault;
 import org.undercall.port.Heard;
+import org.undercall.port.UncheckedFault;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
-import org.undercall.sound.SoundFault;
 
 /**
  * Hears phrases in sound: frames go to a recogniser that knows only what may be said now, as long
@@ -86,7 +86,7 @@ public final class SoundEar implements Ear {
    * <p>What was heard of a phrase is dropped when {@code allowed} is not what it was, and when the
    * source has a gap. Noise without words is no phrase.
    *
-   * @throws EarFault if the sound breaks off
+   * @throws UncheckedFault if the sound breaks off
    */
   @Override
   public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput {
@@ -127,8 +127,8 @@ public final class SoundEar implements Ear {
   private Optional<Frame> frame() {
     try {
       return silent ? Optional.empty() : frames.next();
-    } catch (SoundFault e) {
-      throw new EarFault(e);
+    } catch (Fault e) {
+      throw new UncheckedFault(e);
     }
   }
 

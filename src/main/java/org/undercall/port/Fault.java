@@ -3,6 +3,7 @@ package org.undercall.port;
 import java.io.IOException;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.undercall.core.term.Mismatch;
 import org.undercall.text.Shown;
 
 /**
@@ -22,22 +23,60 @@ public final class Fault extends Exception {
   }
 
   /**
+   * Where something is wrong.
+   *
+   * @param name of the file, session, device or option; empty if the code says it all
+   * @param pointer JSON pointer (RFC 6901) to the value; empty for the whole file, or for none
+   * @param line line from 1; 0 if there is no text to point at
+   * @param column column from 1, in UTF-16 units; 0 if there is no text to point at
+   */
+  public record Place(String name, String pointer, int line, int column) {
+    /** A place that has no lines. */
+    public static Place of(String name) {
+      return new Place(name, "", 0, 0);
+    }
+
+    @Override
+    public String toString() {
+      String at = line == 0 ? name : name + ":" + line + ":" + column;
+      return pointer.isEmpty() ? at : at + " " + Shown.plain(pointer);
+    }
+  }
+
+  /**
    * One thing that is wrong.
    *
    * @param code what kind of thing it is
-   * @param place the file with the place in it, the session, the device or the option
+   * @param place where it is
    * @param found what is there
-   * @param expected what should be there
+   * @param expected what should be there; empty if {@code found} is a sentence that says it all
    */
-  public record Finding(Code code, String place, String found, String expected) {
+  public record Finding(Code code, Place place, String found, String expected) {
     public Finding {
       found = Shown.line(found);
+    }
+
+    /** Something that is wrong at a place without lines. */
+    public Finding(Code code, String place, String found, String expected) {
+      this(code, Place.of(place), found, expected);
     }
 
     /** The finding as one line to be printed. */
     @Override
     public String toString() {
-      return code.id() + " " + place + ": found " + found + ", expected " + expected;
+      String where = place.toString();
+      return code.id() + (where.isEmpty() ? " " : " " + where + ": ") + told();
+    }
+
+    private Finding within(String outer) {
+      String inner = place.name().isEmpty() ? outer : outer + " " + place.name();
+      Place whole = new Place(inner, place.pointer(), place.line(), place.column());
+      return new Finding(code, whole, found, expected);
+    }
+
+    /** What was found and expected, without code and place. */
+    public String told() {
+      return expected.isEmpty() ? found : new Mismatch(found, expected).toString();
     }
   }
 
@@ -46,6 +85,11 @@ public final class Fault extends Exception {
   /** One thing that is wrong. */
   public Fault(Code code, String place, String found, String expected) {
     this(List.of(new Finding(code, place, found, expected)));
+  }
+
+  /** One thing that is wrong, in a sentence that says it all. */
+  public Fault(Code code, String place, String sentence) {
+    this(code, place, sentence, "");
   }
 
   /** One thing that is wrong because the system refused something. */
@@ -62,8 +106,17 @@ public final class Fault extends Exception {
 
   /** Why the system refused something, in a few words. */
   public static String reason(IOException cause) {
-    String kind = cause.getClass().getSimpleName();
-    return cause.getMessage() == null ? kind : kind + " " + cause.getMessage();
+    return cause.getMessage() == null ? kind(cause) : kind(cause) + " " + cause.getMessage();
+  }
+
+  /** Why the system refused something, in a word, where the place is named already. */
+  public static String kind(Exception cause) {
+    return cause.getClass().getSimpleName();
+  }
+
+  /** The same at places of another one, which is named before them. */
+  public Fault within(String outer) {
+    return new Fault(findings.stream().map(finding -> finding.within(outer)).toList());
   }
 
   /** All that is wrong, at least one thing. */

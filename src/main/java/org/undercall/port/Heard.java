@@ -10,8 +10,8 @@ import org.undercall.core.intent.SoundLevels;
  * @param phrase the words
  * @param how how they came
  * @param levels how loud the phrase was, and what was around it; empty if that is not measured
- * @param sound from a little before the first word to a little after the last: 16 kHz, 16 bit,
- *     mono, little-endian; empty if there is none, or none is kept. Nobody changes it.
+ * @param sound from a little before the first word to a little after the last: samples as {@code
+ *     sound/Frames} describes them; empty if there is none, or none is kept. Nobody changes it.
  */
 public record Heard(
     RecognisedPhrase phrase, How how, Optional<SoundLevels> levels, Optional<byte[]> sound) {

@@ -3,7 +3,6 @@ package org.undercall.session;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Optional;
-import org.undercall.adapter.board.BoardFault;
 import org.undercall.adapter.board.BoardServer;
 import org.undercall.core.board.Board;
 import org.undercall.core.board.DeviceNews;
@@ -14,6 +13,7 @@ import org.undercall.core.event.Moment;
 import org.undercall.core.event.Recorded;
 import org.undercall.port.Display;
 import org.undercall.port.Ear;
+import org.undercall.port.Fault;
 import org.undercall.port.Time;
 
 /**
@@ -40,7 +40,7 @@ public final class BoardLink implements Display, AutoCloseable {
    * @param port to be found at; 0 for any that is free
    * @param network whether other machines may see it, with a code
    */
-  public static BoardLink open(int port, boolean network, PrintWriter out) throws BoardFault {
+  public static BoardLink open(int port, boolean network, PrintWriter out) throws Fault {
     BoardServer.Settings settings =
         new BoardServer.Settings(
             port, network, new Dialogue(out)::print, () -> System.nanoTime() / 1_000_000);

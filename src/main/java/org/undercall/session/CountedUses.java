@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.undercall.adapter.log.SessionFolder;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.core.procedure.Tool;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.review.ToolUse;
@@ -40,9 +39,7 @@ public record CountedUses(Map<String, Integer> uses, int sessions, List<String> 
         counted.add(Walk.of(stored.procedure()), stored.log().decisions());
         read++;
       } catch (Fault e) {
-        faults.add(OpenSessions.named(session, e.getMessage()));
-      } catch (ProcedureFaults e) {
-        faults.add(OpenSessions.named(session, e.faults().get(0).toString()));
+        faults.add(OpenSessions.named(session, e.first().toString()));
       }
     }
     return new CountedUses(counted.uses(), read, faults);

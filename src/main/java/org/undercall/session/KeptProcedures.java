@@ -10,9 +10,9 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.procedure.LoadedProcedure;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.procedure.Walk;
+import org.undercall.port.Fault;
 
 /**
  * The procedures that sessions were begun with. One that several sessions have is read once; they
@@ -62,7 +62,7 @@ public final class KeptProcedures {
       Optional<Walk> walk =
           loaded.assembled().made() ? Optional.empty() : Optional.of(Walk.of(loaded.procedure()));
       return new Kept(walk, loaded.procedure().about().vehicle());
-    } catch (ProcedureFaults e) {
+    } catch (Fault e) {
       return new Kept(Optional.empty(), vehicle(bytes)); // Whether it is of use is not asked.
     }
   }

@@ -9,7 +9,6 @@ import java.util.Optional;
 import org.undercall.adapter.log.LogContent;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.log.SessionLogFile;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.core.decision.Session;
 import org.undercall.core.event.Recorded;
 import org.undercall.port.Fault;
@@ -68,9 +67,7 @@ public record OpenSessions(List<Open> open, int complete, List<String> faults) {
       Session session = OpenSession.replay(StoredSession.of(folder, log).procedure(), decisions);
       open.add(new Open(folder, session, decisions.get(decisions.size() - 1).at().wall()));
     } catch (Fault e) {
-      faults.add(named(folder, e.getMessage()));
-    } catch (ProcedureFaults e) {
-      faults.add(named(folder, e.faults().get(0).toString()));
+      faults.add(named(folder, e.first().toString()));
     }
     return false;
   }

@@ -5,7 +5,6 @@ import org.undercall.adapter.log.LogContent;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.log.SessionLogFile;
 import org.undercall.adapter.procedure.LoadedProcedure;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Walk;
@@ -36,28 +35,24 @@ public record StoredSession(SessionFolder folder, LogContent log, LoadedProcedur
   /**
    * Reads a session.
    *
-   * @throws Fault if its log cannot be read, or LOG-011 if its procedure is not the one it began
-   *     with
-   * @throws ProcedureFaults if this version cannot use its procedure
+   * @throws Fault if its log cannot be read, LOG-011 if its procedure is not the one it began with,
+   *     PRO if this version cannot use that
    */
-  public static StoredSession read(SessionFolder folder) throws Fault, ProcedureFaults {
+  public static StoredSession read(SessionFolder folder) throws Fault {
     return of(folder, SessionLogFile.read(folder.log()));
   }
 
   /**
    * A session whose log was read.
    *
-   * @throws Fault LOG-012 if the log does not tell its procedure, or LOG-011 if that is not the one
-   *     in the folder
-   * @throws ProcedureFaults if this version cannot use its procedure
+   * @throws Fault LOG-012 if the log does not tell its procedure, LOG-011 if that is not the one in
+   *     the folder, PRO if this version cannot use it
    */
-  public static StoredSession of(SessionFolder folder, LogContent log)
-      throws Fault, ProcedureFaults {
+  public static StoredSession of(SessionFolder folder, LogContent log) throws Fault {
     return of(folder, log, folder::procedureBytes);
   }
 
-  static StoredSession of(SessionFolder folder, LogContent log, Bytes bytes)
-      throws Fault, ProcedureFaults {
+  static StoredSession of(SessionFolder folder, LogContent log, Bytes bytes) throws Fault {
     String sha256 = log.started().sha256();
     LoadedProcedure kept = ProcedureFile.of(folder.procedure(), bytes.with(sha256));
     requireSame(kept, sha256);

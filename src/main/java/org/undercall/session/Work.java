@@ -13,7 +13,6 @@ import org.undercall.adapter.log.LogContent;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.log.SessionLogFile;
 import org.undercall.adapter.procedure.LoadedProcedure;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.decision.Session;
 import org.undercall.port.Clips;
@@ -43,8 +42,7 @@ public final class Work implements AutoCloseable {
    * @param fresh whether to begin a new one in any case
    * @throws Fault LOG-027 if the latest one cannot be gone on with; none is begun then
    */
-  public static Work on(Path procedure, Path sessions, boolean fresh)
-      throws ProcedureFaults, Fault {
+  public static Work on(Path procedure, Path sessions, boolean fresh) throws Fault {
     LoadedProcedure loaded = ProcedureFile.load(procedure);
     List<String> passedOver = new ArrayList<>();
     Optional<SessionFolder> open =
@@ -79,7 +77,7 @@ public final class Work implements AutoCloseable {
    *
    * @throws Fault LOG-013 if the session is complete
    */
-  public static Work takeUp(SessionFolder folder) throws ProcedureFaults, Fault {
+  public static Work takeUp(SessionFolder folder) throws Fault {
     LogContent log = SessionLogFile.read(folder.log());
     if (log.complete()) {
       throw new Fault(

@@ -5,7 +5,7 @@ import java.nio.ByteOrder;
 import java.util.ArrayDeque;
 import java.util.Arrays;
 import java.util.function.DoubleConsumer;
-import org.undercall.sound.SoundFault.Code;
+import org.undercall.port.Fault;
 
 /** Makes frames from sound of any supported format. */
 public final class FrameMaker {
@@ -29,15 +29,15 @@ public final class FrameMaker {
    * Takes sound.
    *
    * @param length how many bytes count: whole blocks
-   * @throws SoundFault SND-011 if a sample is no number
+   * @throws Fault SND-011 if a sample is no number
    */
-  public void add(byte[] sound, int length) throws SoundFault {
+  public void add(byte[] sound, int length) throws Fault {
     ByteBuffer from = ByteBuffer.wrap(sound, 0, length).order(ByteOrder.LITTLE_ENDIAN);
     while (from.remaining() >= format.blockBytes()) {
       double sample = format.mean(from);
       if (!Double.isFinite(sample)) {
-        throw new SoundFault(
-            Code.NOT_A_NUMBER, name, "found " + sample + " at sample " + samplesIn);
+        throw new Fault(
+            SoundCode.NOT_A_NUMBER, name, "found " + sample + " at sample " + samplesIn);
       }
       samplesIn++;
       resampler.add(sample, put);

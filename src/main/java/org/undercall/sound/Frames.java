@@ -1,11 +1,9 @@
 package org.undercall.sound;
 
 import java.util.Optional;
+import org.undercall.port.Fault;
 
-/**
- * A source of sound in short frames: 16 kHz, 16 bit, least significant byte first, mono. One thread
- * uses it.
- */
+/** A source of sound in short frames: 16 kHz, 16 bit, little-endian, mono. One thread uses it. */
 public interface Frames extends AutoCloseable {
   /** Samples a second. */
   int RATE = 16_000;
@@ -20,9 +18,9 @@ public interface Frames extends AutoCloseable {
    * Waits for the next frame.
    *
    * @return the frame; empty at the end of the sound
-   * @throws SoundFault if the sound breaks off or is no sound
+   * @throws Fault if the sound breaks off or is no sound
    */
-  Optional<Frame> next() throws SoundFault;
+  Optional<Frame> next() throws Fault;
 
   /** Forgets the sound that waits; a file has none. The next frame's place shows the gap. */
   default void discardWaiting() {}

@@ -2,7 +2,7 @@ package org.undercall.sound;
 
 import java.nio.ByteBuffer;
 import javax.sound.sampled.AudioFormat;
-import org.undercall.sound.SoundFault.Code;
+import org.undercall.port.Fault;
 
 /**
  * How samples are coded.
@@ -27,29 +27,24 @@ public record SampleFormat(boolean floating, int bits, int channels, int rate) {
   }
 
   /** The format with the numbers of a WAV header. */
-  static SampleFormat checked(String name, int tag, int bits, int channels, int rate)
-      throws SoundFault {
+  static SampleFormat checked(String name, int tag, int bits, int channels, int rate) throws Fault {
     if (tag != PCM && tag != FLOAT) {
-      throw new SoundFault(
-          Code.ENCODING, name, "found encoding " + tag + ", expected 1 (PCM) or 3 (float)");
+      throw new Fault(SoundCode.ENCODING, name, "encoding " + tag, "1 (PCM) or 3 (float)");
     }
     boolean known =
         tag == PCM ? bits == 8 || bits == 16 || bits == 24 || bits == 32 : bits == 32 || bits == 64;
     if (!known) {
-      throw new SoundFault(
-          Code.SAMPLE_SIZE,
+      throw new Fault(
+          SoundCode.SAMPLE_SIZE,
           name,
-          "found samples of "
-              + bits
-              + " bits, expected "
-              + (tag == PCM ? "8, 16, 24 or 32" : "32 or 64"));
+          "samples of " + bits + " bits",
+          tag == PCM ? "8, 16, 24 or 32" : "32 or 64");
     }
     if (channels < 1 || channels > 8) {
-      throw new SoundFault(Code.CHANNELS, name, "found " + channels + " channels, expected 1 to 8");
+      throw new Fault(SoundCode.CHANNELS, name, channels + " channels", "1 to 8");
     }
     if (rate < 8_000 || rate > 96_000) {
-      throw new SoundFault(
-          Code.RATE, name, "found " + rate + " samples a second, expected 8000 to 96000");
+      throw new Fault(SoundCode.RATE, name, rate + " samples a second", "8000 to 96000");
     }
     return new SampleFormat(tag == FLOAT, bits, channels, rate);
   }

@@ -9,7 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.zip.CRC32;
-import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.port.Fault;
+import org.undercall.port.UncheckedFault;
 
 /**
  * WAV files of one channel, 16 bit, PCM. What it writes ends with a chunk {@code crc3} of four
@@ -37,27 +38,32 @@ public final class WavFile {
    * Reads sound from a file.
    *
    * @throws IOException if it cannot be read
-   * @throws SpeakerException SPK-007 if it is empty, SPK-008 if it is damaged or has another format
+   * @throws UncheckedFault SPK-007 if it is empty, SPK-008 if it is damaged or has another format
    */
   public static Pcm read(Path file) throws IOException {
     try (DataInputStream in = new DataInputStream(Files.newInputStream(file))) {
       WavHeader header = WavHeader.read(in, file.toString(), Files.size(file));
       SampleFormat format = header.format();
       if (!format.equals(SampleFormat.pcm(1, format.rate()))) {
-        throw new SpeakerException(
-            Fault.BAD_WAV, file + ": found " + format + ", expected PCM of 1 channel and 16 bits");
+        throw new UncheckedFault(
+            new Fault(
+                SpeakerCode.BAD_WAV,
+                file.toString(),
+                format.toString(),
+                "PCM of 1 channel and 16 bits"));
       }
       byte[] data = in.readNBytes(Math.toIntExact(header.dataBytes()));
       byte[] after = in.readNBytes(CHECK_BYTES);
       if (Arrays.equals(CHECK, Arrays.copyOf(after, CHECK.length))
           && !Arrays.equals(after, check(data))) {
-        throw new SpeakerException(
-            Fault.BAD_WAV, file + ": the samples do not match their checksum");
+        throw new UncheckedFault(
+            SpeakerCode.BAD_WAV, file + ": the samples do not match their checksum");
       }
       return Pcm.ofBytes(format.rate(), data, 0, data.length);
-    } catch (SoundFault e) {
-      boolean empty = e.code() == SoundFault.Code.NO_DATA;
-      throw new SpeakerException(empty ? Fault.NO_SOUND : Fault.BAD_WAV, e.getMessage(), e);
+    } catch (Fault e) {
+      boolean empty = e.code() == SoundCode.NO_DATA;
+      throw new UncheckedFault(
+          empty ? SpeakerCode.NO_SOUND : SpeakerCode.BAD_WAV, e.getMessage(), e);
     }
   }
 

@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import org.undercall.sound.SoundFault.Code;
+import org.undercall.port.Fault;
 
 /**
  * The sound of a WAV file: PCM of 8 to 32 bits or floating point, 1 to 8 channels, 8 to 96 kHz.
@@ -32,12 +32,12 @@ public final class WavFrames implements Frames {
   /**
    * Opens a file and checks its header.
    *
-   * @throws SoundFault SND-001 to SND-010
+   * @throws Fault SND-001 to SND-010
    */
-  public static WavFrames open(Path file) throws SoundFault {
+  public static WavFrames open(Path file) throws Fault {
     String name = file.toString();
     if (!Files.isRegularFile(file)) {
-      throw new SoundFault(Code.UNREADABLE, name, "there is no such file, expected a WAV file");
+      throw new Fault(SoundCode.UNREADABLE, name, "there is no such file, expected a WAV file");
     }
     DataInputStream in = null;
     try {
@@ -53,7 +53,7 @@ public final class WavFrames implements Frames {
   }
 
   @Override
-  public Optional<Frame> next() throws SoundFault {
+  public Optional<Frame> next() throws Fault {
     Frame frame = maker.poll();
     while (frame == null && left > 0) {
       read();
@@ -62,7 +62,7 @@ public final class WavFrames implements Frames {
     return Optional.ofNullable(frame);
   }
 
-  private void read() throws SoundFault {
+  private void read() throws Fault {
     int wanted = (int) Math.min(block.length, left);
     int found;
     try {
@@ -71,8 +71,8 @@ public final class WavFrames implements Frames {
       throw unreadable(name, e);
     }
     if (found < wanted) {
-      throw new SoundFault(
-          Code.TRUNCATED, name, "ended " + (left - found) + " bytes early while it was read");
+      throw new Fault(
+          SoundCode.TRUNCATED, name, "ended " + (left - found) + " bytes early while it was read");
     }
     maker.add(block, found);
     left -= found;
@@ -97,7 +97,7 @@ public final class WavFrames implements Frames {
     }
   }
 
-  private static SoundFault unreadable(String name, IOException e) {
-    return new SoundFault(Code.UNREADABLE, name, "cannot be read (" + e + ")");
+  private static Fault unreadable(String name, IOException e) {
+    return new Fault(SoundCode.UNREADABLE, name, "cannot be read (" + e + ")");
   }
 }

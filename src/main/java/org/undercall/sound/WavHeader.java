@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
-import org.undercall.sound.SoundFault.Code;
+import org.undercall.port.Fault;
 
 /**
  * What the header of a WAV file says, checked against the file's true length.
@@ -23,8 +23,7 @@ record WavHeader(SampleFormat format, long dataBytes) {
   private static final long UNKNOWN_LENGTH = 0xffff_ffffL;
 
   /** Reads from the start of the file to the first sample. */
-  static WavHeader read(DataInputStream in, String name, long fileBytes)
-      throws IOException, SoundFault {
+  static WavHeader read(DataInputStream in, String name, long fileBytes) throws IOException, Fault {
     requireWav(in, name, fileBytes);
     SampleFormat format = null;
     long at = RIFF_BYTES;
@@ -37,8 +36,7 @@ record WavHeader(SampleFormat format, long dataBytes) {
         return data(name, format, length, fileBytes - at);
       }
       if (length > fileBytes - at) {
-        throw new SoundFault(
-            Code.TRUNCATED, name, found("chunk " + shown(id), length, fileBytes - at));
+        throw truncated(name, "chunk " + shown(id), length, fileBytes - at);
       }
       if (id.equals("fmt ")) {
         format = format(in, name, length);
@@ -51,11 +49,11 @@ record WavHeader(SampleFormat format, long dataBytes) {
         at++;
       }
     }
-    throw new SoundFault(Code.NO_DATA, name, "found no data chunk, expected one with the sound");
+    throw new Fault(SoundCode.NO_DATA, name, "no data chunk", "one with the sound");
   }
 
   private static void requireWav(DataInputStream in, String name, long fileBytes)
-      throws IOException, SoundFault {
+      throws IOException, Fault {
     if (fileBytes >= RIFF_BYTES) {
       ByteBuffer start = block(in, RIFF_BYTES);
       String riff = text(start);
@@ -64,46 +62,45 @@ record WavHeader(SampleFormat format, long dataBytes) {
         return;
       }
     }
-    throw new SoundFault(
-        Code.NOT_WAV, name, "is no WAV file, expected it to begin with RIFF and WAVE");
+    throw new Fault(
+        SoundCode.NOT_WAV, name, "is no WAV file, expected it to begin with RIFF and WAVE");
   }
 
   private static WavHeader data(String name, SampleFormat format, long length, long left)
-      throws SoundFault {
+      throws Fault {
     if (format == null) {
-      throw new SoundFault(Code.NO_FORMAT, name, "found the data before a format chunk");
+      throw new Fault(SoundCode.NO_FORMAT, name, "found the data before a format chunk");
     }
     if (length != UNKNOWN_LENGTH && length > left) {
-      throw new SoundFault(Code.TRUNCATED, name, found("sound", length, left));
+      throw truncated(name, "sound", length, left);
     }
     long bytes = length == UNKNOWN_LENGTH ? left - left % format.blockBytes() : length;
     if (bytes == 0) {
-      throw new SoundFault(Code.NO_DATA, name, "found 0 bytes of sound, expected some");
+      throw new Fault(SoundCode.NO_DATA, name, "0 bytes of sound", "some");
     }
     if (bytes % format.blockBytes() != 0) {
-      throw new SoundFault(
-          Code.CONTRADICTION,
+      throw new Fault(
+          SoundCode.CONTRADICTION,
           name,
-          "found " + bytes + " bytes of sound, expected whole blocks of " + format.blockBytes());
+          bytes + " bytes of sound",
+          "whole blocks of " + format.blockBytes());
     }
     return new WavHeader(format, bytes);
   }
 
-  private static String found(String what, long stated, long there) {
-    return "found "
-        + there
-        + " bytes, expected "
-        + stated
-        + " bytes of "
-        + what
-        + " as its header says; record or copy the file again";
+  private static Fault truncated(String name, String what, long stated, long there) {
+    return new Fault(
+        SoundCode.TRUNCATED,
+        name,
+        there + " bytes",
+        stated + " bytes of " + what + " as its header says; record or copy the file again");
   }
 
   private static SampleFormat format(DataInputStream in, String name, long length)
-      throws IOException, SoundFault {
+      throws IOException, Fault {
     if (length < 16 || length > 4096) {
-      throw new SoundFault(
-          Code.NO_FORMAT, name, "found a format chunk of " + length + " bytes, expected 16 to 40");
+      throw new Fault(
+          SoundCode.NO_FORMAT, name, "a format chunk of " + length + " bytes", "16 to 40");
     }
     ByteBuffer chunk = block(in, (int) length);
     int tag = chunk.getShort() & 0xffff;
@@ -117,18 +114,11 @@ record WavHeader(SampleFormat format, long dataBytes) {
     }
     SampleFormat format = SampleFormat.checked(name, tag, bits, channels, rate);
     if (blockBytes != format.blockBytes()) {
-      throw new SoundFault(
-          Code.CONTRADICTION,
+      throw new Fault(
+          SoundCode.CONTRADICTION,
           name,
-          "found blocks of "
-              + blockBytes
-              + " bytes, expected "
-              + format.blockBytes()
-              + " for "
-              + channels
-              + " channels of "
-              + bits
-              + " bits");
+          "blocks of " + blockBytes + " bytes",
+          format.blockBytes() + " for " + channels + " channels of " + bits + " bits");
     }
     return format;
   }

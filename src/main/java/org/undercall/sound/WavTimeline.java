@@ -3,7 +3,7 @@ package org.undercall.sound;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Path;
-import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.port.UncheckedFault;
 
 /**
  * A WAV file to which sound is added at any time of its length; sounds at the same time are mixed.
@@ -19,7 +19,7 @@ public final class WavTimeline implements AutoCloseable {
    * Starts an empty file, over what was there.
    *
    * @param rate samples a second
-   * @throws SpeakerException SPK-009 if it cannot be written
+   * @throws UncheckedFault SPK-009 if it cannot be written
    */
   public WavTimeline(Path path, int rate) {
     this.path = path;
@@ -81,7 +81,8 @@ public final class WavTimeline implements AutoCloseable {
     return Pcm.of(one.rate(), sum);
   }
 
-  private SpeakerException cannotWrite(IOException cause) {
-    return new SpeakerException(Fault.CANNOT_WRITE, path + " cannot be written: " + cause, cause);
+  private UncheckedFault cannotWrite(IOException cause) {
+    return new UncheckedFault(
+        SpeakerCode.CANNOT_WRITE, path + " cannot be written: " + cause, cause);
   }
 }

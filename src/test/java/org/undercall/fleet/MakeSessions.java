@@ -9,9 +9,9 @@ import java.util.Locale;
 import java.util.SplittableRandom;
 import org.undercall.adapter.log.WrittenLog;
 import org.undercall.adapter.procedure.LoadedProcedure;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.event.Recorded;
+import org.undercall.port.Fault;
 
 /**
  * Makes many sessions of the demonstration procedures; the same seed gives the same bytes. Nobody
@@ -27,13 +27,13 @@ public final class MakeSessions {
   private MakeSessions() {}
 
   /** Makes them. Arguments: how many, the folder, the seed. */
-  public static void main(String[] args) throws IOException, ProcedureFaults {
+  public static void main(String[] args) throws IOException, Fault {
     long events = make(Integer.parseInt(args[0]), Path.of(args[1]), Long.parseLong(args[2]));
     System.out.printf(Locale.ROOT, "%s sessions, %,d events%n", args[0], events);
   }
 
   /** Makes them and counts their events. */
-  static long make(int sessions, Path folder, long seed) throws IOException, ProcedureFaults {
+  static long make(int sessions, Path folder, long seed) throws IOException, Fault {
     SplittableRandom random = new SplittableRandom(seed);
     OffsetDateTime start = FIRST;
     long events = 0;

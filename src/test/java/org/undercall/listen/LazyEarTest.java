@@ -10,8 +10,11 @@ import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.undercall.adapter.recogniser.ModelCode;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.port.Ear.EndOfInput;
+import org.undercall.port.Fault;
+import org.undercall.port.UncheckedFault;
 
 @DisplayName("An ear that is made on another thread")
 @Timeout(30)
@@ -72,11 +75,10 @@ class LazyEarTest {
         LazyEar.start(
             frames,
             () -> {
-              throw new IllegalStateException("no model");
+              throw new Fault(ModelCode.NO_FOLDER, "model", "nothing", "a folder");
             });
-    LazyEar.NotMade fault =
-        assertThrows(LazyEar.NotMade.class, () -> ear.next(EarFakes.HOLD, 1_000));
-    assertEquals("no model", fault.getMessage());
+    UncheckedFault fault = assertThrows(UncheckedFault.class, () -> ear.next(EarFakes.HOLD, 1_000));
+    assertEquals("MOD-001 model: found nothing, expected a folder", fault.getMessage());
     assertEquals(Optional.empty(), ear.recognisers());
     ear.close();
     assertFalse(frames.closed);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.undercall.adapter.speaker.SpeakerNews;
 import org.undercall.core.board.DeviceNews;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.port.Ear;
@@ -122,8 +123,8 @@ class NoticingEarTest {
 
   @Test
   void aSpeakerThatFailsIsPrintedAndShownAndNotSaid() throws Ear.EndOfInput {
-    notices.speaker("SPK-002 gone");
-    notices.speaker("The speaker is back.");
+    notices.speaker(new SpeakerNews(false, "SPK-002 gone"));
+    notices.speaker(new SpeakerNews(true, "The speaker is back."));
     heard(400);
     assertEquals(List.of("print SPK-002 gone", "print The speaker is back."), log);
     assertEquals(List.of(DeviceNews.SPEAKER_GONE, DeviceNews.SPEAKER_BACK), shown);

@@ -22,7 +22,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.log.SessionLogFile;
 import org.undercall.adapter.procedure.LoadedProcedure;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.command.App;
 import org.undercall.core.event.Moment;
@@ -30,6 +29,7 @@ import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.review.LogMaker;
+import org.undercall.port.Fault;
 
 /** The texts of {@link Attacks} wherever a text can come from, in a real browser. */
 @DisplayName("A text that tries to be a program")
@@ -99,8 +99,7 @@ class AttackedPagesTest {
         List<String> titles = new ArrayList<>(TITLES);
         titles.set(3, text);
         Path file = Attacks.procedure(folder, "unreadable", titles);
-        ProcedureFaults faults =
-            assertThrows(ProcedureFaults.class, () -> ProcedureFile.load(file), text);
+        Fault faults = assertThrows(Fault.class, () -> ProcedureFile.load(file), text);
         assertTrue(
             faults.getMessage().lines().allMatch(l -> l.startsWith("PRO-017 ")),
             faults.getMessage());

@@ -9,7 +9,6 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
-import org.undercall.adapter.board.BoardFault;
 import org.undercall.core.board.DeviceNews;
 import org.undercall.core.decision.Decider;
 import org.undercall.core.decision.Session;
@@ -32,7 +31,7 @@ final class BoardBay implements AutoCloseable {
   private final BoardLink link;
   private final Thread loop;
 
-  private BoardBay(Procedure procedure) throws BoardFault {
+  private BoardBay(Procedure procedure) throws Fault {
     link = BoardLink.open(0, false, new PrintWriter(new StringWriter()));
     Session session = Session.start(Walk.of(procedure));
     link.earlier(session, List.of());
@@ -40,7 +39,7 @@ final class BoardBay implements AutoCloseable {
     loop.start();
   }
 
-  static BoardBay of(Procedure procedure) throws BoardFault {
+  static BoardBay of(Procedure procedure) throws Fault {
     return new BoardBay(procedure);
   }
 

@@ -6,11 +6,11 @@ import java.util.Random;
 import org.undercall.adapter.recogniser.ModelFolder;
 import org.undercall.adapter.recogniser.SpeechModel;
 import org.undercall.listen.SoundEar;
+import org.undercall.port.Fault;
 import org.undercall.port.Time;
 import org.undercall.port.Voice;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
-import org.undercall.sound.SoundFault;
 import org.undercall.sound.WavFrames;
 
 /**
@@ -55,7 +55,7 @@ final class HeardWork {
     }
 
     @Override
-    public Optional<Frame> next() throws SoundFault {
+    public Optional<Frame> next() throws Fault {
       Optional<Frame> frame = file.next().filter(f -> f.samples() == FRAME_SAMPLES);
       if (frame.isPresent()) {
         place = frame.get().firstSample() + FRAME_SAMPLES;

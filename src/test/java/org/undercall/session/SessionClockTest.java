@@ -11,7 +11,6 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.undercall.adapter.log.SessionFolder;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.decision.Decider;
 import org.undercall.core.decision.Session;
@@ -30,7 +29,7 @@ class SessionClockTest {
   private Session session;
 
   @BeforeEach
-  void load() throws ProcedureFaults {
+  void load() throws Fault {
     procedure = ProcedureFile.load(PROCEDURE).procedure();
     session = Session.start(Walk.of(procedure));
   }

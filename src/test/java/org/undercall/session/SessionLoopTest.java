@@ -13,7 +13,6 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.undercall.adapter.log.SessionFolder;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.decision.Decider;
 import org.undercall.core.decision.Phase;
@@ -35,7 +34,7 @@ class SessionLoopTest {
   private Session session;
 
   @BeforeEach
-  void load() throws ProcedureFaults {
+  void load() throws Fault {
     procedure = ProcedureFile.load(PROCEDURE).procedure();
     session = Session.start(Walk.of(procedure));
   }

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.undercall.sound.SoundFault.Code;
+import org.undercall.port.Fault;
 
 class WavFramesTest {
   @TempDir private Path folder;
@@ -28,7 +28,7 @@ class WavFramesTest {
   }
 
   /** All samples of a file; checks the size and place of every frame. */
-  private int[] samples(byte[] content) throws IOException, SoundFault {
+  private int[] samples(byte[] content) throws IOException, Fault {
     int[] all = new int[1 << 17];
     int count = 0;
     try (Frames frames = WavFrames.open(file(content))) {
@@ -111,8 +111,8 @@ class WavFramesTest {
 
   @Nested
   class Faults {
-    private void refused(Code code, byte[] content) {
-      SoundFault fault = assertThrows(SoundFault.class, () -> samples(content));
+    private void refused(SoundCode code, byte[] content) {
+      Fault fault = assertThrows(Fault.class, () -> samples(content));
       assertEquals(code, fault.code(), fault.getMessage());
       assertTrue(fault.getMessage().startsWith(code.id() + " "), fault.getMessage());
     }
@@ -120,15 +120,15 @@ class WavFramesTest {
     @Test
     void aFileThatIsNotThere() {
       Path nowhere = folder.resolve("none.wav");
-      SoundFault fault = assertThrows(SoundFault.class, () -> WavFrames.open(nowhere));
-      assertEquals(Code.UNREADABLE, fault.code());
+      Fault fault = assertThrows(Fault.class, () -> WavFrames.open(nowhere));
+      assertEquals(SoundCode.UNREADABLE, fault.code());
     }
 
     @Test
     void filesThatAreNoWav() {
-      refused(Code.NOT_WAV, new byte[0]);
-      refused(Code.NOT_WAV, "RIFF".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
-      refused(Code.NOT_WAV, new byte[100]);
+      refused(SoundCode.NOT_WAV, new byte[0]);
+      refused(SoundCode.NOT_WAV, "RIFF".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+      refused(SoundCode.NOT_WAV, new byte[100]);
     }
 
     @Test
@@ -136,20 +136,20 @@ class WavFramesTest {
       byte[] whole = new WavBytes().of(new byte[64]);
       for (int length = 0; length < whole.length; length++) {
         byte[] cut = Arrays.copyOf(whole, length);
-        assertThrows(SoundFault.class, () -> samples(cut), "cut to " + length);
+        assertThrows(Fault.class, () -> samples(cut), "cut to " + length);
       }
     }
 
     @Test
     void aDataLengthThatLies() {
-      refused(Code.TRUNCATED, new WavBytes().statedLength(1000).of(new byte[998]));
-      refused(Code.TRUNCATED, new WavBytes().statedLength(0x7fff_ffff).of(new byte[998]));
+      refused(SoundCode.TRUNCATED, new WavBytes().statedLength(1000).of(new byte[998]));
+      refused(SoundCode.TRUNCATED, new WavBytes().statedLength(0x7fff_ffff).of(new byte[998]));
     }
 
     @Test
     void aFileWithoutSound() {
-      refused(Code.NO_DATA, new WavBytes().of(new byte[0]));
-      refused(Code.NO_DATA, Arrays.copyOf(new WavBytes().of(new byte[0]), 36));
+      refused(SoundCode.NO_DATA, new WavBytes().of(new byte[0]));
+      refused(SoundCode.NO_DATA, Arrays.copyOf(new WavBytes().of(new byte[0]), 36));
     }
 
     @Test
@@ -157,31 +157,31 @@ class WavFramesTest {
       byte[] whole = new WavBytes().of(new byte[64]);
       byte[] without = Arrays.copyOf(whole, 12 + 72);
       System.arraycopy(whole, 36, without, 12, 72);
-      refused(Code.NO_FORMAT, without);
+      refused(SoundCode.NO_FORMAT, without);
     }
 
     @Test
     void formatsThatAreNotSupported() {
-      refused(Code.ENCODING, new WavBytes().coded(7, 8).of(new byte[64]));
-      refused(Code.SAMPLE_SIZE, new WavBytes().coded(1, 12).statedBlock(2).of(new byte[64]));
-      refused(Code.SAMPLE_SIZE, new WavBytes().coded(3, 16).of(new byte[64]));
-      refused(Code.CHANNELS, new WavBytes().channels(0).of(new byte[64]));
-      refused(Code.CHANNELS, new WavBytes().channels(9).of(new byte[180]));
-      refused(Code.RATE, new WavBytes().rate(0).of(new byte[64]));
-      refused(Code.RATE, new WavBytes().rate(-16_000).of(new byte[64]));
-      refused(Code.RATE, new WavBytes().rate(192_000).of(new byte[64]));
+      refused(SoundCode.ENCODING, new WavBytes().coded(7, 8).of(new byte[64]));
+      refused(SoundCode.SAMPLE_SIZE, new WavBytes().coded(1, 12).statedBlock(2).of(new byte[64]));
+      refused(SoundCode.SAMPLE_SIZE, new WavBytes().coded(3, 16).of(new byte[64]));
+      refused(SoundCode.CHANNELS, new WavBytes().channels(0).of(new byte[64]));
+      refused(SoundCode.CHANNELS, new WavBytes().channels(9).of(new byte[180]));
+      refused(SoundCode.RATE, new WavBytes().rate(0).of(new byte[64]));
+      refused(SoundCode.RATE, new WavBytes().rate(-16_000).of(new byte[64]));
+      refused(SoundCode.RATE, new WavBytes().rate(192_000).of(new byte[64]));
     }
 
     @Test
     void statementsThatContradictEachOther() {
-      refused(Code.CONTRADICTION, new WavBytes().statedBlock(4).of(new byte[64]));
-      refused(Code.CONTRADICTION, new WavBytes().of(new byte[63]));
+      refused(SoundCode.CONTRADICTION, new WavBytes().statedBlock(4).of(new byte[64]));
+      refused(SoundCode.CONTRADICTION, new WavBytes().of(new byte[63]));
     }
 
     @ParameterizedTest
     @ValueSource(floats = {Float.NaN, Float.POSITIVE_INFINITY})
     void aSampleThatIsNoNumber(float bad) {
-      refused(Code.NOT_A_NUMBER, new WavBytes().coded(3, 32).of(floats(0, 0.5f, bad)));
+      refused(SoundCode.NOT_A_NUMBER, new WavBytes().coded(3, 32).of(floats(0, 0.5f, bad)));
     }
   }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.undercall.port.Fault;
 
 /** Any bytes as a WAV file: frames of bounded count, or a coded fault. */
 public final class WavTarget {
@@ -24,7 +25,7 @@ public final class WavTarget {
       if (samples > 2L * data.length + Frames.FRAME_SAMPLES) {
         throw new AssertionError(samples + " samples from " + data.length + " bytes");
       }
-    } catch (SoundFault e) {
+    } catch (Fault e) {
       if (!e.getMessage().startsWith("SND-") || e.getMessage().indexOf('\n') >= 0) {
         throw new AssertionError("no line with a code: " + e.getMessage());
       }

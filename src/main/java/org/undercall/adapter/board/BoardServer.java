@@ -11,6 +11,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import org.undercall.core.board.Board;
+import org.undercall.port.Fault;
 
 /**
  * Serves the board: on the loopback interface, or with a code on every interface.
@@ -47,7 +48,7 @@ public final class BoardServer implements AutoCloseable {
   public record Settings(int port, boolean network, Consumer<String> console, LongSupplier clock) {}
 
   /** Starts to serve, and prints where and to whom. */
-  public static BoardServer start(Settings settings) throws BoardFault {
+  public static BoardServer start(Settings settings) throws Fault {
     Limits.set();
     try {
       HttpServer http = HttpServer.create(address(settings), BACKLOG);
@@ -59,8 +60,8 @@ public final class BoardServer implements AutoCloseable {
       server.serve(settings);
       return server;
     } catch (IOException e) {
-      throw new BoardFault(
-          BoardFault.Code.PORT,
+      throw new Fault(
+          BoardCode.PORT,
           "port " + settings.port(),
           "cannot be used (" + e.getMessage() + "); expected a free one, or 0 for any");
     }

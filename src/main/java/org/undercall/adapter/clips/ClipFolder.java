@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.undercall.core.event.Clip;
+import org.undercall.port.Fault;
 import org.undercall.text.Sha256;
 
 /**
@@ -39,9 +40,9 @@ public record ClipFolder(Path path) {
   /**
    * Looks at a clip.
    *
-   * @throws ClipFault if it cannot be read
+   * @throws Fault if it cannot be read
    */
-  public Found look(Clip clip) throws ClipFault {
+  public Found look(Clip clip) throws Fault {
     try {
       byte[] bytes = Files.readAllBytes(path.resolve(clip.file()));
       boolean whole = Sha256.hex(bytes).equals(clip.sha256());
@@ -49,14 +50,14 @@ public record ClipFolder(Path path) {
     } catch (NoSuchFileException e) {
       return new Found(State.ABSENT, 0);
     } catch (IOException e) {
-      throw ClipFault.of(ClipFault.Code.CANNOT_READ, "clip " + clip.file(), e, "a readable file");
+      throw new Fault(ClipCode.CANNOT_READ, "clip " + clip.file(), e, "a readable file");
     }
   }
 
   /** The fault of a clip that was changed. */
-  public static ClipFault changed(Clip clip) {
-    return new ClipFault(
-        ClipFault.Code.CHANGED,
+  public static Fault changed(Clip clip) {
+    return new Fault(
+        ClipCode.CHANGED,
         "clip " + clip.file(),
         "another sound",
         "the one the log names by its hash");
@@ -68,7 +69,7 @@ public record ClipFolder(Path path) {
    *
    * @param named the files that it names
    */
-  public List<String> others(Set<String> named) throws ClipFault {
+  public List<String> others(Set<String> named) throws Fault {
     if (!Files.isDirectory(path)) {
       return List.of();
     }
@@ -81,7 +82,7 @@ public record ClipFolder(Path path) {
           .sorted()
           .toList();
     } catch (IOException e) {
-      throw ClipFault.of(ClipFault.Code.CANNOT_READ, "clips", e, "a readable folder");
+      throw new Fault(ClipCode.CANNOT_READ, "clips", e, "a readable folder");
     }
   }
 
@@ -99,13 +100,12 @@ public record ClipFolder(Path path) {
    *
    * @return whether it was there
    */
-  public boolean remove(String file) throws ClipFault {
+  public boolean remove(String file) throws Fault {
     try {
       requireOwn(path);
       return Files.deleteIfExists(path.resolve(file));
     } catch (IOException e) {
-      throw ClipFault.of(
-          ClipFault.Code.CANNOT_REMOVE, "clip " + file, e, "a file that can be deleted");
+      throw new Fault(ClipCode.CANNOT_REMOVE, "clip " + file, e, "a file that can be deleted");
     }
   }
 }

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.undercall.core.event.Clip;
 import org.undercall.port.Clips;
+import org.undercall.port.Fault;
 import org.undercall.text.Sha256;
 
 /**
@@ -104,8 +105,7 @@ public final class ClipWriter implements Clips {
     if (!told) {
       String place = "clip " + name;
       problems.accept(
-          ClipFault.of(ClipFault.Code.CANNOT_KEEP, place, cause, "a folder that takes it")
-              .getMessage());
+          new Fault(ClipCode.CANNOT_KEEP, place, cause, "a folder that takes it").getMessage());
     }
     told = true;
   }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.term.Kebab;
+import org.undercall.port.Fault;
 
 /**
  * One field of an event, as it stands in the log.
@@ -69,22 +70,22 @@ record EventField(
   }
 
   /** The value in a JSON object, as the record takes it. */
-  Object from(JsonNode node) throws BadMember {
+  Object from(JsonNode node) throws Fault {
     JsonNode member = node.get(name());
     if (member == null) {
       if (optional) {
         return Optional.empty();
       }
-      throw new BadMember(name(), "nothing", shape());
+      throw new Fault(LogCode.BAD_MEMBER, "member " + name(), "nothing", shape());
     }
     Object value = type.isEnum() ? constant(member) : Form.of(type).fromJson(name(), member);
     return optional ? Optional.of(value) : value;
   }
 
-  private Object constant(JsonNode member) throws BadMember {
+  private Object constant(JsonNode member) throws Fault {
     Object constant = constants.get(member.asText());
     if (constant == null || !member.isTextual()) {
-      throw new BadMember(name(), member.toString(), names());
+      throw new Fault(LogCode.BAD_MEMBER, "member " + name(), member.toString(), names());
     }
     return constant;
   }

@@ -11,6 +11,7 @@ import java.util.Map;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.term.Kebab;
+import org.undercall.port.Fault;
 
 /**
  * An event as a JSON object: its id, its name, then its fields in the order of its record.
@@ -53,7 +54,7 @@ final class EventJson {
     return node;
   }
 
-  static SessionEvent read(EventKind kind, JsonNode node) throws BadMember {
+  static SessionEvent read(EventKind kind, JsonNode node) throws Fault {
     Shape shape = SHAPES.get(kind);
     Object[] values = new Object[shape.fields().size()];
     for (int i = 0; i < values.length; i++) {

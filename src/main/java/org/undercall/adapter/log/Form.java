@@ -23,6 +23,7 @@ import org.undercall.core.term.Measure;
 import org.undercall.core.term.MeasureUnit;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
+import org.undercall.port.Fault;
 
 /**
  * How one type of field stands in the log.
@@ -114,14 +115,14 @@ record Form<T>(
     return write.apply(type.cast(value));
   }
 
-  T fromJson(String member, JsonNode node) throws BadMember {
+  T fromJson(String member, JsonNode node) throws Fault {
     if (!fits.test(node)) {
-      throw new BadMember(member, node.toString(), shape);
+      throw new Fault(LogCode.BAD_MEMBER, "member " + member, node.toString(), shape);
     }
     try {
       return read.apply(node);
     } catch (IllegalArgumentException | DateTimeException e) {
-      throw new BadMember(member, node.toString(), shape);
+      throw new Fault(LogCode.BAD_MEMBER, "member " + member, node.toString(), shape);
     }
   }
 

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import org.undercall.core.event.Clip;
 import org.undercall.core.event.Recorded;
+import org.undercall.port.Fault;
 
 /** What was heard, as a member of a log line. */
 final class HeardJson {
@@ -22,7 +23,7 @@ final class HeardJson {
   }
 
   /** What a line has; empty if the program acted by itself. */
-  static Optional<Recorded.Heard> read(JsonNode line) throws BadMember {
+  static Optional<Recorded.Heard> read(JsonNode line) throws Fault {
     JsonNode heard = line.get("heard");
     if (heard == null) {
       return Optional.empty();
@@ -36,18 +37,18 @@ final class HeardJson {
             clip(heard)));
   }
 
-  private static Optional<Clip> clip(JsonNode heard) throws BadMember {
+  private static Optional<Clip> clip(JsonNode heard) throws Fault {
     JsonNode clip = heard.get("clip");
     if (clip == null) {
       return Optional.empty();
     }
     String file = LogLine.member(clip, "file", String.class);
     if (!Clip.isFile(file)) {
-      throw new BadMember("file", file, Clip.FILE_FORM);
+      throw new Fault(LogCode.BAD_MEMBER, "member file", file, Clip.FILE_FORM);
     }
     String sha256 = LogLine.member(clip, "sha256", String.class);
     if (!Clip.isHash(sha256)) {
-      throw new BadMember("sha256", sha256, Clip.HASH_FORM);
+      throw new Fault(LogCode.BAD_MEMBER, "member sha256", sha256, Clip.HASH_FORM);
     }
     return Optional.of(new Clip(file, sha256));
   }

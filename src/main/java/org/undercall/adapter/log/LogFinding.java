@@ -29,14 +29,6 @@ public record LogFinding(
   public String message() {
     String where = line.isPresent() ? " line " + line.getAsLong() : "";
     String decision = seq.isPresent() ? " (seq " + seq.getAsLong() + ")" : "";
-    return code.id()
-        + " "
-        + file
-        + where
-        + decision
-        + ": found "
-        + found
-        + ", expected "
-        + expected;
+    return new Fault.Finding(code, file + where + decision, found, expected).toString();
   }
 }

@@ -30,7 +30,7 @@ public record LogGlance(String title, String revision, String sha256, long event
   private static JsonNode events(String line) {
     try {
       return LogJson.read(line).path("events");
-    } catch (BadMember e) {
+    } catch (Fault e) {
       return MissingNode.getInstance();
     }
   }

@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
+import org.undercall.port.Fault;
 import org.undercall.text.Shown;
 
 /** JSON as the log uses it: one line, exact numbers, nothing invisible. */
@@ -44,13 +45,21 @@ final class LogJson {
   }
 
   /** The JSON in a text. */
-  static JsonNode read(String text) throws BadMember {
+  static JsonNode read(String text) throws Fault {
     try {
       return MAPPER.readTree(text);
     } catch (JsonProcessingException e) {
-      throw new BadMember("(line)", "no JSON: " + e.getOriginalMessage(), "one JSON object");
+      throw new Fault(
+          LogCode.BAD_MEMBER,
+          "member (line)",
+          "no JSON: " + e.getOriginalMessage(),
+          "one JSON object");
     } catch (NumberFormatException e) {
-      throw new BadMember("(line)", "a number with too long an exponent", "one JSON object");
+      throw new Fault(
+          LogCode.BAD_MEMBER,
+          "member (line)",
+          "a number with too long an exponent",
+          "one JSON object");
     }
   }
 

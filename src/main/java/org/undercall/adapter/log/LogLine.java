@@ -111,59 +111,68 @@ public final class LogLine {
       JsonNode node = LogJson.read(text);
       String said = member(node, "prev", String.class);
       if (!said.equals(prev)) {
-        throw new Fault(LogCode.OUT_OF_CHAIN, place, "prev " + said, "prev " + prev);
+        throw new Fault(LogCode.OUT_OF_CHAIN, "", "prev " + said, "prev " + prev);
       }
       return new Recorded(
           member(node, "seq", Long.class),
           new Moment(wall(node), steady(node)),
           HeardJson.read(node),
-          events(node, place),
+          events(node),
           member(node, "said", String.class));
-    } catch (BadMember e) {
-      throw e.at(place);
+    } catch (Fault e) {
+      throw e.within(place);
     }
   }
 
-  private static OffsetDateTime wall(JsonNode node) throws BadMember {
+  private static OffsetDateTime wall(JsonNode node) throws Fault {
     String at = member(node, "at", String.class);
     try {
       return Form.inYears(OffsetDateTime.parse(at));
     } catch (DateTimeException e) {
-      throw new BadMember("at", at, "date, time and offset in ISO form, of the years 1 to 9999");
+      throw new Fault(
+          LogCode.BAD_MEMBER,
+          "member at",
+          at,
+          "date, time and offset in ISO form, of the years 1 to 9999");
     }
   }
 
-  private static long steady(JsonNode node) throws BadMember {
+  private static long steady(JsonNode node) throws Fault {
     long mono = member(node, "mono", Long.class);
     if (mono < -MOST_MILLIS || mono > MOST_MILLIS) {
-      throw new BadMember("mono", String.valueOf(mono), "milliseconds of the steady clock");
+      throw new Fault(
+          LogCode.BAD_MEMBER,
+          "member mono",
+          String.valueOf(mono),
+          "milliseconds of the steady clock");
     }
     return mono;
   }
 
-  private static List<SessionEvent> events(JsonNode node, String place) throws BadMember, Fault {
+  private static List<SessionEvent> events(JsonNode node) throws Fault {
     List<SessionEvent> events = new ArrayList<>();
     JsonNode array = node.get("events");
     if (array == null || !array.isArray()) {
-      throw new BadMember("events", String.valueOf(array), "a list of events");
+      throw new Fault(
+          LogCode.BAD_MEMBER, "member events", String.valueOf(array), "a list of events");
     }
     for (JsonNode event : array) {
       String id = member(event, "id", String.class);
       Optional<EventKind> kind = EventKind.withId(id);
       if (kind.isEmpty()) {
         String found = "event " + id + " " + event.path("event").asText("");
-        throw new Fault(LogCode.UNKNOWN_EVENT, place, found.strip(), "an event this version knows");
+        throw new Fault(LogCode.UNKNOWN_EVENT, "", found.strip(), "an event this version knows");
       }
       events.add(EventJson.read(kind.get(), event));
     }
     return events;
   }
 
-  static <T> T member(JsonNode node, String name, Class<T> type) throws BadMember {
+  static <T> T member(JsonNode node, String name, Class<T> type) throws Fault {
     Form<?> form = Form.of(type);
     JsonNode member = node.get(name);
     if (member == null) {
-      throw new BadMember(name, "nothing", form.shape());
+      throw new Fault(LogCode.BAD_MEMBER, "member " + name, "nothing", form.shape());
     }
     return type.cast(form.fromJson(name, member));
   }

@@ -3,10 +3,10 @@ package org.undercall.adapter.microphone;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
+import org.undercall.port.Fault;
 import org.undercall.sound.Frame;
 import org.undercall.sound.FrameMaker;
 import org.undercall.sound.SampleFormat;
-import org.undercall.sound.SoundFault;
 
 /**
  * Reads a line into a ring of frames, on its own thread, until it is stopped or the device is gone.
@@ -51,7 +51,7 @@ final class Capture implements Runnable {
           put(frame);
         }
       }
-    } catch (SoundFault e) {
+    } catch (Fault e) {
       zeros = ZEROS_UNTIL_LOST;
     }
     lost = !stopped;

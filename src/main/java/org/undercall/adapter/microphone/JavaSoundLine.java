@@ -8,10 +8,10 @@ import javax.sound.sampled.DataLine;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.Mixer;
 import javax.sound.sampled.TargetDataLine;
+import org.undercall.port.Fault;
 import org.undercall.sound.Frames;
 import org.undercall.sound.SampleFormat;
-import org.undercall.sound.SoundFault;
-import org.undercall.sound.SoundFault.Code;
+import org.undercall.sound.SoundCode;
 
 /** A line of Java Sound, opened in the first format of a few that the device takes. */
 final class JavaSoundLine implements SoundLine {
@@ -33,7 +33,7 @@ final class JavaSoundLine implements SoundLine {
     this.name = name;
   }
 
-  static JavaSoundLine open(Optional<String> wanted) throws SoundFault {
+  static JavaSoundLine open(Optional<String> wanted) throws Fault {
     Mixer.Info info = Microphones.find(wanted);
     Mixer mixer = AudioSystem.getMixer(info);
     String refusal = "";
@@ -44,8 +44,8 @@ final class JavaSoundLine implements SoundLine {
         refusal = String.valueOf(e.getMessage());
       }
     }
-    throw new SoundFault(
-        Code.MICROPHONE_REFUSED,
+    throw new Fault(
+        SoundCode.MICROPHONE_REFUSED,
         info.getName(),
         "cannot be opened ("
             + refusal

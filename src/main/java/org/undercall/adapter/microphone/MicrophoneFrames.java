@@ -1,11 +1,11 @@
 package org.undercall.adapter.microphone;
 
 import java.util.Optional;
+import org.undercall.port.Fault;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
 import org.undercall.sound.SampleFormat;
-import org.undercall.sound.SoundFault;
-import org.undercall.sound.SoundFault.Code;
+import org.undercall.sound.SoundCode;
 
 /**
  * The sound of a microphone. A thread of its own keeps reading; up to three seconds wait in a ring,
@@ -39,9 +39,9 @@ public final class MicrophoneFrames implements Frames {
    * Opens a microphone and starts to listen.
    *
    * @param name part of its name, in any case; empty for the system's choice
-   * @throws SoundFault SND-020 to SND-022
+   * @throws Fault SND-020 to SND-022
    */
-  public static MicrophoneFrames open(Optional<String> name) throws SoundFault {
+  public static MicrophoneFrames open(Optional<String> name) throws Fault {
     JavaSoundLine line = JavaSoundLine.open(name);
     Capture capture = new Capture(line, line.format(), line.name(), RING_FRAMES);
     Thread thread = new Thread(capture, "microphone");
@@ -53,11 +53,11 @@ public final class MicrophoneFrames implements Frames {
   /**
    * {@inheritDoc}
    *
-   * @throws SoundFault SND-023 if the device is gone: it gave nothing, again and again or for a
-   *     second. Open it again to go on.
+   * @throws Fault SND-023 if the device is gone: it gave nothing, again and again or for a second.
+   *     Open it again to go on.
    */
   @Override
-  public Optional<Frame> next() throws SoundFault {
+  public Optional<Frame> next() throws Fault {
     if (capture.stopped()) {
       return Optional.empty();
     }
@@ -69,8 +69,8 @@ public final class MicrophoneFrames implements Frames {
       return Optional.empty();
     }
     if (frame == null && !capture.stopped()) {
-      throw new SoundFault(
-          Code.MICROPHONE_LOST, name, "gives no sound any more; plug it in and open it again");
+      throw new Fault(
+          SoundCode.MICROPHONE_LOST, name, "gives no sound any more; plug it in and open it again");
     }
     firstWaitMillis = waitMillis;
     return Optional.ofNullable(frame);

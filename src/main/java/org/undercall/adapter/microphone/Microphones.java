@@ -9,8 +9,8 @@ import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.Line;
 import javax.sound.sampled.Mixer;
 import javax.sound.sampled.TargetDataLine;
-import org.undercall.sound.SoundFault;
-import org.undercall.sound.SoundFault.Code;
+import org.undercall.port.Fault;
+import org.undercall.sound.SoundCode;
 
 /** The microphones of this machine. */
 public final class Microphones {
@@ -19,16 +19,16 @@ public final class Microphones {
   /**
    * Their names, in the system's order.
    *
-   * @throws SoundFault SND-020 if there is none
+   * @throws Fault SND-020 if there is none
    */
-  public static List<String> list() throws SoundFault {
+  public static List<String> list() throws Fault {
     return required().stream().map(Mixer.Info::getName).toList();
   }
 
   /**
    * The one that is meant: the first of that very name, or else the first that has it in its name.
    */
-  static Mixer.Info find(Optional<String> wanted) throws SoundFault {
+  static Mixer.Info find(Optional<String> wanted) throws Fault {
     List<Mixer.Info> all = required();
     if (wanted.isEmpty()) {
       return all.get(0);
@@ -41,9 +41,9 @@ public final class Microphones {
         .orElseThrow(() -> unknown(wanted.get(), all));
   }
 
-  private static SoundFault unknown(String wanted, List<Mixer.Info> all) {
-    return new SoundFault(
-        Code.UNKNOWN_MICROPHONE,
+  private static Fault unknown(String wanted, List<Mixer.Info> all) {
+    return new Fault(
+        SoundCode.UNKNOWN_MICROPHONE,
         wanted,
         "is no microphone, expected one of "
             + all.stream().map(Mixer.Info::getName).collect(Collectors.joining(", ")));
@@ -53,12 +53,11 @@ public final class Microphones {
     return info.getName().toLowerCase(Locale.ROOT);
   }
 
-  private static List<Mixer.Info> required() throws SoundFault {
+  private static List<Mixer.Info> required() throws Fault {
     List<Mixer.Info> all =
         Arrays.stream(AudioSystem.getMixerInfo()).filter(Microphones::records).toList();
     if (all.isEmpty()) {
-      throw new SoundFault(
-          Code.NO_MICROPHONE, "microphone", "found none, expected one; plug one in");
+      throw new Fault(SoundCode.NO_MICROPHONE, "microphone", "none", "one; plug one in");
     }
     return all;
   }

@@ -3,10 +3,10 @@ package org.undercall.adapter.microphone;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.undercall.port.Fault;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
-import org.undercall.sound.SoundFault;
-import org.undercall.sound.SoundFault.Code;
+import org.undercall.sound.SoundCode;
 
 /**
  * Tries every second to open a microphone again, each time on a thread of its own: opening may
@@ -84,14 +84,14 @@ final class Reopening {
       if (!mine.complete(opened)) {
         opened.frames().close();
       }
-    } catch (SoundFault | RuntimeException e) {
+    } catch (Fault | RuntimeException e) {
       mine.completeExceptionally(e);
     } finally {
       running.decrementAndGet();
     }
   }
 
-  private Opened open() throws SoundFault {
+  private Opened open() throws Fault {
     Frames frames = opener.open();
     Optional<Frame> first = Optional.empty();
     try {
@@ -104,6 +104,6 @@ final class Reopening {
     return new Opened(
         frames,
         first.orElseThrow(
-            () -> new SoundFault(Code.MICROPHONE_LOST, "microphone", "gives no sound yet")));
+            () -> new Fault(SoundCode.MICROPHONE_LOST, "microphone", "gives no sound yet")));
   }
 }

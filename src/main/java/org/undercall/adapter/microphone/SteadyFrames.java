@@ -1,9 +1,10 @@
 package org.undercall.adapter.microphone;
 
 import java.util.Optional;
+import org.undercall.port.Fault;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
-import org.undercall.sound.SoundFault;
+import org.undercall.sound.SoundCode;
 
 /**
  * The sound of a microphone that may go and come back. While it is gone, silence takes its place at
@@ -32,12 +33,12 @@ public final class SteadyFrames implements Frames {
     /**
      * Opens it.
      *
-     * @throws SoundFault if it cannot be opened
+     * @throws Fault if it cannot be opened
      */
-    Frames open() throws SoundFault;
+    Frames open() throws Fault;
   }
 
-  SteadyFrames(Opener opener, MicrophoneWatch watch, Pace pace) throws SoundFault {
+  SteadyFrames(Opener opener, MicrophoneWatch watch, Pace pace) throws Fault {
     this.opener = opener;
     this.watch = watch;
     this.pace = pace;
@@ -48,19 +49,19 @@ public final class SteadyFrames implements Frames {
    * Opens a microphone.
    *
    * @param opener opens it, now and whenever it was lost
-   * @throws SoundFault if it cannot be opened now
+   * @throws Fault if it cannot be opened now
    */
-  public static SteadyFrames open(Opener opener, MicrophoneWatch watch) throws SoundFault {
+  public static SteadyFrames open(Opener opener, MicrophoneWatch watch) throws Fault {
     return new SteadyFrames(opener, watch, Pace.ofMachine());
   }
 
   /**
    * {@inheritDoc}
    *
-   * @throws SoundFault if the sound breaks off otherwise than by the loss of the microphone
+   * @throws Fault if the sound breaks off otherwise than by the loss of the microphone
    */
   @Override
-  public Optional<Frame> next() throws SoundFault {
+  public Optional<Frame> next() throws Fault {
     if (closed) {
       return Optional.empty();
     }
@@ -71,8 +72,8 @@ public final class SteadyFrames implements Frames {
       Optional<Frame> frame = current.next().map(this::placed);
       tellDropped();
       return frame;
-    } catch (SoundFault e) {
-      if (e.code() != SoundFault.Code.MICROPHONE_LOST) {
+    } catch (Fault e) {
+      if (e.code() != SoundCode.MICROPHONE_LOST) {
         throw e;
       }
       lose(e);
@@ -102,7 +103,7 @@ public final class SteadyFrames implements Frames {
     }
   }
 
-  private void lose(SoundFault why) {
+  private void lose(Fault why) {
     droppedBefore += current.droppedMillis();
     Frames gone = current;
     pace.aside(gone::close);

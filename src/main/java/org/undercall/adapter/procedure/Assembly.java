@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.undercall.adapter.procedure.BlockFiles.Source;
+import org.undercall.port.Fault;
 import org.undercall.text.Shown;
 
 /**
@@ -53,9 +54,9 @@ final class Assembly {
    * @param root what its file holds
    * @param name of its file in faults
    * @param read the faults of its file, and where its values stand
-   * @throws ProcedureFaults if it is too large, which stands alone
+   * @throws Fault if it is too large, which stands alone
    */
-  static Whole of(JsonNode root, Path file, String name, Faults read) throws ProcedureFaults {
+  static Whole of(JsonNode root, Path file, String name, Faults read) throws Fault {
     Faults faults = new Faults(name);
     faults.take(read);
     Assembly assembly = new Assembly(file, faults);
@@ -69,10 +70,11 @@ final class Assembly {
   }
 
   /** Says that a procedure is too large with its blocks. */
-  static ProcedureFaults tooLarge(String name) {
+  static Fault tooLarge(String name) {
     Faults alone = new Faults(name);
     String expected = "at most " + LocatedJson.MOST_VALUES + " values and 2 MB";
-    alone.at(FaultCode.ASSEMBLED_TOO_LARGE, "", Faults.Place.NONE, "more, with blocks", expected);
+    alone.at(
+        ProcedureCode.ASSEMBLED_TOO_LARGE, "", Faults.Position.NONE, "more, with blocks", expected);
     return alone.all();
   }
 
@@ -104,7 +106,7 @@ final class Assembly {
     Optional<Piece> given = root.at(GIVEN);
     if (given.isPresent() && !given.get().value().isObject()) {
       String found = Shown.value(given.get().value());
-      faults.at(FaultCode.WRONG_TYPE, given.get().spot(), found, "an object of given values");
+      faults.at(ProcedureCode.WRONG_TYPE, given.get().spot(), found, "an object of given values");
     }
     Map<String, Piece.Member> members = given.map(Piece::members).orElse(Map.of());
     Scope.requireNames(members, faults);
@@ -183,7 +185,7 @@ final class Assembly {
     if (tooLarge() || ++includes > MOST_INCLUDES) {
       if (includes == MOST_INCLUDES + 1) {
         String expected = "at most " + MOST_INCLUDES;
-        faults.at(FaultCode.TOO_MANY_INCLUDES, piece.spot(), "one more include", expected);
+        faults.at(ProcedureCode.TOO_MANY_INCLUDES, piece.spot(), "one more include", expected);
       }
       return List.of(piece.lost());
     }
@@ -207,18 +209,18 @@ final class Assembly {
     String found = Shown.value(include.path().value());
     if (within.isIn(real.get())) {
       String expected = "another file than those it is included by";
-      faults.at(FaultCode.INCLUDE_CIRCLE, include.path().spot(), found, expected);
+      faults.at(ProcedureCode.INCLUDE_CIRCLE, include.path().spot(), found, expected);
       return Optional.empty();
     }
     if (within.depth() >= MOST_DEPTH) {
       String expected = "no include in a block that is " + MOST_DEPTH + " deep";
-      faults.at(FaultCode.INCLUDED_TOO_DEEP, include.path().spot(), found, expected);
+      faults.at(ProcedureCode.INCLUDED_TOO_DEEP, include.path().spot(), found, expected);
       return Optional.empty();
     }
     Optional<Source> block = blocks.read(include, within.file(), real.get());
     if (block.isPresent() && block.get().root().at(kind).isEmpty()) {
       String expected = "a block of " + kind;
-      faults.at(FaultCode.BLOCK_KIND, include.path().spot(), found, expected);
+      faults.at(ProcedureCode.BLOCK_KIND, include.path().spot(), found, expected);
       return Optional.empty();
     }
     String prefix = within.prefix() + include.ids();
@@ -226,7 +228,7 @@ final class Assembly {
       String expected = "\"ids\" of its own for each include of this block";
       String seen =
           prefix.isEmpty() ? "nothing before its ids again" : Shown.quoted(prefix) + " again";
-      faults.at(FaultCode.SAME_IDS, include.at().spot(), seen, expected);
+      faults.at(ProcedureCode.SAME_IDS, include.at().spot(), seen, expected);
       return Optional.empty();
     }
     return block;

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.undercall.port.Fault;
 import org.undercall.text.Shown;
 
 /** The blocks below the folder of a procedure: each is read once, and none from outside of it. */
@@ -80,7 +81,7 @@ final class BlockFiles {
       if (!real.startsWith(folder)) {
         String expected = "a file in the folder of the procedure or below";
         String found = "a link to outside of it";
-        faults.at(FaultCode.BLOCK_OUTSIDE, include.path().spot(), found, expected);
+        faults.at(ProcedureCode.BLOCK_OUTSIDE, include.path().spot(), found, expected);
         return Optional.empty();
       }
       if (Files.isRegularFile(real)) {
@@ -90,9 +91,10 @@ final class BlockFiles {
     } catch (NoSuchFileException e) {
       seen = "no such file";
     } catch (IOException | InvalidPathException e) {
-      seen = "a file that cannot be found (" + e.getClass().getSimpleName() + ")";
+      seen = "a file that cannot be found (" + Fault.kind(e) + ")";
     }
-    faults.at(FaultCode.BLOCK_ABSENT, include.path().spot(), seen, "the file " + Shown.line(name));
+    faults.at(
+        ProcedureCode.BLOCK_ABSENT, include.path().spot(), seen, "the file " + Shown.line(name));
     return Optional.empty();
   }
 
@@ -125,7 +127,7 @@ final class BlockFiles {
       }
       parts.add(new Part(name, text.sha256(), Optional.of(Part.about(root))));
       return Optional.of(new Source(name, real, piece));
-    } catch (ProcedureFaults e) {
+    } catch (Fault e) {
       faults.take(own);
       return Optional.empty();
     }

@@ -47,7 +47,7 @@ final class FastenerRules {
     boolean complete = within && distinct.size() == size && order.node().size() == size;
     if (!order.node().isEmpty() && !complete) {
       String expected = "each position from 1 to " + size + " once";
-      faults.value(FaultCode.WRONG_ORDER, order.pointer(), order.node().toString(), expected);
+      faults.value(ProcedureCode.WRONG_ORDER, order.pointer(), order.node().toString(), expected);
     }
   }
 
@@ -61,7 +61,7 @@ final class FastenerRules {
         if (before != null) {
           String expected = "another marking than that of " + faults.named(before);
           String found = Shown.value(marking.node());
-          faults.value(FaultCode.DUPLICATE_MARKING, marking.pointer(), found, expected);
+          faults.value(ProcedureCode.DUPLICATE_MARKING, marking.pointer(), found, expected);
         }
       } else if (variant.node().isObject() && marking.node().isMissingNode()) {
         unmarked++;
@@ -70,7 +70,7 @@ final class FastenerRules {
     if (unmarked > 0 && variants.size() > 1) {
       String found = unmarked + " of " + variants.size() + " variants without a marking";
       String expected = "a marking in each, or one variant alone";
-      faults.value(FaultCode.MIXED_VARIANTS, list.pointer(), found, expected);
+      faults.value(ProcedureCode.MIXED_VARIANTS, list.pointer(), found, expected);
     }
   }
 
@@ -82,14 +82,14 @@ final class FastenerRules {
         angleSeen = true;
         if (index == 0) {
           faults.value(
-              FaultCode.FIRST_STAGE_NOT_TORQUE, stage.pointer(), "an angle", "a torque first");
+              ProcedureCode.FIRST_STAGE_NOT_TORQUE, stage.pointer(), "an angle", "a torque first");
         }
         tolerance(stage, "angle");
       } else if (stage.node().has("torque")) {
         if (angleSeen) {
           String found = "a torque after an angle";
           String expected = "torque stages before angle stages";
-          faults.value(FaultCode.ANGLE_BEFORE_TORQUE, stage.pointer(), found, expected);
+          faults.value(ProcedureCode.ANGLE_BEFORE_TORQUE, stage.pointer(), found, expected);
         }
         tolerance(stage, "torque");
         Levers.checkAdaptor(stage.at("adaptor"), faults);
@@ -108,7 +108,7 @@ final class FastenerRules {
         && plusMinus.node().decimalValue().compareTo(target.decimalValue()) >= 0) {
       String found = Shown.value(plusMinus.node());
       String expected = "less than the " + field + ", " + Shown.value(target);
-      faults.value(FaultCode.TOLERANCE_TOO_WIDE, plusMinus.pointer(), found, expected);
+      faults.value(ProcedureCode.TOLERANCE_TOO_WIDE, plusMinus.pointer(), found, expected);
     }
   }
 
@@ -121,6 +121,6 @@ final class FastenerRules {
   private void outside(String pointer, Torque torque) {
     String ranges = tools.stream().map(Range::toString).collect(Collectors.joining(", "));
     String expected = "a torque in the range of a listed tool: " + ranges;
-    faults.value(FaultCode.NO_TOOL_COVERS, pointer, torque.toString(), expected);
+    faults.value(ProcedureCode.NO_TOOL_COVERS, pointer, torque.toString(), expected);
   }
 }

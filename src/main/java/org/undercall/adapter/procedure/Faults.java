@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.undercall.port.Fault;
 
 /**
  * Collects the faults of one file, or of one procedure that is put together from several, and knows
@@ -16,9 +17,9 @@ final class Faults {
   private static final int MOST_REPORTED = 200;
 
   /** A place in the text, line and column from 1. */
-  record Place(int line, int column) {
-    static final Place NONE = new Place(0, 0);
-    static final Place START = new Place(1, 1);
+  record Position(int line, int column) {
+    static final Position NONE = new Position(0, 0);
+    static final Position START = new Position(1, 1);
   }
 
   /**
@@ -28,10 +29,15 @@ final class Faults {
    * @param pointer JSON pointer to it in that file
    * @param used where a reference puts it to use; empty if it is used where it is written
    */
-  record Spot(String file, String pointer, Place place, String used) {
+  record Spot(String file, String pointer, Position place, String used) {
     /** The same spot, for a value that is put to use elsewhere. */
     Spot usedAt(String where) {
       return new Spot(file, pointer, place, where);
+    }
+
+    /** The spot as a fault names it. */
+    Fault.Place where() {
+      return new Fault.Place(file, pointer, place.line(), place.column());
     }
 
     /** File, line and column, as at the beginning of a fault. */
@@ -43,7 +49,7 @@ final class Faults {
   private final String file;
   private final Map<String, Spot> values = new HashMap<>();
   private final Map<String, Spot> keys = new HashMap<>();
-  private final Set<ProcedureFault> found = new LinkedHashSet<>();
+  private final Set<Fault.Finding> found = new LinkedHashSet<>();
   private final Set<String> unusable = new LinkedHashSet<>();
   private final List<String> files = new ArrayList<>();
 
@@ -52,7 +58,7 @@ final class Faults {
     files.add(file);
   }
 
-  void valueAt(String pointer, Place place) {
+  void valueAt(String pointer, Position place) {
     valueAt(pointer, new Spot(file, pointer, place, ""));
   }
 
@@ -60,7 +66,7 @@ final class Faults {
     values.putIfAbsent(pointer, spot);
   }
 
-  void keyAt(String pointer, Place place) {
+  void keyAt(String pointer, Position place) {
     keyAt(pointer, new Spot(file, pointer, place, ""));
   }
 
@@ -70,12 +76,12 @@ final class Faults {
 
   /** Where a value is written. */
   Spot valueSpot(String pointer) {
-    return values.getOrDefault(pointer, new Spot(file, pointer, Place.START, ""));
+    return values.getOrDefault(pointer, new Spot(file, pointer, Position.START, ""));
   }
 
   /** Where a field's name is written. */
   Spot keySpot(String pointer) {
-    return keys.getOrDefault(pointer, new Spot(file, pointer, Place.START, ""));
+    return keys.getOrDefault(pointer, new Spot(file, pointer, Position.START, ""));
   }
 
   /** A value in the words of a fault: its pointer, and its file if that is another one. */
@@ -85,27 +91,24 @@ final class Faults {
   }
 
   /** A fault of a value. */
-  void value(FaultCode code, String pointer, String seen, String expected) {
+  void value(ProcedureCode code, String pointer, String seen, String expected) {
     at(code, valueSpot(pointer), seen, expected);
   }
 
   /** A fault of a field's name. */
-  void key(FaultCode code, String pointer, String seen, String expected) {
+  void key(ProcedureCode code, String pointer, String seen, String expected) {
     at(code, keySpot(pointer), seen, expected);
   }
 
   /** A fault at a place of its own. */
-  void at(FaultCode code, String pointer, Place place, String seen, String expected) {
+  void at(ProcedureCode code, String pointer, Position place, String seen, String expected) {
     at(code, new Spot(file, pointer, place, ""), seen, expected);
   }
 
   /** A fault of something that is written at a spot. */
-  void at(FaultCode code, Spot spot, String seen, String expected) {
+  void at(ProcedureCode code, Spot spot, String seen, String expected) {
     String use = spot.used().isEmpty() ? "" : ", as used at " + spot.used();
-    Place place = spot.place();
-    found.add(
-        new ProcedureFault(
-            code, spot.file(), spot.pointer(), place.line(), place.column(), seen, expected + use));
+    found.add(new Fault.Finding(code, spot.where(), seen, expected + use));
   }
 
   /** Adds what was found in another file; it is reported after what is known already. */
@@ -129,19 +132,19 @@ final class Faults {
   }
 
   /** Ends the reading if there is any fault. */
-  void throwIfAny() throws ProcedureFaults {
+  void throwIfAny() throws Fault {
     if (!found.isEmpty()) {
       throw all();
     }
   }
 
   /** All faults, file by file, each in the order of the file. */
-  ProcedureFaults all() {
-    List<ProcedureFault> sorted = new ArrayList<>(found);
+  Fault all() {
+    List<Fault.Finding> sorted = new ArrayList<>(found);
     sorted.sort(
-        Comparator.comparingInt((ProcedureFault fault) -> files.indexOf(fault.file()))
-            .thenComparingInt(ProcedureFault::line)
-            .thenComparingInt(ProcedureFault::column));
-    return new ProcedureFaults(sorted.subList(0, Math.min(sorted.size(), MOST_REPORTED)));
+        Comparator.comparingInt((Fault.Finding fault) -> files.indexOf(fault.place().name()))
+            .thenComparingInt(fault -> fault.place().line())
+            .thenComparingInt(fault -> fault.place().column()));
+    return new Fault(sorted.subList(0, Math.min(sorted.size(), MOST_REPORTED)));
   }
 }

@@ -12,7 +12,8 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Locale;
-import org.undercall.adapter.procedure.Faults.Place;
+import org.undercall.adapter.procedure.Faults.Position;
+import org.undercall.port.Fault;
 import org.undercall.text.Sha256;
 
 /**
@@ -28,17 +29,17 @@ record FileText(String read, String sha256) {
   private static final String BYTE_ORDER_MARK = "\uFEFF";
 
   /** Reads a file of UTF-8 text. */
-  static FileText read(Path file, Faults faults) throws ProcedureFaults {
+  static FileText read(Path file, Faults faults) throws Fault {
     byte[] bytes = bytes(file, faults);
     faults.throwIfAny();
     return of(bytes, faults);
   }
 
   /** The text of the bytes of a file. */
-  static FileText of(byte[] bytes, Faults faults) throws ProcedureFaults {
+  static FileText of(byte[] bytes, Faults faults) throws Fault {
     if (bytes.length > MOST_BYTES) {
       String size = "a file of more than " + MOST_BYTES + " bytes";
-      faults.at(FaultCode.FILE_TOO_LARGE, "", Place.NONE, size, "at most 2 MB");
+      faults.at(ProcedureCode.FILE_TOO_LARGE, "", Position.NONE, size, "at most 2 MB");
       faults.throwIfAny();
     }
     String text = decode(bytes, faults);
@@ -64,9 +65,10 @@ record FileText(String read, String sha256) {
     } catch (NoSuchFileException e) {
       seen = "no such file";
     } catch (IOException e) {
-      seen = "a file that cannot be read (" + e.getClass().getSimpleName() + ")";
+      seen = "a file that cannot be read (" + Fault.kind(e) + ")";
     }
-    faults.at(FaultCode.FILE_NOT_READABLE, "", Place.NONE, seen, "a readable procedure file");
+    faults.at(
+        ProcedureCode.FILE_NOT_READABLE, "", Position.NONE, seen, "a readable procedure file");
     return new byte[0];
   }
 
@@ -82,14 +84,14 @@ record FileText(String read, String sha256) {
     String text = out.flip().toString();
     if (result.isError()) {
       String seen = String.format(Locale.ROOT, "byte 0x%02X", in.get(in.position()));
-      faults.at(FaultCode.NOT_UTF_8, "", end(text), seen, "UTF-8 text");
+      faults.at(ProcedureCode.NOT_UTF_8, "", end(text), seen, "UTF-8 text");
     }
     return text;
   }
 
   /** The place just after a text. */
-  private static Place end(String text) {
+  private static Position end(String text) {
     int line = (int) text.chars().filter(c -> c == '\n').count() + 1;
-    return new Place(line, text.length() - text.lastIndexOf('\n'));
+    return new Position(line, text.length() - text.lastIndexOf('\n'));
   }
 }

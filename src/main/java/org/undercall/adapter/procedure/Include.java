@@ -44,7 +44,7 @@ record Include(Piece at, Piece path, String ids, Map<String, Piece.Member> with)
             (name, member) -> {
               if (!FIELDS.contains(name)) {
                 String expected = "one of " + String.join(", ", FIELDS);
-                faults.at(FaultCode.UNKNOWN_FIELD, member.key(), Shown.quoted(name), expected);
+                faults.at(ProcedureCode.UNKNOWN_FIELD, member.key(), Shown.quoted(name), expected);
               }
             });
     Piece path = at.at("include").orElseThrow();
@@ -54,7 +54,7 @@ record Include(Piece at, Piece path, String ids, Map<String, Piece.Member> with)
     good &= ids.isEmpty() || areIds(ids.get(), faults);
     if (with.isPresent() && !with.get().value().isObject()) {
       String found = Shown.value(with.get().value());
-      faults.at(FaultCode.WRONG_TYPE, with.get().spot(), found, "an object of given values");
+      faults.at(ProcedureCode.WRONG_TYPE, with.get().spot(), found, "an object of given values");
       good = false;
     }
     return good
@@ -81,7 +81,7 @@ record Include(Piece at, Piece path, String ids, Map<String, Piece.Member> with)
         "a path such as \"blocks/wheel.json\", of plain names, at most "
             + LONGEST_PATH
             + " characters";
-    faults.at(FaultCode.INCLUDE_PATH, path.spot(), Shown.quoted(text), expected);
+    faults.at(ProcedureCode.INCLUDE_PATH, path.spot(), Shown.quoted(text), expected);
     return false;
   }
 
@@ -94,14 +94,14 @@ record Include(Piece at, Piece path, String ids, Map<String, Piece.Member> with)
       return true;
     }
     String expected = "small letters, digits and hyphens, a hyphen last, such as \"front-\"";
-    faults.at(FaultCode.IDS_FORM, ids.spot(), Shown.quoted(text), expected);
+    faults.at(ProcedureCode.IDS_FORM, ids.spot(), Shown.quoted(text), expected);
     return false;
   }
 
   /** A text that was reported already is none, without another fault. */
   private static boolean isText(Piece piece, String expected, Faults faults) {
     if (!piece.value().isTextual()) {
-      faults.at(FaultCode.WRONG_TYPE, piece.spot(), Shown.value(piece.value()), expected);
+      faults.at(ProcedureCode.WRONG_TYPE, piece.spot(), Shown.value(piece.value()), expected);
     }
     return piece.value().isTextual() && !piece.unusable();
   }

@@ -77,7 +77,7 @@ final class Levers {
     if (!(-reach < droop && droop <= ride && ride <= bump && bump < reach)) {
       String found = "droop " + droop + ", ride " + ride + ", bump " + bump;
       String expected = "rising heights between " + -reach + " and " + reach;
-      faults.value(FaultCode.ARM_TRAVEL, arm.pointer(), found, expected);
+      faults.value(ProcedureCode.ARM_TRAVEL, arm.pointer(), found, expected);
     }
   }
 
@@ -93,7 +93,7 @@ final class Levers {
     if (wrench > 0 && wrench + along <= 0) {
       String found = "extension " + node.get("extension") + " at " + node.get("angle") + " degrees";
       String expected = "less than the wrench turned back, " + node.get("wrench");
-      faults.value(FaultCode.ADAPTOR_TURNED_BACK, adaptor.pointer(), found, expected);
+      faults.value(ProcedureCode.ADAPTOR_TURNED_BACK, adaptor.pointer(), found, expected);
     }
   }
 

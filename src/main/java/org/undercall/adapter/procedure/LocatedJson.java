@@ -15,7 +15,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.regex.Pattern;
-import org.undercall.adapter.procedure.Faults.Place;
+import org.undercall.adapter.procedure.Faults.Position;
+import org.undercall.port.Fault;
 import org.undercall.text.Shown;
 import org.undercall.text.Yaml;
 
@@ -57,16 +58,16 @@ final class LocatedJson {
   }
 
   /** Reads a text in the language that the name of its file tells. */
-  static JsonNode read(String name, String text, Faults faults) throws ProcedureFaults {
+  static JsonNode read(String name, String text, Faults faults) throws Fault {
     return read(text, faults, Yaml.named(name));
   }
 
   /** Reads a text that holds one JSON value. */
-  static JsonNode read(String text, Faults faults) throws ProcedureFaults {
+  static JsonNode read(String text, Faults faults) throws Fault {
     return read(text, faults, false);
   }
 
-  private static JsonNode read(String text, Faults faults, boolean yaml) throws ProcedureFaults {
+  private static JsonNode read(String text, Faults faults, boolean yaml) throws Fault {
     JsonNode root = NODES.missingNode();
     try (JsonParser parser = yaml ? Yaml.parser(text) : FACTORY.createParser(text)) {
       root = new LocatedJson(parser, faults, yaml).guardedRoot(text);
@@ -84,8 +85,8 @@ final class LocatedJson {
       return root();
     } catch (StreamConstraintsException e) {
       String expected = "at most " + Yaml.MOST_DEPTH + " levels";
-      Place place = place(parser.currentLocation());
-      faults.at(FaultCode.TOO_DEEP, "", place, "deeper nesting", expected);
+      Position place = place(parser.currentLocation());
+      faults.at(ProcedureCode.TOO_DEEP, "", place, "deeper nesting", expected);
     } catch (JsonProcessingException e) {
       if (yaml) {
         YamlText.fault(e, text, faults);
@@ -93,10 +94,10 @@ final class LocatedJson {
       }
       JsonLocation location = e.getLocation();
       if (parser.currentLocation().getCharOffset() >= text.stripTrailing().length()) {
-        faults.at(FaultCode.TRUNCATED, "", place(location), "the end", "the rest of the JSON");
+        faults.at(ProcedureCode.TRUNCATED, "", place(location), "the end", "the rest of the JSON");
       } else {
         String seen = Shown.plain(e.getOriginalMessage());
-        faults.at(FaultCode.NOT_JSON, "", place(location), seen, "JSON");
+        faults.at(ProcedureCode.NOT_JSON, "", place(location), seen, "JSON");
       }
     }
     return NODES.missingNode();
@@ -104,24 +105,24 @@ final class LocatedJson {
 
   private JsonNode root() throws IOException {
     if (parser.nextToken() == null) {
-      faults.at(FaultCode.TRUNCATED, "", Place.START, "an empty file", "a procedure");
+      faults.at(ProcedureCode.TRUNCATED, "", Position.START, "an empty file", "a procedure");
       return NODES.missingNode();
     }
     JsonNode root = value("");
     if (count <= MOST_VALUES && parser.nextToken() != null) {
-      Place place = place(parser.currentTokenLocation());
-      faults.at(FaultCode.NOT_JSON, "", place, "more text after the procedure", "the end");
+      Position place = place(parser.currentTokenLocation());
+      faults.at(ProcedureCode.NOT_JSON, "", place, "more text after the procedure", "the end");
       return NODES.missingNode();
     }
     return count > MOST_VALUES ? NODES.missingNode() : root;
   }
 
   private JsonNode value(String pointer) throws IOException {
-    Place place = place(parser.currentTokenLocation());
+    Position place = place(parser.currentTokenLocation());
     faults.valueAt(pointer, place);
     if (++count > MOST_VALUES) {
       String seen = "more than " + MOST_VALUES + " values";
-      faults.at(FaultCode.FILE_TOO_LARGE, "", Place.NONE, seen, "fewer values");
+      faults.at(ProcedureCode.FILE_TOO_LARGE, "", Position.NONE, seen, "fewer values");
       return NODES.missingNode();
     }
     if (yaml) {
@@ -143,13 +144,13 @@ final class LocatedJson {
       String name = parser.currentName();
       if (name.length() > MOST_NAME) {
         String most = "a field name of at most " + MOST_NAME + " characters";
-        Place place = place(parser.currentTokenLocation());
-        faults.at(FaultCode.TEXT_TOO_LONG, pointer, place, Shown.quoted(name), most);
+        Position place = place(parser.currentTokenLocation());
+        faults.at(ProcedureCode.TEXT_TOO_LONG, pointer, place, Shown.quoted(name), most);
         count = MOST_VALUES + 1;
         return object;
       }
       String inner = inner(pointer, name);
-      Place place = place(parser.currentTokenLocation());
+      Position place = place(parser.currentTokenLocation());
       faults.keyAt(inner, place);
       if (yaml) {
         YamlText.requirePlain(parser, inner, place, faults);
@@ -158,7 +159,7 @@ final class LocatedJson {
       JsonNode value = value(inner);
       if (object.has(name)) {
         String seen = Shown.quoted(name) + " again";
-        faults.at(FaultCode.DUPLICATE_KEY, inner, place, seen, "each field once");
+        faults.at(ProcedureCode.DUPLICATE_KEY, inner, place, seen, "each field once");
       } else {
         object.set(name, value);
       }
@@ -184,7 +185,7 @@ final class LocatedJson {
     if (!PLAIN_NUMBER.matcher(text).matches()) {
       String expected = "a plain number such as 110 or 0.5";
       String seen = text.length() > 40 ? text.substring(0, 40) + "..." : text;
-      faults.value(FaultCode.NUMBER_FORM, pointer, seen, expected);
+      faults.value(ProcedureCode.NUMBER_FORM, pointer, seen, expected);
       faults.ignore(pointer);
       return NODES.nullNode();
     }
@@ -211,13 +212,13 @@ final class LocatedJson {
             c -> {
               String seen = "the character " + Shown.coded(c);
               String expected = "characters that can be read";
-              faults.value(FaultCode.CONTROL_CHARACTER, pointer, seen, expected);
+              faults.value(ProcedureCode.CONTROL_CHARACTER, pointer, seen, expected);
               faults.ignore(pointer);
             });
     return NODES.textNode(text);
   }
 
-  private static Place place(JsonLocation location) {
-    return new Place(location.getLineNr(), location.getColumnNr());
+  private static Position place(JsonLocation location) {
+    return new Position(location.getLineNr(), location.getColumnNr());
   }
 }

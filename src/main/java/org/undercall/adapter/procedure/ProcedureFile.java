@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.undercall.core.procedure.Procedure;
+import org.undercall.port.Fault;
 import org.undercall.text.Sha256;
 import org.undercall.text.Shown;
 
@@ -33,9 +34,9 @@ public final class ProcedureFile {
   /**
    * Reads and checks a procedure.
    *
-   * @throws ProcedureFaults with every fault found, if there is any
+   * @throws Fault with every fault found, if there is any
    */
-  public static LoadedProcedure load(Path file) throws ProcedureFaults {
+  public static LoadedProcedure load(Path file) throws Fault {
     Faults faults = faults(file);
     return of(file, FileText.read(file, faults), faults);
   }
@@ -44,9 +45,9 @@ public final class ProcedureFile {
    * Checks the text of a procedure that is not written yet.
    *
    * @param file where it is to be written; its name tells the language of the text
-   * @throws ProcedureFaults with every fault found, if there is any
+   * @throws Fault with every fault found, if there is any
    */
-  public static LoadedProcedure of(Path file, String text) throws ProcedureFaults {
+  public static LoadedProcedure of(Path file, String text) throws Fault {
     return of(file, text.getBytes(StandardCharsets.UTF_8));
   }
 
@@ -54,9 +55,9 @@ public final class ProcedureFile {
    * Checks a procedure whose bytes were read already; its file is not read again.
    *
    * @param file where they were read; its name tells their language
-   * @throws ProcedureFaults with every fault found, if there is any
+   * @throws Fault with every fault found, if there is any
    */
-  public static LoadedProcedure of(Path file, byte[] bytes) throws ProcedureFaults {
+  public static LoadedProcedure of(Path file, byte[] bytes) throws Fault {
     Faults faults = faults(file);
     return of(file, FileText.of(bytes, faults), faults);
   }
@@ -70,13 +71,12 @@ public final class ProcedureFile {
     return Shown.plain(name == null ? file.toString() : name.toString());
   }
 
-  private static LoadedProcedure of(Path file, FileText text, Faults faults)
-      throws ProcedureFaults {
+  private static LoadedProcedure of(Path file, FileText text, Faults faults) throws Fault {
     JsonNode root = LocatedJson.read(String.valueOf(file.getFileName()), text.text(), faults);
     if (root.has(OF_A_BLOCK)) {
       Faults alone = faults(file);
       Faults.Spot spot = faults.keySpot("/" + OF_A_BLOCK);
-      alone.at(FaultCode.BLOCK_ALONE, spot, "a block", "a procedure that includes it");
+      alone.at(ProcedureCode.BLOCK_ALONE, spot, "a block", "a procedure that includes it");
       throw alone.all();
     }
     return Piece.isIn(root)
@@ -90,7 +90,7 @@ public final class ProcedureFile {
   }
 
   private static LoadedProcedure assembled(JsonNode root, Path file, String sha256, Faults faults)
-      throws ProcedureFaults {
+      throws Fault {
     Assembly.Whole whole = Assembly.of(root, file, name(file), faults);
     Procedure procedure = checked(whole.root(), whole.faults());
     Assembled assembled = Assembled.of(new Part(name(file), sha256, Optional.empty()), whole);
@@ -102,7 +102,7 @@ public final class ProcedureFile {
         procedure, file, Sha256.hex(bytes), whole.faults().places(), assembled);
   }
 
-  private static Procedure checked(JsonNode root, Faults faults) throws ProcedureFaults {
+  private static Procedure checked(JsonNode root, Faults faults) throws Fault {
     Ready.SCHEMA.check(root, faults);
     new ProcedureRules(faults).check(root);
     faults.throwIfAny();

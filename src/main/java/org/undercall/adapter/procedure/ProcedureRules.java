@@ -31,7 +31,7 @@ final class ProcedureRules {
     for (Located phase : items(new Located("/phases", root.path("phases")))) {
       boolean perSide = phase.node().path("each").asText().equals("side");
       for (Located step : items(phase.at("steps"))) {
-        once(step.at("id"), ids, FaultCode.DUPLICATE_STEP);
+        once(step.at("id"), ids, ProcedureCode.DUPLICATE_STEP);
         limits(step);
         heights(step, perSide, tolerance);
         fasteners.check(step.at("fastener"));
@@ -72,14 +72,14 @@ final class ProcedureRules {
     List<Range> ranges = new ArrayList<>();
     Map<String, String> ids = new HashMap<>();
     for (Located tool : items(new Located("/tools", tools))) {
-      once(tool.at("id"), ids, FaultCode.DUPLICATE_TOOL);
+      once(tool.at("id"), ids, ProcedureCode.DUPLICATE_TOOL);
       JsonNode least = tool.node().path("least");
       JsonNode most = tool.node().path("most");
       if (least.isNumber() && most.isNumber()) {
         if (least.decimalValue().compareTo(most.decimalValue()) >= 0) {
           String expected = "more than the least, " + Shown.value(least);
           faults.value(
-              FaultCode.TOOL_RANGE, tool.at("most").pointer(), Shown.value(most), expected);
+              ProcedureCode.TOOL_RANGE, tool.at("most").pointer(), Shown.value(most), expected);
         } else {
           FileWords.torque(least, tool.node().path("unit"))
               .flatMap(
@@ -91,7 +91,7 @@ final class ProcedureRules {
     return ranges;
   }
 
-  private void once(Located id, Map<String, String> seen, FaultCode code) {
+  private void once(Located id, Map<String, String> seen, ProcedureCode code) {
     if (id.node().isTextual()) {
       String before = seen.putIfAbsent(id.node().textValue(), id.pointer());
       if (before != null) {
@@ -109,7 +109,7 @@ final class ProcedureRules {
       if (low.compareTo(most.decimalValue()) > 0) {
         String expected = "at most the most, " + Shown.value(most);
         String pointer = step.at("least").pointer();
-        faults.value(FaultCode.LIMITS_CROSSED, pointer, Shown.value(least), expected);
+        faults.value(ProcedureCode.LIMITS_CROSSED, pointer, Shown.value(least), expected);
       }
     }
   }
@@ -121,13 +121,14 @@ final class ProcedureRules {
     }
     if (!tolerance) {
       String expected = "\"rideHeight\" with its tolerance at the top of the file";
-      faults.value(FaultCode.NO_HEIGHT_TOLERANCE, note.pointer(), "a noted ride height", expected);
+      faults.value(
+          ProcedureCode.NO_HEIGHT_TOLERANCE, note.pointer(), "a noted ride height", expected);
     }
     String unit = step.node().path("unit").asText();
     if (!perSide || !unit.equals("mm")) {
       String seen = perSide ? "unit " + Shown.quoted(unit) : "a phase for the car";
       String expected = "a ride height in mm, in a phase for each side";
-      faults.value(FaultCode.HEIGHT_NOTE_MISPLACED, note.pointer(), seen, expected);
+      faults.value(ProcedureCode.HEIGHT_NOTE_MISPLACED, note.pointer(), seen, expected);
     }
   }
 }

@@ -21,6 +21,8 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.undercall.port.Fault;
 import org.undercall.text.Shown;
 
 /** Checks a tree against a JSON Schema of the format and words its findings as faults. */
@@ -102,7 +104,7 @@ final class SchemaCheck {
       return LocatedJson.read(text, new Faults(resource));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
-    } catch (ProcedureFaults e) {
+    } catch (Fault e) {
       throw new IllegalStateException("the schema itself is damaged", e);
     }
   }
@@ -132,13 +134,13 @@ final class SchemaCheck {
     switch (error.getKeyword()) {
       case "additionalProperties" ->
           faults.key(
-              FaultCode.UNKNOWN_FIELD,
+              ProcedureCode.UNKNOWN_FIELD,
               LocatedJson.inner(pointer, error.getProperty()),
               Shown.quoted(error.getProperty()),
               "one of " + names(part));
       case "required" ->
           faults.value(
-              FaultCode.MISSING_FIELD,
+              ProcedureCode.MISSING_FIELD,
               pointer,
               "no " + Shown.quoted(error.getProperty()),
               Shown.quoted(error.getProperty()));
@@ -162,19 +164,26 @@ final class SchemaCheck {
     return object.has(either) ? "both" : "neither of them";
   }
 
-  private static FaultCode code(Error error, JsonNode part) {
+  private static ProcedureCode code(Error error, JsonNode part) {
     return switch (error.getKeyword()) {
-      case "type" -> FaultCode.WRONG_TYPE;
-      case "maxLength" -> FaultCode.TEXT_TOO_LONG;
-      default -> part.has(FAULT) ? FaultCode.of(part.get(FAULT).textValue()) : usual(error);
+      case "type" -> ProcedureCode.WRONG_TYPE;
+      case "maxLength" -> ProcedureCode.TEXT_TOO_LONG;
+      default -> part.has(FAULT) ? code(part.get(FAULT).textValue()) : usual(error);
     };
   }
 
-  private static FaultCode usual(Error error) {
+  private static ProcedureCode code(String id) {
+    return Stream.of(ProcedureCode.values())
+        .filter(c -> c.id().equals(id))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static ProcedureCode usual(Error error) {
     return switch (error.getKeyword()) {
-      case "enum" -> FaultCode.UNKNOWN_WORD;
+      case "enum" -> ProcedureCode.UNKNOWN_WORD;
       case "minimum", "exclusiveMinimum", "maximum", "minItems", "maxItems" ->
-          FaultCode.OUT_OF_RANGE;
+          ProcedureCode.OUT_OF_RANGE;
       default -> throw new IllegalStateException("no code for " + error.getKeyword());
     };
   }

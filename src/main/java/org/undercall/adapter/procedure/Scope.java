@@ -42,7 +42,7 @@ final class Scope {
           if (!with.containsKey(name)) {
             String expected = Shown.quoted(name) + ": " + member.piece().value().asText();
             String found = "no " + Shown.quoted(name);
-            faults.at(FaultCode.BLOCK_LACKS, include.at().spot(), found, Shown.line(expected));
+            faults.at(ProcedureCode.BLOCK_LACKS, include.at().spot(), found, Shown.line(expected));
           }
           Piece.Member lost = new Piece.Member(member.key(), member.piece().lost());
           given.put(name, with.getOrDefault(name, lost));
@@ -51,7 +51,7 @@ final class Scope {
         (name, member) -> {
           if (!takes.containsKey(name)) {
             String expected = "one that the block takes: " + String.join(", ", takes.keySet());
-            faults.at(FaultCode.NOT_USED, member.key(), Shown.quoted(name), expected);
+            faults.at(ProcedureCode.NOT_USED, member.key(), Shown.quoted(name), expected);
           }
         });
     return new Scope(given, faults);
@@ -64,19 +64,19 @@ final class Scope {
       if (!member.getKey().equals(FIELD)) {
         String found = Shown.quoted(member.getKey());
         faults.at(
-            FaultCode.UNKNOWN_FIELD, member.getValue().key(), found, "\"given\" and no other");
+            ProcedureCode.UNKNOWN_FIELD, member.getValue().key(), found, "\"given\" and no other");
       }
     }
     if (!named.value().isTextual()) {
       String expected = "a text: the name of a given value";
-      faults.at(FaultCode.WRONG_TYPE, named.spot(), Shown.value(named.value()), expected);
+      faults.at(ProcedureCode.WRONG_TYPE, named.spot(), Shown.value(named.value()), expected);
       return reference.lost();
     }
     String name = named.value().textValue();
     Piece.Member member = given.get(name);
     if (member == null) {
       if (!named.unusable()) {
-        faults.at(FaultCode.NOT_GIVEN, named.spot(), Shown.quoted(name), expected());
+        faults.at(ProcedureCode.NOT_GIVEN, named.spot(), Shown.quoted(name), expected());
       }
       return reference.lost();
     }
@@ -101,7 +101,7 @@ final class Scope {
         (name, member) -> {
           if (!isUsed(name)) {
             String expected = "a reference {\"given\": " + Shown.quoted(name) + "} to it";
-            faults.at(FaultCode.NOT_USED, member.key(), Shown.quoted(name), expected);
+            faults.at(ProcedureCode.NOT_USED, member.key(), Shown.quoted(name), expected);
           }
         });
   }
@@ -112,7 +112,7 @@ final class Scope {
         (name, member) -> {
           if (name.length() > LONGEST_NAME || !NAME.matcher(name).matches()) {
             String expected = "small letters, digits and hyphens, such as \"wheel-stages\"";
-            faults.at(FaultCode.VALUE_NAME, member.key(), Shown.quoted(name), expected);
+            faults.at(ProcedureCode.VALUE_NAME, member.key(), Shown.quoted(name), expected);
           }
         });
   }

@@ -40,7 +40,7 @@ final class WholeTree {
     faults.valueAt(pointer, spot);
     if (depth > Yaml.MOST_DEPTH) {
       String expected = "at most " + Yaml.MOST_DEPTH + " levels";
-      faults.at(FaultCode.TOO_DEEP, spot, "deeper nesting", expected);
+      faults.at(ProcedureCode.TOO_DEEP, spot, "deeper nesting", expected);
     }
     if (piece.unusable() || depth > Yaml.MOST_DEPTH) {
       faults.ignore(pointer);

@@ -6,7 +6,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.dataformat.yaml.YAMLParser;
 import java.io.IOException;
-import org.undercall.adapter.procedure.Faults.Place;
+import org.undercall.adapter.procedure.Faults.Position;
 import org.undercall.text.Shown;
 import org.yaml.snakeyaml.error.Mark;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
@@ -21,7 +21,7 @@ public final class YamlText {
   private YamlText() {}
 
   /** Adds a fault if the value or key at hand is an alias or has a tag. */
-  static void requirePlain(JsonParser parser, String pointer, Place place, Faults faults)
+  static void requirePlain(JsonParser parser, String pointer, Position place, Faults faults)
       throws IOException {
     String found = "";
     if (parser instanceof YAMLParser yaml) {
@@ -33,7 +33,7 @@ public final class YamlText {
       }
     }
     if (!found.isEmpty()) {
-      faults.at(FaultCode.YAML_REFERENCE, pointer, place, found, "the value itself");
+      faults.at(ProcedureCode.YAML_REFERENCE, pointer, place, found, "the value itself");
       faults.ignore(pointer);
     }
   }
@@ -42,33 +42,35 @@ public final class YamlText {
   static void fault(JsonProcessingException e, String text, Faults faults) {
     if (e.getCause() instanceof ReaderException reader) {
       String seen = "the character " + Shown.coded(reader.getCodePoint());
-      Place place = at(text, reader.getPosition());
-      faults.at(FaultCode.CONTROL_CHARACTER, "", place, seen, "characters that can be read");
+      Position place = at(text, reader.getPosition());
+      faults.at(ProcedureCode.CONTROL_CHARACTER, "", place, seen, "characters that can be read");
       return;
     }
     JsonLocation location = e.getLocation();
-    Place place =
-        location == null ? Place.START : new Place(location.getLineNr(), location.getColumnNr());
+    Position place =
+        location == null
+            ? Position.START
+            : new Position(location.getLineNr(), location.getColumnNr());
     String seen = e.getOriginalMessage();
     boolean atEnd = false;
     if (e.getCause() instanceof MarkedYAMLException marked && marked.getProblemMark() != null) {
       Mark mark = marked.getProblemMark();
-      place = new Place(mark.getLine() + 1, mark.getColumn() + 1);
+      place = new Position(mark.getLine() + 1, mark.getColumn() + 1);
       seen = marked.getProblem();
       String kept = text.stripTrailing();
       atEnd = mark.getIndex() >= kept.codePointCount(0, kept.length());
     }
     if (atEnd) {
-      faults.at(FaultCode.TRUNCATED, "", place, "the end", "the rest of the YAML");
+      faults.at(ProcedureCode.TRUNCATED, "", place, "the end", "the rest of the YAML");
     } else {
-      faults.at(FaultCode.NOT_JSON, "", place, Shown.line(seen), "YAML");
+      faults.at(ProcedureCode.NOT_JSON, "", place, Shown.line(seen), "YAML");
     }
   }
 
   /** The place of a character, counted from 0. */
-  private static Place at(String text, int position) {
+  private static Position at(String text, int position) {
     String before = text.substring(0, Math.min(position, text.length()));
     int line = (int) before.chars().filter(c -> c == '\n').count() + 1;
-    return new Place(line, before.length() - before.lastIndexOf('\n'));
+    return new Position(line, before.length() - before.lastIndexOf('\n'));
   }
 }

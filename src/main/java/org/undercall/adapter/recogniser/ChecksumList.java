@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.undercall.adapter.recogniser.ModelFault.Code;
+import org.undercall.port.Fault;
 import org.undercall.text.Sha256;
 
 /** File names and their SHA-256, in the format of sha256sum. */
@@ -26,26 +26,27 @@ final class ChecksumList {
     this.sums = sums;
   }
 
-  static ChecksumList read(Path file) throws ModelFault, IOException {
+  static ChecksumList read(Path file) throws Fault, IOException {
     List<String> lines;
     try {
       lines = Files.readAllLines(file);
     } catch (CharacterCodingException e) {
-      throw new ModelFault(Code.LIST_DAMAGED, file.toString(), "is no text, expected UTF-8");
+      throw new Fault(ModelCode.LIST_DAMAGED, file.toString(), "is no text, expected UTF-8");
     }
     var sums = new TreeMap<String, String>();
     for (int i = 0; i < lines.size(); i++) {
       Matcher line = LINE.matcher(lines.get(i));
       if (!line.matches() || sums.put(line.group(2), line.group(1)) != null) {
-        throw new ModelFault(
-            Code.LIST_DAMAGED,
+        throw new Fault(
+            ModelCode.LIST_DAMAGED,
             file + " line " + (i + 1),
-            "found \"" + lines.get(i) + "\", expected 64 hex digits, two blanks and a new name");
+            "\"" + lines.get(i) + "\"",
+            "64 hex digits, two blanks and a new name");
       }
     }
     if (sums.isEmpty()) {
-      throw new ModelFault(
-          Code.LIST_DAMAGED, file.toString(), "is empty, expected one line a file");
+      throw new Fault(
+          ModelCode.LIST_DAMAGED, file.toString(), "is empty, expected one line a file");
     }
     return new ChecksumList(sums);
   }

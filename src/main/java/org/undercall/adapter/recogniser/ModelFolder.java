@@ -8,7 +8,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import org.undercall.adapter.recogniser.ModelFault.Code;
+import org.undercall.port.Fault;
 
 /**
  * A folder with a speech model that was checked and may be loaded.
@@ -76,12 +76,12 @@ public final class ModelFolder {
   /**
    * Checks every file of a model.
    *
-   * @throws ModelFault MOD-001 to MOD-007 or MOD-012: what is wrong, where, and what to do
+   * @throws Fault MOD-001 to MOD-007 or MOD-012: what is wrong, where, and what to do
    */
-  public static ModelFolder verify(Path folder) throws ModelFault {
+  public static ModelFolder verify(Path folder) throws Fault {
     if (!Files.isDirectory(folder)) {
-      throw new ModelFault(
-          Code.NO_FOLDER,
+      throw new Fault(
+          ModelCode.NO_FOLDER,
           folder.toString(),
           "there is no such folder, expected a speech model; build it with mvn process-resources,"
               + " or name another with --model DIR");
@@ -97,18 +97,20 @@ public final class ModelFolder {
       ModelShape.check(folder, files.keySet());
       return new ModelFolder(folder, Optional.empty());
     } catch (IOException e) {
-      throw new ModelFault(
-          Code.UNREADABLE, folder.toString(), "cannot be read (" + e + "); " + REMEDY);
+      throw new Fault(
+          ModelCode.UNREADABLE, folder.toString(), "cannot be read (" + e + "); " + REMEDY);
     }
   }
 
   private static String unlisted(Path folder, Path list) {
-    return ModelFault.line(
-        Code.UNLISTED,
-        folder,
-        "there is no checksum list "
-            + list
-            + ", so damage would not be noticed; only the structure was checked");
+    return new Fault.Finding(
+            ModelCode.UNLISTED,
+            folder.toString(),
+            "there is no checksum list "
+                + list
+                + ", so damage would not be noticed; only the structure was checked",
+            "")
+        .toString();
   }
 
   private static Path list(Path folder) {
@@ -129,23 +131,24 @@ public final class ModelFolder {
   }
 
   private static void compare(Path folder, SortedMap<String, Path> files, ChecksumList list)
-      throws ModelFault, IOException {
+      throws Fault, IOException {
     var missing = new TreeSet<>(list.names());
     missing.removeAll(files.keySet());
     if (!missing.isEmpty()) {
-      throw fault(Code.FILE_MISSING, folder, missing.first(), "is missing, expected by the list");
+      throw fault(
+          ModelCode.FILE_MISSING, folder, missing.first(), "is missing, expected by the list");
     }
     var extra = new TreeSet<>(files.keySet());
     extra.removeAll(list.names());
     if (!extra.isEmpty()) {
-      throw fault(Code.FILE_NOT_LISTED, folder, extra.first(), "is not on the checksum list");
+      throw fault(ModelCode.FILE_NOT_LISTED, folder, extra.first(), "is not on the checksum list");
     }
     for (var file : files.entrySet()) {
       String found = ChecksumList.sha256(file.getValue());
       String expected = list.of(file.getKey());
       if (!found.equals(expected)) {
         throw fault(
-            Code.FILE_DAMAGED,
+            ModelCode.FILE_DAMAGED,
             folder,
             file.getKey(),
             "is damaged, found SHA-256 " + found + ", expected " + expected);
@@ -153,7 +156,7 @@ public final class ModelFolder {
     }
   }
 
-  private static ModelFault fault(Code code, Path folder, String file, String what) {
-    return new ModelFault(code, folder.resolve(file).toString(), what + "; " + REMEDY);
+  private static Fault fault(ModelCode code, Path folder, String file, String what) {
+    return new Fault(code, folder.resolve(file).toString(), what + "; " + REMEDY);
   }
 }

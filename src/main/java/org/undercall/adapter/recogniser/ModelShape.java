@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
-import org.undercall.adapter.recogniser.ModelFault.Code;
+import org.undercall.port.Fault;
 
 /** What every model that can be held to a word list has: files and how they begin. */
 final class ModelShape {
@@ -30,13 +30,14 @@ final class ModelShape {
 
   private ModelShape() {}
 
-  static void check(Path folder, Set<String> names) throws ModelFault, IOException {
+  static void check(Path folder, Set<String> names) throws Fault, IOException {
     if (names.contains("graph/HCLG.fst") && !names.contains("graph/HCLr.fst")) {
-      throw new ModelFault(
-          Code.NO_WORD_LISTS,
+      throw new Fault(
+          ModelCode.NO_WORD_LISTS,
           folder.resolve("graph/HCLG.fst").toString(),
-          "found one fixed graph, expected graph/HCLr.fst and graph/Gr.fst; such a model cannot be"
-              + " held to a word list, use a small or an lgraph model");
+          "one fixed graph",
+          "graph/HCLr.fst and graph/Gr.fst; such a model cannot be held to a word"
+              + " list, use a small or an lgraph model");
     }
     for (Needed needed : NEEDED) {
       if (!names.contains(needed.name())) {
@@ -52,8 +53,8 @@ final class ModelShape {
     }
   }
 
-  private static ModelFault notAModel(Path folder, Needed needed, String what) {
-    return new ModelFault(Code.NOT_A_MODEL, folder.resolve(needed.name()).toString(), what);
+  private static Fault notAModel(Path folder, Needed needed, String what) {
+    return new Fault(ModelCode.NOT_A_MODEL, folder.resolve(needed.name()).toString(), what);
   }
 
   private static String start(Path file, int length) throws IOException {

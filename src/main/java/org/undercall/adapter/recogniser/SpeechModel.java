@@ -6,9 +6,9 @@ import com.sun.jna.Pointer;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
-import org.undercall.adapter.recogniser.ModelFault.Code;
 import org.undercall.core.intent.Alternative;
 import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.port.Fault;
 import org.undercall.sound.Frames;
 
 /**
@@ -32,15 +32,15 @@ public final class SpeechModel implements RecogniserMaker {
   /**
    * Loads a checked model.
    *
-   * @throws ModelFault MOD-009 without a library for this system, MOD-010 if the library refuses
-   *     the model
+   * @throws Fault MOD-009 without a library for this system, MOD-010 if the library refuses the
+   *     model
    */
-  public static SpeechModel load(ModelFolder folder) throws ModelFault {
+  public static SpeechModel load(ModelFolder folder) throws Fault {
     Vosk vosk = Vosk.load();
     Pointer model = vosk.vosk_model_new(folder.path().toString());
     if (model == null) {
-      throw new ModelFault(
-          Code.REFUSED,
+      throw new Fault(
+          ModelCode.REFUSED,
           folder.path().toString(),
           "the recogniser could not load the model; use a model made for Vosk 0.3.45");
     }
@@ -50,9 +50,9 @@ public final class SpeechModel implements RecogniserMaker {
   /**
    * Loads the recogniser's library without a model.
    *
-   * @throws ModelFault MOD-009 without a library for this system
+   * @throws Fault MOD-009 without a library for this system
    */
-  public static void requireLibrary() throws ModelFault {
+  public static void requireLibrary() throws Fault {
     Vosk.load();
   }
 
@@ -70,8 +70,12 @@ public final class SpeechModel implements RecogniserMaker {
 
   /** A warning, one line with the code MOD-011, that these words can never be heard. */
   public static String unknownWordsWarning(List<String> words) {
-    return ModelFault.line(
-        Code.UNKNOWN_WORDS, "word list", "the model does not know " + String.join(", ", words));
+    return new Fault.Finding(
+            ModelCode.UNKNOWN_WORDS,
+            "word list",
+            "the model does not know " + String.join(", ", words),
+            "")
+        .toString();
   }
 
   /**

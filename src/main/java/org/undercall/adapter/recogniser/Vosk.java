@@ -11,7 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import org.undercall.adapter.recogniser.ModelFault.Code;
+import org.undercall.port.Fault;
 
 /**
  * The functions of the Vosk 0.3.45 library that are used here.
@@ -58,9 +58,9 @@ interface Vosk extends Library {
    * The library from the classpath, silenced. It is loaded once and kept to the end: JNA unloads a
    * library that nothing holds any more, and to unload this one can kill the process.
    *
-   * @throws ModelFault MOD-009 if there is none for this system
+   * @throws Fault MOD-009 if there is none for this system
    */
-  static Vosk load() throws ModelFault {
+  static Vosk load() throws Fault {
     return Kept.library();
   }
 
@@ -70,7 +70,7 @@ interface Vosk extends Library {
 
     private Kept() {}
 
-    private static synchronized Vosk library() throws ModelFault {
+    private static synchronized Vosk library() throws Fault {
       if (library == null) {
         library = loaded();
       }
@@ -78,15 +78,15 @@ interface Vosk extends Library {
     }
   }
 
-  private static Vosk loaded() throws ModelFault {
+  private static Vosk loaded() throws Fault {
     try {
       String name = Platform.isWindows() ? windowsLibrary() : "vosk";
       Vosk vosk = Native.load(name, Vosk.class, Map.of(Library.OPTION_STRING_ENCODING, "UTF-8"));
       vosk.vosk_set_log_level(-10);
       return vosk;
     } catch (LinkageError | IOException e) {
-      throw new ModelFault(
-          Code.NO_LIBRARY,
+      throw new Fault(
+          ModelCode.NO_LIBRARY,
           Platform.RESOURCE_PREFIX,
           "the recogniser library cannot be loaded, expected one of linux-x86-64, win32-x86-64,"
               + " darwin ("

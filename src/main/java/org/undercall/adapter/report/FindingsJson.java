@@ -23,15 +23,15 @@ public final class FindingsJson {
     ArrayNode list = root.putArray("findings");
     for (PlacedFinding placed : findings) {
       ObjectNode finding = list.addObject();
-      if (!placed.file().equals(file)) {
-        finding.put("file", placed.file());
+      if (!placed.place().name().equals(file)) {
+        finding.put("file", placed.place().name());
       }
       finding
           .put("code", placed.finding().rule().code())
           .put("severity", FindingsText.word(placed.finding().rule().severity()))
-          .put("pointer", placed.pointer())
-          .put("line", placed.line())
-          .put("column", placed.column())
+          .put("pointer", placed.place().pointer())
+          .put("line", placed.place().line())
+          .put("column", placed.place().column())
           .put("meaning", placed.finding().rule().meaning())
           .put("found", placed.finding().found())
           .put("expected", placed.finding().expected())

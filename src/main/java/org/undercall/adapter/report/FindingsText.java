@@ -22,13 +22,7 @@ public final class FindingsText {
               + " "
               + word(placed.finding().rule().severity())
               + " "
-              + placed.file()
-              + ":"
-              + placed.line()
-              + ":"
-              + placed.column()
-              + " "
-              + placed.pointer());
+              + placed.place());
       lines.add(1, placed.finding().rule().meaning());
       lines.add(1, "found " + placed.finding().found());
       lines.add(1, "expected " + placed.finding().expected());

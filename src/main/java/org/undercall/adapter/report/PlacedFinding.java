@@ -1,14 +1,12 @@
 package org.undercall.adapter.report;
 
 import org.undercall.core.check.Finding;
+import org.undercall.port.Fault;
 
 /**
  * A finding with its place.
  *
  * @param finding what was found
- * @param file the file it is in: the procedure's, or a block's
- * @param pointer JSON pointer to a value of the file
- * @param line line from 1
- * @param column column from 1
+ * @param place where it is written, in the procedure's file or in a block's
  */
-public record PlacedFinding(Finding finding, String file, String pointer, int line, int column) {}
+public record PlacedFinding(Finding finding, Fault.Place place) {}

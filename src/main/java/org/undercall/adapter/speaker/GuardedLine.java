@@ -8,8 +8,8 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Supplier;
-import org.undercall.sound.SpeakerException;
-import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.port.UncheckedFault;
+import org.undercall.sound.SpeakerCode;
 
 /**
  * A line that never holds its caller up for long: all is done on a thread that is left behind when
@@ -105,7 +105,7 @@ final class GuardedLine implements SoundLine {
   private int call(Act act) {
     Worker now = worker;
     if (now == null) {
-      throw new SpeakerException(Fault.DEVICE_GONE, "the sound device is not open");
+      throw new UncheckedFault(SpeakerCode.DEVICE_GONE, "the sound device is not open");
     }
     Callable<Integer> task = () -> act.on(now.line());
     Future<Integer> answer = now.thread().submit(task);
@@ -113,16 +113,19 @@ final class GuardedLine implements SoundLine {
       return answer.get(limitMillis, TimeUnit.MILLISECONDS);
     } catch (TimeoutException e) {
       close();
-      throw new SpeakerException(
-          Fault.DEVICE_GONE, "the sound device does not answer for " + limitMillis + " ms", e);
+      throw new UncheckedFault(
+          SpeakerCode.DEVICE_GONE,
+          "the sound device does not answer for " + limitMillis + " ms",
+          e);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new SpeakerException(Fault.DEVICE_GONE, "interrupted while speaking", e);
+      throw new UncheckedFault(SpeakerCode.DEVICE_GONE, "interrupted while speaking", e);
     } catch (ExecutionException e) {
-      if (e.getCause() instanceof SpeakerException known) {
+      if (e.getCause() instanceof UncheckedFault known) {
         throw known;
       }
-      throw new SpeakerException(Fault.DEVICE_GONE, "the sound device fails: " + e.getCause(), e);
+      throw new UncheckedFault(
+          SpeakerCode.DEVICE_GONE, "the sound device fails: " + e.getCause(), e);
     }
   }
 

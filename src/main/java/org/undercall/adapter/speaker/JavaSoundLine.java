@@ -4,9 +4,9 @@ import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.SourceDataLine;
+import org.undercall.port.UncheckedFault;
 import org.undercall.sound.SampleFormat;
-import org.undercall.sound.SpeakerException;
-import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.sound.SpeakerCode;
 
 /** The sound card through Java Sound, with a buffer of 200 ms. */
 final class JavaSoundLine implements SoundLine {
@@ -21,8 +21,8 @@ final class JavaSoundLine implements SoundLine {
       opened.start();
       line = opened;
     } catch (LineUnavailableException | IllegalArgumentException | SecurityException e) {
-      throw new SpeakerException(
-          Fault.NO_DEVICE,
+      throw new UncheckedFault(
+          SpeakerCode.NO_DEVICE,
           "no sound device plays " + rate + " Hz, 1 channel: " + e.getMessage(),
           e);
     }

@@ -11,10 +11,10 @@ import javax.sound.sampled.AudioSystem;
 import marytts.LocalMaryInterface;
 import marytts.exceptions.MaryConfigurationException;
 import marytts.exceptions.SynthesisException;
+import org.undercall.port.UncheckedFault;
 import org.undercall.sound.Pcm;
 import org.undercall.sound.SampleFormat;
-import org.undercall.sound.SpeakerException;
-import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.sound.SpeakerCode;
 
 /** The one MaryTTS engine of the process: started once, on a thread of its own. */
 final class MaryEngine {
@@ -63,11 +63,11 @@ final class MaryEngine {
         ready.setAudioEffects(effects);
         Pcm sound = samples(ready.generateAudio(ended(words))).withTail(TAIL_MILLIS);
         if (sound.peak() == 0) {
-          throw new SpeakerException(Fault.NO_SOUND, "no sound came for \"" + words + "\"");
+          throw new UncheckedFault(SpeakerCode.NO_SOUND, "no sound came for \"" + words + "\"");
         }
         return sound;
       } catch (SynthesisException | IOException | IllegalArgumentException e) {
-        throw new SpeakerException(Fault.MARY_FAILED, "cannot say \"" + words + "\": " + e, e);
+        throw new UncheckedFault(SpeakerCode.MARY_FAILED, "cannot say \"" + words + "\": " + e, e);
       }
     }
   }
@@ -81,8 +81,8 @@ final class MaryEngine {
     try {
       return mary.join();
     } catch (CompletionException e) {
-      throw new SpeakerException(
-          Fault.MARY_FAILED, "the voice mary did not start: " + e.getCause(), e);
+      throw new UncheckedFault(
+          SpeakerCode.MARY_FAILED, "the voice mary did not start: " + e.getCause(), e);
     }
   }
 

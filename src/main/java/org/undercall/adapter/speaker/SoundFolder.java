@@ -12,8 +12,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.undercall.port.UncheckedFault;
 import org.undercall.sound.Pcm;
-import org.undercall.sound.SpeakerException;
 import org.undercall.sound.WavFile;
 
 /**
@@ -39,7 +39,7 @@ final class SoundFolder {
       return Optional.of(sound);
     } catch (NoSuchFileException e) {
       return Optional.empty();
-    } catch (SpeakerException e) {
+    } catch (UncheckedFault e) {
       discard(file);
       return Optional.empty();
     } catch (IOException e) {

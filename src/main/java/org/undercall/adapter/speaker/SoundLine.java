@@ -1,14 +1,12 @@
 package org.undercall.adapter.speaker;
 
-import org.undercall.sound.SpeakerException;
-
 /** A way out for samples: the sound card, or a fake. One thread writes, any may stop it. */
 interface SoundLine {
 
   /**
    * Opens the line for sound of one channel and 16 bits, and starts it.
    *
-   * @throws SpeakerException SPK-001 if there is no device for it
+   * @throws UncheckedFault SPK-001 if there is no device for it
    */
   void open(int rate);
 

@@ -1,7 +1,7 @@
 package org.undercall.adapter.speaker;
 
-import org.undercall.sound.SpeakerException;
-import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.port.UncheckedFault;
+import org.undercall.sound.SpeakerCode;
 
 /** Tries whether the system's sound device plays. */
 public final class SpeakerTrial {
@@ -17,7 +17,7 @@ public final class SpeakerTrial {
   /**
    * Opens the device, plays 0.2 s of silence and closes it. Takes a few seconds at most.
    *
-   * @throws SpeakerException SPK-001 without a device, SPK-002 if it takes no sound
+   * @throws UncheckedFault SPK-001 without a device, SPK-002 if it takes no sound
    */
   public static void play() {
     play(new GuardedLine(JavaSoundLine::new, LIMIT_MILLIS));
@@ -33,7 +33,7 @@ public final class SpeakerTrial {
         done += taken;
         empty = taken > 0 ? 0 : empty + 1;
         if (empty == EMPTY_WRITES) {
-          throw new SpeakerException(Fault.DEVICE_GONE, "the sound device takes no sound");
+          throw new UncheckedFault(SpeakerCode.DEVICE_GONE, "the sound device takes no sound");
         }
       }
       line.drain();

@@ -3,10 +3,10 @@ package org.undercall.adapter.speaker;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import org.undercall.port.Signal;
+import org.undercall.port.UncheckedFault;
 import org.undercall.port.Voice;
 import org.undercall.sound.Pcm;
-import org.undercall.sound.SpeakerException;
-import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.sound.SpeakerCode;
 
 /**
  * Says replies through the sound card, sentence by sentence. One thread says; {@link #stop} may be
@@ -55,8 +55,8 @@ public final class SpeakerVoice implements Voice {
   /**
    * Says the words and returns when they have sounded or were stopped.
    *
-   * @throws SpeakerException SPK-001 without a device, SPK-002 if it is lost; the next call tries
-   *     to open it again
+   * @throws UncheckedFault SPK-001 without a device, SPK-002 if it is lost; the next call tries to
+   *     open it again
    */
   @Override
   public void say(String words) {
@@ -71,7 +71,7 @@ public final class SpeakerVoice implements Voice {
       if (openRate != 0 && stops.get() == stopsBefore) {
         line.drain();
       }
-    } catch (SpeakerException e) {
+    } catch (UncheckedFault e) {
       giveUp(e);
       throw e;
     }
@@ -83,13 +83,13 @@ public final class SpeakerVoice implements Voice {
     Optional<Pcm> tone = openRate == 0 ? Optional.empty() : settings.tones().of(signal, openRate);
     try {
       tone.ifPresent(sound -> play(sound.scaled(settings.volume() / 100.0), stops.get()));
-    } catch (SpeakerException e) {
+    } catch (UncheckedFault e) {
       giveUp(e);
     }
   }
 
-  private void giveUp(SpeakerException why) {
-    if (why.fault() == Fault.DEVICE_GONE && openRate != 0) {
+  private void giveUp(UncheckedFault why) {
+    if (why.fault().code() == SpeakerCode.DEVICE_GONE && openRate != 0) {
       openRate = 0;
       line.close();
     }
@@ -141,7 +141,7 @@ public final class SpeakerVoice implements Voice {
       at += taken;
       empty = taken == 0 ? empty + 1 : 0;
       if (empty == EMPTY_WRITES && stops.get() == stopsBefore) {
-        throw new SpeakerException(Fault.DEVICE_GONE, "the sound device takes no more sound");
+        throw new UncheckedFault(SpeakerCode.DEVICE_GONE, "the sound device takes no more sound");
       }
     }
   }

@@ -4,8 +4,8 @@ import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import org.undercall.core.reply.Tell;
 import org.undercall.port.Signal;
+import org.undercall.port.UncheckedFault;
 import org.undercall.port.Voice;
-import org.undercall.sound.SpeakerException;
 
 /**
  * A voice that goes on when the speaker fails: what the first voice cannot say, the second says.
@@ -19,7 +19,7 @@ public final class SteadyVoice implements Voice {
 
   private final Voice first;
   private final Voice second;
-  private final Consumer<String> trouble;
+  private final Consumer<SpeakerNews> news;
   private final LongSupplier nowMillis;
   private boolean failing;
   private String missed = "";
@@ -28,16 +28,16 @@ public final class SteadyVoice implements Voice {
   /**
    * Two voices.
    *
-   * @param trouble gets the message when the first starts to fail, and a line when it works again
+   * @param news is told when the first starts to fail, and when it works again
    */
-  public SteadyVoice(Voice first, Voice second, Consumer<String> trouble) {
-    this(first, second, trouble, () -> System.nanoTime() / 1_000_000);
+  public SteadyVoice(Voice first, Voice second, Consumer<SpeakerNews> news) {
+    this(first, second, news, () -> System.nanoTime() / 1_000_000);
   }
 
-  SteadyVoice(Voice first, Voice second, Consumer<String> trouble, LongSupplier nowMillis) {
+  SteadyVoice(Voice first, Voice second, Consumer<SpeakerNews> news, LongSupplier nowMillis) {
     this.first = first;
     this.second = second;
-    this.trouble = trouble;
+    this.news = news;
     this.nowMillis = nowMillis;
   }
 
@@ -74,9 +74,9 @@ public final class SteadyVoice implements Voice {
     long began = nowMillis.getAsLong();
     try {
       first.say(words);
-    } catch (SpeakerException e) {
+    } catch (UncheckedFault e) {
       if (!failing) {
-        trouble.accept(e.getMessage());
+        news.accept(new SpeakerNews(false, e.getMessage()));
       }
       failing = true;
       missed = words;
@@ -85,7 +85,7 @@ public final class SteadyVoice implements Voice {
       return false;
     }
     if (failing) {
-      trouble.accept(Tell.speakerBack().text());
+      news.accept(new SpeakerNews(true, Tell.speakerBack().text()));
     }
     failing = false;
     return true;

@@ -1,7 +1,6 @@
 package org.undercall.adapter.speaker;
 
 import org.undercall.sound.Pcm;
-import org.undercall.sound.SpeakerException;
 
 /** Turns words into sound. Any thread may use it. */
 public interface Synthesiser extends AutoCloseable {
@@ -13,7 +12,7 @@ public interface Synthesiser extends AutoCloseable {
    * Speaks words into memory.
    *
    * @param words words as {@link SpokenText#plain} gives them, not blank
-   * @throws SpeakerException if it cannot; the code says why
+   * @throws UncheckedFault if it cannot; the code says why
    */
   Pcm speak(String words);
 

@@ -9,9 +9,9 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
+import org.undercall.port.UncheckedFault;
 import org.undercall.sound.Pcm;
-import org.undercall.sound.SpeakerException;
-import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.sound.SpeakerCode;
 import org.undercall.sound.WavFile;
 
 /**
@@ -81,7 +81,7 @@ public final class SystemSynthesiser implements Synthesiser {
         run(words, file);
         Pcm sound = WavFile.read(file);
         if (sound.peak() == 0) {
-          throw new SpeakerException(Fault.NO_SOUND, "no sound came for \"" + words + "\"");
+          throw new UncheckedFault(SpeakerCode.NO_SOUND, "no sound came for \"" + words + "\"");
         }
         return sound;
       } finally {
@@ -99,8 +99,8 @@ public final class SystemSynthesiser implements Synthesiser {
         in.write(words.getBytes(StandardCharsets.UTF_8));
       }
       if (!process.waitFor(limit.toMillis(), TimeUnit.MILLISECONDS)) {
-        throw new SpeakerException(
-            Fault.SYSTEM_VOICE_SLOW,
+        throw new UncheckedFault(
+            SpeakerCode.SYSTEM_VOICE_SLOW,
             command.get(0) + " took longer than " + limit.toMillis() + " ms");
       }
       if (process.exitValue() != 0) {
@@ -125,15 +125,15 @@ public final class SystemSynthesiser implements Synthesiser {
     try {
       return builder.start();
     } catch (IOException e) {
-      throw new SpeakerException(
-          Fault.NO_SYSTEM_VOICE,
+      throw new UncheckedFault(
+          SpeakerCode.NO_SYSTEM_VOICE,
           "the program " + line.get(0) + " was not found; install it or use --voice mary",
           e);
     }
   }
 
-  private SpeakerException failed(String why, Throwable cause) {
-    return new SpeakerException(
-        Fault.SYSTEM_VOICE_FAILED, "the voice " + command.get(0) + " failed: " + why, cause);
+  private UncheckedFault failed(String why, Throwable cause) {
+    return new UncheckedFault(
+        SpeakerCode.SYSTEM_VOICE_FAILED, "the voice " + command.get(0) + " failed: " + why, cause);
   }
 }

@@ -3,9 +3,9 @@ package org.undercall.adapter.speaker;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
+import org.undercall.port.UncheckedFault;
 import org.undercall.port.Voice;
-import org.undercall.sound.SpeakerException;
-import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.sound.SpeakerCode;
 
 /** Makes voices by the names that the option {@code --voice} takes. */
 public final class Voices {
@@ -21,7 +21,7 @@ public final class Voices {
   /**
    * A synthesiser with a cache before it.
    *
-   * @throws SpeakerException SPK-010 if there is no such voice, or it has no sound
+   * @throws UncheckedFault SPK-010 if there is no such voice, or it has no sound
    */
   public static SpokenCache synthesiser(String name, Path cache) {
     return cached(uncached(name), cache);
@@ -36,28 +36,29 @@ public final class Voices {
    * A voice for the loudspeaker; when that fails, the words are printed. With {@code none} they are
    * only printed.
    *
-   * @throws SpeakerException SPK-010 if there is no such voice
+   * @throws UncheckedFault SPK-010 if there is no such voice
    */
   public static Voice aloud(String name, Path cache, Consumer<String> text) {
     PrintVoice print = new PrintVoice(text);
     if (name.equalsIgnoreCase("none")) {
       return print;
     }
-    return new SteadyVoice(new SpeakerVoice(synthesiser(name, cache)), print, text);
+    return new SteadyVoice(
+        new SpeakerVoice(synthesiser(name, cache)), print, news -> text.accept(news.line()));
   }
 
   /**
    * A voice for the loudspeaker, for replies that are printed anyway; {@code none} stays silent.
    *
-   * @param trouble gets one line when the loudspeaker starts to fail, and one when it works again
-   * @throws SpeakerException SPK-010 if there is no such voice
+   * @param news is told when the loudspeaker starts to fail, and when it works again
+   * @throws UncheckedFault SPK-010 if there is no such voice
    */
   public static Voice spoken(
-      String name, Path cache, SpeakerSettings settings, Consumer<String> trouble) {
+      String name, Path cache, SpeakerSettings settings, Consumer<SpeakerNews> news) {
     PrintVoice silent = new PrintVoice(words -> {});
     return name.equalsIgnoreCase("none")
         ? silent
-        : new SteadyVoice(new SpeakerVoice(synthesiser(name, cache), settings), silent, trouble);
+        : new SteadyVoice(new SpeakerVoice(synthesiser(name, cache), settings), silent, news);
   }
 
   private static Synthesiser uncached(String name) {
@@ -67,8 +68,8 @@ public final class Voices {
     if (name.equalsIgnoreCase("system")) {
       return SystemSynthesiser.here();
     }
-    throw new SpeakerException(
-        Fault.UNKNOWN_VOICE,
+    throw new UncheckedFault(
+        SpeakerCode.UNKNOWN_VOICE,
         "there is no voice with sound named \"" + name + "\", expected one of " + names());
   }
 }

@@ -25,9 +25,9 @@ final class Amounts {
               + "[ -]*[0-9]{1,4}",
           Pattern.CASE_INSENSITIVE);
 
-  private final TableFaults.Collected faults;
+  private final TableFaults faults;
 
-  Amounts(TableFaults.Collected faults) {
+  Amounts(TableFaults faults) {
     this.faults = faults;
   }
 

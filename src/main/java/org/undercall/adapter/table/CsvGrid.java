@@ -14,6 +14,7 @@ import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.undercall.port.Fault;
 
 /** Reads a table from CSV in every way it can be meant: charset found out, delimiters tried. */
 final class CsvGrid {
@@ -26,7 +27,7 @@ final class CsvGrid {
   private record Decoded(String text, String charset) {}
 
   /** The table for each delimiter that the text can be read with. */
-  static List<Grid> read(byte[] bytes, TableFaults.Collected faults) throws TableFaults {
+  static List<Grid> read(byte[] bytes, TableFaults faults) throws Fault {
     Decoded decoded = decoded(bytes);
     if (decoded.text().indexOf(0) >= 0) {
       faults.file(TableCode.NOT_TEXT, "zero bytes", "CSV in UTF-8, or UTF-16 with its mark");
@@ -71,8 +72,7 @@ final class CsvGrid {
     }
   }
 
-  private static Optional<Grid> grid(
-      Decoded decoded, char delimiter, TableFaults.Collected faults) {
+  private static Optional<Grid> grid(Decoded decoded, char delimiter, TableFaults faults) {
     CSVFormat format =
         CSVFormat.DEFAULT.builder().setDelimiter(delimiter).setIgnoreEmptyLines(false).get();
     List<List<Cell>> rows = new ArrayList<>();

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.undercall.core.writing.Kept;
+import org.undercall.port.Fault;
 
 /**
  * Answers as a table in CSV that {@link TorqueTable} reads, and back. What is not in the table yet
@@ -45,11 +46,11 @@ public final class DraftTable {
   /**
    * Reads what {@link #csv} wrote.
    *
-   * @throws TableFaults if it cannot be read as a table at all
+   * @throws Fault if it cannot be read as a table at all
    */
-  public static Kept read(Path file) throws TableFaults {
+  public static Kept read(Path file) throws Fault {
     String name = String.valueOf(file.getFileName());
-    TableFaults.Collected faults = new TableFaults.Collected(name);
+    TableFaults faults = new TableFaults(name);
     Layout layout = Layout.find(CsvGrid.read(bytes(file, faults), faults), Map.of(), faults);
     List<List<String>> head = new ArrayList<>();
     List<Map.Entry<String, String>> open = new ArrayList<>();
@@ -90,11 +91,11 @@ public final class DraftTable {
     return rows;
   }
 
-  private static byte[] bytes(Path file, TableFaults.Collected faults) throws TableFaults {
+  private static byte[] bytes(Path file, TableFaults faults) throws Fault {
     try {
       return Files.readAllBytes(file);
     } catch (IOException e) {
-      faults.file(TableCode.NOT_READABLE, e.getClass().getSimpleName(), "a file to read");
+      faults.file(TableCode.NOT_READABLE, Fault.kind(e), "a file to read");
       faults.throwIfAny();
       return "".getBytes(StandardCharsets.UTF_8);
     }

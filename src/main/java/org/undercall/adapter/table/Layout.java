@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.undercall.port.Fault;
 import org.undercall.text.Shown;
 
 /**
@@ -33,8 +34,8 @@ record Layout(
    * @param grids the table in each way it can be read
    * @param mapped meanings by heading or letters of the column, {@code -} for none
    */
-  static Layout find(List<Grid> grids, Map<String, String> mapped, TableFaults.Collected faults)
-      throws TableFaults {
+  static Layout find(List<Grid> grids, Map<String, String> mapped, TableFaults faults)
+      throws Fault {
     List<Layout> best = new ArrayList<>();
     for (Grid grid : grids) {
       for (int data = 1; data <= Math.min(MOST_ROWS_ABOVE, grid.rows().size()); data++) {
@@ -108,7 +109,7 @@ record Layout(
     return meanings.stream().flatMap(Optional::stream).distinct().count();
   }
 
-  private void requireOneEach(Map<String, String> mapped, TableFaults.Collected faults) {
+  private void requireOneEach(Map<String, String> mapped, TableFaults faults) {
     Map<Column, Integer> seen = new EnumMap<>(Column.class);
     for (int column = 0; column < meanings.size(); column++) {
       Optional<Column> meaning = meanings.get(column);

@@ -14,11 +14,11 @@ final class RowCells {
   private final Layout layout;
   private final int row;
   private final Map<Column, String> given;
-  private final TableFaults.Collected faults;
+  private final TableFaults faults;
   private final Amounts amounts;
   private final Set<Column> used = EnumSet.noneOf(Column.class);
 
-  RowCells(Layout layout, int row, Map<Column, String> given, TableFaults.Collected faults) {
+  RowCells(Layout layout, int row, Map<Column, String> given, TableFaults faults) {
     this.layout = layout;
     this.row = row;
     this.given = given;

@@ -24,10 +24,10 @@ final class StageCell {
           "(?<amount>.*?[0-9]) ?(?<unit>[^0-9±%]*?) ?"
               + "(?:(?:±|\\+/-) ?(?<tolerance>[0-9.,]+) ?(?<own>[^0-9±]*))?");
 
-  private final TableFaults.Collected faults;
+  private final TableFaults faults;
   private final Amounts amounts;
 
-  StageCell(TableFaults.Collected faults) {
+  StageCell(TableFaults faults) {
     this.faults = faults;
     this.amounts = new Amounts(faults);
   }

@@ -18,9 +18,9 @@ final class StepRow {
   static final String BETWEEN_NOTES = " | ";
 
   private final RowCells row;
-  private final TableFaults.Collected faults;
+  private final TableFaults faults;
 
-  StepRow(RowCells row, TableFaults.Collected faults) {
+  StepRow(RowCells row, TableFaults faults) {
     this.row = row;
     this.faults = faults;
   }

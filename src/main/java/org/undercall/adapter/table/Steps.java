@@ -19,7 +19,7 @@ final class Steps {
 
   private final Layout layout;
   private final Map<Column, String> given;
-  private final TableFaults.Collected faults;
+  private final TableFaults faults;
   private final ArrayNode phases = NODES.arrayNode();
   private final List<ObjectNode> steps = new ArrayList<>();
   private final Map<String, Integer> rows = new HashMap<>();
@@ -28,7 +28,7 @@ final class Steps {
   private int lastNumber;
   private int emptyRows;
 
-  Steps(Layout layout, Map<Column, String> given, TableFaults.Collected faults) {
+  Steps(Layout layout, Map<Column, String> given, TableFaults faults) {
     this.layout = layout;
     this.given = given;
     this.faults = faults;

@@ -17,12 +17,12 @@ final class TableHead {
 
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
-  private final TableFaults.Collected faults;
+  private final TableFaults faults;
   private final Amounts amounts;
   private final ObjectNode root = NODES.objectNode();
   private final List<String> notTaken = new ArrayList<>();
 
-  TableHead(TableFaults.Collected faults) {
+  TableHead(TableFaults faults) {
     this.faults = faults;
     this.amounts = new Amounts(faults);
   }

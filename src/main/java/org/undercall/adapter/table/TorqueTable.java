@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.undercall.port.Fault;
 import org.undercall.text.Shown;
 
 /**
@@ -26,7 +27,7 @@ import org.undercall.text.Shown;
  * @param faults every doubtful cell; none if the text can be used
  */
 public record TorqueTable(
-    String json, List<String> preview, Map<String, Integer> rows, List<TableFault> faults) {
+    String json, List<String> preview, Map<String, Integer> rows, List<Fault.Finding> faults) {
   /** The largest file read, in bytes. */
   static final int MOST_BYTES = 2 * 1024 * 1024;
 
@@ -57,11 +58,11 @@ public record TorqueTable(
   /**
    * Reads a table.
    *
-   * @throws TableFaults if it cannot be read as a table at all
+   * @throws Fault if it cannot be read as a table at all
    */
-  public static TorqueTable read(Path file, Wishes wishes) throws TableFaults {
+  public static TorqueTable read(Path file, Wishes wishes) throws Fault {
     String name = String.valueOf(file.getFileName());
-    TableFaults.Collected faults = new TableFaults.Collected(name);
+    TableFaults faults = new TableFaults(name);
     byte[] bytes = bytes(file, faults);
     faults.throwIfAny();
     List<Grid> grids =
@@ -74,17 +75,16 @@ public record TorqueTable(
   /**
    * Reads a table that was written by {@link TableText}.
    *
-   * @throws TableFaults if it cannot be read as a table at all
+   * @throws Fault if it cannot be read as a table at all
    */
-  public static TorqueTable readAgain(String csv) throws TableFaults {
-    TableFaults.Collected faults = new TableFaults.Collected("the table");
+  public static TorqueTable readAgain(String csv) throws Fault {
+    TableFaults faults = new TableFaults("the table");
     List<Grid> grids = CsvGrid.read(csv.getBytes(StandardCharsets.UTF_8), faults);
     Wishes none = new Wishes(List.of(), Map.of(), Optional.empty());
     return of(Layout.find(grids, Map.of(), faults), none, faults);
   }
 
-  private static TorqueTable of(Layout layout, Wishes wishes, TableFaults.Collected faults)
-      throws TableFaults {
+  private static TorqueTable of(Layout layout, Wishes wishes, TableFaults faults) throws Fault {
     TableHead head = new TableHead(faults);
     head.above(layout);
     Map<Column, String> given = new EnumMap<>(Column.class);
@@ -118,7 +118,7 @@ public record TorqueTable(
     }
   }
 
-  private static byte[] bytes(Path file, TableFaults.Collected faults) {
+  private static byte[] bytes(Path file, TableFaults faults) {
     if (!String.valueOf(file.getFileName()).matches("(?i).*\\.(csv|tsv|txt|xlsx)")) {
       faults.file(TableCode.NOT_READABLE, "another ending", ".csv, .tsv, .txt or .xlsx");
       return new byte[0];
@@ -130,7 +130,7 @@ public record TorqueTable(
       }
       return bytes;
     } catch (IOException e) {
-      faults.file(TableCode.NOT_READABLE, e.getClass().getSimpleName(), "a file to read");
+      faults.file(TableCode.NOT_READABLE, Fault.kind(e), "a file to read");
       return new byte[0];
     }
   }

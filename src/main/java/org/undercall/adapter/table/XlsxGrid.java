@@ -18,17 +18,18 @@ import org.dhatim.fastexcel.reader.ReadingOptions;
 import org.dhatim.fastexcel.reader.Row;
 import org.dhatim.fastexcel.reader.Sheet;
 import org.dhatim.fastexcel.reader.SheetVisibility;
+import org.undercall.port.Fault;
 import org.undercall.text.Shown;
 
 /** Reads a table from one sheet of a workbook. */
 final class XlsxGrid {
   private static final String FORMAT_TEXTS = "\"[^\"]*\"|\\[[^\\]]*\\]|\\\\.|_.|\\*.";
 
-  private final TableFaults.Collected faults;
+  private final TableFaults faults;
   private final List<List<Cell>> rows = new ArrayList<>();
   private final Set<Integer> hidden = new HashSet<>();
 
-  private XlsxGrid(TableFaults.Collected faults) {
+  private XlsxGrid(TableFaults faults) {
     this.faults = faults;
   }
 
@@ -37,8 +38,7 @@ final class XlsxGrid {
    *
    * @param wanted its name; empty for the only one that is not hidden
    */
-  static Grid read(byte[] bytes, Optional<String> wanted, TableFaults.Collected faults)
-      throws TableFaults {
+  static Grid read(byte[] bytes, Optional<String> wanted, TableFaults faults) throws Fault {
     String place = "";
     List<Grid.Merge> merges = List.of();
     XlsxGrid grid = new XlsxGrid(faults);
@@ -53,14 +53,14 @@ final class XlsxGrid {
         merges = parts.merges(sheet.getName());
       }
     } catch (IOException | XMLStreamException | RuntimeException e) {
-      String found = place + " " + e.getClass().getSimpleName();
+      String found = place + " " + Fault.kind(e);
       faults.file(TableCode.NOT_A_WORKBOOK, found.strip(), "a workbook in XLSX");
     }
     faults.throwIfAny();
     return new Grid(grid.rows, merges, grid.hidden, place);
   }
 
-  private Sheet sheet(ReadableWorkbook book, Optional<String> wanted) throws TableFaults {
+  private Sheet sheet(ReadableWorkbook book, Optional<String> wanted) throws Fault {
     List<Sheet> shown =
         book.getSheets().filter(s -> s.getVisibility() == SheetVisibility.VISIBLE).toList();
     List<Sheet> fitting =
@@ -75,7 +75,7 @@ final class XlsxGrid {
   }
 
   /** The library throws what its parser met, declared or not, where a sheet is damaged. */
-  private void addAll(Sheet sheet) throws IOException, XMLStreamException, TableFaults {
+  private void addAll(Sheet sheet) throws IOException, XMLStreamException, Fault {
     try (Stream<Row> all = sheet.openStream()) {
       for (Row row : (Iterable<Row>) all::iterator) {
         add(row);
@@ -83,7 +83,7 @@ final class XlsxGrid {
     }
   }
 
-  private void add(Row row) throws TableFaults {
+  private void add(Row row) throws Fault {
     int number = row.getRowNum() - 1;
     if (number >= Grid.MOST_ROWS || row.getCellCount() > Grid.MOST_COLUMNS) {
       faults.file(

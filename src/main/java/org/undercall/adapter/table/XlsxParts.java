@@ -35,7 +35,7 @@ final class XlsxParts {
   private XlsxParts() {}
 
   /** Unpacks a workbook; a fault if it is too large. */
-  static XlsxParts of(byte[] bytes, TableFaults.Collected faults) throws IOException {
+  static XlsxParts of(byte[] bytes, TableFaults faults) throws IOException {
     XlsxParts all = new XlsxParts();
     int room = MOST_UNPACKED;
     int count = 0;

@@ -1,12 +1,12 @@
 package org.undercall.adapter.words;
 
 import java.util.IllformedLocaleException;
-import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.OwnWords;
 import org.undercall.core.intent.Phrasebook;
+import org.undercall.port.Fault;
 import org.undercall.text.Shown;
 
 /** A file of own words for a translator to fill in: every meaning that can have some. */
@@ -17,13 +17,15 @@ public final class OwnWordsBlank {
    * The file's text, YAML, which can be used as it is but adds nothing.
    *
    * @param tag the language, a tag of BCP 47
-   * @throws OwnWordsFault WRD-007 if it is none
+   * @throws Fault WRD-007 if it is none
    */
-  public static String text(String tag) throws OwnWordsFault {
+  public static String text(String tag) throws Fault {
     try {
       Locale language = OwnWordsFile.language(tag);
-      return "# Own words for Undercall. Fill in lists such as [\"two words\", \"and three more\"]:\n"
-          + "# two to eight words in small letters, at least two of them other than in every phrase\n"
+      return "# Own words for Undercall. Fill in lists such as [\"two words\", \"and three"
+          + " more\"]:\n"
+          + "# two to eight words in small letters, at least two of them other than in every"
+          + " phrase\n"
           + "# that means something else. Check with: undercall words --typed FILE.yaml\n"
           + OwnWordsFile.LANGUAGE
           + ": "
@@ -31,12 +33,7 @@ public final class OwnWordsBlank {
           + "\n"
           + OwnWords.possible().stream().map(OwnWordsBlank::entry).collect(Collectors.joining());
     } catch (IllformedLocaleException e) {
-      throw new OwnWordsFault(
-          List.of(
-              OwnWordsFault.Code.LANGUAGE.id()
-                  + " --blank: found "
-                  + Shown.quoted(tag)
-                  + ", expected a tag of BCP 47, such as de or pt-BR"));
+      throw new Fault(WordsCode.LANGUAGE, "--blank", Shown.quoted(tag), OwnWordsFile.A_LANGUAGE);
     }
   }
 

@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.undercall.core.intent.IntentKind;
+import org.undercall.port.Fault;
 import org.undercall.text.Shown;
 import org.undercall.text.Yaml;
 
@@ -29,6 +30,9 @@ import org.undercall.text.Yaml;
 public final class OwnWordsFile {
   /** How large the file may be, in bytes. */
   static final int MOST_BYTES = 64 * 1024;
+
+  /** What a language is. */
+  static final String A_LANGUAGE = "a tag of BCP 47, such as de or pt-BR";
 
   /** What the language stands under. */
   static final String LANGUAGE = "language";
@@ -46,10 +50,10 @@ public final class OwnWordsFile {
   /**
    * Reads a file.
    *
-   * @param faults takes a line for all that is wrong in it but collisions
-   * @throws OwnWordsFault if it is no such file at all
+   * @param faults takes all that is wrong in it but collisions
+   * @throws Fault if it is no such file at all
    */
-  static OwnWordsFiles.Pack read(Path file, List<String> faults) throws OwnWordsFault {
+  static OwnWordsFiles.Pack read(Path file, List<Fault.Finding> faults) throws Fault {
     JsonNode root = parsed(file);
     Optional<Locale> language = Optional.empty();
     Map<String, IntentKind> kinds = new LinkedHashMap<>();
@@ -61,9 +65,9 @@ public final class OwnWordsFile {
       Optional<IntentKind> kind =
           Stream.of(IntentKind.values()).filter(k -> name(k).equals(entry.getKey())).findFirst();
       if (kind.isEmpty()) {
-        String found = "found " + Shown.quoted(entry.getKey());
-        String expected = ", expected a meaning of docs/reference/phrases.md";
-        faults.add(OwnWordsFault.line(OwnWordsFault.Code.NO_MEANING, file, found + expected));
+        String found = Shown.quoted(entry.getKey());
+        faults.add(
+            fault(WordsCode.NO_MEANING, file, found, "a meaning of docs/reference/phrases.md"));
       } else {
         add(file, kind.get(), entry.getValue(), kinds, faults);
       }
@@ -71,13 +75,12 @@ public final class OwnWordsFile {
     return new OwnWordsFiles.Pack(file, language, kinds);
   }
 
-  private static Optional<Locale> language(Path file, JsonNode tag, List<String> faults) {
+  private static Optional<Locale> language(Path file, JsonNode tag, List<Fault.Finding> faults) {
     try {
       return Optional.of(language(tag.isTextual() ? tag.asText() : ""));
     } catch (IllformedLocaleException e) {
-      String found = "found " + Shown.quoted(tag.asText()) + " as the language";
-      String expected = ", expected a tag of BCP 47, such as de or pt-BR";
-      faults.add(OwnWordsFault.line(OwnWordsFault.Code.LANGUAGE, file, found + expected));
+      String found = Shown.quoted(tag.asText()) + " as the language";
+      faults.add(fault(WordsCode.LANGUAGE, file, found, A_LANGUAGE));
       return Optional.empty();
     }
   }
@@ -96,46 +99,46 @@ public final class OwnWordsFile {
       IntentKind kind,
       JsonNode wordings,
       Map<String, IntentKind> kinds,
-      List<String> faults) {
+      List<Fault.Finding> faults) {
     boolean texts = wordings.isArray();
     for (JsonNode one : wordings) {
       texts &= one.isTextual();
     }
     if (!texts) {
-      String found = "found no list of texts for " + name(kind);
-      faults.add(
-          OwnWordsFault.line(
-              OwnWordsFault.Code.NOT_READ, file, found + ", expected one, such as [\"...\"]"));
+      String found = "no list of texts for " + name(kind);
+      faults.add(fault(WordsCode.NOT_READ, file, found, "one, such as [\"...\"]"));
       return;
     }
     for (JsonNode one : wordings) {
       if (kinds.putIfAbsent(one.asText(), kind) != null) {
-        String found = "found " + Shown.quoted(one.asText()) + " twice";
-        String expected = ", expected each wording once";
-        faults.add(OwnWordsFault.line(OwnWordsFault.Code.TAKEN, file, found + expected));
+        String found = Shown.quoted(one.asText()) + " twice";
+        faults.add(fault(WordsCode.TAKEN, file, found, "each wording once"));
       }
     }
   }
 
-  private static JsonNode parsed(Path file) throws OwnWordsFault {
+  private static JsonNode parsed(Path file) throws Fault {
     boolean yaml = Yaml.named(String.valueOf(file.getFileName()));
     try (InputStream in = Files.newInputStream(file)) {
       byte[] bytes = in.readNBytes(MOST_BYTES + 1);
       if (bytes.length > MOST_BYTES) {
-        throw unread(file, "found more than 64 kB, expected less");
+        throw unread(file, "more than 64 kB", "less");
       }
       JsonNode root = tree(new String(bytes, StandardCharsets.UTF_8), yaml);
       if (root == null || !root.isObject()) {
-        throw unread(file, "found no object, expected {\"meaning\": [\"wording\"]}");
+        throw unread(file, "no object", "{\"meaning\": [\"wording\"]}");
       }
       return root;
     } catch (JsonProcessingException e) {
       int line = e.getLocation() == null ? 1 : e.getLocation().getLineNr();
       String what = yaml ? "YAML" : "JSON";
-      throw unread(
-          file, "line " + line + ": found no " + what + ", expected an object without repeats");
+      throw new Fault(
+          WordsCode.NOT_READ,
+          Shown.plain(file.toString()) + ": line " + line,
+          "no " + what,
+          "an object without repeats");
     } catch (IOException e) {
-      throw unread(file, "found nothing that can be read, expected a file of own words");
+      throw unread(file, "nothing that can be read", "a file of own words");
     }
   }
 
@@ -145,7 +148,12 @@ public final class OwnWordsFile {
     }
   }
 
-  private static OwnWordsFault unread(Path file, String what) {
-    return new OwnWordsFault(List.of(OwnWordsFault.line(OwnWordsFault.Code.NOT_READ, file, what)));
+  private static Fault unread(Path file, String found, String expected) {
+    return new Fault(List.of(fault(WordsCode.NOT_READ, file, found, expected)));
+  }
+
+  /** What is wrong with a file. */
+  public static Fault.Finding fault(WordsCode code, Path file, String found, String expected) {
+    return new Fault.Finding(code, Shown.plain(file.toString()), found, expected);
   }
 }

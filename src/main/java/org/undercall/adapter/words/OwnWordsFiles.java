@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.OwnWords;
+import org.undercall.port.Fault;
 import org.undercall.text.Shown;
 
 /**
@@ -33,16 +34,16 @@ public record OwnWordsFiles(List<Pack> packs, OwnWords own) {
   /**
    * Reads the files; a wording may collide with another one of any of them.
    *
-   * @throws OwnWordsFault with all that is wrong in all of them
+   * @throws Fault with all that is wrong in all of them
    */
-  public static OwnWordsFiles read(List<Path> files) throws OwnWordsFault {
-    List<String> faults = new ArrayList<>();
+  public static OwnWordsFiles read(List<Path> files) throws Fault {
+    List<Fault.Finding> faults = new ArrayList<>();
     List<Pack> packs = new ArrayList<>();
     for (Path file : files) {
       try {
         packs.add(OwnWordsFile.read(file, faults));
-      } catch (OwnWordsFault e) {
-        faults.add(e.getMessage());
+      } catch (Fault e) {
+        faults.addAll(e.findings());
       }
     }
     Map<String, IntentKind> kinds = new LinkedHashMap<>();
@@ -53,7 +54,7 @@ public record OwnWordsFiles(List<Pack> packs, OwnWords own) {
       faults.add(told(problem, packs));
     }
     if (!faults.isEmpty()) {
-      throw new OwnWordsFault(faults);
+      throw new Fault(faults);
     }
     return new OwnWordsFiles(packs, OwnWords.of(kinds));
   }
@@ -64,15 +65,13 @@ public record OwnWordsFiles(List<Pack> packs, OwnWords own) {
       IntentKind kind,
       List<Pack> packs,
       Map<String, IntentKind> kinds,
-      List<String> faults) {
+      List<Fault.Finding> faults) {
     if (kinds.putIfAbsent(wording, kind) != null) {
-      String found = "found " + Shown.quoted(wording) + ", which stands in ";
+      String found = Shown.quoted(wording) + ", which stands in ";
       String where = Shown.plain(fileOf(wording, packs).toString());
       faults.add(
-          OwnWordsFault.line(
-              OwnWordsFault.Code.TAKEN,
-              pack.file(),
-              found + where + " too, expected each wording once"));
+          OwnWordsFile.fault(
+              WordsCode.TAKEN, pack.file(), found + where + " too", "each wording once"));
     }
   }
 
@@ -89,29 +88,29 @@ public record OwnWordsFiles(List<Pack> packs, OwnWords own) {
         .orElseThrow();
   }
 
-  private static String told(OwnWords.Problem problem, List<Pack> packs) {
+  private static Fault.Finding told(OwnWords.Problem problem, List<Pack> packs) {
     Path file = fileOf(problem.wording(), packs);
-    String found =
-        "found " + Shown.quoted(problem.wording()) + " for " + OwnWordsFile.name(problem.kind());
+    String found = Shown.quoted(problem.wording()) + " for " + OwnWordsFile.name(problem.kind());
     return switch (problem.trouble()) {
       case FORM ->
-          OwnWordsFault.line(
-              OwnWordsFault.Code.FORM,
+          OwnWordsFile.fault(
+              WordsCode.FORM,
               file,
-              found + ", expected two to eight lower-case words with one blank between them");
+              found,
+              "two to eight lower-case words with one blank between them");
       case NO_FIXED_WORDING ->
-          OwnWordsFault.line(
-              OwnWordsFault.Code.NO_MEANING,
+          OwnWordsFile.fault(
+              WordsCode.NO_MEANING,
               file,
-              found + ", expected a meaning that is said without a number or a choice");
-      case KNOWN ->
-          OwnWordsFault.line(
-              OwnWordsFault.Code.TAKEN, file, found + ", expected words that mean nothing yet");
+              found,
+              "a meaning that is said without a number or a choice");
+      case KNOWN -> OwnWordsFile.fault(WordsCode.TAKEN, file, found, "words that mean nothing yet");
       case TOO_CLOSE ->
-          OwnWordsFault.line(
-              OwnWordsFault.Code.TOO_CLOSE,
+          OwnWordsFile.fault(
+              WordsCode.TOO_CLOSE,
               file,
-              found + ", expected at least two words other than in " + other(problem, file, packs));
+              found,
+              "at least two words other than in " + other(problem, file, packs));
     };
   }
 

@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
-import org.undercall.adapter.clips.ClipFault;
 import org.undercall.adapter.clips.ClipFolder;
 import org.undercall.adapter.log.LogContent;
 import org.undercall.adapter.log.SessionFolder;
@@ -58,7 +57,7 @@ public final class ClipsCommand implements Callable<Integer> {
   public ClipsCommand() {}
 
   @Override
-  public Integer call() throws Fault, ClipFault {
+  public Integer call() throws Fault {
     if (only != null && !remove) {
       throw new ParameterException(spec.commandLine(), "--only is for --remove");
     }
@@ -70,7 +69,7 @@ public final class ClipsCommand implements Callable<Integer> {
     return remove ? remove(clips, listed, named) : list(clips, listed, named);
   }
 
-  private int list(ClipFolder clips, List<ListedClip> listed, Set<String> named) throws ClipFault {
+  private int list(ClipFolder clips, List<ListedClip> listed, Set<String> named) throws Fault {
     int changed = 0;
     long bytes = 0;
     for (ListedClip clip : listed) {
@@ -100,8 +99,7 @@ public final class ClipsCommand implements Callable<Integer> {
         "\"" + clip.heard().text() + "\"" + (clip.isNote() ? " (unchecked)" : ""));
   }
 
-  private int remove(ClipFolder clips, List<ListedClip> listed, Set<String> named)
-      throws ClipFault {
+  private int remove(ClipFolder clips, List<ListedClip> listed, Set<String> named) throws Fault {
     List<String> files =
         listed.stream().filter(c -> only == null || c.isNote()).map(c -> c.clip().file()).toList();
     List<String> others = only == null ? clips.others(named) : List.of();

@@ -11,11 +11,12 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.undercall.adapter.procedure.FaultCode;
 import org.undercall.adapter.procedure.LoadedProcedure;
-import org.undercall.adapter.procedure.ProcedureFaults;
+import org.undercall.adapter.procedure.ProcedureCode;
 import org.undercall.adapter.procedure.ProcedureFile;
+import org.undercall.command.option.UseCode;
 import org.undercall.command.option.UserFolders;
+import org.undercall.port.Fault;
 import org.undercall.text.Shown;
 
 /**
@@ -85,11 +86,12 @@ public record ProcedureShelf(List<LoadedProcedure> usable, List<String> faults) 
           .forEach(files::add);
     } catch (IOException e) {
       faults.add(
-          "USE-002 folder "
-              + Shown.plain(String.valueOf(folder.getFileName()))
-              + ": found "
-              + e.getClass().getSimpleName()
-              + ", expected a folder of procedures that can be read");
+          new Fault.Finding(
+                  UseCode.NO_ACCESS,
+                  "folder " + Shown.plain(String.valueOf(folder.getFileName())),
+                  Fault.kind(e),
+                  "a folder of procedures that can be read")
+              .toString());
     }
   }
 
@@ -109,13 +111,13 @@ public record ProcedureShelf(List<LoadedProcedure> usable, List<String> faults) 
   private static void load(Path file, List<LoadedProcedure> usable, List<String> faults) {
     try {
       usable.add(ProcedureFile.load(file));
-    } catch (ProcedureFaults e) {
-      if (e.faults().get(0).code() == FaultCode.BLOCK_ALONE) {
+    } catch (Fault e) {
+      if (e.code() == ProcedureCode.BLOCK_ALONE) {
         return;
       }
-      int more = e.faults().size() - 1;
+      int more = e.findings().size() - 1;
       String others = more == 0 ? "" : " (and " + more + " more: undercall check)";
-      faults.add(e.faults().get(0) + others);
+      faults.add(e.first() + others);
     }
   }
 

@@ -1,7 +1,7 @@
 package org.undercall.command.doctor;
 
-import org.undercall.adapter.board.BoardFault;
 import org.undercall.adapter.board.BoardServer;
+import org.undercall.port.Fault;
 
 /**
  * The board's port on this machine.
@@ -14,14 +14,14 @@ record BoardCheck(int port, Port board) implements Check {
   /** Opens a port. */
   interface Port {
     /** Opens and closes; gives the port. */
-    int open(int port) throws BoardFault;
+    int open(int port) throws Fault;
   }
 
   static BoardCheck ofMachine(int port) {
     return new BoardCheck(port, BoardCheck::open);
   }
 
-  private static int open(int port) throws BoardFault {
+  private static int open(int port) throws Fault {
     BoardServer.Settings settings =
         new BoardServer.Settings(port, false, line -> {}, () -> System.nanoTime() / 1_000_000);
     try (BoardServer server = BoardServer.start(settings)) {
@@ -38,7 +38,7 @@ record BoardCheck(int port, Port board) implements Check {
   public Found look() {
     try {
       return Found.well("port " + board.open(port) + " is free on this machine");
-    } catch (BoardFault e) {
+    } catch (Fault e) {
       return Found.note(
           e.getMessage(),
           "the work goes on without; for a board, close what uses the port (is another work open?)"

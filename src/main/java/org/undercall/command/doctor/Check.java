@@ -8,7 +8,7 @@ interface Check {
   /**
    * Looks.
    *
-   * @throws Exception whatever goes wrong; a message with a code is shown as it is
+   * @throws Exception whatever goes wrong; a fault is shown as it is
    */
   Found look() throws Exception;
 }

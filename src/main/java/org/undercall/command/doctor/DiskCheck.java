@@ -6,6 +6,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import org.undercall.port.Fault;
 
 /**
  * The disk under the folder of sessions: can be written, keeps what is forced to it, and has space.
@@ -48,7 +49,7 @@ record DiskCheck(Path sessions, Disk disk) implements Check {
       long millis = disk.force(folder);
       return judged(millis, disk.free(folder));
     } catch (IOException e) {
-      String why = e.getClass().getSimpleName() + " " + e.getMessage();
+      String why = Fault.reason(e);
       return Found.fault(
           DoctorCode.NOT_WRITABLE.line("\"" + sessions + "\": " + why, "a folder to write in"),
           "make it writable for you" + ELSE);

@@ -7,11 +7,11 @@ import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
-import java.util.regex.Pattern;
+import org.undercall.port.Fault;
+import org.undercall.port.UncheckedFault;
 
 /** Runs checks one after the other; one that hangs is left behind on its thread. */
 final class Doctor {
-  private static final Pattern CODED = Pattern.compile("[A-Z]{3}-\\d{3} .*", Pattern.DOTALL);
 
   private final List<Check> checks;
   private final long limitMillis;
@@ -64,12 +64,13 @@ final class Doctor {
       String found = "no answer in " + limitMillis + " ms";
       return Found.fault(
           DoctorCode.NO_ANSWER.line(found, "one at once"),
-          "restart the system's sound service for a sound device; for a disk, see that it is there");
+          "restart the system's sound service for a sound device; for a disk, see that it is"
+              + " there");
     } catch (ExecutionException e) {
-      String message = String.valueOf(e.getCause().getMessage());
+      boolean coded = e.getCause() instanceof Fault || e.getCause() instanceof UncheckedFault;
       return Found.fault(
-          CODED.matcher(message).matches()
-              ? message
+          coded
+              ? e.getCause().getMessage()
               : DoctorCode.UNEXPECTED.line(String.valueOf(e.getCause()), "a check that ends"),
           "report this line to those who maintain the program");
     }

@@ -3,11 +3,12 @@ package org.undercall.command.doctor;
 import java.util.Locale;
 import java.util.Optional;
 import org.undercall.adapter.microphone.MicrophoneFrames;
+import org.undercall.port.Fault;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
 import org.undercall.sound.Level;
 import org.undercall.sound.LevelMeter;
-import org.undercall.sound.SoundFault;
+import org.undercall.sound.SoundCode;
 
 /**
  * The microphone: there, opens, gives sound, and how loud.
@@ -27,7 +28,7 @@ record MicrophoneCheck(Microphone microphone) implements Check {
 
   /** Listens for a moment. */
   interface Microphone {
-    Heard listen() throws SoundFault;
+    Heard listen() throws Fault;
   }
 
   /**
@@ -42,7 +43,7 @@ record MicrophoneCheck(Microphone microphone) implements Check {
     return new MicrophoneCheck(() -> listen(name));
   }
 
-  private static Heard listen(Optional<String> name) throws SoundFault {
+  private static Heard listen(Optional<String> name) throws Fault {
     try (MicrophoneFrames frames = MicrophoneFrames.open(name)) {
       LevelMeter meter = new LevelMeter();
       Optional<Frame> frame = frames.next();
@@ -63,7 +64,7 @@ record MicrophoneCheck(Microphone microphone) implements Check {
   public Found look() {
     try {
       return judged(microphone.listen());
-    } catch (SoundFault e) {
+    } catch (Fault e) {
       return Found.fault(e.getMessage(), remedy(e.code()) + ELSE);
     }
   }
@@ -89,8 +90,8 @@ record MicrophoneCheck(Microphone microphone) implements Check {
         : Found.well(found);
   }
 
-  private static String remedy(SoundFault.Code code) {
-    return switch (code) {
+  private static String remedy(Fault.Code code) {
+    return switch ((SoundCode) code) {
       case NO_MICROPHONE ->
           "plug one in; if one is plugged in, see that the system's sound settings list it and that"
               + " you may use it (under Linux: the group audio)";

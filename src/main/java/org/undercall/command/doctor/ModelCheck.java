@@ -3,10 +3,10 @@ package org.undercall.command.doctor;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import org.undercall.adapter.recogniser.ModelFault;
 import org.undercall.adapter.recogniser.ModelFolder;
 import org.undercall.adapter.recogniser.SpeechModel;
 import org.undercall.core.intent.Phrasebook;
+import org.undercall.port.Fault;
 
 /**
  * The speech model: unpacked, as the checksum list says, loaded, and knowing every word.
@@ -19,7 +19,7 @@ record ModelCheck(Model model) implements Check {
 
   /** Verifies and loads the model. */
   interface Model {
-    Loaded load() throws ModelFault;
+    Loaded load() throws Fault;
   }
 
   /**
@@ -63,7 +63,7 @@ record ModelCheck(Model model) implements Check {
           .map(line -> Found.note(line, "make the list with sha256sum if the model is your own"))
           .orElseGet(
               () -> Found.well(loaded.name() + ", checksums right, loads, knows every word"));
-    } catch (ModelFault e) {
+    } catch (Fault e) {
       return Found.fault(e.getMessage(), BUILD);
     }
   }

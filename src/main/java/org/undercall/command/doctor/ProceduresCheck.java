@@ -6,7 +6,6 @@ import java.util.function.Supplier;
 import org.undercall.adapter.procedure.LoadedProcedure;
 import org.undercall.command.desk.ProcedureShelf;
 import org.undercall.core.check.CheckRule;
-import org.undercall.core.check.Finding;
 import org.undercall.core.check.ProcedureCheck;
 
 /**
@@ -46,18 +45,8 @@ record ProceduresCheck(Supplier<ProcedureShelf> shelf, LocalDate today) implemen
   private List<String> overdue(LoadedProcedure loaded) {
     return ProcedureCheck.of(loaded.procedure(), today).stream()
         .filter(finding -> finding.rule() == CheckRule.CALIBRATION_OVER)
-        .map(finding -> line(loaded, finding))
+        .map(finding -> finding.at(String.valueOf(loaded.file().getFileName())))
         .toList();
-  }
-
-  private static String line(LoadedProcedure loaded, Finding finding) {
-    return finding.rule().code()
-        + " "
-        + loaded.file().getFileName()
-        + ": found "
-        + finding.found()
-        + ", expected "
-        + finding.expected();
   }
 
   private static String more(int all) {

@@ -2,8 +2,8 @@ package org.undercall.command.doctor;
 
 import java.util.function.BooleanSupplier;
 import org.undercall.adapter.activity.Activities;
-import org.undercall.adapter.recogniser.ModelFault;
 import org.undercall.adapter.recogniser.SpeechModel;
+import org.undercall.port.Fault;
 
 /**
  * The native libraries of the recogniser and of the detector of speech.
@@ -15,7 +15,7 @@ record RecogniserCheck(Library library, BooleanSupplier detector) implements Che
 
   /** Loads the library. */
   interface Library {
-    void load() throws ModelFault;
+    void load() throws Fault;
   }
 
   static RecogniserCheck ofMachine() {
@@ -31,7 +31,7 @@ record RecogniserCheck(Library library, BooleanSupplier detector) implements Che
   public Found look() {
     try {
       library.load();
-    } catch (ModelFault e) {
+    } catch (Fault e) {
       return Found.fault(
           e.getMessage(),
           "use Linux, Windows or macOS on x64; typed phrases work: undercall rehearse");

@@ -1,7 +1,8 @@
 package org.undercall.command.doctor;
 
 import org.undercall.adapter.speaker.SpeakerTrial;
-import org.undercall.sound.SpeakerException;
+import org.undercall.port.UncheckedFault;
+import org.undercall.sound.SpeakerCode;
 
 /**
  * The loudspeaker: opens and takes sound. Whether it can be heard, only a person can say.
@@ -23,11 +24,11 @@ record SpeakerCheck(Runnable trial) implements Check {
     try {
       trial.run();
       return Found.well("opens and takes sound; to hear it: undercall say \"torque reached\"");
-    } catch (SpeakerException e) {
+    } catch (UncheckedFault e) {
       String remedy =
-          e.fault() == SpeakerException.Fault.NO_DEVICE
-              ? "plug one in; if one is plugged in, see that the system's sound settings list it and"
-                  + " that you may use it (under Linux: the group audio)"
+          e.fault().code() == SpeakerCode.NO_DEVICE
+              ? "plug one in; if one is plugged in, see that the system's sound settings list it"
+                  + " and that you may use it (under Linux: the group audio)"
               : "restart the system's sound service, or plug the device in again";
       return Found.fault(e.getMessage(), remedy + "; until then, replies are only printed");
     }

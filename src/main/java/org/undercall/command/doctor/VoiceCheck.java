@@ -3,8 +3,8 @@ package org.undercall.command.doctor;
 import org.undercall.adapter.speaker.MarySynthesiser;
 import org.undercall.adapter.speaker.SpeakerTrial;
 import org.undercall.adapter.speaker.Synthesiser;
+import org.undercall.port.UncheckedFault;
 import org.undercall.sound.Pcm;
-import org.undercall.sound.SpeakerException;
 
 /**
  * The voice: starts and makes sound.
@@ -29,7 +29,7 @@ record VoiceCheck(Synthesiser voice) implements Check {
       Pcm sound = voice.speak(WORDS);
       long millis = sound.bytes().length / 2 * 1000L / sound.rate();
       return Found.well("speaks; a value lasts " + millis + " ms");
-    } catch (SpeakerException e) {
+    } catch (UncheckedFault e) {
       return Found.fault(e.getMessage(), "build again: mvn package; or use --voice system");
     }
   }

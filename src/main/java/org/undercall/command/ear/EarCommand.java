@@ -20,9 +20,9 @@ import org.undercall.command.option.OwnWordsOption;
 import org.undercall.command.option.UserFolders;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Ear;
+import org.undercall.port.Fault;
 import org.undercall.port.Voice;
 import org.undercall.sound.Frames;
-import org.undercall.sound.SoundFault;
 import org.undercall.sound.WavFrames;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -88,7 +88,7 @@ public final class EarCommand implements Callable<Integer> {
                 voiceOrNone,
                 UserFolders.ofMachine().speech().used(),
                 SpeakerSettings.STANDARD,
-                err::println);
+                news -> err.println(news.line()));
         Ear ear = SoundEar.standard(frames, ownWords.of(loaded, ownWords.load()))) {
       int tries = sound == null ? 2 : 1;
       verdict = new EarVerdict(new EarCheck(ear, asking(voice, ear), tries).run());
@@ -105,7 +105,7 @@ public final class EarCommand implements Callable<Integer> {
     return verdict.usable() ? 0 : NOT_USABLE;
   }
 
-  private Frames frames() throws SoundFault {
+  private Frames frames() throws Fault {
     return sound != null ? WavFrames.open(sound) : MicrophoneFrames.open(microphone.name());
   }
 

@@ -25,10 +25,10 @@ import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Ear;
 import org.undercall.port.Ear.EndOfInput;
+import org.undercall.port.Fault;
 import org.undercall.port.Time;
 import org.undercall.port.Voice;
 import org.undercall.sound.Frames;
-import org.undercall.sound.SoundFault;
 import org.undercall.sound.WavFrames;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -99,7 +99,7 @@ public final class ListenCommand implements Callable<Integer> {
         description = "A microphone with this in its name; without a name, the system's choice.")
     private String microphone;
 
-    Frames open() throws SoundFault {
+    Frames open() throws Fault {
       return file != null
           ? WavFrames.open(file)
           : MicrophoneFrames.open(Optional.of(microphone).filter(name -> !name.isEmpty()));

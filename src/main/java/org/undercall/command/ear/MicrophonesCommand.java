@@ -7,11 +7,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.microphone.MicrophoneFrames;
 import org.undercall.adapter.microphone.Microphones;
+import org.undercall.port.Fault;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
 import org.undercall.sound.Level;
 import org.undercall.sound.LevelMeter;
-import org.undercall.sound.SoundFault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -42,7 +42,7 @@ public final class MicrophonesCommand implements Callable<Integer> {
   public MicrophonesCommand() {}
 
   @Override
-  public Integer call() throws SoundFault {
+  public Integer call() throws Fault {
     if (checkSeconds != null && (checkSeconds < 1 || checkSeconds > 60)) {
       throw new ParameterException(
           spec.commandLine(), "found --check " + checkSeconds + ", expected 1 to 60 seconds");
@@ -69,7 +69,7 @@ public final class MicrophonesCommand implements Callable<Integer> {
       }
       out.println("  " + described(meter.level()));
       return true;
-    } catch (SoundFault e) {
+    } catch (Fault e) {
       spec.commandLine().getErr().println(e.getMessage());
       spec.commandLine().getErr().flush();
       return false;

@@ -11,6 +11,7 @@ import org.undercall.core.fastening.AngleOutcome;
 import org.undercall.core.fastening.AngleOutcome.Expected;
 import org.undercall.core.fastening.AngleTightening;
 import org.undercall.core.fastening.Rotation;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -33,13 +34,13 @@ final class AngleFigure extends FigureBase {
   @Mixin private JointOptions joint;
   @Mixin private PlotOptions plot;
 
-  private AngleJob job() {
+  private AngleJob job() throws Fault {
     return new AngleJob(
         options.bolt(), options.torque(), Rotation.degrees(angle), joint.stiffness(options.bolt()));
   }
 
   @Override
-  Figure figure() {
+  Figure figure() throws Fault {
     AngleOutcome outcome = AngleTightening.expect(job(), Optional.of(options.friction()));
     List<Item> inputs = new ArrayList<>(options.inputs());
     inputs.add(Item.number("angle", angle, 1, "°"));
@@ -77,10 +78,11 @@ final class AngleFigure extends FigureBase {
   }
 
   @Override
-  void draw() {
+  void draw() throws Fault {
     if (plot.wanted()) {
       if (job().joint().isEmpty()) {
-        throw refused("FIG-005", "--plot", "no sizes of the joint", "--clamped and the others");
+        throw new Fault(
+            FigureCode.NO_SIZES, "--plot", "no sizes of the joint", "--clamped and the others");
       }
       plot.write(AnglePlot.of(job(), options.friction(), plot.note()));
     }

@@ -10,6 +10,7 @@ import org.undercall.core.fastening.Range;
 import org.undercall.core.fastening.Seat;
 import org.undercall.core.procedure.Lubrication;
 import org.undercall.core.term.Torque;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Option;
 
 /** What is known about a bolt, its torque and its friction. */
@@ -57,9 +58,9 @@ final class BoltOptions {
       description = "Outer and inner diameter of the seat (default: standard hexagon).")
   private double[] seat;
 
-  Bolt bolt() {
+  Bolt bolt() throws Fault {
     if (!marking.matches("[1-9][0-9]?\\.[0-9]")) {
-      throw FigureBase.refused("FIG-008", "--class", marking, "a head marking such as 10.9");
+      throw new Fault(FigureCode.NO_CLASS, "--class", marking, "a head marking such as 10.9");
     }
     Bolt bolt = Bolt.hexagon(thread, marking);
     return seat == null ? bolt : bolt.with(Seat.of(seat[0], seat[1]));
@@ -69,21 +70,21 @@ final class BoltOptions {
     return torque;
   }
 
-  Range<Friction> friction() {
+  Range<Friction> friction() throws Fault {
     if (friction != null) {
       return Range.between(Friction.of(friction[0]), Friction.of(friction[1]));
     }
     return FrictionClass.expect(lubrication)
         .orElseThrow(
             () ->
-                FigureBase.refused(
-                    "FIG-001",
+                new Fault(
+                    FigureCode.FRICTION_UNKNOWN,
                     "--lubrication",
                     "threadlocker, for which no published range of friction is at hand",
                     "--friction with the lowest and highest"));
   }
 
-  List<Item> inputs() {
+  List<Item> inputs() throws Fault {
     Bolt bolt = bolt();
     List<Item> items = new ArrayList<>();
     items.add(Item.words("thread and class", bolt));

@@ -12,6 +12,7 @@ import org.undercall.core.fastening.Length;
 import org.undercall.core.fastening.PressureCone;
 import org.undercall.core.fastening.SleeveStack;
 import org.undercall.core.fastening.SleeveStack.Sleeve;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Option;
 
 /** The sizes of a joint: clamped length, full shank, and a plate or a tube. */
@@ -41,23 +42,23 @@ public final class JointOptions {
   /**
    * The springs of the joint; empty if no size is given.
    *
-   * @throws IllegalArgumentException FIG-003 or FIG-004 if the sizes are not whole
+   * @throws Fault FIG-003 or FIG-004 if the sizes are not whole
    */
-  public Optional<JointStiffness> stiffness(Bolt bolt) {
+  public Optional<JointStiffness> stiffness(Bolt bolt) throws Fault {
     boolean none = clamped == null && shank == null && plate == null && tube == null;
     if (none) {
       return Optional.empty();
     }
     if (clamped == null || shank == null || (plate == null) == (tube == null)) {
-      throw FigureBase.refused(
-          "FIG-003",
+      throw new Fault(
+          FigureCode.SIZES_INCOMPLETE,
           "sizes of the joint",
           "some of them",
           "--clamped and --shank, and either --plate or --tube");
     }
     if (!(shank > 0 && shank < clamped)) {
-      throw FigureBase.refused(
-          "FIG-004", "--shank", shank + " mm", "more than zero, less than --clamped");
+      throw new Fault(
+          FigureCode.SHANK, "--shank", shank + " mm", "more than zero, less than --clamped");
     }
     BoltBody body =
         new BoltBody(

@@ -3,6 +3,7 @@ package org.undercall.command.figure;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Option;
 
 /** Where a plot is written, and what it says about its values. */
@@ -25,14 +26,14 @@ final class PlotOptions {
     return note;
   }
 
-  void write(String svg) {
+  void write(String svg) throws Fault {
     try {
       Files.writeString(file, svg);
     } catch (IOException e) {
-      throw FigureBase.refused(
-          "FIG-002",
+      throw new Fault(
+          FigureCode.PLOT_NOT_WRITTEN,
           "--plot " + file,
-          "a file that cannot be written (" + e.getClass().getSimpleName() + ")",
+          "a file that cannot be written (" + Fault.kind(e) + ")",
           "a folder that exists and may be written to");
     }
   }

@@ -11,6 +11,7 @@ import org.undercall.core.fastening.LongForm;
 import org.undercall.core.fastening.Plausibility;
 import org.undercall.core.fastening.Range;
 import org.undercall.core.term.Torque;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
@@ -23,7 +24,7 @@ final class PreloadFigure extends FigureBase {
   @Mixin private BoltOptions options;
 
   @Override
-  Figure figure() {
+  Figure figure() throws Fault {
     Bolt bolt = options.bolt();
     Range<Friction> friction = options.friction();
     Range<Force> preload = LongForm.of(bolt).preload(options.torque(), friction);

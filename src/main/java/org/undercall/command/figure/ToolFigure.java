@@ -12,6 +12,7 @@ import org.undercall.core.fastening.TorqueWindow;
 import org.undercall.core.fastening.Units;
 import org.undercall.core.fastening.WrenchClass;
 import org.undercall.core.term.Torque;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -51,7 +52,7 @@ final class ToolFigure extends FigureBase {
   private BigDecimal plusMinus;
 
   @Override
-  Figure figure() {
+  Figure figure() throws Fault {
     Deviation deviation = type.permissible(most);
     Range<Torque> window = TorqueWindow.of(torque, deviation);
     ToolRange range = ToolRange.upTo(most);
@@ -82,10 +83,11 @@ final class ToolFigure extends FigureBase {
         "holds for a wrench within its calibration, pulled steadily and square.");
   }
 
-  private Range<Torque> permitted() {
+  private Range<Torque> permitted() throws Fault {
     BigDecimal low = torque.amount().subtract(plusMinus);
     if (plusMinus.signum() < 0 || low.signum() <= 0) {
-      throw refused("FIG-006", "--plus-minus", plusMinus + "", "0 or more, less than the torque");
+      throw new Fault(
+          FigureCode.TOLERANCE, "--plus-minus", plusMinus + "", "0 or more, less than the torque");
     }
     Torque high = new Torque(torque.amount().add(plusMinus), torque.unit());
     return new Range<>(new Torque(low, torque.unit()), high);

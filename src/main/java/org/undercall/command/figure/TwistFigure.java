@@ -10,6 +10,7 @@ import org.undercall.core.fastening.Length;
 import org.undercall.core.fastening.PresetLimit;
 import org.undercall.core.fastening.Range;
 import org.undercall.core.fastening.Rotation;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -62,10 +63,14 @@ final class TwistFigure extends FigureBase {
   }
 
   @Override
-  Figure figure() {
+  Figure figure() throws Fault {
     ArmSwing swing = swing();
     if (!swing.travel().contains(Height.mm(here))) {
-      throw refused("FIG-007", "--at", Height.mm(here) + "", "a height within " + swing.travel());
+      throw new Fault(
+          FigureCode.OUT_OF_TRAVEL,
+          "--at",
+          Height.mm(here) + "",
+          "a height within " + swing.travel());
     }
     ArmSwing.Twist twist = swing.tightenedAt(Height.mm(here));
     Range<Height> tolerance = PresetLimit.PROPOSED.tolerance(swing);
@@ -100,7 +105,7 @@ final class TwistFigure extends FigureBase {
   }
 
   @Override
-  void draw() {
+  void draw() throws Fault {
     if (plot.wanted()) {
       plot.write(TwistPlot.of(swing(), Height.mm(here), Length.mm(gate), plot.note()));
     }

@@ -40,7 +40,7 @@ final class ComparisonPlot {
       throw new Fault(
           FleetCode.PLOT_NOT_WRITTEN,
           "--plot " + file,
-          "a file that cannot be written (" + e.getClass().getSimpleName() + ")",
+          "a file that cannot be written (" + Fault.kind(e) + ")",
           "a folder that exists and may be written to");
     }
   }

@@ -3,10 +3,10 @@ package org.undercall.command.option;
 import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.undercall.adapter.board.BoardFault;
 import org.undercall.core.board.DeviceNews;
 import org.undercall.port.Display;
 import org.undercall.port.Ear;
+import org.undercall.port.Fault;
 import org.undercall.session.BoardLink;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -39,7 +39,7 @@ public final class BoardOptions {
   public BoardOptions() {}
 
   /** Opens the board if it is wanted. */
-  public Opened open(PrintWriter out) throws BoardFault {
+  public Opened open(PrintWriter out) throws Fault {
     requirePort(port, spec);
     return new Opened(
         board || network ? Optional.of(BoardLink.open(port, network, out)) : Optional.empty());

@@ -3,10 +3,10 @@ package org.undercall.command.option;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import org.undercall.adapter.recogniser.ModelFault;
 import org.undercall.adapter.recogniser.ModelFolder;
 import org.undercall.adapter.recogniser.SpeechModel;
 import org.undercall.core.intent.Phrasebook;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Option;
 
 /** The option {@code --model}, for every command that listens. */
@@ -30,7 +30,7 @@ public final class ModelOption {
    *
    * @param err takes the warnings, one line each
    */
-  public SpeechModel load(PrintWriter err) throws ModelFault {
+  public SpeechModel load(PrintWriter err) throws Fault {
     ModelFolder verified = ModelFolder.verify(folder());
     verified.warning().ifPresent(err::println);
     SpeechModel model = SpeechModel.load(verified);

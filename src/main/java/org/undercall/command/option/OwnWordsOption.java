@@ -10,9 +10,11 @@ import java.util.stream.Stream;
 import org.undercall.adapter.recogniser.OwnWordsMaker;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.adapter.recogniser.SpeechModel;
-import org.undercall.adapter.words.OwnWordsFault;
+import org.undercall.adapter.words.OwnWordsFile;
 import org.undercall.adapter.words.OwnWordsFiles;
+import org.undercall.adapter.words.WordsCode;
 import org.undercall.core.intent.OwnWords;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Option;
 
 /** The option {@code --words}, for every command that hears phrases. */
@@ -45,26 +47,26 @@ public final class OwnWordsOption {
   }
 
   /** The own words; none if there is no file. */
-  public OwnWords load() throws OwnWordsFault {
+  public OwnWords load() throws Fault {
     return read().own();
   }
 
-  private OwnWordsFiles read() throws OwnWordsFault {
+  private OwnWordsFiles read() throws Fault {
     return OwnWordsFiles.read(files(files));
   }
 
   /**
    * Recognisers that also listen for the own words. They close the model, as a fault does.
    *
-   * @throws OwnWordsFault WRD-006 if the model does not know one of them
+   * @throws Fault WRD-006 if the model does not know one of them
    */
-  public RecogniserMaker of(SpeechModel model, OwnWords own) throws OwnWordsFault {
+  public RecogniserMaker of(SpeechModel model, OwnWords own) throws Fault {
     if (own.wordings().isEmpty()) {
       return model;
     }
     try {
       requireKnown(model, read());
-    } catch (OwnWordsFault e) {
+    } catch (Fault e) {
       model.close();
       throw e;
     }
@@ -72,19 +74,21 @@ public final class OwnWordsOption {
   }
 
   /** Refuses wordings with words that the model does not know, each with its file. */
-  public static void requireKnown(SpeechModel model, OwnWordsFiles all) throws OwnWordsFault {
-    List<String> faults = new ArrayList<>();
+  public static void requireKnown(SpeechModel model, OwnWordsFiles all) throws Fault {
+    List<Fault.Finding> faults = new ArrayList<>();
     for (String wording : all.own().wordings().keySet()) {
       for (String word : model.unknownWords(List.of(wording.split(" ", -1)))) {
-        String found = "found \"" + word + "\" in \"" + wording + "\"";
-        String expected = ", expected words that the speech model knows";
+        String found = "\"" + word + "\" in \"" + wording + "\"";
         faults.add(
-            OwnWordsFault.line(
-                OwnWordsFault.Code.UNKNOWN_WORD, all.fileOf(wording), found + expected));
+            OwnWordsFile.fault(
+                WordsCode.UNKNOWN_WORD,
+                all.fileOf(wording),
+                found,
+                "words that the speech model knows"));
       }
     }
     if (!faults.isEmpty()) {
-      throw new OwnWordsFault(faults);
+      throw new Fault(faults);
     }
   }
 }

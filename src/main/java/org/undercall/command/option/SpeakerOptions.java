@@ -2,6 +2,7 @@ package org.undercall.command.option;
 
 import java.util.function.Consumer;
 import org.undercall.adapter.speaker.NumberStyle;
+import org.undercall.adapter.speaker.SpeakerNews;
 import org.undercall.adapter.speaker.SpeakerSettings;
 import org.undercall.adapter.speaker.Tones;
 import org.undercall.adapter.speaker.Voices;
@@ -62,9 +63,9 @@ public final class SpeakerOptions {
     settings();
   }
 
-  /** The voice; it prints a line when the speaker fails and when it works again. */
-  public Voice open(Consumer<String> trouble) {
-    return Voices.spoken(voice, UserFolders.ofMachine().speech().used(), settings(), trouble);
+  /** The voice; it tells when the speaker fails and when it works again. */
+  public Voice open(Consumer<SpeakerNews> news) {
+    return Voices.spoken(voice, UserFolders.ofMachine().speech().used(), settings(), news);
   }
 
   /** Whether there is sound at all. */

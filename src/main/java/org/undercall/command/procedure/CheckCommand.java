@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.procedure.FilePlaces;
 import org.undercall.adapter.procedure.LoadedProcedure;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.adapter.report.FindingsJson;
 import org.undercall.adapter.report.FindingsText;
@@ -79,14 +78,7 @@ public final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws Fault {
-    PrintWriter err = spec.commandLine().getErr();
-    try {
-      return report(ProcedureFile.load(file));
-    } catch (ProcedureFaults e) {
-      err.println(e.getMessage());
-      err.flush();
-      return FAULT;
-    }
+    return report(ProcedureFile.load(file));
   }
 
   private int report(LoadedProcedure loaded) throws Fault {
@@ -109,7 +101,6 @@ public final class CheckCommand implements Callable<Integer> {
   }
 
   private static PlacedFinding placed(Finding finding, FilePlaces places) {
-    FilePlaces.FilePlace place = places.of(finding.pointer());
-    return new PlacedFinding(finding, place.file(), place.pointer(), place.line(), place.column());
+    return new PlacedFinding(finding, places.of(finding.pointer()));
   }
 }

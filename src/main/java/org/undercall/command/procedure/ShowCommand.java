@@ -10,13 +10,14 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.procedure.LoadedProcedure;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.adapter.report.JobSheet;
+import org.undercall.adapter.report.ReportCode;
 import org.undercall.adapter.report.ReportPdf;
 import org.undercall.adapter.report.WalkText;
 import org.undercall.core.decision.WalkThrough;
 import org.undercall.core.procedure.Walk;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -62,7 +63,7 @@ public final class ShowCommand implements Callable<Integer> {
   public ShowCommand() {}
 
   @Override
-  public Integer call() throws ProcedureFaults {
+  public Integer call() throws Fault {
     PrintWriter out = spec.commandLine().getOut();
     Optional<Path> wanted = Optional.ofNullable(sheet);
     if (wanted.isPresent() && !ending().equals("html") && !ending().equals("pdf")) {
@@ -75,20 +76,8 @@ public final class ShowCommand implements Callable<Integer> {
     out.print(WalkText.of(walk, WalkThrough.of(walk)));
     out.print(PartsText.of(loaded.assembled().parts()));
     if (wanted.isPresent()) {
-      try {
-        write(JobSheet.of(walk, paper == Paper.LETTER));
-        out.println("Wrote " + sheet);
-      } catch (IOException e) {
-        PrintWriter err = spec.commandLine().getErr();
-        err.println(
-            "RPT-001 "
-                + sheet
-                + ": found "
-                + e.getClass().getSimpleName()
-                + ", expected a file that can be written");
-        err.flush();
-        return 1;
-      }
+      write(JobSheet.of(walk, paper == Paper.LETTER));
+      out.println("Wrote " + sheet);
     }
     out.flush();
     return 0;
@@ -99,13 +88,18 @@ public final class ShowCommand implements Callable<Integer> {
     return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
   }
 
-  private void write(String page) throws IOException {
-    if (ending().equals("html")) {
-      Files.writeString(sheet, page, StandardCharsets.UTF_8);
-      return;
-    }
-    try (OutputStream out = Files.newOutputStream(sheet)) {
-      ReportPdf.write(page, out);
+  private void write(String page) throws Fault {
+    try {
+      if (ending().equals("html")) {
+        Files.writeString(sheet, page, StandardCharsets.UTF_8);
+        return;
+      }
+      try (OutputStream out = Files.newOutputStream(sheet)) {
+        ReportPdf.write(page, out);
+      }
+    } catch (IOException e) {
+      throw new Fault(
+          ReportCode.CANNOT_WRITE, sheet.toString(), Fault.kind(e), "a file that can be written");
     }
   }
 }

@@ -3,10 +3,8 @@ package org.undercall.command.record;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.undercall.adapter.clips.ClipFault;
 import org.undercall.adapter.log.LogContent;
 import org.undercall.adapter.log.SessionFolder;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.report.Captions;
 import org.undercall.adapter.report.Clip;
 import org.undercall.adapter.report.Dossier;
@@ -40,25 +38,18 @@ public final class ReportCommand implements Callable<Integer> {
   public ReportCommand() {}
 
   @Override
-  public Integer call() {
-    PrintWriter err = spec.commandLine().getErr();
-    try {
-      SessionFolder folder = session.folder();
-      Dossier dossier = dossier(folder);
-      ReportFiles files = options.files(folder.path());
-      write(files, dossier, folder);
-      PrintWriter out = spec.commandLine().getOut();
-      files.written().forEach(file -> out.println("Wrote " + file));
-      out.flush();
-      return 0;
-    } catch (Fault | ProcedureFaults | ReportFault | ClipFault e) {
-      err.println(e.getMessage());
-      err.flush();
-      return 1;
-    }
+  public Integer call() throws Fault {
+    SessionFolder folder = session.folder();
+    Dossier dossier = dossier(folder);
+    ReportFiles files = options.files(folder.path());
+    write(files, dossier, folder);
+    PrintWriter out = spec.commandLine().getOut();
+    files.written().forEach(file -> out.println("Wrote " + file));
+    out.flush();
+    return 0;
   }
 
-  private Dossier dossier(SessionFolder folder) throws Fault, ProcedureFaults {
+  private Dossier dossier(SessionFolder folder) throws Fault {
     StoredSession stored = StoredSession.read(folder);
     LogContent log = stored.log();
     Dossier.Seal seal =
@@ -66,8 +57,7 @@ public final class ReportCommand implements Callable<Integer> {
     return new Dossier(stored.review(), stored.procedure(), log.decisions(), seal, options.given());
   }
 
-  private void write(ReportFiles files, Dossier dossier, SessionFolder folder)
-      throws ReportFault, ClipFault {
+  private void write(ReportFiles files, Dossier dossier, SessionFolder folder) throws Fault {
     List<Sketch> sketches = sketch.sketches(dossier);
     List<Clip> clips =
         options.clips() ? files.clips(dossier.decisions(), folder.path()) : List.of();

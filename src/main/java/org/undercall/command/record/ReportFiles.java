@@ -12,9 +12,10 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.undercall.adapter.clips.ClipFault;
 import org.undercall.adapter.report.Clip;
+import org.undercall.adapter.report.ReportCode;
 import org.undercall.core.event.Recorded;
+import org.undercall.port.Fault;
 
 /** The files of a report in their folder; each is whole or not there. */
 final class ReportFiles {
@@ -34,30 +35,30 @@ final class ReportFiles {
   }
 
   /** In the folder {@code report} of a session. */
-  static ReportFiles ofSession(Path session) throws ReportFault {
+  static ReportFiles ofSession(Path session) throws Fault {
     Path folder = session.resolve("report");
     try {
       own(folder);
     } catch (IOException e) {
-      throw fault(ReportFault.Code.CANNOT_WRITE, "" + folder.getFileName(), e);
+      throw fault(ReportCode.CANNOT_WRITE, "" + folder.getFileName(), e);
     }
     return in(folder);
   }
 
-  static ReportFiles in(Path folder) throws ReportFault {
+  static ReportFiles in(Path folder) throws Fault {
     try {
       Files.createDirectories(folder);
       return new ReportFiles(folder);
     } catch (IOException e) {
-      throw fault(ReportFault.Code.CANNOT_WRITE, "" + folder.getFileName(), e);
+      throw fault(ReportCode.CANNOT_WRITE, "" + folder.getFileName(), e);
     }
   }
 
-  void text(String name, String text) throws ReportFault {
+  void text(String name, String text) throws Fault {
     write(name, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
   }
 
-  void write(String name, Content content) throws ReportFault {
+  void write(String name, Content content) throws Fault {
     Path part = folder.resolve(name + ".part");
     try {
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -72,12 +73,12 @@ final class ReportFiles {
       Files.move(part, folder.resolve(name), StandardCopyOption.REPLACE_EXISTING);
       written.add(folder.resolve(name));
     } catch (IOException e) {
-      throw fault(ReportFault.Code.CANNOT_WRITE, name, e);
+      throw fault(ReportCode.CANNOT_WRITE, name, e);
     }
   }
 
   /** Copies the sounds kept of a session beside the page. */
-  List<Clip> clips(List<Recorded> decisions, Path session) throws ReportFault, ClipFault {
+  List<Clip> clips(List<Recorded> decisions, Path session) throws Fault {
     Map<Long, Path> sounds = SessionClips.of(session, decisions);
     List<Clip> clips = new ArrayList<>();
     for (Recorded decision : decisions) {
@@ -89,14 +90,14 @@ final class ReportFiles {
     return clips;
   }
 
-  private String copied(Path sound) throws ReportFault {
+  private String copied(Path sound) throws Fault {
     String name = "" + sound.getFileName();
     try {
       Path beside = own(folder.resolve(SOUNDS));
       Files.copy(sound, beside.resolve(name), StandardCopyOption.REPLACE_EXISTING);
       return SOUNDS + "/" + name;
     } catch (IOException e) {
-      throw fault(ReportFault.Code.CANNOT_COPY, name, e);
+      throw fault(ReportCode.CANNOT_COPY, name, e);
     }
   }
 
@@ -113,7 +114,7 @@ final class ReportFiles {
     return List.copyOf(written);
   }
 
-  private static ReportFault fault(ReportFault.Code code, String place, IOException e) {
-    return new ReportFault(code, place, e.getClass().getSimpleName(), EXPECTED);
+  private static Fault fault(ReportCode code, String place, IOException e) {
+    return new Fault(code, place, Fault.kind(e), EXPECTED);
   }
 }

@@ -3,6 +3,7 @@ package org.undercall.command.record;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.undercall.adapter.report.Dossier;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -57,7 +58,7 @@ final class ReportOptions {
       description = "Let the to-dos be due so many days after the hand-over; implies --ics.")
   private Integer due;
 
-  ReportFiles files(Path session) throws ReportFault {
+  ReportFiles files(Path session) throws Fault {
     return out == null ? ReportFiles.ofSession(session) : ReportFiles.in(out);
   }
 

@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.log.EventFields;
 import org.undercall.adapter.log.LogContent;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.report.EventsCsv;
 import org.undercall.adapter.report.FastenersCsv;
 import org.undercall.adapter.report.ReviewJson;
@@ -61,28 +60,22 @@ public final class ReviewCommand implements Callable<Integer> {
   public ReviewCommand() {}
 
   @Override
-  public Integer call() {
+  public Integer call() throws Fault {
     if (json && csv != null) {
       throw new ParameterException(
           spec.commandLine(), "found --json and --csv, expected one of them");
     }
-    PrintWriter err = spec.commandLine().getErr();
-    try {
-      StoredSession stored = StoredSession.read(session.folder());
-      if (stored.log().dropped().isPresent()) {
-        err.println("The last line of the log is torn and was left out.");
-        err.flush();
-      }
-      Review review = stored.review();
-      PrintWriter out = spec.commandLine().getOut();
-      out.print(text(review, stored.log()));
-      out.flush();
-      return review.complete() ? COMPLETE : NOT_COMPLETE;
-    } catch (Fault | ProcedureFaults e) {
-      err.println(e.getMessage());
+    StoredSession stored = StoredSession.read(session.folder());
+    if (stored.log().dropped().isPresent()) {
+      PrintWriter err = spec.commandLine().getErr();
+      err.println("The last line of the log is torn and was left out.");
       err.flush();
-      return FAULT;
     }
+    Review review = stored.review();
+    PrintWriter out = spec.commandLine().getOut();
+    out.print(text(review, stored.log()));
+    out.flush();
+    return review.complete() ? COMPLETE : NOT_COMPLETE;
   }
 
   private String text(Review review, LogContent log) {

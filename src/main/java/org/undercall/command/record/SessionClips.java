@@ -5,11 +5,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.undercall.adapter.clips.ClipFault;
 import org.undercall.adapter.clips.ClipFolder;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.core.event.Clip;
 import org.undercall.core.event.Recorded;
+import org.undercall.port.Fault;
 
 /** The sounds kept of a session, as far as they are what the log says they are. */
 final class SessionClips {
@@ -19,7 +19,7 @@ final class SessionClips {
    * The sound of each decision that has one, by its number. A clip that was changed or deleted, or
    * that the log does not name, is left out.
    */
-  static Map<Long, Path> of(Path session, List<Recorded> decisions) throws ClipFault {
+  static Map<Long, Path> of(Path session, List<Recorded> decisions) throws Fault {
     ClipFolder folder = new ClipFolder(new SessionFolder(session).clips());
     Map<Long, Path> clips = new HashMap<>();
     for (Recorded decision : decisions) {

@@ -6,9 +6,9 @@ import java.util.stream.Collectors;
 import org.undercall.adapter.drawing.AnglePlot;
 import org.undercall.adapter.report.Dossier;
 import org.undercall.adapter.report.Figure;
+import org.undercall.adapter.report.ReportCode;
 import org.undercall.adapter.report.Sketch;
 import org.undercall.command.figure.JointOptions;
-import org.undercall.command.record.ReportFault.Code;
 import org.undercall.core.fastening.AngleJob;
 import org.undercall.core.fastening.Bolt;
 import org.undercall.core.fastening.Friction;
@@ -21,6 +21,7 @@ import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.review.StepReview;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -42,18 +43,18 @@ final class SketchOptions {
   @Mixin private JointOptions joint;
 
   /** The sketches asked for; none if none was. */
-  List<Sketch> sketches(Dossier dossier) throws ReportFault {
+  List<Sketch> sketches(Dossier dossier) throws Fault {
     return step == null ? List.of() : List.of(sketch(found(dossier)));
   }
 
-  private StepReview found(Dossier dossier) throws ReportFault {
+  private StepReview found(Dossier dossier) throws Fault {
     return dossier.review().steps().stream()
         .filter(s -> s.place().ref().id().equals(step) && turns(s))
         .findFirst()
         .orElseThrow(
             () ->
-                new ReportFault(
-                    Code.NO_ANGLE_STAGE,
+                new Fault(
+                    ReportCode.NO_ANGLE_STAGE,
                     PLACE + step,
                     "no such step with a torque and an angle whose stages are known",
                     "the id of a fastener with an angle stage, its head marking read"));
@@ -65,7 +66,7 @@ final class SketchOptions {
     return stages.size() == 2 && stages.get(1).specification() instanceof Stage.AngleStage;
   }
 
-  private Sketch sketch(StepReview review) throws ReportFault {
+  private Sketch sketch(StepReview review) throws Fault {
     Fastener fastener = ((Step.Fasten) review.place().step()).fastener();
     List<StepReview.StageReview> stages = review.tightened().stages();
     Stage.TorqueStage torque = (Stage.TorqueStage) stages.get(0).specification();
@@ -80,14 +81,14 @@ final class SketchOptions {
     return drawn(job, friction, review.place().step().head().title());
   }
 
-  private Bolt bolt(Fastener fastener, Optional<HeadMarking> marking) throws ReportFault {
+  private Bolt bolt(Fastener fastener, Optional<HeadMarking> marking) throws Fault {
     if (marking.isEmpty()) {
       throw fault("no head marking", "a fastener whose head marking was read");
     }
     return Bolt.hexagon(fastener.thread(), marking.get().text());
   }
 
-  private JointStiffness stiffness(Bolt bolt) throws ReportFault {
+  private JointStiffness stiffness(Bolt bolt) throws Fault {
     return joint
         .stiffness(bolt)
         .orElseThrow(
@@ -118,7 +119,7 @@ final class SketchOptions {
     return new Sketch(about, AnglePlot.of(job, friction, "computed sketch, not measured"));
   }
 
-  private ReportFault fault(String found, String expected) {
-    return new ReportFault(Code.NO_SKETCH, PLACE + step, found, expected);
+  private Fault fault(String found, String expected) {
+    return new Fault(ReportCode.NO_SKETCH, PLACE + step, found, expected);
   }
 }

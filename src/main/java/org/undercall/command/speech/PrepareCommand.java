@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.adapter.recogniser.ModelFolder;
 import org.undercall.adapter.recogniser.SpeechModel;
@@ -18,6 +17,7 @@ import org.undercall.command.work.DemoCommand;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.reply.Ask;
 import org.undercall.core.reply.Reply;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
@@ -53,7 +53,7 @@ public final class PrepareCommand implements Callable<Integer> {
     return 0;
   }
 
-  private static List<String> first(Path file) throws ProcedureFaults, IOException {
+  private static List<String> first(Path file) throws Fault, IOException {
     Procedure procedure = ProcedureFile.load(file).procedure();
     Reply briefing = Ask.briefing(procedure);
     return briefing.sentences();

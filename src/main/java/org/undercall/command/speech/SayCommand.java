@@ -1,6 +1,5 @@
 package org.undercall.command.speech;
 
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -8,7 +7,6 @@ import org.undercall.adapter.speaker.Voices;
 import org.undercall.adapter.speaker.WavVoice;
 import org.undercall.command.option.UserFolders;
 import org.undercall.port.Voice;
-import org.undercall.sound.SpeakerException;
 import org.undercall.sound.WavTimeline;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -45,15 +43,8 @@ public final class SayCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    PrintWriter errors = spec.commandLine().getErr();
-    try {
-      speak(String.join(" ", text));
-      return 0;
-    } catch (SpeakerException e) {
-      errors.println(e.getMessage());
-      errors.flush();
-      return 1;
-    }
+    speak(String.join(" ", text));
+    return 0;
   }
 
   private void print(String line) {

@@ -6,9 +6,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.procedure.LoadedProcedure;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
-import org.undercall.adapter.table.TableFaults;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -43,7 +42,7 @@ public final class AssembleCommand implements Callable<Integer> {
   public AssembleCommand() {}
 
   @Override
-  public Integer call() throws ProcedureFaults, TableFaults, IOException {
+  public Integer call() throws Fault, IOException {
     LoadedProcedure loaded = ProcedureFile.load(file);
     String text = new String(loaded.wholeBytes(), StandardCharsets.UTF_8);
     PrintWriter lines = spec.commandLine().getOut();

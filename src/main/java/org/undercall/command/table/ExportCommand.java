@@ -5,12 +5,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
-import org.undercall.adapter.table.TableFaults;
 import org.undercall.adapter.table.TableText;
 import org.undercall.adapter.table.TorqueTable;
 import org.undercall.core.procedure.Procedure;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -51,7 +50,7 @@ public final class ExportCommand implements Callable<Integer> {
   public ExportCommand() {}
 
   @Override
-  public Integer call() throws ProcedureFaults, TableFaults {
+  public Integer call() throws Fault {
     Procedure procedure = ProcedureFile.load(file).procedure();
     TableText table = TableText.of(procedure);
     PrintWriter out = spec.commandLine().getOut();
@@ -77,7 +76,7 @@ public final class ExportCommand implements Callable<Integer> {
       TorqueTable again = TorqueTable.readAgain(table.csv());
       return again.faults().isEmpty()
           && ProcedureFile.of(Path.of("again.json"), again.json()).procedure().equals(procedure);
-    } catch (TableFaults | ProcedureFaults e) {
+    } catch (Fault e) {
       return false;
     }
   }

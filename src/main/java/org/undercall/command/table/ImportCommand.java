@@ -13,14 +13,13 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
-import org.undercall.adapter.table.TableFaults;
 import org.undercall.adapter.table.TorqueTable;
 import org.undercall.core.check.Finding;
 import org.undercall.core.check.ProcedureCheck;
 import org.undercall.core.check.Severity;
 import org.undercall.core.procedure.Procedure;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -96,7 +95,7 @@ public final class ImportCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() throws TableFaults {
+  public Integer call() throws Fault {
     PrintWriter lines = spec.commandLine().getOut();
     TorqueTable table = TorqueTable.read(file, wishes());
     table.preview().forEach(lines::println);
@@ -119,18 +118,13 @@ public final class ImportCommand implements Callable<Integer> {
       }
       lines.flush();
       return clean ? 0 : 3;
-    } catch (ProcedureFaults e) {
+    } catch (Fault e) {
       return faults(
-          e.faults().stream()
+          e.findings().stream()
               .map(
                   f ->
-                      f.code().code()
-                          + " "
-                          + place(f.pointer(), table)
-                          + ": found "
-                          + f.found()
-                          + ", expected "
-                          + f.expected())
+                      new Fault.Finding(
+                          f.code(), place(f.place().pointer(), table), f.found(), f.expected()))
               .toList());
     }
   }
@@ -157,14 +151,7 @@ public final class ImportCommand implements Callable<Integer> {
   private boolean judged(Procedure procedure, TorqueTable table, PrintWriter lines) {
     List<Finding> findings = ProcedureCheck.of(procedure, LocalDate.now(clock));
     for (Finding finding : findings) {
-      lines.println(
-          finding.rule().code()
-              + " "
-              + place(finding.pointer(), table)
-              + ": found "
-              + finding.found()
-              + ", expected "
-              + finding.expected());
+      lines.println(finding.at(place(finding.pointer(), table)));
     }
     return ProcedureCheck.heaviest(findings).filter(s -> s != Severity.REMARK).isEmpty();
   }

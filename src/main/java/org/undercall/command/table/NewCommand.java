@@ -10,15 +10,14 @@ import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
-import org.undercall.adapter.table.TableFaults;
 import org.undercall.adapter.table.TorqueTable;
 import org.undercall.core.check.ProcedureCheck;
 import org.undercall.core.check.Severity;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.writing.Draft;
 import org.undercall.core.writing.Interview;
+import org.undercall.port.Fault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -106,7 +105,7 @@ public final class NewCommand implements Callable<Integer> {
 
   /** Nothing, or what was kept and is wanted. */
   private static Draft begun(KeptAnswers kept, BufferedReader answers, PrintWriter out)
-      throws TableFaults, KeptAnswers.NotTakenUp, TypedInterview.BrokenOff {
+      throws Fault, TypedInterview.BrokenOff {
     if (!kept.areThere()) {
       return Draft.EMPTY;
     }
@@ -122,8 +121,7 @@ public final class NewCommand implements Callable<Integer> {
     return draft;
   }
 
-  private int written(Draft draft, KeptAnswers kept, PrintWriter out)
-      throws TableFaults, ProcedureFaults {
+  private int written(Draft draft, KeptAnswers kept, PrintWriter out) throws Fault {
     TorqueTable read = TableJudge.read(draft);
     Procedure procedure = ProcedureFile.of(file, read.json()).procedure();
     NewFile.write(file, read.json(), force);

@@ -9,7 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import org.undercall.adapter.table.TableCode;
-import org.undercall.adapter.table.TableFaults;
+import org.undercall.port.Fault;
 
 /** Writes a file as a whole, over another one only if that is wanted. */
 public final class NewFile {
@@ -18,27 +18,26 @@ public final class NewFile {
   /**
    * Finds out before the work that a file could not be written after it.
    *
-   * @throws TableFaults TAB-029 if the file is there, TAB-030 if it cannot be written
+   * @throws Fault TAB-029 if the file is there, TAB-030 if it cannot be written
    */
-  static void require(Path file, boolean overwrite) throws TableFaults {
+  static void require(Path file, boolean overwrite) throws Fault {
     String name = String.valueOf(file.getFileName());
     Path folder = file.toAbsolutePath().getParent();
     if (Files.isDirectory(file) || folder == null || !Files.isWritable(folder)) {
       String found = Files.isDirectory(file) ? "a folder" : "no folder that can be written";
-      throw TableFaults.of(TableCode.CANNOT_WRITE, name, found, "a place that can be written");
+      throw new Fault(TableCode.CANNOT_WRITE, name, found, "a place that can be written");
     }
     if (Files.exists(file) && !overwrite) {
-      throw TableFaults.of(
-          TableCode.EXISTS, name, "a file that is there", "--force or another name");
+      throw new Fault(TableCode.EXISTS, name, "a file that is there", "--force or another name");
     }
   }
 
   /**
    * Writes a text in UTF-8.
    *
-   * @throws TableFaults TAB-029 if the file is there, TAB-030 if it cannot be written
+   * @throws Fault TAB-029 if the file is there, TAB-030 if it cannot be written
    */
-  public static void write(Path file, String text, boolean overwrite) throws TableFaults {
+  public static void write(Path file, String text, boolean overwrite) throws Fault {
     String name = String.valueOf(file.getFileName());
     Path part = file.resolveSibling(name + ".part");
     try {
@@ -56,11 +55,9 @@ public final class NewFile {
           LinkOption.NOFOLLOW_LINKS);
       Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
     } catch (FileAlreadyExistsException e) {
-      throw TableFaults.of(
-          TableCode.EXISTS, name, "a file that is there", "--force or another name");
+      throw new Fault(TableCode.EXISTS, name, "a file that is there", "--force or another name");
     } catch (IOException e) {
-      String found = e.getClass().getSimpleName();
-      throw TableFaults.of(TableCode.CANNOT_WRITE, name, found, "a place that can be written");
+      throw new Fault(TableCode.CANNOT_WRITE, name, Fault.kind(e), "a place that can be written");
     }
   }
 }

@@ -25,7 +25,7 @@ final class Shown {
     Walk walk = Walk.of(procedure);
     out.print(WalkText.of(walk, WalkThrough.of(walk)));
     List<Finding> findings = judge.findings(procedure);
-    findings.forEach(finding -> out.println(TableJudge.line(finding)));
+    findings.forEach(finding -> out.println(finding.at(finding.pointer())));
     out.println(findings.isEmpty() ? "The check finds nothing." : "Found: " + findings.size());
     out.flush();
   }
@@ -44,7 +44,7 @@ final class Shown {
     String last = "/phases/" + phase + "/steps/" + step + "/";
     judge.findings(procedure).stream()
         .filter(finding -> finding.pointer().startsWith(last))
-        .forEach(finding -> out.println("  " + TableJudge.line(finding)));
+        .forEach(finding -> out.println("  " + finding.at(finding.pointer())));
     out.flush();
   }
 }

@@ -5,10 +5,8 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.adapter.table.DraftTable;
-import org.undercall.adapter.table.TableFaults;
 import org.undercall.adapter.table.TorqueTable;
 import org.undercall.core.check.Finding;
 import org.undercall.core.check.ProcedureCheck;
@@ -16,6 +14,7 @@ import org.undercall.core.procedure.Procedure;
 import org.undercall.core.writing.Draft;
 import org.undercall.core.writing.Judge;
 import org.undercall.core.writing.Kept;
+import org.undercall.port.Fault;
 
 /** Judges answers by making the table of them that {@code import} would read, and reading it. */
 final class TableJudge implements Judge {
@@ -34,22 +33,17 @@ final class TableJudge implements Judge {
       if (read.faults().isEmpty()) {
         ProcedureFile.of(NAMELESS, read.json());
       }
-      return read.faults().stream()
-          .map(f -> told(f.code().code(), f.found(), f.expected()))
-          .distinct()
-          .toList();
-    } catch (TableFaults e) {
-      return e.faults().stream().map(f -> told(f.code().code(), f.found(), f.expected())).toList();
-    } catch (ProcedureFaults e) {
-      return e.faults().stream().map(f -> told(f.code().code(), f.found(), f.expected())).toList();
+      return read.faults().stream().map(TableJudge::told).distinct().toList();
+    } catch (Fault e) {
+      return e.findings().stream().map(TableJudge::told).toList();
     }
   }
 
-  private static String told(String code, String found, String expected) {
-    return code + " found " + found + ", expected " + expected;
+  private static String told(Fault.Finding finding) {
+    return finding.code().id() + " " + finding.told();
   }
 
-  static TorqueTable read(Draft draft) throws TableFaults {
+  static TorqueTable read(Draft draft) throws Fault {
     return TorqueTable.readAgain(DraftTable.csv(Kept.of(draft)));
   }
 
@@ -59,7 +53,7 @@ final class TableJudge implements Judge {
       return draft.rows().isEmpty()
           ? Optional.empty()
           : Optional.of(ProcedureFile.of(NAMELESS, read(draft).json()).procedure());
-    } catch (TableFaults | ProcedureFaults e) {
+    } catch (Fault e) {
       return Optional.empty();
     }
   }
@@ -67,16 +61,5 @@ final class TableJudge implements Judge {
   /** What the check finds today. */
   List<Finding> findings(Procedure procedure) {
     return ProcedureCheck.of(procedure, LocalDate.now(clock));
-  }
-
-  /** A finding as one line. */
-  static String line(Finding finding) {
-    return finding.rule().code()
-        + " "
-        + finding.pointer()
-        + ": found "
-        + finding.found()
-        + ", expected "
-        + finding.expected();
   }
 }

@@ -7,10 +7,10 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.undercall.adapter.table.TableFaults;
 import org.undercall.core.reply.Wanted;
 import org.undercall.core.writing.AnswerFault;
 import org.undercall.core.writing.Interview;
+import org.undercall.port.Fault;
 
 /** Asks at the keyboard, one question a line. */
 final class TypedInterview {
@@ -36,7 +36,7 @@ final class TypedInterview {
   }
 
   /** Asks until all is answered and wanted. */
-  Interview run(Interview begun) throws BrokenOff, TableFaults {
+  Interview run(Interview begun) throws BrokenOff, Fault {
     out.println(HELP);
     Interview at = begun;
     boolean wanted = false;
@@ -60,7 +60,7 @@ final class TypedInterview {
     return AnswerFault.NOT_A_WORD.told('"' + answer + '"', "one of yes, no, back");
   }
 
-  private Interview step(Interview at) throws BrokenOff, TableFaults {
+  private Interview step(Interview at) throws BrokenOff, Fault {
     String answer = line(prompt(at));
     switch (answer.toLowerCase(Locale.ROOT)) {
       case "?" -> out.println("  " + at.question().orElseThrow().explained());
@@ -76,7 +76,7 @@ final class TypedInterview {
     return at;
   }
 
-  private Interview back(Interview at) throws TableFaults {
+  private Interview back(Interview at) throws Fault {
     if (at.draft().given().isEmpty()) {
       out.println("  " + AnswerFault.NOTHING_BEFORE.told("no answer", "one to go back to"));
       return at;
@@ -86,7 +86,7 @@ final class TypedInterview {
     return before;
   }
 
-  private Interview answered(Interview at, String answer) throws TableFaults {
+  private Interview answered(Interview at, String answer) throws Fault {
     Interview.Result result = at.answer(answer, judge);
     result.told().forEach(told -> out.println("  " + told));
     if (result.taken()) {

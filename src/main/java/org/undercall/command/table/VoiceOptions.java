@@ -10,9 +10,9 @@ import org.undercall.command.option.SpeakerOptions;
 import org.undercall.core.writing.Interview;
 import org.undercall.listen.AnswerEar;
 import org.undercall.listen.Answers;
+import org.undercall.port.Fault;
 import org.undercall.port.Voice;
 import org.undercall.sound.Frames;
-import org.undercall.sound.SoundFault;
 import org.undercall.sound.WavFrames;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
@@ -64,11 +64,11 @@ public final class VoiceOptions {
     return ask(
         this::frames,
         () -> model.load(line.getErr()),
-        () -> speaker.open(line.getErr()::println),
+        () -> speaker.open(news -> line.getErr().println(news.line())),
         asking);
   }
 
-  private Frames frames() throws SoundFault {
+  private Frames frames() throws Fault {
     return sound == null
         ? MicrophoneFrames.open(Optional.ofNullable(microphone))
         : WavFrames.open(sound);

@@ -3,7 +3,6 @@ package org.undercall.command.table;
 import java.io.BufferedReader;
 import java.io.PrintWriter;
 import java.util.Optional;
-import org.undercall.adapter.table.TableFaults;
 import org.undercall.command.table.TypedInterview.BrokenOff;
 import org.undercall.core.intent.AnswerCommand;
 import org.undercall.core.intent.RecognisedPhrase;
@@ -12,6 +11,7 @@ import org.undercall.core.writing.Interview;
 import org.undercall.core.writing.Talk;
 import org.undercall.listen.Answers;
 import org.undercall.port.Ear;
+import org.undercall.port.Fault;
 import org.undercall.port.Voice;
 
 /** Asks by voice; what cannot be heard is typed. */
@@ -38,7 +38,7 @@ final class VoicedInterview {
   }
 
   /** Asks until all is answered and wanted. */
-  Interview run(Interview begun) throws BrokenOff, TableFaults {
+  Interview run(Interview begun) throws BrokenOff, Fault {
     Talk at = Talk.of(begun);
     say(at.ask());
     while (true) {
@@ -53,7 +53,7 @@ final class VoicedInterview {
     }
   }
 
-  private Talk settled(Talk before, Talk.Turn turn) throws BrokenOff, TableFaults {
+  private Talk settled(Talk before, Talk.Turn turn) throws BrokenOff, Fault {
     Talk next = turn.next();
     turn.told().forEach(told -> out.println("  " + told));
     if (!next.interview().equals(before.interview())) {

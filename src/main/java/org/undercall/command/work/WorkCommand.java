@@ -8,9 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.microphone.MicrophoneFrames;
 import org.undercall.adapter.microphone.SteadyFrames;
-import org.undercall.adapter.recogniser.ModelFault;
 import org.undercall.adapter.recogniser.RecogniserMaker;
-import org.undercall.adapter.words.OwnWordsFault;
 import org.undercall.command.desk.Chosen;
 import org.undercall.command.option.BoardOptions;
 import org.undercall.command.option.CalledOption;
@@ -27,12 +25,12 @@ import org.undercall.listen.LazyEar;
 import org.undercall.listen.NoticingEar;
 import org.undercall.listen.OwnWordsEar;
 import org.undercall.port.Ear;
+import org.undercall.port.Fault;
 import org.undercall.port.Time;
 import org.undercall.port.Voice;
 import org.undercall.session.Dialogue;
 import org.undercall.session.Work;
 import org.undercall.sound.Frames;
-import org.undercall.sound.SoundFault;
 import org.undercall.sound.WavFrames;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -111,7 +109,7 @@ public final class WorkCommand implements Callable<Integer> {
     }
   }
 
-  private Frames frames(DeviceNotices notices) throws SoundFault {
+  private Frames frames(DeviceNotices notices) throws Fault {
     Optional<String> named = microphone.name();
     return sound != null
         ? WavFrames.open(sound)
@@ -122,7 +120,7 @@ public final class WorkCommand implements Callable<Integer> {
     return sound == null ? new NoticingEar(ear, notices, voice) : ear;
   }
 
-  private RecogniserMaker recognisers() throws ModelFault, OwnWordsFault {
+  private RecogniserMaker recognisers() throws Fault {
     clips.prepare();
     return ownWords.of(model.load(spec.commandLine().getErr()), own);
   }

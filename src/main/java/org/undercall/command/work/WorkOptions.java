@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import org.undercall.adapter.log.SessionFolder;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.command.desk.Chosen;
 import org.undercall.command.desk.Desk;
 import org.undercall.command.desk.Offer;
@@ -99,7 +98,7 @@ public final class WorkOptions {
   }
 
   /** Begins or takes up the session, and says which. */
-  Work open(Chosen chosen, PrintWriter out) throws ProcedureFaults, Fault {
+  Work open(Chosen chosen, PrintWriter out) throws Fault {
     Work work = begun(chosen);
     String how = work.takenUp() ? "Session taken up: " : "New session: ";
     Dialogue dialogue = new Dialogue(out);
@@ -109,7 +108,7 @@ public final class WorkOptions {
     return work;
   }
 
-  private Work begun(Chosen chosen) throws ProcedureFaults, Fault {
+  private Work begun(Chosen chosen) throws Fault {
     if (chosen instanceof Chosen.Session session) {
       return Work.takeUp(session.folder());
     }

@@ -1,6 +1,7 @@
 package org.undercall.core.check;
 
 import java.util.Objects;
+import org.undercall.core.term.Mismatch;
 
 /**
  * Something in a procedure that looks wrong.
@@ -16,5 +17,10 @@ public record Finding(CheckRule rule, String pointer, String found, String expec
     Objects.requireNonNull(pointer, "pointer");
     Objects.requireNonNull(found, "found");
     Objects.requireNonNull(expected, "expected");
+  }
+
+  /** The finding as one line, with the name of its place where it is shown. */
+  public String at(String place) {
+    return rule.code() + " " + place + ": " + new Mismatch(found, expected);
   }
 }

@@ -1,5 +1,9 @@
 package org.undercall.core.decision;
 
+import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Step;
+
 /** What the session waits for. It decides what may be said and what a phrase does. */
 public enum Phase {
   /** The cautions were read out and wait to be understood. */
@@ -50,5 +54,57 @@ public enum Phase {
   /** Its column in the table. */
   public String code() {
     return code;
+  }
+
+  /** What a session waits for. */
+  static Phase of(Session session) {
+    return switch (session.talk().mode()) {
+      case BRIEFING -> BRIEFING;
+      case NOTING -> NOTING;
+      case HELD -> ON_HOLD;
+      case ENDED -> ENDED;
+      case WORKING ->
+          session.talk().pending().map(Phase::readBack).orElseGet(() -> ofStep(session));
+    };
+  }
+
+  private static Phase readBack(Pending pending) {
+    return pending instanceof Pending.Load ? LOAD_READ_BACK : READ_BACK;
+  }
+
+  private static Phase ofStep(Session session) {
+    if (session.progress().allClosed()) {
+      return ALL_CLOSED;
+    }
+    if (session.state().closed()) {
+      return CLOSED_STEP;
+    }
+    Step step = session.place().step();
+    if (step instanceof Step.Fasten fasten) {
+      return ofFastener(session, fasten.fastener());
+    }
+    if (step instanceof Step.Do) {
+      return session.state().workDone() ? CHECK : DO;
+    }
+    if (step instanceof Step.Measure) {
+      return MEASURE;
+    }
+    if (step instanceof Step.Wait) {
+      return WAITING;
+    }
+    return step instanceof Step.Load ? LOAD : HAND_OVER;
+  }
+
+  private static Phase ofFastener(Session session, Fastener fastener) {
+    if (fastener.part().oneTimeUse() && !session.tightening().newHardware()) {
+      return HARDWARE;
+    }
+    if (fastener.dependsOnMarking() && session.tightening().marking().isEmpty()) {
+      return MARKING;
+    }
+    if (!session.loads().holds(session.side(), fastener.needs())) {
+      return GATE;
+    }
+    return session.stage() instanceof Stage.TorqueStage ? TORQUE : ANGLE;
   }
 }

@@ -70,53 +70,7 @@ public record Session(
 
   /** What the session waits for. */
   public Phase phase() {
-    return switch (talk.mode()) {
-      case BRIEFING -> Phase.BRIEFING;
-      case NOTING -> Phase.NOTING;
-      case HELD -> Phase.ON_HOLD;
-      case ENDED -> Phase.ENDED;
-      case WORKING -> talk.pending().map(Session::readBack).orElseGet(this::stepPhase);
-    };
-  }
-
-  private static Phase readBack(Pending pending) {
-    return pending instanceof Pending.Load ? Phase.LOAD_READ_BACK : Phase.READ_BACK;
-  }
-
-  private Phase stepPhase() {
-    if (progress.allClosed()) {
-      return Phase.ALL_CLOSED;
-    }
-    if (state().closed()) {
-      return Phase.CLOSED_STEP;
-    }
-    Step step = place().step();
-    if (step instanceof Step.Fasten fasten) {
-      return fastenPhase(fasten.fastener());
-    }
-    if (step instanceof Step.Do) {
-      return state().workDone() ? Phase.CHECK : Phase.DO;
-    }
-    if (step instanceof Step.Measure) {
-      return Phase.MEASURE;
-    }
-    if (step instanceof Step.Wait) {
-      return Phase.WAITING;
-    }
-    return step instanceof Step.Load ? Phase.LOAD : Phase.HAND_OVER;
-  }
-
-  private Phase fastenPhase(Fastener fastener) {
-    if (fastener.part().oneTimeUse() && !tightening().newHardware()) {
-      return Phase.HARDWARE;
-    }
-    if (fastener.dependsOnMarking() && tightening().marking().isEmpty()) {
-      return Phase.MARKING;
-    }
-    if (!loads.holds(side(), fastener.needs())) {
-      return Phase.GATE;
-    }
-    return stage() instanceof Stage.TorqueStage ? Phase.TORQUE : Phase.ANGLE;
+    return Phase.of(this);
   }
 
   /** The step at hand. */

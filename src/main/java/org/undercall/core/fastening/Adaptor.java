@@ -1,6 +1,7 @@
 package org.undercall.core.fastening;
 
 import java.util.Objects;
+import org.undercall.core.term.Refused;
 import org.undercall.core.term.Torque;
 
 /**
@@ -19,7 +20,7 @@ public record Adaptor(Length wrench, Length extension, Rotation angle) {
     Objects.requireNonNull(wrench, "wrench");
     double along = extension.millimetres() * Math.cos(angle.inRadians());
     if (wrench.millimetres() + along <= 0) {
-      throw Require.refused(
+      throw new Refused(
           "FAS-041", "adaptor", extension + " at " + angle, "less than the wrench turned back");
     }
   }

@@ -2,6 +2,7 @@ package org.undercall.core.fastening;
 
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.undercall.core.term.Refused;
 
 /** What can be said about the preload after a torque stage and an angle stage. */
 public sealed interface AngleOutcome {
@@ -42,7 +43,7 @@ public sealed interface AngleOutcome {
     public NotKnown {
       missing = Set.copyOf(missing);
       if (missing.isEmpty()) {
-        throw Require.refused("FAS-031", "outcome", "nothing missing", "one thing or more");
+        throw new Refused("FAS-031", "outcome", "nothing missing", "one thing or more");
       }
     }
 

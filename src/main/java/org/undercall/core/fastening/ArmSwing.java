@@ -1,6 +1,7 @@
 package org.undercall.core.fastening;
 
 import java.util.Objects;
+import org.undercall.core.term.Refused;
 
 /**
  * A control arm that swings about its inner pivot, and the twist this makes in a bonded bush.
@@ -18,10 +19,10 @@ public record ArmSwing(Length arm, Height ride, Range<Height> travel) {
     Objects.requireNonNull(ride, "ride");
     double reach = arm.millimetres();
     if (travel.low().millimetres() < -reach || travel.high().millimetres() > reach) {
-      throw Require.refused("FAS-050", "travel of an arm", travel.toString(), "within " + arm);
+      throw new Refused("FAS-050", "travel of an arm", travel.toString(), "within " + arm);
     }
     if (!travel.contains(ride)) {
-      throw Require.refused("FAS-051", "ride height", ride.toString(), "within " + travel);
+      throw new Refused("FAS-051", "ride height", ride.toString(), "within " + travel);
     }
   }
 
@@ -58,7 +59,7 @@ public record ArmSwing(Length arm, Height ride, Range<Height> travel) {
   public Rotation angleAt(Height height) {
     double sine = height.millimetres() / arm.millimetres();
     if (Math.abs(sine) > 1) {
-      throw Require.refused("FAS-052", "height of the outer joint", height + "", "within " + arm);
+      throw new Refused("FAS-052", "height of the outer joint", height + "", "within " + arm);
     }
     return Rotation.radians(Math.asin(sine));
   }

@@ -2,6 +2,7 @@ package org.undercall.core.fastening;
 
 import java.util.Objects;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.Refused;
 
 /**
  * A bolt as far as tightening it goes.
@@ -14,7 +15,7 @@ public record Bolt(ThreadSize thread, PropertyClass strength, Seat seat) {
   public Bolt {
     Objects.requireNonNull(seat, "seat");
     if (!strength.exists(thread)) {
-      throw Require.refused(
+      throw new Refused(
           "FAS-011", "property class", strength + " for " + thread, "a class up to this diameter");
     }
   }
@@ -31,12 +32,11 @@ public record Bolt(ThreadSize thread, PropertyClass strength, Seat seat) {
     ThreadSize thread = ThreadSize.of(designation);
     PropertyClass strength =
         PropertyClass.of(new HeadMarking(marking))
-            .orElseThrow(
-                () -> Require.refused("FAS-012", "property class", marking, "4.6 to 12.9"));
+            .orElseThrow(() -> new Refused("FAS-012", "property class", marking, "4.6 to 12.9"));
     Seat seat =
         Seat.hexagon(thread)
             .orElseThrow(
-                () -> Require.refused("FAS-013", "seat", "none for " + thread, "its diameters"));
+                () -> new Refused("FAS-013", "seat", "none for " + thread, "its diameters"));
     return new Bolt(thread, strength, seat);
   }
 

@@ -1,6 +1,7 @@
 package org.undercall.core.fastening;
 
 import java.util.Locale;
+import org.undercall.core.term.Refused;
 
 /**
  * A permissible deviation either way, in percent of the true value.
@@ -11,7 +12,7 @@ public record Deviation(double percent) implements Comparable<Deviation> {
   public Deviation {
     Require.positive("deviation", percent, "%");
     if (percent >= 100) {
-      throw Require.refused("FAS-007", "deviation", percent + " %", "less than 100 %");
+      throw new Refused("FAS-007", "deviation", percent + " %", "less than 100 %");
     }
   }
 

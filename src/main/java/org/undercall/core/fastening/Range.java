@@ -1,6 +1,7 @@
 package org.undercall.core.fastening;
 
 import java.util.function.Function;
+import org.undercall.core.term.Refused;
 
 /**
  * A range of a quantity from its lowest to its highest value.
@@ -12,7 +13,7 @@ import java.util.function.Function;
 public record Range<T extends Comparable<T>>(T low, T high) {
   public Range {
     if (low.compareTo(high) > 0) {
-      throw Require.refused("FAS-005", "range", low + " to " + high, "a range that goes up");
+      throw new Refused("FAS-005", "range", low + " to " + high, "a range that goes up");
     }
   }
 

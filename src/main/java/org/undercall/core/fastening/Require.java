@@ -1,13 +1,15 @@
 package org.undercall.core.fastening;
 
-/** Checks the values that make up a record and words the refusal with a stable code. */
+import org.undercall.core.term.Refused;
+
+/** Checks the values that make up a record. */
 final class Require {
   private Require() {}
 
   /** The value, if it is finite and more than zero; otherwise FAS-001. */
   static double positive(String what, double value, String unit) {
     if (!(value > 0) || Double.isInfinite(value)) {
-      throw refused("FAS-001", what, value + " " + unit, "more than zero and finite");
+      throw new Refused("FAS-001", what, value + " " + unit, "more than zero and finite");
     }
     return value;
   }
@@ -15,7 +17,7 @@ final class Require {
   /** The value, if it is finite and not negative; otherwise FAS-002. */
   static double notNegative(String what, double value, String unit) {
     if (!(value >= 0) || Double.isInfinite(value)) {
-      throw refused("FAS-002", what, value + " " + unit, "zero or more and finite");
+      throw new Refused("FAS-002", what, value + " " + unit, "zero or more and finite");
     }
     return value;
   }
@@ -23,7 +25,7 @@ final class Require {
   /** The value, if it is finite; otherwise FAS-003. */
   static double finite(String what, double value, String unit) {
     if (!Double.isFinite(value)) {
-      throw refused("FAS-003", what, value + " " + unit, "a finite number");
+      throw new Refused("FAS-003", what, value + " " + unit, "a finite number");
     }
     return value;
   }
@@ -31,14 +33,7 @@ final class Require {
   /** Refuses with FAS-004 unless the second length is larger than the first. */
   static void larger(String what, Length smaller, Length larger) {
     if (larger.compareTo(smaller) <= 0) {
-      throw refused("FAS-004", what, larger.toString(), "more than " + smaller);
+      throw new Refused("FAS-004", what, larger.toString(), "more than " + smaller);
     }
-  }
-
-  /** A refusal: code, place, what was found, what was expected. */
-  static IllegalArgumentException refused(
-      String code, String place, String found, String expected) {
-    return new IllegalArgumentException(
-        code + " " + place + ": found " + found + ", expected " + expected);
   }
 }

@@ -3,6 +3,7 @@ package org.undercall.core.fastening;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Objects;
+import org.undercall.core.term.Refused;
 import org.undercall.core.term.Torque;
 import org.undercall.core.term.TorqueUnit;
 
@@ -34,11 +35,11 @@ public record ScaleReading(Torque exact, Torque shown, BigDecimal step) {
    */
   public static ScaleReading of(Torque exact, TorqueUnit unit, BigDecimal step) {
     if (step.signum() <= 0) {
-      throw Require.refused("FAS-021", "step of a scale", step.toPlainString(), "more than zero");
+      throw new Refused("FAS-021", "step of a scale", step.toPlainString(), "more than zero");
     }
     BigDecimal steps = Units.convert(exact, unit).amount().divide(step, 0, RoundingMode.HALF_UP);
     if (steps.signum() == 0) {
-      throw Require.refused(
+      throw new Refused(
           "FAS-022", "torque on a scale", exact.toString(), "half a step of " + step + " or more");
     }
     return new ScaleReading(exact, new Torque(steps.multiply(step), unit), step);

@@ -1,6 +1,7 @@
 package org.undercall.core.fastening;
 
 import java.util.Optional;
+import org.undercall.core.term.Refused;
 import org.undercall.core.term.Torque;
 
 /**
@@ -30,7 +31,7 @@ public record Scatter(Force low, Force nominal, Force high) {
     public Causes {
       Require.notNegative("error of the angle", angle.degrees(), "°");
       if (!friction.contains(nominal)) {
-        throw Require.refused("FAS-032", "nominal friction", nominal.toString(), "in " + friction);
+        throw new Refused("FAS-032", "nominal friction", nominal.toString(), "in " + friction);
       }
     }
   }

@@ -1,6 +1,7 @@
 package org.undercall.core.fastening;
 
 import java.util.List;
+import org.undercall.core.term.Refused;
 
 /**
  * Clamped parts that are tubes one behind the other, such as the inner sleeve of a bush between two
@@ -15,7 +16,7 @@ public record SleeveStack(List<Sleeve> sleeves) implements ClampedParts {
   public SleeveStack {
     sleeves = List.copyOf(sleeves);
     if (sleeves.isEmpty()) {
-      throw Require.refused("FAS-030", "clamped parts", "no sleeve", "one or more");
+      throw new Refused("FAS-030", "clamped parts", "no sleeve", "one or more");
     }
   }
 

@@ -2,6 +2,7 @@ package org.undercall.core.fastening;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import org.undercall.core.term.Refused;
 
 /**
  * An ISO metric thread: nominal diameter and pitch, with the basic sizes that follow from them.
@@ -29,7 +30,7 @@ public record ThreadSize(Length diameter, Length pitch) {
     return ThreadCatalogue.find(designation)
         .orElseThrow(
             () ->
-                Require.refused(
+                new Refused(
                     "FAS-010",
                     "thread",
                     "'" + designation + "'",

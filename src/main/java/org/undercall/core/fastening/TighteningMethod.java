@@ -1,5 +1,7 @@
 package org.undercall.core.fastening;
 
+import org.undercall.core.term.Refused;
+
 /**
  * A way of tightening with its tightening factor αA = FM,max/FM,min (VDI 2230 Part 1, table A8).
  *
@@ -41,7 +43,7 @@ public enum TighteningMethod {
   /** The least preload for a largest one and a factor of one or more. */
   public static Force leastPreload(Force largest, double factor) {
     if (!(factor >= 1)) {
-      throw Require.refused("FAS-014", "tightening factor", factor + "", "1 or more");
+      throw new Refused("FAS-014", "tightening factor", factor + "", "1 or more");
     }
     return new Force(largest.newtons() / factor);
   }

@@ -2,6 +2,7 @@ package org.undercall.core.fastening;
 
 import java.math.BigDecimal;
 import org.undercall.core.procedure.Tool;
+import org.undercall.core.term.Refused;
 import org.undercall.core.term.Torque;
 
 /**
@@ -25,8 +26,7 @@ public record ToolRange(Torque least, Torque most) {
 
   public ToolRange {
     if (least.compareTo(most) >= 0) {
-      throw Require.refused(
-          "FAS-040", "range of a tool", least + " to " + most, "one that goes up");
+      throw new Refused("FAS-040", "range of a tool", least + " to " + most, "one that goes up");
     }
   }
 

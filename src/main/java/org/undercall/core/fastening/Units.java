@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.MeasureUnit;
+import org.undercall.core.term.Refused;
 import org.undercall.core.term.Torque;
 import org.undercall.core.term.TorqueUnit;
 
@@ -54,8 +55,7 @@ public final class Units {
       case MILLIMETRE -> BigDecimal.ONE;
       case INCH -> INCH;
       case KILOMETRE -> new BigDecimal("1000000");
-      case DEGREE, BAR ->
-          throw Require.refused("FAS-020", "length", unit.symbol(), "a unit of length");
+      case DEGREE, BAR -> throw new Refused("FAS-020", "length", unit.symbol(), "a unit of length");
     };
   }
 }

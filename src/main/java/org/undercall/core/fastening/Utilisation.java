@@ -1,6 +1,7 @@
 package org.undercall.core.fastening;
 
 import java.util.Locale;
+import org.undercall.core.term.Refused;
 
 /**
  * How much of the yield strength the combined stress of tightening may use.
@@ -11,7 +12,7 @@ public record Utilisation(double share) implements Comparable<Utilisation> {
   public Utilisation {
     Require.positive("utilisation", share, "(no unit)");
     if (share > 1) {
-      throw Require.refused("FAS-006", "utilisation", String.valueOf(share), "at most 1");
+      throw new Refused("FAS-006", "utilisation", String.valueOf(share), "at most 1");
     }
   }
 

@@ -23,10 +23,31 @@ final class PhraseTable {
   static final Map<IntentKind, List<String>> WORDINGS = wordings();
 
   /** The words for each unit; the first two are listened for, any is understood. */
-  static final Map<SpokenUnit, List<String>> UNITS = units();
+  static final Map<SpokenUnit, List<String>> UNITS =
+      ordered(
+          List.of(
+              entry(
+                  SpokenUnit.NEWTON_METRES,
+                  List.of("newton meters", "newton meter", "newton metres", "newton metre")),
+              entry(SpokenUnit.FOOT_POUNDS, List.of("foot pounds", "pound feet", "foot pound")),
+              entry(SpokenUnit.INCH_POUNDS, List.of("inch pounds", "inch pound")),
+              entry(SpokenUnit.DEGREES, List.of("degrees", "degree")),
+              entry(
+                  SpokenUnit.MILLIMETRES,
+                  List.of("millimeters", "millimeter", "millimetres", "millimetre")),
+              entry(SpokenUnit.INCHES, List.of("inches", "inch")),
+              entry(SpokenUnit.BAR, List.of("bar")),
+              entry(
+                  SpokenUnit.KILOMETRES,
+                  List.of("kilometers", "kilometer", "kilometres", "kilometre"))));
 
   /** The unit wordings cut into words. */
-  static final Map<List<String>, SpokenUnit> UNIT_WORDS = unitWords();
+  static final Map<List<String>, SpokenUnit> UNIT_WORDS =
+      ordered(
+          UNITS.entrySet().stream()
+              .flatMap(
+                  unit -> unit.getValue().stream().map(text -> entry(words(text), unit.getKey())))
+              .toList());
 
   /** The words for each side. */
   static final Map<Side, String> SIDES =
@@ -207,27 +228,8 @@ final class PhraseTable {
         IntentKind.WORK_TIME, List.of("how long have i worked", "how long did i work so far"));
   }
 
-  private static Map<SpokenUnit, List<String>> units() {
-    Map<SpokenUnit, List<String>> units = new EnumMap<>(SpokenUnit.class);
-    units.put(
-        SpokenUnit.NEWTON_METRES,
-        List.of("newton meters", "newton meter", "newton metres", "newton metre"));
-    units.put(SpokenUnit.FOOT_POUNDS, List.of("foot pounds", "pound feet", "foot pound"));
-    units.put(SpokenUnit.INCH_POUNDS, List.of("inch pounds", "inch pound"));
-    units.put(SpokenUnit.DEGREES, List.of("degrees", "degree"));
-    units.put(
-        SpokenUnit.MILLIMETRES, List.of("millimeters", "millimeter", "millimetres", "millimetre"));
-    units.put(SpokenUnit.INCHES, List.of("inches", "inch"));
-    units.put(SpokenUnit.BAR, List.of("bar"));
-    units.put(SpokenUnit.KILOMETRES, List.of("kilometers", "kilometer", "kilometres", "kilometre"));
-    return Collections.unmodifiableMap(units);
-  }
-
-  private static Map<List<String>, SpokenUnit> unitWords() {
-    Map<List<String>, SpokenUnit> words = new LinkedHashMap<>();
-    UNITS.forEach(
-        (unit, wordings) -> wordings.forEach(w -> words.put(List.of(w.split(" ", -1)), unit)));
-    return Collections.unmodifiableMap(words);
+  private static List<String> words(String text) {
+    return List.of(text.split(" ", -1));
   }
 
   private static <K, V> Map<K, V> ordered(List<Map.Entry<K, V>> entries) {

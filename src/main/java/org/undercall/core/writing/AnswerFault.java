@@ -1,6 +1,7 @@
 package org.undercall.core.writing;
 
 import java.util.Locale;
+import org.undercall.core.term.Mismatch;
 
 /** Why an answer is not taken, before the table is looked at. */
 public enum AnswerFault {
@@ -30,6 +31,6 @@ public enum AnswerFault {
 
   /** What is told: the code, what was found and what was expected. */
   public String told(String found, String expected) {
-    return code() + " found " + found + ", expected " + expected;
+    return code() + " " + new Mismatch(found, expected);
   }
 }

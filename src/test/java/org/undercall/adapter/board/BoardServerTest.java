@@ -20,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.undercall.port.Fault;
 
 @DisplayName("The server of the board")
 @Timeout(60)
@@ -126,13 +127,13 @@ class BoardServerTest extends ServedBoard {
     @Test
     @DisplayName("says plainly that a port is in use")
     void portInUse() {
-      BoardFault fault =
+      Fault fault =
           assertThrows(
-              BoardFault.class,
+              Fault.class,
               () ->
                   BoardServer.start(
                       new BoardServer.Settings(port, false, console::add, MILLIS::get)));
-      assertEquals(BoardFault.Code.PORT, fault.code());
+      assertEquals(BoardCode.PORT, fault.code());
       assertTrue(fault.getMessage().startsWith("BRD-001 port " + port + ": "), fault.getMessage());
     }
   }
@@ -141,7 +142,7 @@ class BoardServerTest extends ServedBoard {
   @DisplayName("on the network")
   class Network {
     @BeforeEach
-    void again() throws BoardFault {
+    void again() throws Fault {
       server.close();
       console.clear();
       serve(true);

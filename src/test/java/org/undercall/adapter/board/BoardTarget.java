@@ -7,8 +7,8 @@ import java.net.URI;
 import java.nio.file.Path;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.core.board.BoardPlay;
+import org.undercall.port.Fault;
 
 /**
  * Any bytes as a request: method, path, headers, an empty line and a body. It is answered with a
@@ -70,7 +70,7 @@ public final class BoardTarget {
       Presses presses = new Presses(hub, slot, CLOCK::get);
       return new Router(
           new Gate(Hosts.loopback(PORT), access), presses, new Streams(hub, CLOCK::get));
-    } catch (ProcedureFaults e) {
+    } catch (Fault e) {
       throw new IllegalStateException(e);
     }
   }

@@ -6,6 +6,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.undercall.core.board.BoardPlay;
+import org.undercall.port.Fault;
 
 /** A board that is served, of a session that has just begun. */
 abstract class ServedBoard {
@@ -26,7 +27,7 @@ abstract class ServedBoard {
   }
 
   /** Serves the state that the session is in. */
-  final void serve(boolean network) throws BoardFault {
+  final void serve(boolean network) throws Fault {
     server =
         BoardServer.start(new BoardServer.Settings(0, network, console::add, Pieces.MILLIS::get));
     port = server.port();

@@ -8,7 +8,6 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.board.Board;
 import org.undercall.core.board.Devices;
@@ -123,7 +122,7 @@ public final class LogTarget {
     try {
       Path demo = Path.of("shared", "procedures", "demo-lateral-link.json");
       return Walk.of(ProcedureFile.load(demo).procedure());
-    } catch (ProcedureFaults e) {
+    } catch (Fault e) {
       throw new IllegalStateException(e);
     }
   }

@@ -12,8 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.undercall.adapter.procedure.FaultCode;
-import org.undercall.adapter.procedure.ProcedureFaults;
+import org.undercall.adapter.procedure.ProcedureCode;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.port.Fault;
 import org.undercall.text.Sha256;
@@ -28,8 +27,8 @@ class OddInputTest {
     Path file = folder.resolve("long.json");
     String values = "0,".repeat(40_000) + "0";
     Files.writeString(file, "{\"" + "n".repeat(1_000_000) + "\":[" + values + "]}");
-    ProcedureFaults faults = assertThrows(ProcedureFaults.class, () -> ProcedureFile.load(file));
-    assertEquals(FaultCode.TEXT_TOO_LONG, faults.faults().get(0).code());
+    Fault faults = assertThrows(Fault.class, () -> ProcedureFile.load(file));
+    assertEquals(ProcedureCode.TEXT_TOO_LONG, faults.findings().get(0).code());
     assertTrue(faults.getMessage().length() < 400, faults.getMessage());
   }
 

@@ -22,12 +22,12 @@ import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Ear;
+import org.undercall.port.Fault;
 import org.undercall.port.Heard;
 import org.undercall.session.Voiced;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
-import org.undercall.sound.SoundFault;
-import org.undercall.sound.SoundFault.Code;
+import org.undercall.sound.SoundCode;
 
 /** A clock by hand; the sound is that of an invented speaker. */
 @DisplayName("A microphone that is lost in the middle of a phrase")
@@ -59,12 +59,12 @@ class LostInPhraseTest {
     }
 
     @Override
-    public Optional<Frame> next() throws SoundFault {
+    public Optional<Frame> next() throws Fault {
       if (at + FRAME_SAMPLES > sound.length) {
         if (devices.isEmpty()) {
           return Optional.empty();
         }
-        throw new SoundFault(Code.MICROPHONE_LOST, "microphone", "is gone");
+        throw new Fault(SoundCode.MICROPHONE_LOST, "microphone", "is gone");
       }
       byte[] bytes = new byte[FRAME_BYTES];
       for (int i = 0; i < FRAME_SAMPLES; i++) {

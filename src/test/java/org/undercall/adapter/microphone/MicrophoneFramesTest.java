@@ -6,10 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.util.Arrays;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.undercall.port.Fault;
 import org.undercall.sound.Frames;
 import org.undercall.sound.SampleFormat;
-import org.undercall.sound.SoundFault;
-import org.undercall.sound.SoundFault.Code;
+import org.undercall.sound.SoundCode;
 
 /** The capture is run on the test's own thread, before the frames are taken. */
 class MicrophoneFramesTest {
@@ -53,19 +53,19 @@ class MicrophoneFramesTest {
   }
 
   @Test
-  void whatWasHeardBeforeTheDeviceWentIsGivenThenTheLossIsReported() throws SoundFault {
+  void whatWasHeardBeforeTheDeviceWentIsGivenThenTheLossIsReported() throws Fault {
     MicrophoneFrames frames = frames(100, true);
     for (int i = 0; i < 20; i++) {
       assertEquals(i * 480L, frames.next().orElseThrow().firstSample());
     }
-    SoundFault fault = assertThrows(SoundFault.class, frames::next);
-    assertEquals(Code.MICROPHONE_LOST, fault.code());
+    Fault fault = assertThrows(Fault.class, frames::next);
+    assertEquals(SoundCode.MICROPHONE_LOST, fault.code());
     assertEquals(10, line.zeros);
     assertEquals(0, frames.droppedMillis());
   }
 
   @Test
-  void whenNobodyTakesThemTheOldestFramesAreDroppedAndCounted() throws SoundFault {
+  void whenNobodyTakesThemTheOldestFramesAreDroppedAndCounted() throws Fault {
     MicrophoneFrames frames = frames(5, true);
     assertEquals(15 * 480L, frames.next().orElseThrow().firstSample());
     assertEquals(15 * 30, frames.droppedMillis());
@@ -74,19 +74,19 @@ class MicrophoneFramesTest {
   @Test
   void aDeviceThatHangsIsReportedAsLost() {
     MicrophoneFrames frames = frames(5, false);
-    assertEquals(Code.MICROPHONE_LOST, assertThrows(SoundFault.class, frames::next).code());
+    assertEquals(SoundCode.MICROPHONE_LOST, assertThrows(Fault.class, frames::next).code());
   }
 
   @Test
   void soundThatWasToBeForgottenDoesNotCountAsDropped() {
     MicrophoneFrames frames = frames(5, true);
     frames.discardWaiting();
-    assertThrows(SoundFault.class, frames::next);
+    assertThrows(Fault.class, frames::next);
     assertEquals(0, frames.droppedMillis());
   }
 
   @Test
-  void closedByHandIsTheEndAndNoLoss() throws SoundFault {
+  void closedByHandIsTheEndAndNoLoss() throws Fault {
     MicrophoneFrames frames = frames(100, true);
     frames.close();
     frames.close();

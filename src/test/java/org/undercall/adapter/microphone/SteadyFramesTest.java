@@ -11,10 +11,10 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.undercall.port.Fault;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
-import org.undercall.sound.SoundFault;
-import org.undercall.sound.SoundFault.Code;
+import org.undercall.sound.SoundCode;
 
 /** A clock, threads and devices by hand: whatever is done aside is done at once, unless held. */
 class SteadyFramesTest {
@@ -32,9 +32,9 @@ class SteadyFramesTest {
     }
 
     @Override
-    public Optional<Frame> next() throws SoundFault {
+    public Optional<Frame> next() throws Fault {
       if (given == frames) {
-        throw new SoundFault(Code.MICROPHONE_LOST, "fake", "is gone");
+        throw new Fault(SoundCode.MICROPHONE_LOST, "fake", "is gone");
       }
       byte[] sound = new byte[FRAME_BYTES];
       sound[0] = mark;
@@ -97,20 +97,20 @@ class SteadyFramesTest {
   private int tries;
   private boolean hanging;
 
-  private SteadyFrames steady() throws SoundFault {
+  private SteadyFrames steady() throws Fault {
     return new SteadyFrames(this::open, new Notes(), new FakePace());
   }
 
-  private Frames open() throws SoundFault {
+  private Frames open() throws Fault {
     tries++;
     if (devices.isEmpty()) {
-      throw new SoundFault(Code.NO_MICROPHONE, "microphone", "found none");
+      throw new Fault(SoundCode.NO_MICROPHONE, "microphone", "found none");
     }
     return devices.poll();
   }
 
   /** The first bytes of so many frames; a gap in their places is a point before. */
-  private static String taken(SteadyFrames frames, int count) throws SoundFault {
+  private static String taken(SteadyFrames frames, int count) throws Fault {
     StringBuilder marks = new StringBuilder();
     long place = 0;
     for (int i = 0; i < count; i++) {
@@ -123,14 +123,14 @@ class SteadyFramesTest {
 
   @Test
   void aMicrophoneThatCannotBeOpenedAtTheStartIsAFault() {
-    assertThrows(SoundFault.class, this::steady);
+    assertThrows(Fault.class, this::steady);
   }
 
   @Nested
   class WhenItIsLost {
     private final Device first = new Device(3, 1);
 
-    private SteadyFrames lost() throws SoundFault {
+    private SteadyFrames lost() throws Fault {
       devices.add(first);
       SteadyFrames frames = steady();
       taken(frames, 4);
@@ -138,7 +138,7 @@ class SteadyFramesTest {
     }
 
     @Test
-    void silenceGoesOnAtThePaceOfTheClockAfterAGap() throws SoundFault {
+    void silenceGoesOnAtThePaceOfTheClockAfterAGap() throws Fault {
       devices.add(first);
       SteadyFrames frames = steady();
       assertEquals("111.0000", taken(frames, 7));
@@ -148,7 +148,7 @@ class SteadyFramesTest {
     }
 
     @Test
-    void itIsLookedForOnceASecond() throws SoundFault {
+    void itIsLookedForOnceASecond() throws Fault {
       SteadyFrames frames = lost();
       tries = 0;
       taken(frames, 334);
@@ -157,7 +157,7 @@ class SteadyFramesTest {
     }
 
     @Test
-    void itsSoundComesAgainAfterAGap() throws SoundFault {
+    void itsSoundComesAgainAfterAGap() throws Fault {
       SteadyFrames frames = lost();
       devices.add(new Device(10, 2));
       String marks = taken(frames, 38);
@@ -166,7 +166,7 @@ class SteadyFramesTest {
     }
 
     @Test
-    void aDeviceThatOpensButGivesNothingIsNotBack() throws SoundFault {
+    void aDeviceThatOpensButGivesNothingIsNotBack() throws Fault {
       SteadyFrames frames = lost();
       Device dead = new Device(0, 2);
       devices.add(dead);
@@ -176,7 +176,7 @@ class SteadyFramesTest {
     }
 
     @Test
-    void itCanBeLostAgain() throws SoundFault {
+    void itCanBeLostAgain() throws Fault {
       SteadyFrames frames = lost();
       devices.add(new Device(1, 2));
       devices.add(new Device(1, 3));
@@ -186,7 +186,7 @@ class SteadyFramesTest {
     }
 
     @Test
-    void whatWasDroppedBeforeStillCounts() throws SoundFault {
+    void whatWasDroppedBeforeStillCounts() throws Fault {
       devices.add(first);
       SteadyFrames frames = steady();
       first.dropped = 60;
@@ -199,7 +199,7 @@ class SteadyFramesTest {
 
   @Nested
   class WhenOpeningHangs {
-    private SteadyFrames lost() throws SoundFault {
+    private SteadyFrames lost() throws Fault {
       devices.add(new Device(1, 1));
       SteadyFrames frames = steady();
       frames.next();
@@ -210,14 +210,14 @@ class SteadyFramesTest {
     }
 
     @Test
-    void threeTriesAreBegunAndNoMore() throws SoundFault {
+    void threeTriesAreBegunAndNoMore() throws Fault {
       taken(lost(), 2_000);
       assertEquals(60_000, now);
       assertEquals(3, held.size());
     }
 
     @Test
-    void whatATryOpensTooLateIsClosed() throws SoundFault {
+    void whatATryOpensTooLateIsClosed() throws Fault {
       SteadyFrames frames = lost();
       taken(frames, 240);
       Device late = new Device(5, 2);
@@ -228,7 +228,7 @@ class SteadyFramesTest {
     }
 
     @Test
-    void aTryThatEndsMakesRoomForAnother() throws SoundFault {
+    void aTryThatEndsMakesRoomForAnother() throws Fault {
       SteadyFrames frames = lost();
       taken(frames, 2_000);
       held.get(0).run();
@@ -239,7 +239,7 @@ class SteadyFramesTest {
     }
 
     @Test
-    void closingMeanwhileClosesWhatIsOpenedLater() throws SoundFault {
+    void closingMeanwhileClosesWhatIsOpenedLater() throws Fault {
       SteadyFrames frames = lost();
       taken(frames, 40);
       frames.close();

@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.undercall.core.procedure.Procedure;
+import org.undercall.port.Fault;
 import org.undercall.text.Sha256;
 
 @DisplayName("A procedure with blocks and given values")
@@ -42,12 +43,12 @@ class BlocksTest {
         inside.resolve("procedure.json"), Blocks.procedure(given, List.of(steps)));
   }
 
-  private static List<ProcedureFault> faultsOf(Path file) {
-    return assertThrows(ProcedureFaults.class, () -> ProcedureFile.load(file)).faults();
+  private static List<Fault.Finding> faultsOf(Path file) {
+    return assertThrows(Fault.class, () -> ProcedureFile.load(file)).findings();
   }
 
-  private static List<FaultCode> codesOf(Path file) {
-    return faultsOf(file).stream().map(ProcedureFault::code).toList();
+  private static List<Fault.Code> codesOf(Path file) {
+    return faultsOf(file).stream().map(Fault.Finding::code).toList();
   }
 
   @Nested
@@ -198,18 +199,18 @@ class BlocksTest {
     @DisplayName("is refused by its form")
     void form(String path) throws IOException {
       assertEquals(
-          List.of(FaultCode.INCLUDE_PATH), codesOf(written("", Blocks.include(path))), path);
+          List.of(ProcedureCode.INCLUDE_PATH), codesOf(written("", Blocks.include(path))), path);
     }
 
     @Test
     @DisplayName("is refused with a NUL, and if it is very long")
     void odd() throws IOException {
       assertEquals(
-          List.of(FaultCode.CONTROL_CHARACTER),
+          List.of(ProcedureCode.CONTROL_CHARACTER),
           codesOf(written("", Blocks.include("blocks/good.json\\u0000.json"))));
-      List<ProcedureFault> faults =
+      List<Fault.Finding> faults =
           faultsOf(written("", Blocks.include("b/".repeat(100_000) + "good.json")));
-      assertEquals(FaultCode.INCLUDE_PATH, faults.get(0).code());
+      assertEquals(ProcedureCode.INCLUDE_PATH, faults.get(0).code());
       assertTrue(faults.get(0).toString().length() < 300, faults.get(0)::toString);
     }
 
@@ -219,8 +220,8 @@ class BlocksTest {
       Files.createSymbolicLink(inside.resolve("blocks/file.json"), folder.resolve("secret.json"));
       Files.createSymbolicLink(inside.resolve("out"), folder);
       for (String path : List.of("blocks/file.json", "out/secret.json")) {
-        List<ProcedureFault> faults = faultsOf(written("", Blocks.include(path)));
-        assertEquals(FaultCode.BLOCK_OUTSIDE, faults.get(0).code());
+        List<Fault.Finding> faults = faultsOf(written("", Blocks.include(path)));
+        assertEquals(ProcedureCode.BLOCK_OUTSIDE, faults.get(0).code());
         assertFalse(faults.toString().contains(MARK), faults::toString);
       }
     }
@@ -247,11 +248,11 @@ class BlocksTest {
           inside.resolve("blocks/two.json"), Blocks.block("", Blocks.include("three.json")));
       Files.createSymbolicLink(
           inside.resolve("blocks/three.json"), inside.resolve("blocks/one.json"));
-      ProcedureFault fault = faultsOf(written("", Blocks.include("blocks/one.json"))).get(0);
-      assertEquals(FaultCode.INCLUDE_CIRCLE, fault.code());
-      assertEquals("blocks/two.json", fault.file());
+      Fault.Finding fault = faultsOf(written("", Blocks.include("blocks/one.json"))).get(0);
+      assertEquals(ProcedureCode.INCLUDE_CIRCLE, fault.code());
+      assertEquals("blocks/two.json", fault.place().name());
       assertEquals(
-          List.of(FaultCode.INCLUDE_CIRCLE),
+          List.of(ProcedureCode.INCLUDE_CIRCLE),
           codesOf(written("", Blocks.step("a"), Blocks.include("procedure.json"))));
     }
 
@@ -262,7 +263,7 @@ class BlocksTest {
           IntStream.rangeClosed(0, Assembly.MOST_INCLUDES)
               .mapToObj(i -> "{\"include\": \"blocks/good.json\", \"ids\": \"s" + i + "-\"}")
               .toArray(String[]::new);
-      assertEquals(List.of(FaultCode.TOO_MANY_INCLUDES), codesOf(written("", includes)));
+      assertEquals(List.of(ProcedureCode.TOO_MANY_INCLUDES), codesOf(written("", includes)));
     }
 
     @Test
@@ -274,7 +275,7 @@ class BlocksTest {
               + " \"long\"}}";
       String[] steps =
           IntStream.range(0, 100).mapToObj(i -> use.formatted(i)).toArray(String[]::new);
-      assertEquals(List.of(FaultCode.ASSEMBLED_TOO_LARGE), codesOf(written(given, steps)));
+      assertEquals(List.of(ProcedureCode.ASSEMBLED_TOO_LARGE), codesOf(written(given, steps)));
       String wide =
           Blocks.step("w").replace("}", ", \"cautions\": [" + "\"x\", ".repeat(900) + "\"x\"]}");
       Files.writeString(inside.resolve("blocks/wide.json"), Blocks.block("", wide));
@@ -282,7 +283,7 @@ class BlocksTest {
           IntStream.range(0, 100)
               .mapToObj(i -> "{\"include\": \"blocks/wide.json\", \"ids\": \"s" + i + "-\"}")
               .toArray(String[]::new);
-      assertEquals(List.of(FaultCode.ASSEMBLED_TOO_LARGE), codesOf(written("", includes)));
+      assertEquals(List.of(ProcedureCode.ASSEMBLED_TOO_LARGE), codesOf(written("", includes)));
     }
 
     @ParameterizedTest
@@ -296,9 +297,9 @@ class BlocksTest {
     })
     @DisplayName("names the file that has to be mended")
     void file(String procedure, String faulty) {
-      ProcedureFault fault = faultsOf(FILES.resolve("bad").resolve(procedure)).get(0);
-      assertEquals(faulty, fault.file());
-      assertTrue(fault.line() > 0 && fault.column() > 0, fault::toString);
+      Fault.Finding fault = faultsOf(FILES.resolve("bad").resolve(procedure)).get(0);
+      assertEquals(faulty, fault.place().name());
+      assertTrue(fault.place().line() > 0 && fault.place().column() > 0, fault::toString);
     }
 
     @Test
@@ -315,7 +316,7 @@ class BlocksTest {
               Blocks.step("same"),
               Blocks.step("same"));
       List<String> seen =
-          faultsOf(file).stream().map(f -> f.code().code() + " " + f.file()).toList();
+          faultsOf(file).stream().map(f -> f.code().id() + " " + f.place().name()).toList();
       assertEquals(
           List.of(
               "PRO-012 procedure.json",

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.undercall.port.Fault;
 
 /** Puts every odd value in every place of a good file, and takes every field out. */
 class DamagedProcedureTest {
@@ -77,8 +78,8 @@ class DamagedProcedureTest {
     try {
       ProcedureFile.load(file);
       return false;
-    } catch (ProcedureFaults e) {
-      e.faults().forEach(fault -> assertTrue(fault.line() > 0, fault.toString()));
+    } catch (Fault e) {
+      e.findings().forEach(fault -> assertTrue(fault.place().line() > 0, fault.toString()));
       return true;
     }
   }

@@ -23,6 +23,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.undercall.adapter.log.Coded;
+import org.undercall.port.Fault;
 import org.undercall.text.Yaml;
 
 @DisplayName("The schemas for editors")
@@ -145,8 +146,8 @@ class EditorSchemaTest {
     Files.writeString(file, MAPPER.writeValueAsString(root));
     try {
       return !ProcedureFile.load(file).sha256().isEmpty();
-    } catch (ProcedureFaults e) {
-      e.faults().forEach(fault -> Coded.requireCode("PRO", fault.toString()));
+    } catch (Fault e) {
+      e.findings().forEach(fault -> Coded.requireCode("PRO", fault.toString()));
       return false;
     }
   }

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.undercall.core.check.Finding;
 import org.undercall.core.check.ProcedureCheck;
+import org.undercall.port.Fault;
 
 /** Puts odd but permitted values in every field of a good file and checks the procedure. */
 class OddProcedureCheckTest {
@@ -68,12 +69,12 @@ class OddProcedureCheckTest {
     LoadedProcedure loaded;
     try {
       loaded = ProcedureFile.load(file);
-    } catch (ProcedureFaults e) {
+    } catch (Fault e) {
       return;
     }
     checked++;
     for (Finding finding : ProcedureCheck.of(loaded.procedure(), LocalDate.of(2026, 6, 1))) {
-      FilePlaces.FilePlace place = loaded.places().of(finding.pointer());
+      Fault.Place place = loaded.places().of(finding.pointer());
       assertTrue(place.line() > 0 && !place.pointer().isEmpty(), finding.toString());
     }
   }

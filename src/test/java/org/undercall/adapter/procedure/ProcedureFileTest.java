@@ -34,20 +34,21 @@ import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.MeasureUnit;
 import org.undercall.core.term.Torque;
+import org.undercall.port.Fault;
 
 class ProcedureFileTest {
   private static final Path FILES = Path.of("src/test/resources/procedures");
   private static final Path EXPECTED = FILES.resolve("bad/expected.csv");
 
-  private static List<ProcedureFault> faultsOf(Path file) {
-    return assertThrows(ProcedureFaults.class, () -> ProcedureFile.load(file)).faults();
+  private static List<Fault.Finding> faultsOf(Path file) {
+    return assertThrows(Fault.class, () -> ProcedureFile.load(file)).findings();
   }
 
   @Nested
   class AGoodFile {
 
     @Test
-    void isReadWithItsTools() throws ProcedureFaults {
+    void isReadWithItsTools() throws Fault {
       Procedure procedure = ProcedureFile.load(FILES.resolve("small.json")).procedure();
       Tool wrench =
           new Tool(
@@ -66,7 +67,7 @@ class ProcedureFileTest {
     }
 
     @Test
-    void isReadWithItsSteps() throws ProcedureFaults {
+    void isReadWithItsSteps() throws Fault {
       Procedure procedure = ProcedureFile.load(FILES.resolve("small.json")).procedure();
       List<Step> steps = procedure.phases().get(0).steps();
       Step.Measure height = (Step.Measure) steps.get(0);
@@ -82,7 +83,7 @@ class ProcedureFileTest {
     }
 
     @Test
-    void keepsNumbersExactly() throws ProcedureFaults {
+    void keepsNumbersExactly() throws Fault {
       Procedure procedure = ProcedureFile.load(FILES.resolve("small.json")).procedure();
       Step.Fasten bolt = (Step.Fasten) procedure.phases().get(0).steps().get(2);
       List<Stage> stages =
@@ -120,7 +121,7 @@ class ProcedureFileTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"light-van-rear-axle.json", "demo-lateral-link.json"})
-    void loadAndSayThatTheirValuesAreInvented(String name) throws ProcedureFaults {
+    void loadAndSayThatTheirValuesAreInvented(String name) throws Fault {
       Procedure procedure = ProcedureFile.load(Path.of("shared/procedures", name)).procedure();
       assertTrue(procedure.about().values().startsWith("invented for demonstration"));
       assertTrue(Walk.of(procedure).places().size() >= 15);
@@ -135,32 +136,39 @@ class ProcedureFileTest {
     void isReportedWithCodeAndPlace(String file, String code, String pointer, String place) {
       List<String> seen =
           faultsOf(FILES.resolve("bad").resolve(file)).stream()
-              .map(f -> f.code().code() + " " + f.pointer() + " " + f.line() + ":" + f.column())
+              .map(
+                  f ->
+                      f.code().id()
+                          + " "
+                          + f.place().pointer()
+                          + " "
+                          + f.place().line()
+                          + ":"
+                          + f.place().column())
               .toList();
       assertEquals(List.of(code + " " + (pointer == null ? "" : pointer) + " " + place), seen);
     }
 
     @Test
     void isReportedWithAllItsFaultsInTheOrderOfTheFile() {
-      List<FaultCode> codes =
+      List<Fault.Code> codes =
           faultsOf(FILES.resolve("bad/many-faults.json")).stream()
-              .map(ProcedureFault::code)
+              .map(Fault.Finding::code)
               .toList();
       assertEquals(
           List.of(
-              FaultCode.BLANK_TEXT,
-              FaultCode.DUPLICATE_STEP,
-              FaultCode.WAIT_TIME,
-              FaultCode.UNKNOWN_PROPERTY_CLASS),
+              ProcedureCode.BLANK_TEXT,
+              ProcedureCode.DUPLICATE_STEP,
+              ProcedureCode.WAIT_TIME,
+              ProcedureCode.UNKNOWN_PROPERTY_CLASS),
           codes);
     }
 
     @Test
     void isReportedInOneLineWithWhatWasFoundAndExpected() {
-      ProcedureFaults faults =
+      Fault faults =
           assertThrows(
-              ProcedureFaults.class,
-              () -> ProcedureFile.load(FILES.resolve("bad/property-class.json")));
+              Fault.class, () -> ProcedureFile.load(FILES.resolve("bad/property-class.json")));
       assertEquals(
           "PRO-014 property-class.json:39:28 /phases/0/steps/2/fastener/variants/1/marking: "
               + "found \"10.8\", expected a property class such as \"8.8\" or \"10.9\"",
@@ -169,7 +177,7 @@ class ProcedureFileTest {
 
     @Test
     void thatDoesNotExistIsReported() {
-      ProcedureFault fault = faultsOf(FILES.resolve("no-such.json")).get(0);
+      Fault.Finding fault = faultsOf(FILES.resolve("no-such.json")).get(0);
       assertEquals(
           "PRO-001 no-such.json: found no such file, expected a readable procedure file",
           fault.toString());
@@ -177,14 +185,14 @@ class ProcedureFileTest {
 
     @Test
     void thatIsAFolderIsReported() {
-      assertEquals(FaultCode.FILE_NOT_READABLE, faultsOf(FILES).get(0).code());
+      assertEquals(ProcedureCode.FILE_NOT_READABLE, faultsOf(FILES).get(0).code());
     }
 
     @Test
     void ofMoreThanTwoMegabytesIsRefusedUnread(@TempDir Path folder) throws IOException {
       Path file = folder.resolve("large.json");
       Files.writeString(file, " ".repeat(FileText.MOST_BYTES + 1), StandardCharsets.UTF_8);
-      assertEquals(FaultCode.FILE_TOO_LARGE, faultsOf(file).get(0).code());
+      assertEquals(ProcedureCode.FILE_TOO_LARGE, faultsOf(file).get(0).code());
     }
 
     @Test
@@ -192,8 +200,8 @@ class ProcedureFileTest {
       String list = "1,".repeat(LocatedJson.MOST_VALUES) + "1";
       Path file = Files.writeString(folder.resolve("many.json"), "{\"phases\":[" + list + "]}");
       assertEquals(
-          List.of(FaultCode.FILE_TOO_LARGE),
-          faultsOf(file).stream().map(ProcedureFault::code).toList());
+          List.of(ProcedureCode.FILE_TOO_LARGE),
+          faultsOf(file).stream().map(Fault.Finding::code).toList());
     }
 
     @Test
@@ -203,7 +211,7 @@ class ProcedureFileTest {
       Path file = folder.resolve("cut.json");
       for (int length = 0; length < text.length(); length += 7) {
         Files.writeString(file, text.substring(0, length));
-        assertEquals(FaultCode.TRUNCATED, faultsOf(file).get(0).code(), "cut at " + length);
+        assertEquals(ProcedureCode.TRUNCATED, faultsOf(file).get(0).code(), "cut at " + length);
       }
     }
   }
@@ -217,22 +225,22 @@ class ProcedureFileTest {
       try (Stream<String> lines = Files.lines(EXPECTED)) {
         covered = lines.map(line -> line.split(",", -1)[1]).collect(Collectors.toSet());
       }
-      Set<FaultCode> missing = EnumSet.allOf(FaultCode.class);
-      missing.removeIf(code -> covered.contains(code.code()));
+      Set<ProcedureCode> missing = EnumSet.allOf(ProcedureCode.class);
+      missing.removeIf(code -> covered.contains(code.id()));
       assertEquals(
           EnumSet.of(
-              FaultCode.FILE_NOT_READABLE,
-              FaultCode.FILE_TOO_LARGE,
-              FaultCode.BLOCK_OUTSIDE,
-              FaultCode.TOO_MANY_INCLUDES,
-              FaultCode.ASSEMBLED_TOO_LARGE),
+              ProcedureCode.FILE_NOT_READABLE,
+              ProcedureCode.FILE_TOO_LARGE,
+              ProcedureCode.BLOCK_OUTSIDE,
+              ProcedureCode.TOO_MANY_INCLUDES,
+              ProcedureCode.ASSEMBLED_TOO_LARGE),
           missing);
     }
 
     @Test
     void hasANumberOfItsOwn() {
-      long distinct = Stream.of(FaultCode.values()).map(FaultCode::code).distinct().count();
-      assertEquals(FaultCode.values().length, distinct);
+      long distinct = Stream.of(ProcedureCode.values()).map(ProcedureCode::id).distinct().count();
+      assertEquals(ProcedureCode.values().length, distinct);
     }
   }
 }

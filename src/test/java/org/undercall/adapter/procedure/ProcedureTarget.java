@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.undercall.adapter.log.Coded;
 import org.undercall.core.check.ProcedureCheck;
 import org.undercall.core.procedure.Walk;
+import org.undercall.port.Fault;
 
 /**
  * Any bytes as a procedure file, and as a block that one includes, as JSON and as YAML: read,
@@ -47,8 +48,8 @@ public final class ProcedureTarget {
           .forEach(finding -> loaded.places().of(finding.pointer()));
       requireInside(loaded.procedure().toString());
       requireWhole(loaded);
-    } catch (ProcedureFaults e) {
-      for (ProcedureFault fault : e.faults()) {
+    } catch (Fault e) {
+      for (Fault.Finding fault : e.findings()) {
         Coded.requireCode("PRO", fault.toString());
         requireInside(fault.toString());
       }
@@ -73,7 +74,7 @@ public final class ProcedureTarget {
   }
 
   /** What a session keeps gives the same procedure without any other file. */
-  private static void requireWhole(LoadedProcedure loaded) throws IOException, ProcedureFaults {
+  private static void requireWhole(LoadedProcedure loaded) throws IOException, Fault {
     Path alone = FOLDER.resolveSibling("alone").resolve(loaded.wholeName());
     Files.write(alone, loaded.wholeBytes());
     LoadedProcedure again = ProcedureFile.load(alone);

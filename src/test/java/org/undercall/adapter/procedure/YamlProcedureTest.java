@@ -32,12 +32,18 @@ class YamlProcedureTest {
   private static final Path FILES = Path.of("src/test/resources/procedures");
   private static final Path YAML = Path.of("odd.yaml");
 
-  private static String seen(ProcedureFault f) {
-    return f.code().code() + " " + f.pointer() + " " + f.line() + ":" + f.column();
+  private static String seen(Fault.Finding f) {
+    return f.code().id()
+        + " "
+        + f.place().pointer()
+        + " "
+        + f.place().line()
+        + ":"
+        + f.place().column();
   }
 
-  private static List<ProcedureFault> faultsOf(String text) {
-    return assertThrows(ProcedureFaults.class, () -> ProcedureFile.of(YAML, text)).faults();
+  private static List<Fault.Finding> faultsOf(String text) {
+    return assertThrows(Fault.class, () -> ProcedureFile.of(YAML, text)).findings();
   }
 
   static Stream<Path> procedures() throws IOException {
@@ -48,7 +54,7 @@ class YamlProcedureTest {
 
   @Test
   @DisplayName("written by hand is the same procedure as in JSON")
-  void byHand() throws ProcedureFaults {
+  void byHand() throws Fault {
     assertEquals(
         ProcedureFile.load(FILES.resolve("small.json")).procedure(),
         ProcedureFile.load(FILES.resolve("small.yaml")).procedure());
@@ -57,7 +63,7 @@ class YamlProcedureTest {
   @ParameterizedTest
   @MethodSource("procedures")
   @DisplayName("is the same procedure as in JSON, for every example")
-  void examples(Path json) throws IOException, ProcedureFaults {
+  void examples(Path json) throws IOException, Fault {
     JsonNode tree = new ObjectMapper().readTree(json.toFile());
     String yaml = new YAMLMapper().writeValueAsString(tree);
     Path beside = json.resolveSibling("beside.yaml");
@@ -80,8 +86,8 @@ class YamlProcedureTest {
       assumeFalse(OF_JSON_ALONE.contains(code), "another text in YAML");
       Path yaml = Files.copy(good, folder.resolve(file.replace(".json", ".yml")));
       Blocks.copy(FILES.resolve("bad/blocks"), folder.resolve("blocks"));
-      List<ProcedureFault> faults =
-          assertThrows(ProcedureFaults.class, () -> ProcedureFile.load(yaml)).faults();
+      List<Fault.Finding> faults =
+          assertThrows(Fault.class, () -> ProcedureFile.load(yaml)).findings();
       assertEquals(
           List.of(code + " " + (pointer == null ? "" : pointer) + " " + place),
           faults.stream().map(YamlProcedureTest::seen).toList());
@@ -127,7 +133,7 @@ class YamlProcedureTest {
       assertTrue(text.contains(good), good);
       List<String> places =
           faultsOf(text.replaceFirst(java.util.regex.Pattern.quote(good), bad)).stream()
-              .map(f -> f.code().code() + " " + f.line() + ":" + f.column())
+              .map(f -> f.code().id() + " " + f.place().line() + ":" + f.place().column())
               .toList();
       assertEquals(List.of(expected), places);
     }
@@ -142,7 +148,7 @@ class YamlProcedureTest {
       }
       assertTrue(
           faultsOf(bomb.toString()).stream()
-              .anyMatch(f -> f.code() == FaultCode.YAML_REFERENCE && f.line() == 2));
+              .anyMatch(f -> f.code() == ProcedureCode.YAML_REFERENCE && f.place().line() == 2));
     }
 
     @Test
@@ -153,7 +159,7 @@ class YamlProcedureTest {
         lines.append(" ".repeat(i)).append("a:\n");
       }
       for (String text : List.of("[".repeat(5_000), lines.toString(), "- ".repeat(2_000) + "a")) {
-        assertEquals(FaultCode.TOO_DEEP, faultsOf(text).get(0).code());
+        assertEquals(ProcedureCode.TOO_DEEP, faultsOf(text).get(0).code());
       }
     }
 
@@ -162,7 +168,7 @@ class YamlProcedureTest {
     void many() throws IOException {
       String text = Files.readString(FILES.resolve("small.yaml"));
       assertEquals(
-          FaultCode.FILE_TOO_LARGE,
+          ProcedureCode.FILE_TOO_LARGE,
           faultsOf("phases:\n" + "- 1\n".repeat(LocatedJson.MOST_VALUES)).get(0).code());
       assertEquals("PRO-004  46:1", seen(faultsOf(text + "---\na: b\n").get(0)));
     }
@@ -178,8 +184,8 @@ class YamlProcedureTest {
               odd.isEmpty() ? text.substring(0, i) : text.substring(0, i) + odd + text.substring(i);
           try {
             ProcedureFile.of(YAML, changed);
-          } catch (ProcedureFaults e) {
-            e.faults().forEach(f -> Coded.requireCode("PRO", f.toString()));
+          } catch (Fault e) {
+            e.findings().forEach(f -> Coded.requireCode("PRO", f.toString()));
             reported++;
           }
         }
@@ -190,7 +196,7 @@ class YamlProcedureTest {
 
   @Test
   @DisplayName("is kept by its session as it is, and found there again")
-  void session(@TempDir Path folder) throws IOException, Fault, ProcedureFaults {
+  void session(@TempDir Path folder) throws IOException, Fault {
     byte[] bytes = Files.readAllBytes(FILES.resolve("small.yaml"));
     OffsetDateTime now = OffsetDateTime.parse("2026-03-03T10:00:00Z");
     SessionFolder session = SessionFolder.create(folder, "Small.yaml", bytes, now);

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.adapter.recogniser.ModelFault.Code;
+import org.undercall.port.Fault;
 
 class ModelFolderTest {
   @TempDir private Path parent;
@@ -27,8 +27,8 @@ class ModelFolderTest {
     Files.write(folder.resolve(name), content);
   }
 
-  private ModelFault refused(Code code) {
-    ModelFault fault = assertThrows(ModelFault.class, () -> ModelFolder.verify(folder));
+  private Fault refused(ModelCode code) {
+    Fault fault = assertThrows(Fault.class, () -> ModelFolder.verify(folder));
     assertEquals(code, fault.code(), fault.getMessage());
     assertTrue(fault.getMessage().startsWith(code.id() + " "), fault.getMessage());
     assertEquals(1, fault.getMessage().lines().count());
@@ -38,7 +38,7 @@ class ModelFolderTest {
   @Nested
   class WithItsChecksumList {
     @Test
-    void theModelOfTheBuildIsAcceptedWithoutAWarning() throws ModelFault {
+    void theModelOfTheBuildIsAcceptedWithoutAWarning() throws Fault {
       ModelFolder verified = ModelFolder.verify(ModelFolder.standard());
       assertEquals(Optional.empty(), verified.warning());
     }
@@ -49,20 +49,20 @@ class ModelFolderTest {
       byte[] graph = Files.readAllBytes(folder.resolve("graph/HCLr.fst"));
       graph[graph.length / 2] ^= 1;
       replaced("graph/HCLr.fst", graph);
-      ModelFault fault = refused(Code.FILE_DAMAGED);
+      Fault fault = refused(ModelCode.FILE_DAMAGED);
       assertTrue(fault.getMessage().contains("HCLr.fst"), fault.getMessage());
     }
 
     @Test
     void aFileThatWasCutIsFound() throws IOException {
       replaced("graph/Gr.fst", new byte[0]);
-      refused(Code.FILE_DAMAGED);
+      refused(ModelCode.FILE_DAMAGED);
     }
 
     @Test
     void aMissingFileIsNamed() throws IOException {
       Files.delete(folder.resolve("graph/phones/word_boundary.int"));
-      ModelFault fault = refused(Code.FILE_MISSING);
+      Fault fault = refused(ModelCode.FILE_MISSING);
       assertTrue(fault.getMessage().contains("word_boundary.int"), fault.getMessage());
     }
 
@@ -70,11 +70,11 @@ class ModelFolderTest {
     void aFileThatIsNotListedIsRefusedSinceTheRecogniserWouldTakeIt() throws IOException {
       Files.createDirectory(folder.resolve("rnnlm"));
       Files.writeString(folder.resolve("rnnlm/final.raw"), "x");
-      refused(Code.FILE_NOT_LISTED);
+      refused(ModelCode.FILE_NOT_LISTED);
     }
 
     @Test
-    void hiddenFilesOfTheSystemDoNotMatter() throws IOException, ModelFault {
+    void hiddenFilesOfTheSystemDoNotMatter() throws IOException, Fault {
       Files.writeString(folder.resolve(".DS_Store"), "x");
       assertEquals(Optional.empty(), ModelFolder.verify(folder).warning());
     }
@@ -82,13 +82,13 @@ class ModelFolderTest {
     @Test
     void aSpoiltListIsNamedWithTheLine() throws IOException {
       Files.writeString(parent.resolve("model.sha256"), "0123  README\n");
-      assertTrue(refused(Code.LIST_DAMAGED).getMessage().contains("line 1"));
+      assertTrue(refused(ModelCode.LIST_DAMAGED).getMessage().contains("line 1"));
     }
 
     @Test
     void anEmptyListIsNoList() throws IOException {
       Files.writeString(parent.resolve("model.sha256"), "");
-      refused(Code.LIST_DAMAGED);
+      refused(ModelCode.LIST_DAMAGED);
     }
   }
 
@@ -100,7 +100,7 @@ class ModelFolderTest {
     }
 
     @Test
-    void aWellFormedModelIsAcceptedWithAWarning() throws ModelFault {
+    void aWellFormedModelIsAcceptedWithAWarning() throws Fault {
       String warning = ModelFolder.verify(folder).warning().orElseThrow();
       assertTrue(warning.startsWith("MOD-008 "), warning);
     }
@@ -108,31 +108,31 @@ class ModelFolderTest {
     @Test
     void aFolderWithoutTheGraphIsNoModel() throws IOException {
       Files.delete(folder.resolve("graph/HCLr.fst"));
-      assertTrue(refused(Code.NOT_A_MODEL).getMessage().contains("HCLr.fst"));
+      assertTrue(refused(ModelCode.NOT_A_MODEL).getMessage().contains("HCLr.fst"));
     }
 
     @Test
     void anEmptyFileIsNoPartOfAModel() throws IOException {
       replaced("conf/model.conf", new byte[0]);
-      refused(Code.NOT_A_MODEL);
+      refused(ModelCode.NOT_A_MODEL);
     }
 
     @Test
     void aGraphThatIsNoGraphIsRefused() throws IOException {
       replaced("graph/Gr.fst", new byte[] {1, 2, 3, 4, 5});
-      refused(Code.NOT_A_MODEL);
+      refused(ModelCode.NOT_A_MODEL);
     }
 
     @Test
     void aModelWithOneFixedGraphIsRefused() throws IOException {
       Files.move(folder.resolve("graph/HCLr.fst"), folder.resolve("graph/HCLG.fst"));
-      refused(Code.NO_WORD_LISTS);
+      refused(ModelCode.NO_WORD_LISTS);
     }
   }
 
   @Test
   void aFolderThatIsNotThereIsSaid() {
     folder = parent.resolve("nowhere");
-    assertTrue(refused(Code.NO_FOLDER).getMessage().contains("--model"));
+    assertTrue(refused(ModelCode.NO_FOLDER).getMessage().contains("--model"));
   }
 }

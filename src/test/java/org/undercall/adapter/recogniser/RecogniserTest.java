@@ -17,6 +17,7 @@ import org.undercall.core.intent.Alternative;
 import org.undercall.core.intent.Phrasebook;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.RecognisedPhrase.Word;
+import org.undercall.port.Fault;
 
 class RecogniserTest {
   private static final List<String> LIST = List.of("say again", "[unk]");
@@ -25,7 +26,7 @@ class RecogniserTest {
   private SpeechModel model;
 
   @BeforeEach
-  void load() throws ModelFault {
+  void load() throws Fault {
     model = TestModel.shared();
   }
 
@@ -205,7 +206,7 @@ class RecogniserTest {
     }
 
     @Test
-    void aClosedModelMakesNothingAndIsClosedOnce() throws ModelFault {
+    void aClosedModelMakesNothingAndIsClosedOnce() throws Fault {
       SpeechModel own = SpeechModel.load(ModelFolder.verify(ModelFolder.standard()));
       Recogniser recogniser = own.withWordList(LIST, 0);
       own.close();

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.undercall.port.Fault;
 
 /** Gives tests the model that the build unpacked, loaded, and copies of its folder to spoil. */
 public final class TestModel {
@@ -23,7 +24,7 @@ public final class TestModel {
   private TestModel() {}
 
   /** The model, loaded once for all tests and never closed. */
-  public static synchronized SpeechModel shared() throws ModelFault {
+  public static synchronized SpeechModel shared() throws Fault {
     if (loaded == null) {
       loaded = SpeechModel.load(ModelFolder.verify(ModelFolder.standard()));
     }

@@ -2,8 +2,8 @@ package org.undercall.adapter.speaker;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.undercall.sound.SpeakerException;
-import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.port.UncheckedFault;
+import org.undercall.sound.SpeakerCode;
 
 /** A sound device that keeps what is written, and can be absent, lost, or call back. */
 final class FakeLine implements SoundLine {
@@ -17,7 +17,7 @@ final class FakeLine implements SoundLine {
   @Override
   public void open(int rate) {
     if (absent) {
-      throw new SpeakerException(Fault.NO_DEVICE, "no sound device");
+      throw new UncheckedFault(SpeakerCode.NO_DEVICE, "no sound device");
     }
     running = true;
     calls.add("open " + rate);

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
-import org.undercall.sound.SpeakerException;
-import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.port.UncheckedFault;
+import org.undercall.sound.SpeakerCode;
 
 class GuardedLineTest {
   private static final long PATIENT = 60_000;
@@ -54,10 +54,9 @@ class GuardedLineTest {
     GuardedLine guarded = new GuardedLine(this::line, 20);
     guarded.open(16_000);
     lines.get(0).duringWrite = this::hang;
-    SpeakerException e =
-        assertThrows(SpeakerException.class, () -> guarded.write(new byte[2], 0, 2));
-    assertEquals(Fault.DEVICE_GONE, e.fault());
-    assertThrows(SpeakerException.class, () -> guarded.write(new byte[2], 0, 2));
+    UncheckedFault e = assertThrows(UncheckedFault.class, () -> guarded.write(new byte[2], 0, 2));
+    assertEquals(SpeakerCode.DEVICE_GONE, e.fault().code());
+    assertThrows(UncheckedFault.class, () -> guarded.write(new byte[2], 0, 2));
     guarded.open(16_000);
     assertEquals(2, guarded.write(new byte[2], 0, 2));
     assertEquals(2, lines.size());
@@ -70,7 +69,7 @@ class GuardedLineTest {
     guarded.open(16_000);
     FakeLine line = lines.get(0);
     line.duringWrite = this::hang;
-    Thread writing = new Thread(() -> assertThrows(SpeakerException.class, () -> write(guarded)));
+    Thread writing = new Thread(() -> assertThrows(UncheckedFault.class, () -> write(guarded)));
     writing.start();
     guarded.silence();
     assertTrue(line.calls.contains("silence"));
@@ -90,7 +89,7 @@ class GuardedLineTest {
               return line;
             },
             PATIENT);
-    SpeakerException e = assertThrows(SpeakerException.class, () -> guarded.open(16_000));
-    assertEquals(Fault.NO_DEVICE, e.fault());
+    UncheckedFault e = assertThrows(UncheckedFault.class, () -> guarded.open(16_000));
+    assertEquals(SpeakerCode.NO_DEVICE, e.fault().code());
   }
 }

@@ -10,8 +10,8 @@ import java.util.List;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.undercall.port.Signal;
-import org.undercall.sound.SpeakerException;
-import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.port.UncheckedFault;
+import org.undercall.sound.SpeakerCode;
 
 class SpeakerVoiceTest {
   private static final int MILLI = FakeSynthesiser.RATE / 1000 * 2;
@@ -100,7 +100,7 @@ class SpeakerVoiceTest {
     private final List<String> printed = new ArrayList<>();
     private long now;
     private final SteadyVoice steady =
-        new SteadyVoice(voice, new PrintVoice(w -> {}), printed::add, () -> now);
+        new SteadyVoice(voice, new PrintVoice(w -> {}), n -> printed.add(n.line()), () -> now);
 
     @Test
     void whatWasMissedLastIsSaidWhenTheDeviceIsBackAndASecondHasPassed() {
@@ -137,16 +137,16 @@ class SpeakerVoiceTest {
     @Test
     void noDeviceIsACodedError() {
       line.absent = true;
-      SpeakerException e = assertThrows(SpeakerException.class, () -> voice.say("one"));
-      assertEquals(Fault.NO_DEVICE, e.fault());
+      UncheckedFault e = assertThrows(UncheckedFault.class, () -> voice.say("one"));
+      assertEquals(SpeakerCode.NO_DEVICE, e.fault().code());
     }
 
     @Test
     void aLostDeviceIsACodedErrorAndIsOpenedAgain() {
       voice.say("one");
       line.lost = true;
-      SpeakerException e = assertThrows(SpeakerException.class, () -> voice.say("two"));
-      assertEquals(Fault.DEVICE_GONE, e.fault());
+      UncheckedFault e = assertThrows(UncheckedFault.class, () -> voice.say("two"));
+      assertEquals(SpeakerCode.DEVICE_GONE, e.fault().code());
       line.lost = false;
       long before = line.written;
       voice.say("three");
@@ -156,7 +156,8 @@ class SpeakerVoiceTest {
     @Test
     void theSecondVoiceSaysWhatTheFirstCannot() {
       List<String> printed = new ArrayList<>();
-      SteadyVoice steady = new SteadyVoice(voice, new PrintVoice(printed::add), printed::add);
+      SteadyVoice steady =
+          new SteadyVoice(voice, new PrintVoice(printed::add), n -> printed.add(n.line()));
       line.absent = true;
       steady.say("one");
       steady.say("two");

@@ -13,9 +13,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.undercall.port.Fault;
+import org.undercall.port.UncheckedFault;
 import org.undercall.sound.Pcm;
-import org.undercall.sound.SpeakerException;
-import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.sound.SpeakerCode;
 import org.undercall.sound.WavFile;
 
 class SystemSynthesiserTest {
@@ -23,9 +24,9 @@ class SystemSynthesiserTest {
 
   @TempDir private Path folder;
 
-  private static Fault faultOf(Duration limit, String... command) {
+  private static Fault.Code codeOf(Duration limit, String... command) {
     SystemSynthesiser voice = new SystemSynthesiser(List.of(command), limit);
-    return assertThrows(SpeakerException.class, () -> voice.speak("ready")).fault();
+    return assertThrows(UncheckedFault.class, () -> voice.speak("ready")).fault().code();
   }
 
   @Test
@@ -37,20 +38,20 @@ class SystemSynthesiserTest {
 
   @Test
   void anAbsentProgramIsNamed() {
-    assertEquals(Fault.NO_SYSTEM_VOICE, faultOf(LONG, "no-such-voice-program"));
+    assertEquals(SpeakerCode.NO_SYSTEM_VOICE, codeOf(LONG, "no-such-voice-program"));
   }
 
   @Test
   @EnabledOnOs({OS.LINUX, OS.MAC})
   void aProgramThatTakesTooLongIsEnded() {
-    assertEquals(Fault.SYSTEM_VOICE_SLOW, faultOf(Duration.ofMillis(100), "sleep", "30"));
+    assertEquals(SpeakerCode.SYSTEM_VOICE_SLOW, codeOf(Duration.ofMillis(100), "sleep", "30"));
   }
 
   @Test
   @EnabledOnOs({OS.LINUX, OS.MAC})
   void aProgramThatFailsOrWritesNothingIsACodedError() {
-    assertEquals(Fault.SYSTEM_VOICE_FAILED, faultOf(LONG, "sh", "-c", "cat; exit 3"));
-    assertEquals(Fault.BAD_WAV, faultOf(LONG, "cat"));
+    assertEquals(SpeakerCode.SYSTEM_VOICE_FAILED, codeOf(LONG, "sh", "-c", "cat; exit 3"));
+    assertEquals(SpeakerCode.BAD_WAV, codeOf(LONG, "cat"));
   }
 
   @Test
@@ -80,8 +81,8 @@ class SystemSynthesiserTest {
     try {
       Pcm sound = SystemSynthesiser.here().speak("Step completed.");
       assertTrue(sound.peak() > 1000 && sound.millis() > 400, sound.toString());
-    } catch (SpeakerException e) {
-      assertEquals(Fault.NO_SYSTEM_VOICE, e.fault());
+    } catch (UncheckedFault e) {
+      assertEquals(SpeakerCode.NO_SYSTEM_VOICE, e.fault().code());
     }
   }
 }

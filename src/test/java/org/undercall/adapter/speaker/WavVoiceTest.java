@@ -10,9 +10,9 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.undercall.port.UncheckedFault;
 import org.undercall.sound.Pcm;
-import org.undercall.sound.SpeakerException;
-import org.undercall.sound.SpeakerException.Fault;
+import org.undercall.sound.SpeakerCode;
 import org.undercall.sound.WavFile;
 import org.undercall.sound.WavTimeline;
 
@@ -101,8 +101,8 @@ class WavVoiceTest {
   @Test
   void aFileThatCannotBeWrittenIsACodedError() {
     Path nowhere = folder.resolve("no").resolve("run.wav");
-    SpeakerException e = assertThrows(SpeakerException.class, () -> new WavTimeline(nowhere, RATE));
-    assertEquals(Fault.CANNOT_WRITE, e.fault());
+    UncheckedFault e = assertThrows(UncheckedFault.class, () -> new WavTimeline(nowhere, RATE));
+    assertEquals(SpeakerCode.CANNOT_WRITE, e.fault().code());
     assertTrue(e.getMessage().startsWith("SPK-009 " + nowhere));
   }
 }

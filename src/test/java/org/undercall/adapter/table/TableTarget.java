@@ -15,8 +15,8 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 import org.undercall.adapter.log.Coded;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
+import org.undercall.port.Fault;
 
 /**
  * Any bytes as a table to be imported: as a workbook if they begin like a zip file; after a first
@@ -44,10 +44,9 @@ public final class TableTarget {
       if (table.faults().isEmpty()) {
         ProcedureFile.of(FOLDER.resolve("table.json"), table.json());
       }
-    } catch (TableFaults e) {
-      e.faults().forEach(fault -> Coded.requireCode("TAB", fault.toString()));
-    } catch (ProcedureFaults e) {
-      e.faults().forEach(fault -> Coded.requireCode("PRO", fault.toString()));
+    } catch (Fault e) {
+      String part = e.code() instanceof TableCode ? "TAB" : "PRO";
+      e.findings().forEach(fault -> Coded.requireCode(part, fault.toString()));
     }
   }
 

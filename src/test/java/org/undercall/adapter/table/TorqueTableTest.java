@@ -22,6 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.undercall.port.Fault;
 
 @DisplayName("A table of torques")
 class TorqueTableTest {
@@ -33,15 +34,11 @@ class TorqueTableTest {
   }
 
   private static List<String> doubts(TorqueTable table) {
-    return table.faults().stream().map(f -> f.code().code() + " " + f.place()).toList();
+    return table.faults().stream().map(f -> f.code().id() + " " + f.place()).toList();
   }
 
   private static String refused(Path file) {
-    return assertThrows(TableFaults.class, () -> TorqueTable.read(file, Sheets.wishes()))
-        .faults()
-        .get(0)
-        .code()
-        .code();
+    return assertThrows(Fault.class, () -> TorqueTable.read(file, Sheets.wishes())).code().id();
   }
 
   @Nested
@@ -77,7 +74,7 @@ class TorqueTableTest {
         })
     @DisplayName("one thing")
     void oneThing(String column, String cell, String pointer, String expected)
-        throws IOException, TableFaults {
+        throws IOException, Fault {
       Path file = Sheets.csv(folder, column, cell);
       assertEquals(expected, step(TorqueTable.read(file, Sheets.wishes())).at(pointer).toString());
     }
@@ -122,7 +119,7 @@ class TorqueTableTest {
           "Fastener; Link nut; TAB-008",
         })
     @DisplayName("nothing certain, and are named by their address")
-    void doubtful(String column, String cell, String expected) throws IOException, TableFaults {
+    void doubtful(String column, String cell, String expected) throws IOException, Fault {
       Path file = Sheets.csv(folder, column, cell);
       String place = expected.replace("-0", "-0").replace(" ", " t.csv ");
       place = place.contains("t.csv") ? place : place + " t.csv";
@@ -137,7 +134,7 @@ class TorqueTableTest {
 
     @Test
     @DisplayName("has joined headings, joined cells, numbers, and a joined row as a phase")
-    void joined() throws IOException, TableFaults {
+    void joined() throws IOException, Fault {
       Path file =
           Sheets.workbook(
               folder,
@@ -201,7 +198,7 @@ class TorqueTableTest {
 
     @Test
     @DisplayName("keeps no class that became a date, and no formula or error")
-    void dates() throws IOException, TableFaults {
+    void dates() throws IOException, Fault {
       Path file =
           Sheets.usual(
               folder,
@@ -217,7 +214,7 @@ class TorqueTableTest {
 
     @Test
     @DisplayName("has percent as they are shown")
-    void percent() throws IOException, TableFaults {
+    void percent() throws IOException, Fault {
       Path file =
           Sheets.usual(
               folder,
@@ -231,7 +228,7 @@ class TorqueTableTest {
 
     @Test
     @DisplayName("with a hidden row of values is doubtful")
-    void hiddenRow() throws IOException, TableFaults {
+    void hiddenRow() throws IOException, Fault {
       Path file = Sheets.usual(folder, sheet -> sheet.hideRow(1));
       assertTrue(doubts(TorqueTable.read(file, Sheets.wishes())).contains("TAB-026 t.xlsx A2"));
     }
@@ -262,7 +259,7 @@ class TorqueTableTest {
         Path file = Files.write(folder.resolve("bad.xlsx"), bad);
         try {
           TorqueTable.read(file, Sheets.wishes());
-        } catch (TableFaults e) {
+        } catch (Fault e) {
           refused++;
           assertTrue(e.getMessage().startsWith("TAB-0"), e.getMessage());
         }
@@ -279,7 +276,7 @@ class TorqueTableTest {
     @ParameterizedTest
     @ValueSource(strings = {"UTF-8", "UTF-16LE", "UTF-16BE", "windows-1252"})
     @DisplayName("is read in its charset, with or without its mark")
-    void charsets(String name) throws IOException, TableFaults {
+    void charsets(String name) throws IOException, Fault {
       String text = Files.readString(Sheets.csv(folder, "Torque", "52 N·m ± 3").normalize());
       String marked = name.startsWith("UTF") ? "\uFEFF" + text : text;
       Path file = folder.resolve("t.csv");
@@ -290,7 +287,7 @@ class TorqueTableTest {
     @ParameterizedTest
     @ValueSource(strings = {",", ";", "\t", "|"})
     @DisplayName("is divided by what divides it")
-    void delimiters(String delimiter) throws IOException, TableFaults {
+    void delimiters(String delimiter) throws IOException, Fault {
       String text = Files.readString(Sheets.csv(folder, "", ""));
       Path file = Files.writeString(folder.resolve("t.csv"), text.replace(";", delimiter));
       assertEquals(
@@ -316,7 +313,7 @@ class TorqueTableTest {
 
   @Test
   @DisplayName("with everything doubtful at once has each cell named")
-  void messy() throws TableFaults {
+  void messy() throws Fault {
     List<String> doubts =
         doubts(TorqueTable.read(Path.of("src/test/resources/tables/messy.csv"), Sheets.wishes()));
     for (String cell :

@@ -20,6 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.OwnWords;
+import org.undercall.port.Fault;
 
 @DisplayName("A file of own words")
 class OwnWordsFileTest {
@@ -29,11 +30,11 @@ class OwnWordsFileTest {
     return Files.writeString(folder.resolve("words.json"), text);
   }
 
-  private static OwnWordsFiles read(Path... files) throws OwnWordsFault {
+  private static OwnWordsFiles read(Path... files) throws Fault {
     return OwnWordsFiles.read(List.of(files));
   }
 
-  private static List<String> codes(OwnWordsFault fault) {
+  private static List<String> codes(Fault fault) {
     return fault.getMessage().lines().map(line -> line.substring(0, 7)).toList();
   }
 
@@ -70,7 +71,7 @@ class OwnWordsFileTest {
   @DisplayName("is refused with the code of what is wrong")
   void refused(String text, String code) throws IOException {
     Path file = file(text);
-    OwnWordsFault fault = assertThrows(OwnWordsFault.class, () -> read(file));
+    Fault fault = assertThrows(Fault.class, () -> read(file));
     assertEquals(List.of(code), codes(fault), fault.getMessage());
     assertTrue(fault.getMessage().contains("words.json: "), fault.getMessage());
     assertTrue(fault.getMessage().contains("found "), fault.getMessage());
@@ -81,12 +82,12 @@ class OwnWordsFileTest {
   @DisplayName("is refused with all that is wrong at once, and if it is absent or too large")
   void all() throws IOException {
     Path two = file("{\"hold\": [\"coffee\", \"say again\"]}");
-    OwnWordsFault fault = assertThrows(OwnWordsFault.class, () -> read(two));
+    Fault fault = assertThrows(Fault.class, () -> read(two));
     assertEquals(List.of("WRD-003", "WRD-004"), codes(fault));
     Path absent = folder.resolve("absent.json");
-    assertThrows(OwnWordsFault.class, () -> read(absent));
+    assertThrows(Fault.class, () -> read(absent));
     Path large = file("{\"hold\": [\"" + "a ".repeat(OwnWordsFile.MOST_BYTES) + "\"]}");
-    assertThrows(OwnWordsFault.class, () -> read(large));
+    assertThrows(Fault.class, () -> read(large));
   }
 
   @Test
@@ -99,7 +100,7 @@ class OwnWordsFileTest {
     assertEquals(Optional.of(Locale.forLanguageTag("de-CH")), pack.language());
     assertEquals(Map.of("mach mal kurz pause", IntentKind.HOLD), pack.wordings());
     Files.writeString(file, "hold: [mach mal pause jetzt]\nhold: [mach mal schluss jetzt]\n");
-    OwnWordsFault fault = assertThrows(OwnWordsFault.class, () -> read(file));
+    Fault fault = assertThrows(Fault.class, () -> read(file));
     assertEquals(List.of("WRD-001"), codes(fault), fault.getMessage());
   }
 
@@ -113,16 +114,16 @@ class OwnWordsFileTest {
     OwnWordsFiles all = read(one, apart);
     assertEquals(2, all.own().wordings().size());
     assertEquals(apart, all.fileOf("es geht jetzt weiter"));
-    String twice = assertThrows(OwnWordsFault.class, () -> read(one, same)).getMessage();
+    String twice = assertThrows(Fault.class, () -> read(one, same)).getMessage();
     assertTrue(twice.startsWith("WRD-004 " + same + ": "), twice);
     assertTrue(twice.contains(one.toString()), twice);
-    String near = assertThrows(OwnWordsFault.class, () -> read(one, close)).getMessage();
+    String near = assertThrows(Fault.class, () -> read(one, close)).getMessage();
     assertEquals(List.of("WRD-005", "WRD-005"), near.lines().map(l -> l.substring(0, 7)).toList());
     assertTrue(
         near.lines().anyMatch(l -> l.startsWith("WRD-005 " + close) && l.contains(" of " + one)),
         near);
     Path absent = folder.resolve("absent.json");
-    OwnWordsFault both = assertThrows(OwnWordsFault.class, () -> read(absent, file("[]")));
+    Fault both = assertThrows(Fault.class, () -> read(absent, file("[]")));
     assertEquals(List.of("WRD-001", "WRD-001"), codes(both));
   }
 
@@ -143,7 +144,7 @@ class OwnWordsFileTest {
       assertEquals(takes, text.contains("# " + kind.meaning()), kind.meaning());
     }
     assertTrue(text.contains("# English: \"take a break now\", \"wait a moment please\""), text);
-    assertThrows(OwnWordsFault.class, () -> OwnWordsBlank.text("no_tag"));
+    assertThrows(Fault.class, () -> OwnWordsBlank.text("no_tag"));
   }
 
   @Test

@@ -13,6 +13,7 @@ import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.OwnWords;
 import org.undercall.core.intent.Phrasebook;
 import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.port.Fault;
 
 /**
  * Any bytes as a file of own words: refused with coded faults, or each wording means what the file
@@ -29,7 +30,7 @@ public final class OwnWordsTarget {
     Files.write(FILE, data);
     try {
       use(OwnWordsFiles.read(List.of(FILE)).own());
-    } catch (OwnWordsFault e) {
+    } catch (Fault e) {
       e.getMessage().lines().forEach(line -> Coded.requireCode("WRD", line));
     }
   }

@@ -23,10 +23,11 @@ import org.undercall.adapter.recogniser.ModelFolder;
 import org.undercall.adapter.speaker.Synthesiser;
 import org.undercall.command.desk.ProcedureShelf;
 import org.undercall.command.doctor.Found.State;
+import org.undercall.port.UncheckedFault;
 import org.undercall.session.OpenSessions;
 import org.undercall.sound.Level;
 import org.undercall.sound.Pcm;
-import org.undercall.sound.SpeakerException;
+import org.undercall.sound.SpeakerCode;
 
 @DisplayName("A check of the doctor")
 class ChecksTest {
@@ -113,18 +114,18 @@ class ChecksTest {
     @DisplayName("tells no speaker from one that hangs")
     void speaker() {
       assertFound(State.WELL, "", new SpeakerCheck(() -> {}).look());
-      Found none = failing(SpeakerException.Fault.NO_DEVICE);
+      Found none = failing(SpeakerCode.NO_DEVICE);
       assertFound(State.FAULT, "SPK-001 ", none);
       assertTrue(none.remedy().startsWith("plug one in"), none.remedy());
-      Found gone = failing(SpeakerException.Fault.DEVICE_GONE);
+      Found gone = failing(SpeakerCode.DEVICE_GONE);
       assertFound(State.FAULT, "SPK-002 ", gone);
       assertTrue(gone.remedy().startsWith("restart"), gone.remedy());
     }
 
-    private Found failing(SpeakerException.Fault fault) {
+    private Found failing(SpeakerCode fault) {
       Runnable trial =
           () -> {
-            throw new SpeakerException(fault, "a fake");
+            throw new UncheckedFault(fault, "a fake");
           };
       return new SpeakerCheck(trial).look();
     }
@@ -148,7 +149,7 @@ class ChecksTest {
     @Override
     public Pcm speak(String words) {
       if (broken) {
-        throw new SpeakerException(SpeakerException.Fault.MARY_FAILED, "a fake");
+        throw new UncheckedFault(SpeakerCode.MARY_FAILED, "a fake");
       }
       return Pcm.of(8_000, new short[4_000]);
     }

@@ -19,8 +19,11 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.undercall.adapter.log.LogCode;
 import org.undercall.command.App;
 import org.undercall.command.doctor.Found.State;
+import org.undercall.port.Fault;
+import org.undercall.port.UncheckedFault;
 
 @DisplayName("The doctor")
 @Timeout(120)
@@ -61,13 +64,14 @@ class DoctorTest {
   @DisplayName("shows a message with a code as it is, and anything else as unexpected")
   void throwing() throws InterruptedException {
     List<Doctor.Result> results =
-        run(
-            60_000,
-            new Told("a", () -> throwing("LOG-002 x: found nothing, expected something")),
-            new Told("b", () -> throwing("oops")));
+        run(60_000, new Told("a", DoctorTest::faulty), new Told("b", () -> throwing("oops")));
     assertEquals("LOG-002 x: found nothing, expected something", results.get(0).found().found());
     assertTrue(results.get(1).found().found().startsWith("DOC-003 "));
     assertTrue(results.get(1).found().found().contains("oops"));
+  }
+
+  private static Found faulty() {
+    throw new UncheckedFault(new Fault(LogCode.CANNOT_READ, "x", "nothing", "something"));
   }
 
   private static Found throwing(String message) {
@@ -153,7 +157,7 @@ class DoctorTest {
   @Test
   @DisplayName("gives every code once")
   void codes() {
-    List<String> codes = Arrays.stream(DoctorCode.values()).map(DoctorCode::code).toList();
+    List<String> codes = Arrays.stream(DoctorCode.values()).map(DoctorCode::id).toList();
     assertEquals(codes.size(), codes.stream().distinct().count());
     String meanings =
         Arrays.stream(DoctorCode.values()).map(DoctorCode::meaning).collect(Collectors.joining());

@@ -48,6 +48,11 @@ class CheckCommandTest {
     return new CommandLine(new CheckCommand(JUNE))
         .setOut(new PrintWriter(out))
         .setErr(new PrintWriter(err))
+        .setExecutionExceptionHandler(
+            (fault, line, parsed) -> {
+              line.getErr().println(fault.getMessage());
+              return 1;
+            })
         .execute(words);
   }
 

@@ -36,6 +36,11 @@ class ReviewCommandTest {
         .setCaseInsensitiveEnumValuesAllowed(true)
         .setOut(new PrintWriter(out))
         .setErr(new PrintWriter(err))
+        .setExecutionExceptionHandler(
+            (fault, line, parsed) -> {
+              line.getErr().println(fault.getMessage());
+              return 1;
+            })
         .execute(args);
   }
 
@@ -73,7 +78,8 @@ class ReviewCommandTest {
     SessionFolder folder = session("demo-lateral-link.json", 0);
     assertEquals(0, run(folder.path().toString()));
     String wrench =
-        "wrench 1: 20 lbf·ft to 100 lbf·ft, calibrated 2026-03-03, calibration holds until 2027-03-03";
+        "wrench 1: 20 lbf·ft to 100 lbf·ft, calibrated 2026-03-03, calibration holds until"
+            + " 2027-03-03";
     assertTrue(out.toString().replaceAll("\\s+", " ").contains(wrench), out::toString);
     out.getBuffer().setLength(0);
     assertEquals(0, run(folder.path().toString(), "--csv"));

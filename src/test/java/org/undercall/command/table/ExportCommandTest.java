@@ -13,9 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.command.App;
+import org.undercall.port.Fault;
 import picocli.CommandLine;
 
 @DisplayName("The command export")
@@ -44,7 +44,7 @@ class ExportCommandTest {
         "wheel-hub-axle-nut"
       })
   @DisplayName("writes a table of which import makes the same procedure")
-  void roundTrip(String name) throws ProcedureFaults {
+  void roundTrip(String name) throws Fault {
     Path procedure = PROCEDURES.resolve(name + ".json");
     String table = folder.resolve("t.csv").toString();
     String again = folder.resolve("again.json").toString();
@@ -69,7 +69,7 @@ class ExportCommandTest {
 
   @Test
   @DisplayName("leaves nothing that a spreadsheet would calculate, and still gives it back")
-  void formulas() throws IOException, ProcedureFaults {
+  void formulas() throws IOException, Fault {
     String text = Files.readString(PROCEDURES.resolve("demo-lateral-link.json"));
     Path evil =
         Files.writeString(

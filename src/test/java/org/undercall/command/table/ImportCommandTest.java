@@ -16,7 +16,6 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.command.App;
 import org.undercall.core.check.ProcedureCheck;
@@ -24,6 +23,7 @@ import org.undercall.core.check.Severity;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.term.TorqueUnit;
+import org.undercall.port.Fault;
 import picocli.CommandLine;
 
 @DisplayName("The command import")
@@ -56,7 +56,7 @@ class ImportCommandTest {
 
   @Test
   @DisplayName("makes the right procedure of a table that was mended, clean under the check")
-  void mended() throws ProcedureFaults {
+  void mended() throws Fault {
     assertEquals(0, imported("mended.csv"), err::toString);
     Procedure procedure = ProcedureFile.load(folder.resolve("out.json")).procedure();
     List<Step.Fasten> steps =

@@ -5,7 +5,6 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.decision.Decider;
 import org.undercall.core.decision.Decision;
@@ -18,6 +17,7 @@ import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Walk;
+import org.undercall.port.Fault;
 
 /** Plays phrases on a session, a second apart, and shows its board. */
 public final class BoardPlay {
@@ -36,7 +36,7 @@ public final class BoardPlay {
   }
 
   /** A session of a procedure file that has just begun. */
-  public static BoardPlay of(Path procedure) throws ProcedureFaults {
+  public static BoardPlay of(Path procedure) throws Fault {
     return of(ProcedureFile.load(procedure).procedure());
   }
 

@@ -11,7 +11,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.core.decision.Elapsed;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.StepState;
@@ -20,13 +19,14 @@ import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.Side;
+import org.undercall.port.Fault;
 
 @DisplayName("The board")
 class BoardTest {
   private BoardPlay play;
 
   @BeforeEach
-  void begin() throws ProcedureFaults {
+  void begin() throws Fault {
     play = BoardPlay.of(Path.of("shared", "procedures", "demo-lateral-link.json"));
   }
 

@@ -18,7 +18,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.undercall.adapter.procedure.LoadedProcedure;
-import org.undercall.adapter.procedure.ProcedureFaults;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.check.Finding;
 import org.undercall.core.check.ProcedureCheck;
@@ -34,6 +33,7 @@ import org.undercall.core.procedure.Walk;
 import org.undercall.core.procedure.Wheels;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.TorqueUnit;
+import org.undercall.port.Fault;
 
 @DisplayName("The example procedures")
 class ExampleLibraryTest {
@@ -48,7 +48,7 @@ class ExampleLibraryTest {
     }
   }
 
-  private static Procedure load(Path file) throws ProcedureFaults {
+  private static Procedure load(Path file) throws Fault {
     LoadedProcedure loaded = ProcedureFile.load(file);
     return loaded.procedure();
   }
@@ -56,7 +56,7 @@ class ExampleLibraryTest {
   @ParameterizedTest
   @MethodSource("files")
   @DisplayName("say that their values are invented, and that stands carry the car")
-  void invented(Path file) throws ProcedureFaults {
+  void invented(Path file) throws Fault {
     Procedure procedure = load(file);
     assertTrue(procedure.about().values().startsWith("invented"), procedure.about().values());
     assertTrue(procedure.about().vehicle().startsWith("Invented"), procedure.about().vehicle());
@@ -68,7 +68,7 @@ class ExampleLibraryTest {
   @ParameterizedTest
   @MethodSource("files")
   @DisplayName("are checked without an error or a warning")
-  void checked(Path file) throws ProcedureFaults {
+  void checked(Path file) throws Fault {
     List<Finding> findings = ProcedureCheck.of(load(file), DAY);
     assertEquals(
         List.of(), findings.stream().filter(f -> f.rule().severity() != Severity.REMARK).toList());
@@ -77,7 +77,7 @@ class ExampleLibraryTest {
   @ParameterizedTest
   @MethodSource("files")
   @DisplayName("are worked through to their end by saying what is asked for")
-  void walked(Path file) throws ProcedureFaults {
+  void walked(Path file) throws Fault {
     Walk walk = Walk.of(load(file));
     List<WalkThrough.Exchange> exchanges = WalkThrough.of(walk);
     Bay bay = Bay.briefing(walk);

@@ -10,9 +10,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
-import org.undercall.adapter.recogniser.ModelFault;
 import org.undercall.adapter.recogniser.TestModel;
 import org.undercall.core.reply.Wanted;
+import org.undercall.port.Fault;
 
 @DisplayName("The words of an answer")
 class AnswerWordsTest {
@@ -37,7 +37,7 @@ class AnswerWordsTest {
 
   @Test
   @DisplayName("are all known to the model")
-  void known() throws ModelFault {
+  void known() throws Fault {
     Set<String> words = new TreeSet<>();
     all().phrases().forEach(phrase -> words.addAll(List.of(phrase.split(" ", -1))));
     assertTrue(words.size() > 100, words.size() + " words");
