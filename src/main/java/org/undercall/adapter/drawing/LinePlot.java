@@ -1,5 +1,6 @@
 package org.undercall.adapter.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleUnaryOperator;
@@ -39,17 +40,18 @@ final class LinePlot {
    *
    * @param points across and up in turn
    */
-  record Course(String name, String colour, double[] points) {
+  record Course(String name, String colour, List<Double> points) {
     private static final int STEPS = 200;
 
     /** The course of a function from one value to another. */
     static Course of(String name, String colour, double[] ends, DoubleUnaryOperator function) {
-      double[] points = new double[2 * STEPS + 2];
+      List<Double> points = new ArrayList<>();
       for (int i = 0; i <= STEPS; i++) {
-        points[2 * i] = ends[0] + (ends[1] - ends[0]) * i / STEPS;
-        points[2 * i + 1] = function.applyAsDouble(points[2 * i]);
+        double across = ends[0] + (ends[1] - ends[0]) * i / STEPS;
+        points.add(across);
+        points.add(function.applyAsDouble(across));
       }
-      return new Course(name, colour, points);
+      return new Course(name, colour, List.copyOf(points));
     }
   }
 
@@ -92,7 +94,7 @@ final class LinePlot {
     grid(words);
     double place = LEFT + 240;
     for (Course course : courses) {
-      double[] points = course.points().clone();
+      double[] points = course.points().stream().mapToDouble(Double::doubleValue).toArray();
       for (int i = 0; i < points.length; i += 2) {
         points[i] = across.at(points[i]);
         points[i + 1] = up.at(points[i + 1]);
@@ -110,7 +112,7 @@ final class LinePlot {
         courses.stream()
             .map(Course::points)
             .flatMapToDouble(
-                p -> IntStream.range(0, p.length / 2).mapToDouble(i -> p[2 * i + offset]))
+                p -> IntStream.range(0, p.size() / 2).mapToDouble(i -> p.get(2 * i + offset)))
             .sorted()
             .toArray();
     return new double[] {all[0], all[all.length - 1]};

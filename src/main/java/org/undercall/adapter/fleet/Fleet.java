@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import org.undercall.core.review.Facts;
 import org.undercall.port.Fault;
 
 /**
@@ -171,25 +170,7 @@ public final class Fleet implements AutoCloseable {
   }
 
   private IndexRow row(SessionFiles files) {
-    Examiner.Examined found = examiner.examine(files.session());
-    if (!files.trouble().isEmpty()) {
-      Fault fault =
-          new Fault(
-              FleetCode.UNREADABLE_SESSION,
-              "session " + files.session(),
-              files.trouble(),
-              "a session that can be read");
-      String damage = found.damage().isEmpty() ? fault.getMessage() : found.damage();
-      found = new Examiner.Examined("", damage, Facts.damaged("", "", "", 0));
-    }
-    return new IndexRow(
-        IndexRow.VERSION,
-        made,
-        files.session(),
-        files.stamp(),
-        found.vehicle(),
-        found.damage(),
-        found.facts());
+    return IndexRow.of(files, examiner.examine(files.session()), made);
   }
 
   /** Goes through the sessions, in the order of their names. */

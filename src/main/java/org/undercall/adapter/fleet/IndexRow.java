@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.util.HashMap;
 import java.util.Map;
 import org.undercall.core.review.Facts;
+import org.undercall.port.Fault;
 
 /**
  * A session in the index: one JSON object in one line, its members named as these in snake case.
@@ -39,6 +40,22 @@ public record IndexRow(
           .enable(DeserializationFeature.FAIL_ON_MISSING_CREATOR_PROPERTIES)
           .enable(DeserializationFeature.FAIL_ON_NULL_CREATOR_PROPERTIES)
           .build();
+
+  /** The row of a session whose files were just looked at. */
+  static IndexRow of(SessionFiles files, Examiner.Examined found, String made) {
+    String session = files.session();
+    if (files.trouble().isEmpty()) {
+      return new IndexRow(
+          VERSION, made, session, files.stamp(), found.vehicle(), found.damage(), found.facts());
+    }
+    String place = "session " + session;
+    Fault fault =
+        new Fault(
+            FleetCode.UNREADABLE_SESSION, place, files.trouble(), "a session that can be read");
+    String damage = found.damage().isEmpty() ? fault.getMessage() : found.damage();
+    Facts none = Facts.damaged("", "", "", 0);
+    return new IndexRow(VERSION, made, session, files.stamp(), "", damage, none);
+  }
 
   /** Whether nothing is computed from it. */
   public boolean damaged() {

@@ -3,7 +3,7 @@ package org.undercall.command.doctor;
 import org.undercall.port.Fault;
 
 /** What only the doctor finds. The codes are permanent. */
-enum DoctorCode implements Fault.Code {
+public enum DoctorCode implements Fault.Code {
   OLD_JAVA("DOC-001", "Java is older than 17."),
   NO_ANSWER("DOC-002", "A check did not end in time; the device or disk hangs."),
   UNEXPECTED("DOC-003", "A check failed in a way nobody thought of."),

@@ -21,8 +21,8 @@ final class Tables {
 
   private final Map<String, Steps> steps = new HashMap<>();
   private final Map<String, Pairs> pairs = new TreeMap<>();
-  private final Map<List<String>, Tally> refusals = new HashMap<>();
-  private final Map<List<String>, Tally> phrases = new HashMap<>();
+  private final Tally refusals = new Tally();
+  private final Tally phrases = new Tally();
   private Optional<Facts> subject = Optional.empty();
 
   private Tables() {}
@@ -72,13 +72,6 @@ final class Tables {
     }
   }
 
-  /** How often, and in how many sessions. */
-  private record Tally(long times, long sessions) {
-    Tally plus(Tally more) {
-      return new Tally(times + more.times, sessions + more.sessions);
-    }
-  }
-
   static Map<Name, Grid> of(Fleet fleet, Measure measure) throws Fault {
     Tables tables = new Tables();
     Set<String> base = new HashSet<>(measure.base());
@@ -95,8 +88,8 @@ final class Tables {
     grids.put(Name.STEPS, tables.steps());
     grids.put(Name.SIDES, tables.subject.map(Sides::of).orElseGet(tables::spreads));
     grids.put(Name.VALUES, Sides.values(tables.subject));
-    grids.put(Name.REFUSALS, tally(tables.refusals, "step"));
-    grids.put(Name.PHRASES, tally(tables.phrases, "heard"));
+    grids.put(Name.REFUSALS, tables.refusals.grid("step"));
+    grids.put(Name.PHRASES, tables.phrases.grid("heard"));
     return grids;
   }
 
@@ -113,12 +106,8 @@ final class Tables {
         both.right().add(pair.right().workingMs());
       }
     }
-    facts.refusals().forEach(r -> add(refusals, List.of(r.step(), r.what()), r.n()));
-    facts.misheard().forEach(m -> add(phrases, List.of(m.heard(), m.what()), m.n()));
-  }
-
-  private static void add(Map<List<String>, Tally> tallies, List<String> what, long n) {
-    tallies.merge(what, new Tally(n, 1), Tally::plus);
+    facts.refusals().forEach(r -> refusals.add(r.step(), r.what(), r.n()));
+    facts.misheard().forEach(m -> phrases.add(m.heard(), m.what(), m.n()));
   }
 
   /** A row of the table of steps, with what it is sorted by. */
@@ -207,24 +196,5 @@ final class Tables {
                     both.rightLonger())));
     return new Grid(
         List.of("step", "left_median_ms", "right_median_ms", "sessions", "right_longer"), rows);
-  }
-
-  /** What happened most often first. */
-  private static Grid tally(Map<List<String>, Tally> tallies, String where) {
-    Comparator<Map.Entry<List<String>, Tally>> order =
-        Comparator.comparing(e -> -e.getValue().times());
-    return new Grid(
-        List.of("times", "sessions", where, "what"),
-        tallies.entrySet().stream()
-            .sorted(
-                order.thenComparing(e -> e.getKey().get(0)).thenComparing(e -> e.getKey().get(1)))
-            .map(
-                e ->
-                    Grid.row(
-                        e.getValue().times(),
-                        e.getValue().sessions(),
-                        e.getKey().get(0),
-                        e.getKey().get(1)))
-            .toList());
   }
 }

@@ -104,20 +104,9 @@ public final class ImportCommand implements Callable<Integer> {
       return faults(table.faults());
     }
     Path target = Optional.ofNullable(out).orElseGet(this::besideTable);
+    Procedure procedure;
     try {
-      Procedure procedure = ProcedureFile.of(target, table.json()).procedure();
-      boolean clean = judged(procedure, table, lines);
-      if (!clean && !despiteFindings) {
-        lines.println("Nothing written; --despite-findings writes it all the same.");
-        lines.flush();
-        return 3;
-      }
-      if (!preview) {
-        NewFile.write(target, table.json(), force);
-        lines.println("Wrote " + target);
-      }
-      lines.flush();
-      return clean ? 0 : 3;
+      procedure = ProcedureFile.of(target, table.json()).procedure();
     } catch (Fault e) {
       return faults(
           e.findings().stream()
@@ -127,6 +116,22 @@ public final class ImportCommand implements Callable<Integer> {
                           f.code(), place(f.place().pointer(), table), f.found(), f.expected()))
               .toList());
     }
+    return written(target, judged(procedure, table, lines), table, lines);
+  }
+
+  private int written(Path target, boolean clean, TorqueTable table, PrintWriter lines)
+      throws Fault {
+    if (!clean && !despiteFindings) {
+      lines.println("Nothing written; --despite-findings writes it all the same.");
+      lines.flush();
+      return 3;
+    }
+    if (!preview) {
+      NewFile.write(target, table.json(), force);
+      lines.println("Wrote " + target);
+    }
+    lines.flush();
+    return clean ? 0 : 3;
   }
 
   private TorqueTable.Wishes wishes() {
