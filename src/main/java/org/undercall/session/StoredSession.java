@@ -35,9 +35,8 @@ public record StoredSession(SessionFolder folder, LogContent log, LoadedProcedur
   /**
    * Reads a session.
    *
-   * @throws Fault if its log cannot be read, or LOG-011 if its procedure is not the one it began
-   *     with
-   * @throws Fault if this version cannot use its procedure
+   * @throws Fault if its log cannot be read, LOG-011 if its procedure is not the one it began with,
+   *     PRO if this version cannot use that
    */
   public static StoredSession read(SessionFolder folder) throws Fault {
     return of(folder, SessionLogFile.read(folder.log()));
@@ -46,9 +45,8 @@ public record StoredSession(SessionFolder folder, LogContent log, LoadedProcedur
   /**
    * A session whose log was read.
    *
-   * @throws Fault LOG-012 if the log does not tell its procedure, or LOG-011 if that is not the one
-   *     in the folder
-   * @throws Fault if this version cannot use its procedure
+   * @throws Fault LOG-012 if the log does not tell its procedure, LOG-011 if that is not the one in
+   *     the folder, PRO if this version cannot use it
    */
   public static StoredSession of(SessionFolder folder, LogContent log) throws Fault {
     return of(folder, log, folder::procedureBytes);

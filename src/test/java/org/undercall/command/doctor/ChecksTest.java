@@ -11,7 +11,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
@@ -24,7 +23,6 @@ import org.undercall.adapter.recogniser.ModelFolder;
 import org.undercall.adapter.speaker.Synthesiser;
 import org.undercall.command.desk.ProcedureShelf;
 import org.undercall.command.doctor.Found.State;
-import org.undercall.command.option.UserFolders;
 import org.undercall.port.UncheckedFault;
 import org.undercall.session.OpenSessions;
 import org.undercall.sound.Level;
@@ -251,38 +249,6 @@ class ChecksTest {
 
     private Found sessions(List<String> faults) {
       return new SessionsCheck(() -> new OpenSessions(List.of(), 3, faults)).look();
-    }
-
-    @Test
-    @DisplayName("tells where everything lies, old places too, and notes a file that is not read")
-    void places() throws Exception {
-      Path here = folder.resolve("here");
-      Path old = Files.createDirectories(folder.resolve("undercall"));
-      Files.createDirectories(here.resolve("sessions"));
-      Files.writeString(old.resolve("settings.properties"), "");
-      UserFolders folders = UserFolders.of("Linux", Map.of(), folder, here);
-      PlacesCheck check = new PlacesCheck(folders);
-      Path proper = folders.settings().proper();
-      assertFound(
-          State.WELL,
-          "settings \""
-              + old.resolve("settings.properties")
-              + "\" (old place; the new one is \""
-              + proper,
-          check.look());
-      String all = check.look().found();
-      assertTrue(
-          all.contains(
-              "sessions \"" + here.resolve("sessions") + "\" (old place; the new one is \""),
-          all);
-      for (UserFolders.Place place : folders.all()) {
-        assertTrue(all.contains(place.what() + " \"" + place.used().toAbsolutePath()), all);
-      }
-      Files.createDirectories(proper.getParent());
-      Files.writeString(proper, "");
-      Found twice = check.look();
-      assertFound(State.NOTE, "DOC-013 found settings in \"" + old, twice);
-      assertTrue(twice.found().contains("expected them in \"" + proper + "\" alone"), all);
     }
   }
 }
