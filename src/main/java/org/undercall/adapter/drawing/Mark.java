@@ -30,6 +30,15 @@ final class Mark {
     return meaning;
   }
 
+  String colour() {
+    return colour;
+  }
+
+  /** A copy of its corners. */
+  double[] corners() {
+    return corners.clone();
+  }
+
   void draw(Svg svg, double x, double y) {
     svg.polygon(x, y, corners, "fill", colour);
   }
