@@ -206,22 +206,17 @@ final class Assembly {
     if (real.isEmpty()) {
       return Optional.empty();
     }
-    String found = Shown.value(include.path().value());
     if (within.isIn(real.get())) {
       String expected = "another file than those it is included by";
-      faults.at(ProcedureCode.INCLUDE_CIRCLE, include.path().spot(), found, expected);
-      return Optional.empty();
+      return none(ProcedureCode.INCLUDE_CIRCLE, include, expected);
     }
     if (within.depth() >= MOST_DEPTH) {
       String expected = "no include in a block that is " + MOST_DEPTH + " deep";
-      faults.at(ProcedureCode.INCLUDED_TOO_DEEP, include.path().spot(), found, expected);
-      return Optional.empty();
+      return none(ProcedureCode.INCLUDED_TOO_DEEP, include, expected);
     }
     Optional<Source> block = blocks.read(include, within.file(), real.get());
     if (block.isPresent() && block.get().root().at(kind).isEmpty()) {
-      String expected = "a block of " + kind;
-      faults.at(ProcedureCode.BLOCK_KIND, include.path().spot(), found, expected);
-      return Optional.empty();
+      return none(ProcedureCode.BLOCK_KIND, include, "a block of " + kind);
     }
     String prefix = within.prefix() + include.ids();
     if (block.isPresent() && !includedAs.add(prefix + " " + block.get().name())) {
@@ -232,6 +227,12 @@ final class Assembly {
       return Optional.empty();
     }
     return block;
+  }
+
+  private Optional<Source> none(ProcedureCode code, Include include, String expected) {
+    String found = Shown.value(include.path().value());
+    faults.at(code, include.path().spot(), found, expected);
+    return Optional.empty();
   }
 
   private List<Piece> filled(

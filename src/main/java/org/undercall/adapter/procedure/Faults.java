@@ -95,6 +95,12 @@ final class Faults {
     at(code, valueSpot(pointer), seen, expected);
   }
 
+  /** A fault of a value that is not kept, so that no other fault is reported for it. */
+  void unusable(ProcedureCode code, String pointer, String seen, String expected) {
+    value(code, pointer, seen, expected);
+    ignore(pointer);
+  }
+
   /** A fault of a field's name. */
   void key(ProcedureCode code, String pointer, String seen, String expected) {
     at(code, keySpot(pointer), seen, expected);

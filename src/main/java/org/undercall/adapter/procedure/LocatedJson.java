@@ -183,10 +183,9 @@ final class LocatedJson {
   private JsonNode number(String pointer) throws IOException {
     String text = parser.getText();
     if (!PLAIN_NUMBER.matcher(text).matches()) {
-      String expected = "a plain number such as 110 or 0.5";
       String seen = text.length() > 40 ? text.substring(0, 40) + "..." : text;
-      faults.value(ProcedureCode.NUMBER_FORM, pointer, seen, expected);
-      faults.ignore(pointer);
+      faults.unusable(
+          ProcedureCode.NUMBER_FORM, pointer, seen, "a plain number such as 110 or 0.5");
       return NODES.nullNode();
     }
     return parser.currentToken() == JsonToken.VALUE_NUMBER_INT
@@ -211,14 +210,13 @@ final class LocatedJson {
         .ifPresent(
             c -> {
               String seen = "the character " + Shown.coded(c);
-              String expected = "characters that can be read";
-              faults.value(ProcedureCode.CONTROL_CHARACTER, pointer, seen, expected);
-              faults.ignore(pointer);
+              faults.unusable(
+                  ProcedureCode.CONTROL_CHARACTER, pointer, seen, "characters that can be read");
             });
     return NODES.textNode(text);
   }
 
-  private static Position place(JsonLocation location) {
-    return new Position(location.getLineNr(), location.getColumnNr());
+  private static Position place(JsonLocation at) {
+    return new Position(at.getLineNr(), at.getColumnNr());
   }
 }

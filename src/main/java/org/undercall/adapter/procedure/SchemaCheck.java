@@ -29,7 +29,9 @@ import org.undercall.text.Shown;
 final class SchemaCheck {
   private static final String FOLDER = "/org/undercall/schema/";
   private static final String FAULT = "x-fault";
-  private static final String EXPECTED = "x-expected";
+
+  /** The keyword of a schema that says what is expected. */
+  static final String EXPECTED = "x-expected";
 
   private static final List<String> NOT_CHECKED =
       List.of(
@@ -137,7 +139,7 @@ final class SchemaCheck {
               ProcedureCode.UNKNOWN_FIELD,
               LocatedJson.inner(pointer, error.getProperty()),
               Shown.quoted(error.getProperty()),
-              "one of " + names(part));
+              "one of " + SchemaWords.names(part));
       case "required" ->
           faults.value(
               ProcedureCode.MISSING_FIELD,
@@ -148,20 +150,15 @@ final class SchemaCheck {
           faults.value(
               code(error, part),
               pointer,
-              both(error.getInstanceNode(), part),
-              expected(error, part));
+              SchemaWords.both(error.getInstanceNode(), part),
+              SchemaWords.expected(error, part));
       default ->
           faults.value(
               code(error, part),
               pointer,
               Shown.value(error.getInstanceNode()),
-              expected(error, part));
+              SchemaWords.expected(error, part));
     }
-  }
-
-  private static String both(JsonNode object, JsonNode part) {
-    String either = part.at("/oneOf/0/required/0").textValue();
-    return object.has(either) ? "both" : "neither of them";
   }
 
   private static ProcedureCode code(Error error, JsonNode part) {
@@ -186,39 +183,5 @@ final class SchemaCheck {
           ProcedureCode.OUT_OF_RANGE;
       default -> throw new IllegalStateException("no code for " + error.getKeyword());
     };
-  }
-
-  private static String expected(Error error, JsonNode part) {
-    String wording = part.path(EXPECTED).asText();
-    return switch (error.getKeyword()) {
-      case "type" ->
-          typeName(part.get("type").textValue()) + (wording.isEmpty() ? "" : ": ") + wording;
-      case "maxLength" -> "at most " + part.get("maxLength") + " characters";
-      case "enum" -> wording.isEmpty() ? choices(part.get("enum")) : wording;
-      default -> wording;
-    };
-  }
-
-  private static String typeName(String type) {
-    return switch (type) {
-      case "string" -> "a text";
-      case "number" -> "a number";
-      case "integer" -> "a whole number";
-      case "boolean" -> "true or false";
-      case "array" -> "a list";
-      default -> "an object";
-    };
-  }
-
-  private static String choices(JsonNode words) {
-    List<String> shown = new ArrayList<>();
-    words.forEach(word -> shown.add(Shown.value(word)));
-    return shown.size() == 1 ? shown.get(0) : "one of " + String.join(", ", shown);
-  }
-
-  private static String names(JsonNode part) {
-    List<String> names = new ArrayList<>();
-    part.get("properties").fieldNames().forEachRemaining(names::add);
-    return String.join(", ", names);
   }
 }

@@ -9,6 +9,7 @@ import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.writing.Interview;
 import org.undercall.core.writing.Talk;
+import org.undercall.core.writing.Turn;
 import org.undercall.listen.Answers;
 import org.undercall.port.Ear;
 import org.undercall.port.Fault;
@@ -42,18 +43,18 @@ final class VoicedInterview {
     Talk at = Talk.of(begun);
     say(at.ask());
     while (true) {
-      Talk.Turn turn = at.isTyped() ? typed(at) : heard(at);
+      Turn turn = at.isTyped() ? typed(at) : heard(at);
       at = settled(at, turn);
-      if (turn.act() == Talk.Act.WRITE) {
+      if (turn.act() == Turn.Act.WRITE) {
         return at.interview();
       }
-      if (turn.act() == Talk.Act.STOP) {
+      if (turn.act() == Turn.Act.STOP) {
         throw new BrokenOff();
       }
     }
   }
 
-  private Talk settled(Talk before, Talk.Turn turn) throws BrokenOff, Fault {
+  private Talk settled(Talk before, Turn turn) throws BrokenOff, Fault {
     Talk next = turn.next();
     turn.told().forEach(told -> out.println("  " + told));
     if (!next.interview().equals(before.interview())) {
@@ -65,14 +66,14 @@ final class VoicedInterview {
       }
     }
     say(turn.reply());
-    if (turn.act() == Talk.Act.LIST) {
+    if (turn.act() == Turn.Act.LIST) {
       next.interview().list().forEach(line -> out.println("  " + line));
       out.flush();
     }
-    return turn.act() == Talk.Act.TYPE ? settled(next, typed(next)) : next;
+    return turn.act() == Turn.Act.TYPE ? settled(next, typed(next)) : next;
   }
 
-  private Talk.Turn typed(Talk at) throws BrokenOff {
+  private Turn typed(Talk at) throws BrokenOff {
     String line = TypedInterview.line(keyboard, out, TypedInterview.prompt(at.interview()));
     return switch (line) {
       case "stop" -> throw new BrokenOff();
@@ -83,7 +84,7 @@ final class VoicedInterview {
     };
   }
 
-  private Talk.Turn heard(Talk at) throws BrokenOff {
+  private Turn heard(Talk at) throws BrokenOff {
     Optional<RecognisedPhrase> phrase = Optional.empty();
     while (phrase.isEmpty()) {
       try {

@@ -43,32 +43,6 @@ public record Talk(Interview interview, Optional<Part> begun, Optional<Heard> he
    */
   record Heard(String text, String said) {}
 
-  /** What is to be done besides speaking. */
-  public enum Act {
-    NOTHING,
-    /** Read a line from the keyboard and give it to {@link #typed}. */
-    TYPE,
-    /** Show what is there so far. */
-    LIST,
-    /** Everything is kept: end. */
-    STOP,
-    /** Everything is answered and wanted: write it. */
-    WRITE
-  }
-
-  /**
-   * What came of something that was said or typed.
-   *
-   * @param next how it goes on
-   * @param reply what is said
-   * @param told faults with their codes, for the screen
-   */
-  public record Turn(Talk next, Reply reply, Act act, List<String> told) {
-    public Turn {
-      told = List.copyOf(told);
-    }
-  }
-
   /** A talk that goes on with these answers. */
   public static Talk of(Interview interview) {
     return new Talk(interview, Optional.empty(), Optional.empty(), 0);
@@ -115,14 +89,15 @@ public record Talk(Interview interview, Optional<Part> begun, Optional<Heard> he
     List<String> words = AnswerWords.texts(phrase);
     boolean foreign = words.stream().allMatch(RecognisedPhrase.UNKNOWN::equals);
     if (foreign) {
-      return turn(this, Reply.SILENCE, Act.NOTHING);
+      return turn(this, Reply.SILENCE, Turn.Act.NOTHING);
     }
     Optional<Said> said =
         phrase.confidence() < Interpreter.LEAST_CONFIDENCE ? Optional.empty() : words().read(words);
     if (said.isEmpty()) {
       Talk next = new Talk(interview, begun, heard, failures + 1);
       Reply reply = AskToWrite.notUnderstood(next.failures >= OFTEN);
-      return turn(next, reply.and(heard.isPresent() ? AskToWrite.sayAgain() : ask()), Act.NOTHING);
+      return turn(
+          next, reply.and(heard.isPresent() ? AskToWrite.sayAgain() : ask()), Turn.Act.NOTHING);
     }
     if (said.get() instanceof Said.Command command) {
       return command(command.kind(), judge);
@@ -151,7 +126,7 @@ public record Talk(Interview interview, Optional<Part> begun, Optional<Heard> he
         amount.number().style() == SpokenNumber.Style.WORDS
             && ConfusableNumbers.isConfusable(amount.value());
     if (unsafe) {
-      return turn(failed(), AskToWrite.digitByDigit(), Act.NOTHING);
+      return turn(failed(), AskToWrite.digitByDigit(), Turn.Act.NOTHING);
     }
     String number = amount.value().toPlainString();
     if (begun.isPresent()) {
@@ -160,14 +135,14 @@ public record Talk(Interview interview, Optional<Part> begun, Optional<Heard> he
       return readBack(wanted, begun, part.text() + " ± " + number + Units.after(part.unit()), said);
     }
     if (Spoken.needsUnit(wanted) && amount.unit().isEmpty()) {
-      return turn(failed(), AskToWrite.withUnit(), Act.NOTHING);
+      return turn(failed(), AskToWrite.withUnit(), Turn.Act.NOTHING);
     }
     String said = AskToWrite.amount(amount.value(), amount.unit().map(Units::said).orElse(""));
     if (Spoken.isStage(wanted)) {
       SpokenUnit unit = amount.unit().orElseThrow();
       Part part = new Part(number + Units.after(unit), said, unit);
       Talk next = new Talk(interview, Optional.of(part), Optional.empty(), 0);
-      return turn(next, next.ask(), Act.NOTHING);
+      return turn(next, next.ask(), Turn.Act.NOTHING);
     }
     String unit = Spoken.needsUnit(wanted) ? Units.after(amount.unit().orElseThrow()) : "";
     return readBack(wanted, begun, number + unit, said);
@@ -179,7 +154,7 @@ public record Talk(Interview interview, Optional<Part> begun, Optional<Heard> he
 
   private Turn readBack(Wanted wanted, Optional<Part> part, String text, String said) {
     Talk next = new Talk(interview, part, Optional.of(new Heard(text, said)), 0);
-    return turn(next, AskToWrite.readBack(wanted, said), Act.NOTHING);
+    return turn(next, AskToWrite.readBack(wanted, said), Turn.Act.NOTHING);
   }
 
   /** Does what a command says. */
@@ -188,19 +163,19 @@ public record Talk(Interview interview, Optional<Part> begun, Optional<Heard> he
       case RIGHT -> taken(heard.orElseThrow().text(), judge);
       case WRONG -> {
         Talk next = of(interview);
-        yield turn(next, AskToWrite.sayAgain().and(next.ask()), Act.NOTHING);
+        yield turn(next, AskToWrite.sayAgain().and(next.ask()), Turn.Act.NOTHING);
       }
       case REPEAT -> repeated();
       case EXPLAIN ->
-          turn(this, AskToWrite.explained(interview.question().orElseThrow()), Act.NOTHING);
+          turn(this, AskToWrite.explained(interview.question().orElseThrow()), Turn.Act.NOTHING);
       case BACK -> back();
-      case LIST -> turn(this, AskToWrite.shown(), Act.LIST);
+      case LIST -> turn(this, AskToWrite.shown(), Turn.Act.LIST);
       case TYPE -> {
         Talk next = of(interview);
-        yield turn(next, AskToWrite.typed(interview.question().orElseThrow()), Act.TYPE);
+        yield turn(next, AskToWrite.typed(interview.question().orElseThrow()), Turn.Act.TYPE);
       }
-      case STOP -> turn(this, AskToWrite.kept(), Act.STOP);
-      case WRITE -> turn(this, Reply.SILENCE, Act.WRITE);
+      case STOP -> turn(this, AskToWrite.kept(), Turn.Act.STOP);
+      case WRITE -> turn(this, Reply.SILENCE, Turn.Act.WRITE);
     };
   }
 
@@ -209,19 +184,19 @@ public record Talk(Interview interview, Optional<Part> begun, Optional<Heard> he
         heard
             .map(h -> AskToWrite.readBack(interview.question().orElseThrow(), h.said()))
             .orElseGet(this::ask);
-    return turn(this, reply, Act.NOTHING);
+    return turn(this, reply, Turn.Act.NOTHING);
   }
 
   private Turn back() {
     if (heard.isPresent() || begun.isPresent()) {
       Talk next = of(interview);
-      return turn(next, next.ask(), Act.NOTHING);
+      return turn(next, next.ask(), Turn.Act.NOTHING);
     }
     if (interview.draft().given().isEmpty()) {
-      return turn(this, AskToWrite.nothingBefore(), Act.NOTHING);
+      return turn(this, AskToWrite.nothingBefore(), Turn.Act.NOTHING);
     }
     Talk next = of(interview.back());
-    return turn(next, next.ask(), Act.NOTHING);
+    return turn(next, next.ask(), Turn.Act.NOTHING);
   }
 
   private Turn taken(String text, Judge judge) {
@@ -232,10 +207,10 @@ public record Talk(Interview interview, Optional<Part> begun, Optional<Heard> he
             .findFirst()
             .map(told -> AskToWrite.notTaken(told.replaceFirst("^[A-Z]{3}-\\d{3} ", "")))
             .orElse(Reply.SILENCE);
-    return new Turn(next, why.and(next.ask()), Act.NOTHING, result.told());
+    return new Turn(next, why.and(next.ask()), Turn.Act.NOTHING, result.told());
   }
 
-  private static Turn turn(Talk next, Reply reply, Act act) {
+  private static Turn turn(Talk next, Reply reply, Turn.Act act) {
     return new Turn(next, reply, act, List.of());
   }
 }

@@ -50,7 +50,7 @@ class TalkTest {
     };
   }
 
-  private static Talk.Turn hear(Talk talk, String words) {
+  private static Turn hear(Talk talk, String words) {
     return talk.hear(RecognisedPhrase.typed(words), TAKES_ALL);
   }
 
@@ -91,25 +91,25 @@ class TalkTest {
   @DisplayName("takes an answer when what was read back is confirmed")
   void taken(Wanted wanted, String words, String text, String readBack) {
     Talk talk = at(wanted);
-    Talk.Turn heard = hear(talk, words);
+    Turn heard = hear(talk, words);
     assertEquals(talk.interview(), heard.next().interview(), "taken unconfirmed");
     assertTrue(
         heard.reply().text().endsWith(": " + readBack + ". Say: that is correct, or say it again."),
         heard.reply().text());
-    Talk.Turn confirmed = hear(heard.next(), "that is correct");
+    Turn confirmed = hear(heard.next(), "that is correct");
     assertEquals(Optional.of(new Given(wanted, text)), last(confirmed.next()));
   }
 
   @Test
   @DisplayName("asks for the tolerance of a stage, and reads both back together")
   void stage() {
-    Talk.Turn amount = hear(at(Wanted.STAGE), "five two newton meters");
+    Turn amount = hear(at(Wanted.STAGE), "five two newton meters");
     assertEquals("Five, two newton metres. Plus or minus how much?", amount.reply().text());
-    Talk.Turn both = hear(amount.next(), "three");
+    Turn both = hear(amount.next(), "three");
     assertTrue(both.reply().text().contains("five, two newton metres, plus or minus three."));
     Talk next = hear(both.next(), "that is correct").next();
     assertEquals(Optional.of(new Given(Wanted.STAGE, "52 Nm ± 3 Nm")), last(next));
-    Talk.Turn angle = hear(hear(next, "six zero degrees").next(), "five degrees");
+    Turn angle = hear(hear(next, "six zero degrees").next(), "five degrees");
     Talk turned = hear(angle.next(), "that is correct").next();
     assertEquals(Optional.of(new Given(Wanted.MORE_STAGES, "60° ± 5°")), last(turned));
   }
@@ -139,7 +139,7 @@ class TalkTest {
   @DisplayName("asks again for what is no whole answer, and never guesses")
   void notTaken(Wanted wanted, String words) {
     Talk talk = at(wanted);
-    Talk.Turn heard = hear(talk, words);
+    Turn heard = hear(talk, words);
     assertEquals(talk.interview(), heard.next().interview());
     assertEquals(Optional.empty(), heard.next().heard());
     assertEquals(Optional.empty(), heard.next().begun());
@@ -151,18 +151,18 @@ class TalkTest {
   @DisplayName("asks again for what was not heard well, then offers the keyboard")
   void unsureWords() {
     Talk talk = at(Wanted.STAGE);
-    Talk.Turn once = talk.hear(unsure("five two newton meters"), TAKES_ALL);
+    Turn once = talk.hear(unsure("five two newton meters"), TAKES_ALL);
     assertTrue(once.reply().text().startsWith("Not understood. Torque"), once.reply().text());
-    Talk.Turn twice = once.next().hear(unsure("five two newton meters"), TAKES_ALL);
+    Turn twice = once.next().hear(unsure("five two newton meters"), TAKES_ALL);
     assertTrue(twice.reply().text().contains("You can say: let me type."), twice.reply().text());
-    assertEquals(Talk.Act.TYPE, hear(twice.next(), "let me type").act());
+    assertEquals(Turn.Act.TYPE, hear(twice.next(), "let me type").act());
   }
 
   @Test
   @DisplayName("does not take a confirmation that was not heard well")
   void unsureConfirmation() {
-    Talk.Turn heard = hear(at(Wanted.THREAD), "m twelve by one point five");
-    Talk.Turn unsure = heard.next().hear(unsure("that is correct"), TAKES_ALL);
+    Turn heard = hear(at(Wanted.THREAD), "m twelve by one point five");
+    Turn unsure = heard.next().hear(unsure("that is correct"), TAKES_ALL);
     assertEquals(heard.next().interview(), unsure.next().interview());
     assertEquals(heard.next().heard(), unsure.next().heard());
   }
@@ -171,7 +171,7 @@ class TalkTest {
   @DisplayName("leaves chatter alone")
   void chatter() {
     Talk talk = at(Wanted.STAGE);
-    Talk.Turn turn = talk.hear(unsure("[unk] [unk]"), TAKES_ALL);
+    Turn turn = talk.hear(unsure("[unk] [unk]"), TAKES_ALL);
     assertEquals(talk, turn.next());
     assertTrue(turn.reply().sentences().isEmpty());
   }
@@ -179,10 +179,10 @@ class TalkTest {
   @Test
   @DisplayName("asks again after a wrong read-back, and takes what is said in its place")
   void wrong() {
-    Talk.Turn heard = hear(at(Wanted.THREAD), "m twelve by one point five");
-    Talk.Turn wrong = hear(heard.next(), "that was wrong");
+    Turn heard = hear(at(Wanted.THREAD), "m twelve by one point five");
+    Turn wrong = hear(heard.next(), "that was wrong");
     assertEquals(at(Wanted.THREAD), wrong.next());
-    Talk.Turn other = hear(heard.next(), "m fourteen by one point five");
+    Turn other = hear(heard.next(), "m fourteen by one point five");
     Talk next = hear(other.next(), "that is correct").next();
     assertEquals("M14x1.5", last(next).orElseThrow().text());
   }
@@ -194,9 +194,9 @@ class TalkTest {
     assertEquals(Wanted.HARDWARE, asked(hear(talk, "go back one step").next()));
     assertEquals(talk.ask(), hear(talk, "say again").reply());
     assertTrue(hear(talk, "what does that mean").reply().text().startsWith("Such as"));
-    assertEquals(Talk.Act.LIST, hear(talk, "list the steps").act());
-    assertEquals(Talk.Act.STOP, hear(talk, "stop asking now").act());
-    Talk.Turn heard = hear(talk, "one eight");
+    assertEquals(Turn.Act.LIST, hear(talk, "list the steps").act());
+    assertEquals(Turn.Act.STOP, hear(talk, "stop asking now").act());
+    Turn heard = hear(talk, "one eight");
     assertEquals(heard.reply(), hear(heard.next(), "say again").reply());
     assertEquals(Wanted.SOCKET, asked(hear(heard.next(), "go back one step").next()));
   }
@@ -209,8 +209,8 @@ class TalkTest {
   @DisplayName("tells why an answer is not taken, and asks again")
   void judged() {
     Judge judge = whole -> List.of("PRO-038 found 300 N·m, expected less");
-    Talk.Turn heard = hear(at(Wanted.SOCKET), "nine");
-    Talk.Turn turn = heard.next().hear(RecognisedPhrase.typed("that is correct"), judge);
+    Turn heard = hear(at(Wanted.SOCKET), "nine");
+    Turn turn = heard.next().hear(RecognisedPhrase.typed("that is correct"), judge);
     assertEquals(Wanted.SOCKET, asked(turn.next()));
     assertEquals(List.of("PRO-038 found 300 N·m, expected less"), turn.told());
     assertTrue(turn.reply().text().startsWith("Not taken. Found 300"), turn.reply().text());
@@ -241,8 +241,8 @@ class TalkTest {
     }
     Talk talk = Talk.of(new Interview(draft));
     assertEquals(Optional.empty(), talk.interview().question());
-    assertEquals(Talk.Act.WRITE, hear(talk, "write it down").act());
+    assertEquals(Turn.Act.WRITE, hear(talk, "write it down").act());
     assertEquals(Wanted.KIND, asked(hear(talk, "go back one step").next()));
-    assertEquals(Talk.Act.NOTHING, hear(at(Wanted.SOCKET), "write it down").act());
+    assertEquals(Turn.Act.NOTHING, hear(at(Wanted.SOCKET), "write it down").act());
   }
 }
