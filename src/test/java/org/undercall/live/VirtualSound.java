@@ -59,7 +59,7 @@ final class VirtualSound implements AutoCloseable {
     }
   }
 
-  /** Records the loudspeaker: 16 kHz, 16 bit, little end first, mono. */
+  /** Records the loudspeaker: 16 kHz, 16 bit, little-endian, mono. */
   Process recording() throws IOException {
     return tool(
             "speaker",

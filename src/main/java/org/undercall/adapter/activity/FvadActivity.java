@@ -39,7 +39,7 @@ final class FvadActivity implements Activity {
     }
     int length = Math.min(frame.length, Frames.FRAME_BYTES);
     memory.clear();
-    memory.write(0, frame, 0, length); // Little end first, as all systems with a library are.
+    memory.write(0, frame, 0, length); // Little-endian, as is every system that has a library.
     return fvad.fvad_process(detector, memory, new Fvad.SizeT(Frames.FRAME_SAMPLES)) > 0;
   }
 

@@ -105,9 +105,9 @@ public final class BoardServer implements AutoCloseable {
     settings
         .console()
         .accept(
-            "The board is open to the network. Who has a code sees the whole session, with what was"
-                + " heard and the notes, and can press buttons that act on it. It is not encrypted:"
-                + " who can listen on this network can read it.");
+            "The board is open to the network. Whoever has a code sees the whole session, with what"
+                + " was heard and the notes, and can press buttons that act on it. It is not"
+                + " encrypted: who can listen on this network can read it.");
   }
 
   /** The port it is found at. */
@@ -125,7 +125,7 @@ public final class BoardServer implements AutoCloseable {
     return presses;
   }
 
-  /** Stops to serve; every page is told. */
+  /** Stops serving; every page is told. */
   @Override
   public void close() {
     presses.close();

@@ -11,7 +11,7 @@ import org.undercall.port.Fault;
 
 /** What every model that can be held to a word list has: files and how they begin. */
 final class ModelShape {
-  /** How an OpenFst file begins, in hex: the number 2125659606, little end first. */
+  /** How an OpenFst file begins, in hex: the number 2125659606, little-endian. */
   private static final String FST = "d6fdb27e";
 
   /** How a binary Kaldi file begins, in hex. */

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.undercall.core.intent.Intent.Unclear;
 
-/** Tells whether a phrase could go on, so that it is not taken for ended too soon. */
+/** Tells whether a phrase could go on, so that its end is not decided too soon. */
 public final class Continuations {
   /** Values have up to three digits before the point, hardly ever more. */
   private static final int USUAL_DIGITS = 3;

@@ -15,7 +15,7 @@ public final class Decoded implements PCMProcessor {
 
   private Decoded() {}
 
-  /** The sound of a file: 16 bit, little end first. */
+  /** The sound of a file: 16 bit, little-endian. */
   public static byte[] sound(byte[] flac) throws IOException {
     return of(flac).sound.toByteArray();
   }
