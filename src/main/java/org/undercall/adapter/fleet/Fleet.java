@@ -2,7 +2,9 @@ package org.undercall.adapter.fleet;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -152,7 +154,9 @@ public final class Fleet implements AutoCloseable {
 
   private void write(List<SessionFiles> files, Path to) throws IOException {
     read = 0;
-    try (Writer out = Files.newBufferedWriter(to, UTF_8, NEW);
+    // Half a pair, which an old log may hold, becomes a question mark: no text keeps others out.
+    try (Writer out =
+            new BufferedWriter(new OutputStreamWriter(Files.newOutputStream(to, NEW), UTF_8));
         Rows old = known.isEmpty() ? Rows.none() : new Rows(file)) {
       for (int i = 0; i < files.size(); i += BATCH) {
         List<SessionFiles> batch = files.subList(i, Math.min(files.size(), i + BATCH));

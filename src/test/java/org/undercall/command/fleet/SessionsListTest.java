@@ -10,6 +10,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -56,6 +57,21 @@ class SessionsListTest {
     String listed = list("--vehicle", vehicle);
     assertEquals(2, listed.lines().count(), listed);
     assertTrue(listed.contains(",complete,") && listed.contains(vehicle), listed);
+  }
+
+  @Test
+  @DisplayName("has every session, though one log holds half a pair of a character")
+  void halfPair() throws Exception {
+    MakeSessions.main(new String[] {"2", folder.toString(), "3"});
+    SessionFolder one = SessionFolder.all(folder).get(0);
+    Files.copy(
+        Path.of("src", "test", "resources", "logs", "v1.jsonl"),
+        one.log(),
+        StandardCopyOption.REPLACE_EXISTING);
+    String listed = list();
+    for (SessionFolder session : SessionFolder.all(folder)) {
+      assertTrue(listed.contains(session.name() + ","), listed);
+    }
   }
 
   @Test
