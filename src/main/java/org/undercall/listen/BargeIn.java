@@ -9,8 +9,8 @@ import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.StopPhrases;
 import org.undercall.port.Fault;
-import org.undercall.port.Signal;
 import org.undercall.port.Voice;
+import org.undercall.port.VoiceAround;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
 
@@ -47,11 +47,9 @@ public final class BargeIn {
     return new Interruptible(voice);
   }
 
-  private final class Interruptible implements Voice {
-    private final Voice voice;
-
+  private final class Interruptible extends VoiceAround {
     Interruptible(Voice voice) {
-      this.voice = voice;
+      super(voice);
     }
 
     @Override
@@ -72,26 +70,6 @@ public final class BargeIn {
         listening.over = true;
         join(thread);
       }
-    }
-
-    @Override
-    public void stop() {
-      voice.stop();
-    }
-
-    @Override
-    public void signal(Signal signal) {
-      voice.signal(signal);
-    }
-
-    @Override
-    public boolean retry() {
-      return voice.retry();
-    }
-
-    @Override
-    public void close() {
-      voice.close();
     }
   }
 

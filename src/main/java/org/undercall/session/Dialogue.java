@@ -7,8 +7,8 @@ import org.undercall.core.intent.IntentKind;
 import org.undercall.port.Ear;
 import org.undercall.port.EarAround;
 import org.undercall.port.Heard;
-import org.undercall.port.Signal;
 import org.undercall.port.Voice;
+import org.undercall.port.VoiceAround;
 
 /** Prints what was heard and what is said, as it happens. */
 public final class Dialogue {
@@ -51,37 +51,15 @@ public final class Dialogue {
     }
   }
 
-  private final class PrintedVoice implements Voice {
-    private final Voice voice;
-
+  private final class PrintedVoice extends VoiceAround {
     PrintedVoice(Voice voice) {
-      this.voice = voice;
+      super(voice);
     }
 
     @Override
     public void say(String words) {
       print(SAID + words);
       voice.say(words);
-    }
-
-    @Override
-    public void stop() {
-      voice.stop();
-    }
-
-    @Override
-    public void signal(Signal signal) {
-      voice.signal(signal);
-    }
-
-    @Override
-    public boolean retry() {
-      return voice.retry();
-    }
-
-    @Override
-    public void close() {
-      voice.close();
     }
   }
 }

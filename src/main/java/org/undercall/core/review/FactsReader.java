@@ -11,6 +11,7 @@ import org.undercall.core.event.EventKind;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.Kebab;
 import org.undercall.core.term.StepRef;
 
 /** Reads a log once for the rows that are kept of it. */
@@ -58,18 +59,14 @@ final class FactsReader {
       return "value does not match";
     }
     if (event instanceof SessionEvent.CloseRefused e) {
-      return "closing lacks " + kebab(e.missing());
+      return "closing lacks " + Kebab.of(e.missing());
     }
     if (event instanceof SessionEvent.MarkingRefused) {
       return "head marking not in the procedure";
     }
     return event instanceof SessionEvent.LoadRefused e
-        ? "load not accepted, lacks " + kebab(e.missing())
+        ? "load not accepted, lacks " + Kebab.of(e.missing())
         : "not possible then: " + ((SessionEvent.NotNow) event).intent();
-  }
-
-  private static String kebab(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private void heard(SessionEvent event, String text) {
@@ -133,7 +130,7 @@ final class FactsReader {
 
   private Facts.StepRow row(StepRef ref, StepCourse step) {
     String reason =
-        step.putOff().isEmpty() ? "" : kebab(step.putOff().get(step.putOff().size() - 1));
+        step.putOff().isEmpty() ? "" : Kebab.of(step.putOff().get(step.putOff().size() - 1));
     StepReview.Times times = step.times(course.now());
     return new Facts.StepRow(
         ref.toString(),
