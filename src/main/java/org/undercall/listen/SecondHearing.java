@@ -76,13 +76,18 @@ final class SecondHearing {
     if (sound.isEmpty()) {
       return first;
     }
-    RecognisedPhrase second = against(again(first, sound, looks), sound, looks);
-    return looks.wantsWitness(second, Interpreter.LEAST_CONFIDENCE)
-        ? looks.judged(
-            second, maker.freely(bytes(sound), start(sound)), Interpreter.LEAST_CONFIDENCE)
-        : second;
+    RecognisedPhrase second = again(first, sound, looks);
+    if (!looks.wantsWitness(second, Interpreter.LEAST_CONFIDENCE)) {
+      return second;
+    }
+    RecognisedPhrase free = maker.freely(bytes(sound), start(sound));
+    RecognisedPhrase judged = looks.judged(second, free, Interpreter.LEAST_CONFIDENCE);
+    return free.text().equals(judged.text()) ? judged : against(judged, sound, looks);
   }
 
+  /**
+   * Hears a phrase that closes something against its denials; the free hearing was not the same.
+   */
   private RecognisedPhrase against(RecognisedPhrase phrase, List<Frame> sound, Looks looks) {
     List<String> rivals = looks.rivals(phrase, Interpreter.LEAST_CONFIDENCE);
     return rivals.isEmpty()

@@ -225,7 +225,8 @@ class SessionLoopTest {
     run();
     assertTrue(bench.allowed.get(0).contains(IntentKind.CAUTIONS_UNDERSTOOD));
     assertTrue(bench.allowed.get(1).contains(IntentKind.VALUE_CALLED));
-    assertEquals(java.util.Set.of(IntentKind.NOTE_TEXT), bench.allowed.get(2));
+    assertTrue(bench.allowed.get(2).contains(IntentKind.NOTE_TEXT));
+    assertTrue(bench.allowed.get(2).stream().noneMatch(IntentKind::closes));
     assertEquals("note-text", bench.recorded.get(3).heard().orElseThrow().intent());
   }
 

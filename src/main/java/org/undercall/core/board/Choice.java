@@ -45,6 +45,7 @@ public record Choice(String phrase, Group group, boolean twice) {
 
   private static Stream<Choice> of(IntentKind kind, Phase phase) {
     return Phrasebook.withoutNumber(kind).stream()
+        .filter(phrase -> kind != IntentKind.SHORT_ANSWER)
         .map(phrase -> new Choice(phrase, group(kind, phase), kind.changesState()));
   }
 
@@ -63,7 +64,8 @@ public record Choice(String phrase, Group group, boolean twice) {
           FULL_DROOP_READ_BACK,
           CAR_RAISED,
           CAR_LOWERED,
-          JACK_MOVED ->
+          JACK_MOVED,
+          DANGER ->
           Group.LOAD;
       case GO_TO_STEP, STEP_BACK, PUT_OFF, FITTED_SNUG, REOPEN, SIDE_CHANGE, CANCEL_THAT ->
           Group.LEAVE;

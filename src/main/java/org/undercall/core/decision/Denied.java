@@ -11,6 +11,7 @@ import org.undercall.core.intent.Phrasebook;
 import org.undercall.core.reply.Ask;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
+import org.undercall.core.term.Claim;
 import org.undercall.core.term.LoadChange;
 
 /** What was said not to be so, and answers too short to count. */
@@ -19,7 +20,7 @@ final class Denied {
 
   /** Closes nothing; a value called for the stage, a read-back and a denied load are dropped. */
   static Decision denied(Session session, Intent intent, Moment now) {
-    IntentKind denied = ((Intent.Denied) intent).denied();
+    Claim denied = claim(((Intent.Denied) intent).denied());
     Turn turn = new Turn(session);
     turn.record(new SessionEvent.CloseRefused(session.ref(), Missing.AFFIRMATION));
     if (session.talk().pending().isPresent()) {
@@ -33,22 +34,30 @@ final class Denied {
     if (atStage && session.tightening().called().isPresent()) {
       turn.record(new SessionEvent.ValueDropped(session.ref()));
     }
-    if (isLoad(denied)) {
+    if (denied == Claim.LOAD) {
       turn.loadChanged(LoadChange.DENIED);
     }
     return turn.end(Outcome.REFUSED);
   }
 
-  private static boolean isLoad(IntentKind kind) {
-    return switch (kind) {
+  private static Claim claim(IntentKind denied) {
+    return switch (denied) {
+      case CAUTIONS_UNDERSTOOD -> Claim.CAUTIONS_UNDERSTOOD;
+      case CHECK_PASSED -> Claim.CHECK_PASSED;
+      case TORQUE_COMPLETED -> Claim.TORQUE_REACHED;
+      case ANGLE_COMPLETED -> Claim.ANGLE_TURNED;
+      case READ_BACK_RIGHT -> Claim.READ_BACK_RIGHT;
+      case HEAD_MARKING -> Claim.HEAD_MARKING_READ;
+      case NEW_HARDWARE -> Claim.NEW_HARDWARE_FITTED;
+      case END_OF_WORK -> Claim.END_OF_WORK;
       case WHEELS_CARRY,
           KNUCKLE_JACKED,
           ARCH_HEIGHT,
           HANGS_FREE,
           RIDE_HEIGHT_READ_BACK,
           FULL_DROOP_READ_BACK ->
-          true;
-      default -> false;
+          Claim.LOAD;
+      default -> Claim.STEP_COMPLETED;
     };
   }
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Tells what is denied, doubted, put off, limited or asked from what is said to be so.
@@ -87,6 +88,16 @@ public final class Denials {
           "shall",
           "gonna");
 
+  /** Those that no number sounds like: "when" is too near to "one", "for" to "four". */
+  private static final Set<String> PLAIN =
+      Set.of("not", "never", "cannot", "almost", "nearly", "half", "only", "hardly");
+
+  /** Words that say nothing about what is meant. */
+  private static final Set<String> LITTLE =
+      Set.of(
+          "to", "is", "of", "the", "this", "that", "with", "i", "me", "its", "on", "and", "at",
+          "in", "a", "off", "are");
+
   /** What begins a question. */
   private static final Set<String> QUESTIONS =
       Set.of(
@@ -126,7 +137,7 @@ public final class Denials {
     boolean number = phrase.stream().anyMatch(NumberWords.ALL::contains);
     boolean denied =
         number
-            ? rest.stream().anyMatch(w -> denies(w) && !w.equals("when") && !w.equals("before"))
+            ? rest.stream().anyMatch(w -> PLAIN.contains(w) || w.endsWith("n't"))
             : in(rest.isEmpty() || phrase.contains(free.get(0)) ? withoutFirst(rest) : rest);
     return denied || otherSide(phrase, rest);
   }
@@ -195,21 +206,23 @@ public final class Denials {
   }
 
   /**
-   * What is denied, if that is something that can be said now.
+   * What is denied. A load can be denied at any time, so it need not be what can be said now.
    *
    * @param words as said; any words
-   * @return empty if nothing is denied, or nothing that is allowed is named: at least half of the
-   *     words of a wording, its numbers and sides apart
+   * @return empty if nothing is denied, or nothing that closes is named: at least half of the words
+   *     of a wording, its numbers and sides apart
    */
   static Optional<Intent> read(List<String> words, Set<IntentKind> allowed) {
     if (!allowed.contains(IntentKind.DENIED) || !in(words)) {
       return Optional.empty();
     }
-    return allowed.stream()
+    return Stream.of(IntentKind.values())
         .filter(IntentKind::closes)
         .flatMap(kind -> Phrasebook.compiledWordings(kind).stream())
         .filter(wording -> shared(wording, words) >= 0.5)
-        .max(Comparator.comparingDouble(wording -> shared(wording, words)))
+        .max(
+            Comparator.<Wording>comparingDouble(wording -> shared(wording, words))
+                .thenComparing(wording -> allowed.contains(wording.kind())))
         .map(wording -> new Intent.Denied(wording.kind()));
   }
 
@@ -217,6 +230,7 @@ public final class Denials {
   private static double shared(Wording wording, List<String> words) {
     List<String> own = new ArrayList<>(wording.before());
     own.addAll(wording.after());
+    own.removeAll(LITTLE);
     long found = own.stream().filter(w -> words.stream().anyMatch(s -> alike(w, s))).count();
     return own.isEmpty() ? 0 : (double) found / own.size();
   }

@@ -43,7 +43,7 @@ public final class Interpreter {
         return safe.get();
       }
     }
-    if (!Phrasebook.words().containsAll(words)) {
+    if (intent instanceof Unclear && !Phrasebook.words().containsAll(words)) {
       return new Unclear(Reason.FOREIGN_WORDS);
     }
     boolean sure = phrase.confidence() >= needed(intent.kind(), minimumConfidence);

@@ -105,7 +105,7 @@ public final class OwnWords {
   /** The program's first wording without a number or a choice. */
   private static Optional<String> standard(IntentKind kind) {
     return Phrasebook.compiledWordings(kind).stream()
-        .filter(wording -> wording.slot().isEmpty())
+        .filter(wording -> wording.slot().isEmpty() && wording.before().size() > 1)
         .map(wording -> wording.filled(""))
         .findFirst();
   }

@@ -71,7 +71,7 @@ public final class Phrasebook {
     return wording.slot().orElseThrow().choices().stream().map(wording::filled);
   }
 
-  /** All single words that can be part of a phrase. */
+  /** All single words that can be part of a phrase; a short answer is none. */
   public static SortedSet<String> words() {
     return WORDS;
   }
@@ -94,6 +94,7 @@ public final class Phrasebook {
         Stream.of(
                 COMPILED.values().stream()
                     .flatMap(List::stream)
+                    .filter(wording -> wording.kind() != IntentKind.SHORT_ANSWER)
                     .flatMap(wording -> Stream.of(wording.before(), wording.after()))
                     .flatMap(List::stream),
                 PhraseTable.UNITS.values().stream().flatMap(List::stream),

@@ -4,9 +4,9 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.undercall.core.intent.IntentKind;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.Claim;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.HearingTrouble;
 import org.undercall.core.term.LoadChange;
@@ -128,19 +128,19 @@ public final class Say {
   }
 
   /** What was denied, doubted or asked is kept open. */
-  public static Reply denied(IntentKind denied) {
+  public static Reply denied(Claim claim) {
     String what =
-        switch (denied) {
+        switch (claim) {
           case CAUTIONS_UNDERSTOOD -> "Cautions not understood";
-          case CHECK_PASSED -> "Check not passed";
-          case TORQUE_COMPLETED -> "Torque not reached";
-          case ANGLE_COMPLETED -> "Angle not turned";
-          case READ_BACK_RIGHT -> "Not right";
-          case HEAD_MARKING -> "Head marking not noted";
-          case NEW_HARDWARE -> "No new hardware";
-          case END_OF_WORK -> "Not the end";
           case STEP_COMPLETED -> "Step not completed";
-          default -> "Load not confirmed";
+          case CHECK_PASSED -> "Check not passed";
+          case TORQUE_REACHED -> "Torque not reached";
+          case ANGLE_TURNED -> "Angle not turned";
+          case READ_BACK_RIGHT -> "Not right";
+          case HEAD_MARKING_READ -> "Head marking not noted";
+          case NEW_HARDWARE_FITTED -> "No new hardware";
+          case LOAD -> "Load not confirmed";
+          case END_OF_WORK -> "Not the end";
         };
     return Reply.of(what + ". It stays open.");
   }

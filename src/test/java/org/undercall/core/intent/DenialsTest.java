@@ -91,6 +91,17 @@ class DenialsTest {
     assertTrue(denied || found.name().equals(kind), judged.text() + " " + found);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "torque not reached, NOTE",
+    "check has not passed, CHECK_PASSED",
+    "step not quite completed, STEP_COMPLETED"
+  })
+  @DisplayName("of what closes is refused as an own wording for anything")
+  void ownWording(String wording, IntentKind kind) {
+    assertEquals(1, OwnWords.problems(java.util.Map.of(wording, kind)).size());
+  }
+
   @Test
   @DisplayName("that is as likely as the phrase keeps it from counting")
   void asLikely() {
