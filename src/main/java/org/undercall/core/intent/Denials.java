@@ -104,10 +104,10 @@ public final class Denials {
           "is", "are", "was", "were", "has", "have", "had", "did", "does", "do", "can", "what",
           "why", "how", "which", "where", "who", "am");
 
-  /** "Nut" sounds like "not", and so do words that hold it. */
+  /** Heard freely, "nut" is "not" and "knuckle" is "not all"; such a phrase is still weighed. */
   private static final String NOT = "not";
 
-  private static final String NUT = "nut";
+  private static final Set<String> LIKE_NOT = Set.of("nut", "knuckle");
 
   private Denials() {}
 
@@ -131,9 +131,9 @@ public final class Denials {
   static boolean contradicts(List<String> phrase, List<String> free) {
     List<String> rest = new ArrayList<>(free);
     phrase.forEach(rest::remove);
-    if (phrase.contains(NUT) && !rest.contains(NUT)) {
-      rest.remove(NOT);
-    }
+    LIKE_NOT.stream()
+        .filter(word -> phrase.contains(word) && !free.contains(word))
+        .forEach(word -> rest.remove(NOT));
     boolean number = phrase.stream().anyMatch(NumberWords.ALL::contains);
     boolean denied =
         number
