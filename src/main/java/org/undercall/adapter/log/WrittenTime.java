@@ -5,20 +5,15 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Times as a log has them. The form that the program writes is read straight away; any other form
  * of ISO 8601 goes to the general parser, which takes many times as long.
  */
 final class WrittenTime {
-  private static final Pattern WRITTEN =
-      Pattern.compile(
-          "([0-9]{4})-([0-9]{2})-([0-9]{2})T([01][0-9]|2[0-3]):([0-5][0-9]):([0-5][0-9])"
-              + "(?:\\.([0-9]{1,9}))?(Z|[+-][0-9]{2}:[0-9]{2})");
-  private static final int NANO = 7;
-  private static final int OFFSET = 8;
+  private static final String SECONDS = "0000-00-00T00:00:00";
+  private static final String NANOS = SECONDS + ".000000000";
+  private static final String OFFSET = "+00:00";
   private static final int LAST_YEAR = 9999;
 
   private WrittenTime() {}
@@ -44,27 +39,59 @@ final class WrittenTime {
         .toInstant();
   }
 
+  /** The time if it has the form that the program writes: seconds, nine digits at most, offset. */
   private static Optional<OffsetDateTime> written(String text) {
-    Matcher parts = WRITTEN.matcher(text);
-    if (!parts.matches()) {
-      return Optional.empty();
+    int end = text.length() - (text.endsWith("Z") ? 1 : OFFSET.length());
+    return isWritten(text, end)
+        ? Optional.of(
+            OffsetDateTime.of(
+                number(text, 0, 4),
+                number(text, 5, 7),
+                number(text, 8, 10),
+                number(text, 11, 13),
+                number(text, 14, 16),
+                number(text, 17, 19),
+                nano(text, end),
+                ZoneOffset.of(text.substring(end))))
+        : Optional.empty();
+  }
+
+  private static boolean isWritten(String text, int end) {
+    return end >= SECONDS.length()
+        && end <= NANOS.length()
+        && end != SECONDS.length() + 1
+        && hasForm(text, 0, end, NANOS)
+        && (text.endsWith("Z") || hasForm(text, end, text.length(), OFFSET))
+        && number(text, 11, 13) < 24
+        && number(text, 14, 16) < 60
+        && number(text, 17, 19) < 60;
+  }
+
+  private static int nano(String text, int end) {
+    int nano = end > SECONDS.length() ? number(text, SECONDS.length() + 1, end) : 0;
+    for (int i = end; i < NANOS.length(); i++) {
+      nano *= 10;
     }
-    int[] numbers = new int[NANO];
-    for (int i = 1; i < NANO; i++) {
-      numbers[i] = Integer.parseInt(text, parts.start(i), parts.end(i), 10);
+    return nano;
+  }
+
+  /**
+   * Whether a part of a text has digits where a form has them, and its signs where it has those.
+   */
+  private static boolean hasForm(String text, int start, int end, String form) {
+    for (int i = start; i < end; i++) {
+      char found = text.charAt(i);
+      char wanted = form.charAt(i - start);
+      boolean digit = found >= '0' && found <= '9';
+      if (wanted == '0' ? !digit : found != wanted && !(wanted == '+' && found == '-')) {
+        return false;
+      }
     }
-    String nano =
-        parts.group(NANO) == null ? "0" : (parts.group(NANO) + "00000000").substring(0, 9);
-    return Optional.of(
-        OffsetDateTime.of(
-            numbers[1],
-            numbers[2],
-            numbers[3],
-            numbers[4],
-            numbers[5],
-            numbers[6],
-            Integer.parseInt(nano),
-            ZoneOffset.of(parts.group(OFFSET))));
+    return true;
+  }
+
+  private static int number(String text, int start, int end) {
+    return Integer.parseInt(text, start, end, 10);
   }
 
   private static OffsetDateTime inYears(OffsetDateTime time) {
