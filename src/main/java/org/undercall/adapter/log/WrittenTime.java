@@ -68,11 +68,8 @@ final class WrittenTime {
   }
 
   private static int nano(String text, int end) {
-    int nano = end > SECONDS.length() ? number(text, SECONDS.length() + 1, end) : 0;
-    for (int i = end; i < NANOS.length(); i++) {
-      nano *= 10;
-    }
-    return nano;
+    String digits = text.substring(Math.min(end, SECONDS.length() + 1), end);
+    return number(digits + "000000000", 0, 9);
   }
 
   /**
