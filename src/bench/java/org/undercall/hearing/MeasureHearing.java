@@ -25,6 +25,7 @@ public final class MeasureHearing {
     NUMBERS,
     PHRASES,
     NEARMISS,
+    DENIALS,
     FALSE,
     PEER,
     MEMORY,
@@ -49,6 +50,7 @@ public final class MeasureHearing {
         case NUMBERS -> new NumberFigures(bench).tables();
         case PHRASES -> new PhraseFigures(bench).tables();
         case NEARMISS -> new NearMissFigures(bench).tables();
+        case DENIALS -> new DenialFigures(bench).tables();
         case FALSE -> new FalseFigures(bench).tables();
         case PEER -> new PeerFigures(bench).tables();
         case MEMORY -> memory.map(MemoryFigures::table).stream().toList();

@@ -3,12 +3,21 @@ package org.undercall.listen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Queue;
+import java.util.Set;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.undercall.adapter.recogniser.RecogniserMaker;
+import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.Phrasebook;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.StopPhrases;
+import org.undercall.port.Ear;
+import org.undercall.port.EarAround;
 import org.undercall.port.Fault;
+import org.undercall.port.Heard;
 import org.undercall.port.Voice;
 import org.undercall.port.VoiceAround;
 import org.undercall.sound.Frame;
@@ -18,12 +27,22 @@ import org.undercall.sound.Frames;
  * Lets a voice be stopped by a call while it speaks. Meanwhile a thread of its own takes the sound
  * of the microphone, which nobody else takes then, and listens for a few stop phrases only.
  *
- * <p>What is called over the voice does nothing but stop it: it is no answer and closes nothing.
+ * <p>What is called over the voice stops it, is no answer and closes nothing. What cancels a load
+ * also goes on to the ear, which gives it out before anything else.
  */
 public final class BargeIn {
   /** How much of the sound after a call is left out: 0.51 s. */
   private static final int REST_FRAMES = 17;
 
+  /** Phrases of two words or more that cancel a load. */
+  private static final List<String> CANCELLING =
+      Stream.of(IntentKind.values())
+          .filter(IntentKind::cancelsLoad)
+          .flatMap(kind -> Phrasebook.wordings(kind).stream())
+          .filter(phrase -> phrase.contains(" "))
+          .toList();
+
+  private final Queue<Heard> calls = new ConcurrentLinkedQueue<>();
   private final Frames frames;
   private final Supplier<Optional<RecogniserMaker>> maker;
   private final Consumer<String> stopped;
@@ -42,6 +61,17 @@ public final class BargeIn {
     this.stopped = stopped;
   }
 
+  /** An ear that gives out what was called over the voice and cancels a load. */
+  public Ear of(Ear ear) {
+    return new EarAround(ear) {
+      @Override
+      public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput {
+        Optional<Heard> call = Optional.ofNullable(calls.poll());
+        return call.isPresent() ? call : ear.next(allowed, patienceMillis);
+      }
+    };
+  }
+
   /** The voice, which can be stopped by a call. */
   public Voice of(Voice voice) {
     return new Interruptible(voice);
@@ -54,7 +84,8 @@ public final class BargeIn {
 
     @Override
     public void say(String words) {
-      List<String> phrases = StopPhrases.over(words);
+      List<String> phrases = new ArrayList<>(StopPhrases.over(words));
+      phrases.addAll(StopPhrases.over(words, CANCELLING));
       Optional<RecogniserMaker> ready = phrases.isEmpty() ? Optional.empty() : maker.get();
       if (ready.isEmpty()) {
         voice.say(words);
@@ -111,6 +142,14 @@ public final class BargeIn {
         if (call.isPresent() && !over) {
           voice.stop();
           stopped.accept(call.get());
+          if (CANCELLING.contains(call.get())) {
+            calls.add(
+                new Heard(
+                    RecognisedPhrase.typed(call.get()),
+                    Heard.How.SPOKEN,
+                    Optional.empty(),
+                    Optional.empty()));
+          }
           leaveOut();
         }
       } catch (Fault e) {

@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
 import org.undercall.core.reply.Say;
@@ -17,11 +19,18 @@ import org.undercall.port.Voice;
  * An ear that is closed until it is called: it hears only the attention phrase, answers it, and is
  * open for a time. Every reply of the program begins that time anew.
  *
- * <p>What is said to the closed ear is not passed on, so it is neither answered nor logged; it is
- * only counted. While a note is spoken the ear stays open.
+ * <p>What cancels a load is passed on at any time. All else that is said to the closed ear is not,
+ * so it is neither answered nor logged; it is only counted. While a note is spoken the ear stays
+ * open.
  */
 public final class CalledEar extends EarAround {
   private static final Set<IntentKind> CALL = Set.of(IntentKind.ATTENTION);
+
+  /** What a closed ear hears: the call, and that the car, the jack or a stand moves. */
+  private static final Set<IntentKind> TO_CLOSED =
+      Stream.of(IntentKind.values())
+          .filter(kind -> kind == IntentKind.ATTENTION || kind.cancelsLoad())
+          .collect(Collectors.toUnmodifiableSet());
 
   private final Voice voice;
   private final Time time;
@@ -54,8 +63,7 @@ public final class CalledEar extends EarAround {
     long left = left();
     open &= left > 0;
     if (!open) {
-      ear.next(CALL, patienceMillis).ifPresent(this::toClosedEar);
-      return Optional.empty();
+      return ear.next(TO_CLOSED, patienceMillis).filter(this::getsThrough);
     }
     Set<IntentKind> kinds = EnumSet.copyOf(CALL);
     kinds.addAll(allowed);
@@ -72,13 +80,19 @@ public final class CalledEar extends EarAround {
     return until - time.now().monotonicMillis();
   }
 
-  private void toClosedEar(Heard heard) {
-    if (isCall(heard)) {
-      open = true;
-      answer();
-    } else {
+  /** Opens the ear at a call, and at what cancels a load: only that is passed on. */
+  private boolean getsThrough(Heard heard) {
+    boolean danger =
+        Interpreter.interpret(heard.phrase(), TO_CLOSED, Interpreter.LEAST_CONFIDENCE)
+            .kind()
+            .cancelsLoad();
+    open = danger || isCall(heard);
+    if (!open) {
       ignored++;
+    } else if (!danger) {
+      answer();
     }
+    return danger;
   }
 
   private static boolean isCall(Heard heard) {

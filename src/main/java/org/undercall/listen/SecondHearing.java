@@ -17,13 +17,15 @@ import org.undercall.core.intent.Looks;
 import org.undercall.core.intent.Meanings;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.SecondLook;
+import org.undercall.core.intent.Witness;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
 import org.undercall.sound.SoundQuality;
 
 /**
  * Hears a value, or a phrase that was not understood, a second time as a whole and weighs what else
- * it could have been. In poor sound more must speak for it.
+ * it could have been. In poor sound more must speak for it. What closes or confirms is also heard
+ * with all words of the language, which speak against it if it was denied.
  */
 final class SecondHearing {
   /** Frames that are kept: 9 s. */
@@ -71,14 +73,38 @@ final class SecondHearing {
   RecognisedPhrase of(RecognisedPhrase first, Looks looks) {
     List<Frame> sound = soundOf(first);
     recent.clear();
+    if (sound.isEmpty()) {
+      return first;
+    }
+    RecognisedPhrase second = against(again(first, sound, looks), sound, looks);
+    return looks.wantsWitness(second, Interpreter.LEAST_CONFIDENCE)
+        ? looks.judged(
+            second, maker.freely(bytes(sound), start(sound)), Interpreter.LEAST_CONFIDENCE)
+        : second;
+  }
+
+  private RecognisedPhrase against(RecognisedPhrase phrase, List<Frame> sound, Looks looks) {
+    List<String> rivals = looks.rivals(phrase, Interpreter.LEAST_CONFIDENCE);
+    return rivals.isEmpty()
+        ? phrase
+        : Witness.against(
+            phrase,
+            maker.alternatives(rivals, bytes(sound), start(sound)),
+            Interpreter.LEAST_CONFIDENCE);
+  }
+
+  private static double start(List<Frame> sound) {
+    return seconds(sound.get(0).firstSample()) - seconds(SILENCE.length / BYTES_PER_SAMPLE);
+  }
+
+  private RecognisedPhrase again(RecognisedPhrase first, List<Frame> sound, Looks looks) {
     Optional<List<String>> phrases = looks.phrases(first, Interpreter.LEAST_CONFIDENCE);
-    if (phrases.isEmpty() || sound.isEmpty()) {
+    if (phrases.isEmpty()) {
       return first;
     }
     List<String> list = new ArrayList<>(phrases.get());
     list.add(RecognisedPhrase.UNKNOWN);
-    double start = seconds(sound.get(0).firstSample()) - seconds(SILENCE.length / BYTES_PER_SAMPLE);
-    List<Alternative> alternatives = maker.alternatives(list, bytes(sound), start);
+    List<Alternative> alternatives = maker.alternatives(list, bytes(sound), start(sound));
     return looks
         .likeliest(alternatives)
         .map(choice -> sure(choice, sound))
@@ -95,6 +121,21 @@ final class SecondHearing {
     @Override
     public Optional<Meanings.Choice> likeliest(List<Alternative> alternatives) {
       return Meanings.likeliest(alternatives, allowed);
+    }
+
+    @Override
+    public boolean wantsWitness(RecognisedPhrase heard, double least) {
+      return Witness.isWanted(heard, allowed, least);
+    }
+
+    @Override
+    public List<String> rivals(RecognisedPhrase heard, double least) {
+      return Witness.rivals(heard, allowed, least);
+    }
+
+    @Override
+    public RecognisedPhrase judged(RecognisedPhrase heard, RecognisedPhrase free, double least) {
+      return Witness.judged(heard, free, allowed, least);
     }
 
     @Override

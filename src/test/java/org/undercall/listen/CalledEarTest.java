@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -83,7 +84,23 @@ class CalledEarTest {
     assertEquals("", hears("attention please"));
     assertEquals(List.of(), said);
     assertEquals(3, ear.ignored());
-    assertEquals(Set.of(Set.of(IntentKind.ATTENTION)), Set.copyOf(listenedFor));
+    assertEquals(
+        Set.of(
+            EnumSet.of(
+                IntentKind.ATTENTION,
+                IntentKind.CAR_RAISED,
+                IntentKind.CAR_LOWERED,
+                IntentKind.JACK_MOVED,
+                IntentKind.DANGER)),
+        Set.copyOf(listenedFor));
+  }
+
+  @Test
+  @DisplayName("passes on what cancels a load though nobody called it")
+  void danger() throws Ear.EndOfInput {
+    assertEquals("jack slipped", hears("jack slipped"));
+    assertEquals("i moved the jack", hears("i moved the jack"));
+    assertEquals(0, ear.ignored());
   }
 
   @Test

@@ -130,6 +130,11 @@ final class EarFakes {
         }
 
         @Override
+        public RecognisedPhrase freely(byte[] sound, double startSeconds) {
+          return new RecognisedPhrase(List.of());
+        }
+
+        @Override
         public List<Alternative> alternatives(
             List<String> phrases, byte[] sound, double startSeconds) {
           return alternatives;

@@ -92,13 +92,18 @@ public final class WorkCommand implements Callable<Integer> {
     try (Frames frames = frames(notices);
         LazyEar ear = LazyEar.start(frames, this::recognisers)) {
       Time time = time(ear);
+      BargeIn calls =
+          new BargeIn(
+              frames, ear::recognisers, phrase -> dialogue.print("  stopped by  " + phrase));
+      boolean hears = bargeIn && sound == null && speaker.isAudible();
       try (Work work = options.open(chosen, spec.commandLine().getOut());
           Voice spoken = speaker.open(notices::speaker);
-          Voice voice = dialogue.of(stoppable(spoken, frames, ear, dialogue));
+          Voice voice = dialogue.of(hears ? calls.of(spoken) : spoken);
           Ear printed =
               dialogue.of(
                   new OwnWordsEar(
-                      board.of(noticing(called.of(ear, voice, time), notices, voice)), own))) {
+                      board.of(noticing(called.of(calls.of(ear), voice, time), notices, voice)),
+                      own))) {
         clips.apply(work, dialogue::print);
         int status =
             RehearseCommand.status(
@@ -123,15 +128,6 @@ public final class WorkCommand implements Callable<Integer> {
   private RecogniserMaker recognisers() throws Fault {
     clips.prepare();
     return ownWords.of(model.load(spec.commandLine().getErr()), own);
-  }
-
-  private Voice stoppable(Voice voice, Frames frames, LazyEar ear, Dialogue dialogue) {
-    if (!bargeIn || sound != null || !speaker.isAudible()) {
-      return voice;
-    }
-    return new BargeIn(
-            frames, ear::recognisers, phrase -> dialogue.print("  stopped by  " + phrase))
-        .of(voice);
   }
 
   private static void sayLost(Frames frames, Dialogue dialogue) {

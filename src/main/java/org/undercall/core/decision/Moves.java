@@ -48,12 +48,38 @@ final class Moves {
     if (session.talk().pending().orElse(null) instanceof Pending.Load) {
       turn.record(new SessionEvent.ReadBackDropped());
     }
+    if (session.talk().mode() == Talk.Mode.NOTING) {
+      turn.record(new SessionEvent.NoteDropped());
+    }
     boolean cancelled = !session.loads().confirmed().isEmpty();
     turn.record(new SessionEvent.LoadChanged(change)).say(Say.loadChanged(change, cancelled));
     if (turn.session().lacksLoad()) {
       turn.voidStages();
     }
     return turn.end(Outcome.ACCEPTED);
+  }
+
+  /**
+   * Something slips or falls, or a stop is called for: whatever was about to be confirmed is
+   * dropped, what was confirmed is cancelled, and the work is held until the technician goes on.
+   */
+  static Decision danger(Session session, Intent intent, Moment now) {
+    Turn turn = new Turn(session);
+    if (session.talk().pending().isPresent()) {
+      turn.record(new SessionEvent.ReadBackDropped());
+    }
+    if (session.talk().mode() == Talk.Mode.NOTING) {
+      turn.record(new SessionEvent.NoteDropped());
+    }
+    turn.record(new SessionEvent.LoadChanged(LoadChange.DANGER_CALLED));
+    if (turn.session().lacksLoad()) {
+      turn.voidStages();
+    }
+    boolean working = turn.session().talk().mode() == Talk.Mode.WORKING;
+    if (working) {
+      turn.record(new SessionEvent.WorkHeld());
+    }
+    return turn.say(Say.danger(session.talk().mode() != Talk.Mode.BRIEFING)).end(Outcome.ACCEPTED);
   }
 
   static Optional<Decision> refuseIfNoStep(Session session, int index) {

@@ -126,6 +126,9 @@ final class Rule {
           rule("wtim", "says how long the work took so far", TimeRules::work, ANSWERED),
           rule("here", "reminds of what is waited for", TimeRules::remind, ACCEPTED),
           rule("cset", "keeps the timers; says the clock was set", TimeRules::jump, ACCEPTED),
+          rule("nope", "keeps it open, and what was read back is dropped", Denied::denied, REFUSED),
+          rule("dang", "cancels the load and holds the work", Moves::danger, ACCEPTED),
+          rule("phrs", "says which phrase counts", Denied::shortAnswer, ANSWERED),
           rule("?", "asks again, or leaves chatter alone", UnclearRules::unclear, ASKED, IGNORED));
 
   private interface Act {

@@ -51,9 +51,9 @@ final class Table {
       HANGS_FREE            -    hang hang hang hang hang hang -    -    hang hang hang -    hang -    -    hang hang -
       RIDE_HEIGHT_READ_BACK -    -    -    -    -    -    miss -    -    -    miss -    -    load -    -    -    -    -
       FULL_DROOP_READ_BACK  -    -    -    -    -    -    miss -    -    -    miss -    -    load -    -    -    -    -
-      CAR_RAISED            chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -    chgd chgd chgd -
-      CAR_LOWERED           chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -    chgd chgd chgd -
-      JACK_MOVED            chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -    chgd chgd chgd -
+      CAR_RAISED            chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -
+      CAR_LOWERED           chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -
+      JACK_MOVED            chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -
       HEAD_MARKING          -    -    -    -    miss mark mark mark -    -    -    -    mkag -    -    -    -    -    -
       NEW_HARDWARE          -    -    -    -    hdwr -    -    -    -    -    -    -    -    -    -    -    -    -    -
       TIMER_START           -    -    -    -    -    -    -    -    -    timr -    -    -    -    -    -    -    -    -
@@ -70,6 +70,9 @@ final class Table {
       BE_QUIET              -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
       CANCEL_THAT           -    take take take take take take take undo take take take drop drop -    -    undo take -
       ATTENTION             -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
+      DENIED                nope nope nope nope nope nope nope nope nope nope nope nope nope nope -    nope nope nope -
+      DANGER                dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang -
+      SHORT_ANSWER          phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs -    phrs phrs phrs -
       UNCLEAR               ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    -
       """;
 

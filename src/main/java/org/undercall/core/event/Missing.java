@@ -19,5 +19,7 @@ public enum Missing {
   HEIGHT_NOTED_BEFORE,
   HEIGHT_WITHIN_TOLERANCE,
   ONE_SIDE,
-  OTHER_UNIT
+  OTHER_UNIT,
+  /** It was said not to be so, or not surely. */
+  AFFIRMATION
 }

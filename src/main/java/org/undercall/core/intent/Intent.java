@@ -34,6 +34,18 @@ public sealed interface Intent {
     }
   }
 
+  /**
+   * What was said not to be so, or not surely.
+   *
+   * @param denied what it would have been without the denial
+   */
+  record Denied(IntentKind denied) implements Intent {
+    @Override
+    public IntentKind kind() {
+      return IntentKind.DENIED;
+    }
+  }
+
   /** A step put off for a reason. */
   record PutOff(PutOffReason reason) implements Intent {
     @Override

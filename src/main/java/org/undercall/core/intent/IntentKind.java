@@ -52,6 +52,9 @@ public enum IntentKind {
       "Fall silent. Listened for only while the program speaks; no decision is made about it."),
   CANCEL_THAT("Take back what was recorded last, or drop what is being read back."),
   ATTENTION("The technician turns to the program. Only an ear that must be called listens for it."),
+  DENIED("Something that could close or confirm was denied, doubted or asked: it is not so."),
+  DANGER("Something slips, moves or falls, or a stop is called for."),
+  SHORT_ANSWER("A short answer, such as \"done\"; it closes nothing."),
   UNCLEAR("Something was heard that is no phrase of this phase.");
 
   private final String meaning;
@@ -95,6 +98,17 @@ public enum IntentKind {
           NEW_HARDWARE,
           END_OF_WORK ->
           true;
+      default -> false;
+    };
+  }
+
+  /**
+   * Whether it can only cancel a load that was confirmed, and hold the work: it may be believed
+   * lightly, since a wrong one costs a read-back.
+   */
+  public boolean cancelsLoad() {
+    return switch (this) {
+      case CAR_RAISED, CAR_LOWERED, JACK_MOVED, DANGER -> true;
       default -> false;
     };
   }

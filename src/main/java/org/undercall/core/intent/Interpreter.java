@@ -16,7 +16,8 @@ public final class Interpreter {
   /**
    * Reads the phrase as a whole; a part of a phrase means nothing.
    *
-   * <p>With {@link IntentKind#NOTE_TEXT} allowed, any words are a note and nothing else is read.
+   * <p>With {@link IntentKind#NOTE_TEXT} allowed, any words are a note; only what cancels a load is
+   * read in it.
    *
    * <p>A number of one word, such as "nine", is {@link Reason#LONE_NUMBER}: it counts with its unit
    * or after "it reads".
@@ -29,16 +30,23 @@ public final class Interpreter {
       RecognisedPhrase phrase, Set<IntentKind> allowed, double minimumConfidence) {
     List<String> words = phrase.words().stream().map(RecognisedPhrase.Word::text).toList();
     if (allowed.contains(IntentKind.NOTE_TEXT)) {
-      return note(words);
+      return cancelling(phrase, allowed, needed(IntentKind.DANGER, minimumConfidence))
+          .orElseGet(() -> note(words));
     }
     if (words.isEmpty()) {
       return new Unclear(Reason.NOT_A_PHRASE);
     }
+    Intent intent = match(words, allowed);
+    if (intent instanceof Unclear) {
+      Optional<Intent> safe = safer(phrase, words, allowed, minimumConfidence);
+      if (safe.isPresent()) {
+        return safe.get();
+      }
+    }
     if (!Phrasebook.words().containsAll(words)) {
       return new Unclear(Reason.FOREIGN_WORDS);
     }
-    Intent intent = match(words, allowed);
-    boolean sure = phrase.confidence() >= minimumConfidence;
+    boolean sure = phrase.confidence() >= needed(intent.kind(), minimumConfidence);
     if (intent.equals(new Unclear(Reason.NOT_A_PHRASE))) {
       return sure && words.size() > 1 ? intent : new Unclear(Reason.STRAY_WORDS);
     }
@@ -46,6 +54,42 @@ public final class Interpreter {
       return new Unclear(words.size() > 1 ? Reason.LOW_CONFIDENCE : Reason.STRAY_WORDS);
     }
     return lone(intent, words);
+  }
+
+  /** What cancels a load needs half the certainty of what closes. */
+  private static double needed(IntentKind kind, double minimumConfidence) {
+    return kind.cancelsLoad() ? minimumConfidence / 2 : minimumConfidence;
+  }
+
+  /**
+   * What makes safer is found among any words: a phrase that cancels a load; else a denial. Neither
+   * closes anything, so both are believed lightly.
+   */
+  private static Optional<Intent> safer(
+      RecognisedPhrase phrase,
+      List<String> words,
+      Set<IntentKind> allowed,
+      double minimumConfidence) {
+    double needed = needed(IntentKind.DANGER, minimumConfidence);
+    Optional<Intent> cancels = cancelling(phrase, allowed, needed);
+    return cancels.isPresent() || phrase.confidence() < needed
+        ? cancels
+        : Denials.read(words, allowed);
+  }
+
+  /** A phrase of two words or more that cancels a load, among any words. */
+  private static Optional<Intent> cancelling(
+      RecognisedPhrase phrase, Set<IntentKind> allowed, double needed) {
+    return allowed.stream()
+        .filter(IntentKind::cancelsLoad)
+        .filter(
+            kind ->
+                Phrasebook.compiledWordings(kind).stream()
+                    .filter(w -> w.before().size() > 1)
+                    .map(w -> StopPhrases.confidence(phrase, w.filled("")))
+                    .anyMatch(confidence -> confidence > 0 && confidence >= needed))
+        .findFirst()
+        .map(Intent.Plain::new);
   }
 
   /** A number of one word counts only with more words around it. */

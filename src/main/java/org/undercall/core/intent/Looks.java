@@ -16,6 +16,21 @@ public interface Looks {
   /** The likeliest of several hearings; empty if that means nothing. */
   Optional<Meanings.Choice> likeliest(List<Alternative> alternatives);
 
+  /** Whether the sound of a phrase must be heard freely too. */
+  default boolean wantsWitness(RecognisedPhrase heard, double least) {
+    return false;
+  }
+
+  /** What to hear a phrase against; empty if it closes nothing. */
+  default List<String> rivals(RecognisedPhrase heard, double least) {
+    return List.of();
+  }
+
+  /** The phrase after the same sound was heard with all words of the language. */
+  default RecognisedPhrase judged(RecognisedPhrase heard, RecognisedPhrase free, double least) {
+    return heard;
+  }
+
   /** Whether the phrase would count as it is. */
   boolean counts(RecognisedPhrase first, double least);
 }

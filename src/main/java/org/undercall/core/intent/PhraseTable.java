@@ -14,9 +14,10 @@ import org.undercall.core.term.TimerName;
 /**
  * The one table of everything that can be heard, apart from the number words.
  *
- * <p>Rules, held by tests: a wording has at least two words, except a called number; no wording
- * belongs to two kinds; losing or changing one word never turns a phrase into another kind that
- * changes the state. A name in angle brackets is a {@link Slot}.
+ * <p>Rules, held by tests: a wording has at least two words, except a called number, a call for a
+ * stop and a short answer, which close nothing and are on no word list; no wording belongs to two
+ * kinds; losing or changing one word never turns a phrase into another kind that changes the state.
+ * A name in angle brackets is a {@link Slot}.
  */
 final class PhraseTable {
   /** The wordings of each kind that is spoken. */
@@ -93,6 +94,7 @@ final class PhraseTable {
     putWork(table);
     putTightening(table);
     putLoad(table);
+    putDanger(table);
     putMoving(table);
     putAsking(table);
     putTimers(table);
@@ -164,6 +166,36 @@ final class PhraseTable {
         IntentKind.CAR_LOWERED,
         List.of("car is coming down", "letting the car down", "lowering the car now"));
     table.put(IntentKind.JACK_MOVED, List.of("jack moved", "i moved the jack", "i moved a stand"));
+  }
+
+  private static void putDanger(Map<IntentKind, List<String>> table) {
+    table.put(
+        IntentKind.DANGER,
+        List.of(
+            "jack slipped",
+            "jack is slipping",
+            "stand slipped",
+            "stand is slipping",
+            "car slipped",
+            "car is slipping",
+            "car dropped",
+            "car is dropping",
+            "car fell",
+            "car is falling",
+            "car moved",
+            "car is moving",
+            "it is slipping",
+            "it is falling",
+            "stop stop",
+            "help me",
+            "help help",
+            "wait wait",
+            "stop",
+            "help",
+            "wait"));
+    table.put(
+        IntentKind.SHORT_ANSWER,
+        List.of("done", "yes", "no", "correct", "next", "okay", "ready", "finished"));
   }
 
   private static void putMoving(Map<IntentKind, List<String>> table) {

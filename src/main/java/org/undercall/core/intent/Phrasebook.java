@@ -37,13 +37,15 @@ public final class Phrasebook {
   /**
    * The phrases to listen for while these kinds are allowed, in a fixed order, lower case.
    *
-   * @return never empty: "say again" and its like if no allowed kind is spoken
+   * @return never empty: "say again" and its like if no allowed kind is spoken; without phrases of
+   *     one word, which chatter is full of
    */
   public static List<String> wordList(Set<IntentKind> allowed) {
     WordList list = new WordList();
     Stream.of(IntentKind.values())
         .filter(allowed::contains)
         .flatMap(kind -> compiledWordings(kind).stream())
+        .filter(wording -> wording.slot().isPresent() || wording.before().size() > 1)
         .forEach(list::add);
     if (list.phrases().isEmpty()) {
       compiledWordings(IntentKind.REPEAT).forEach(list::add);

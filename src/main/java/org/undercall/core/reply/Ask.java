@@ -67,6 +67,11 @@ public final class Ask {
         "Say the value digit by digit, for example " + Words.digits(example) + " " + unit + ".");
   }
 
+  /** A short answer does not count: what to say instead. */
+  public static Reply wholePhrase(String phrase) {
+    return Reply.of("That is too short to count. Say: " + phrase + ".");
+  }
+
   /** A number of one word counts only with more words. */
   public static Reply withUnit() {
     return Reply.of("Say it with the unit, or after: it reads.");

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.undercall.core.intent.IntentKind;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
@@ -109,12 +110,39 @@ public final class Say {
           case CAR_RAISED -> "Car raised";
           case CAR_LOWERED -> "Car lowered";
           case JACK_MOVED -> "Jack moved";
+          case DANGER_CALLED -> "Stop";
+          case DENIED -> "Not so";
           case OTHER_SIDE_STARTED -> "Other side";
           case STEP_CHANGES_LOAD -> "This step changes the load";
           case PROGRAM_RESTARTED -> "I was off";
           case PROGRAM_ASLEEP -> "I heard nothing for a while";
         };
     return Reply.of(cancelled ? what + ". The load confirmation is cancelled." : what + ".");
+  }
+
+  /** A call for a stop was heard: one short sentence, and how to go on. */
+  public static Reply danger(boolean held) {
+    return Reply.of(
+        "Stopped. Load not confirmed. When it is safe, say: "
+            + (held ? "resume the work." : "cautions understood."));
+  }
+
+  /** What was denied, doubted or asked is kept open. */
+  public static Reply denied(IntentKind denied) {
+    String what =
+        switch (denied) {
+          case CAUTIONS_UNDERSTOOD -> "Cautions not understood";
+          case CHECK_PASSED -> "Check not passed";
+          case TORQUE_COMPLETED -> "Torque not reached";
+          case ANGLE_COMPLETED -> "Angle not turned";
+          case READ_BACK_RIGHT -> "Not right";
+          case HEAD_MARKING -> "Head marking not noted";
+          case NEW_HARDWARE -> "No new hardware";
+          case END_OF_WORK -> "Not the end";
+          case STEP_COMPLETED -> "Step not completed";
+          default -> "Load not confirmed";
+        };
+    return Reply.of(what + ". It stays open.");
   }
 
   /** A step was put off. */

@@ -20,12 +20,16 @@ import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.review.LogMaker;
+import org.undercall.session.KeptProcedures;
 import org.undercall.session.Proof;
 
 @DisplayName("Every change to a log")
 class EveryChangeTest {
   private static final Path PROCEDURE = Path.of("shared", "procedures", "demo-lateral-link.json");
   private static final int LINES = 60;
+
+  /** Reads what is kept of the procedure once for all changes, as verify does for many sessions. */
+  private final KeptProcedures procedures = new KeptProcedures();
 
   @TempDir private Path sessions;
   private SessionFolder folder;
@@ -57,7 +61,7 @@ class EveryChangeTest {
 
   private List<LogFinding> findings(byte[] bytes) throws Exception {
     Files.write(folder.log(), bytes);
-    return Proof.of(folder, Optional.empty()).findings();
+    return Proof.see(folder, Optional.empty(), procedures).proof().findings();
   }
 
   private List<LogFinding> findings(List<byte[]> changed) throws Exception {

@@ -35,6 +35,12 @@ final class Mistakes {
         : intent;
   }
 
+  static Intent denied(Session session, Intent intent) {
+    return intent.equals(new Intent.Denied(IntentKind.STEP_COMPLETED))
+        ? new Intent.Plain(IntentKind.STEP_COMPLETED)
+        : intent;
+  }
+
   static Session anyLoad(Session session, SessionEvent event) {
     Session after = session.after(event);
     return event instanceof SessionEvent.LoadConfirmed e

@@ -30,7 +30,25 @@ import org.undercall.core.term.StepRef;
 final class Promises {
   /** What is called out when the car or the jack was moved, whatever the program makes of it. */
   private static final Set<IntentKind> CAN_CHANGE_LOAD =
-      EnumSet.of(IntentKind.CAR_RAISED, IntentKind.CAR_LOWERED, IntentKind.JACK_MOVED);
+      EnumSet.of(
+          IntentKind.CAR_RAISED, IntentKind.CAR_LOWERED, IntentKind.JACK_MOVED, IntentKind.DANGER);
+
+  /** What is denied or doubted, calls of danger, and answers too short to count. */
+  private static final Set<IntentKind> SAFER_ONLY =
+      EnumSet.of(IntentKind.DENIED, IntentKind.DANGER, IntentKind.SHORT_ANSWER);
+
+  /** What opens, cancels, refuses or answers. */
+  private static final Set<Class<?>> SAFER =
+      Set.of(
+          SessionEvent.CloseRefused.class,
+          SessionEvent.ValueDropped.class,
+          SessionEvent.ReadBackDropped.class,
+          SessionEvent.NoteDropped.class,
+          SessionEvent.LoadChanged.class,
+          SessionEvent.StagesVoided.class,
+          SessionEvent.WorkHeld.class,
+          SessionEvent.Asked.class,
+          SessionEvent.NotNow.class);
 
   /** What is kept apart from the steps: the loads, the place, and what was heard last. */
   record Kept(
@@ -106,6 +124,10 @@ final class Promises {
       types.add(event.getClass());
       check(intent, event);
       keep(event);
+    }
+    if (SAFER_ONLY.contains(intent.kind())) {
+      types.removeAll(SAFER);
+      require(types.isEmpty(), "a denial or doubt only makes safer", decision);
     }
     if (intent.kind() == IntentKind.UNCLEAR) {
       types.removeAll(

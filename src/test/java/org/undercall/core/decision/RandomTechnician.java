@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Stream;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.SoundLevels;
@@ -20,6 +21,8 @@ public final class RandomTechnician {
   private static final List<String> NUMBERS =
       List.of("52", "60", "117", "50", "90", "65", "15", "350", "355", "390", "5", "111", "7.5");
   private static final List<String> MARKINGS = List.of("8.8", "10.9", "12.9");
+  private static final IntentKind[] DENIABLE =
+      Stream.of(IntentKind.values()).filter(IntentKind::closes).toArray(IntentKind[]::new);
   private static final IntentKind[] KINDS = IntentKind.values();
 
   private final SplittableRandom random;
@@ -138,6 +141,7 @@ public final class RandomTechnician {
       case CLOCK_JUMPED ->
           new Intent.ClockJumped(pick(-3_600_000L, 0L, 7_000L, 7_200_000L), pick(0L, 200_000L));
       case NOTE_TEXT -> new Intent.NoteText("some words");
+      case DENIED -> new Intent.Denied(pick(DENIABLE));
       case UNCLEAR -> unclear(pick(Intent.Unclear.Reason.values()));
       default -> new Intent.Plain(kind);
     };

@@ -48,6 +48,7 @@ final class Search {
           IntentKind.NOTHING_HEARD,
           IntentKind.CAR_LOWERED,
           IntentKind.JACK_MOVED,
+          IntentKind.SHORT_ANSWER,
           IntentKind.ARCH_HEIGHT,
           IntentKind.WRENCH_SETTING,
           IntentKind.OTHER_UNIT,
@@ -222,6 +223,10 @@ final class Search {
         case CLOCK_JUMPED -> intents.add(new Intent.ClockJumped(7_200_000, 7_200_000));
         case PUT_OFF -> intents.add(new Intent.PutOff(PutOffReason.RIDE_HEIGHT));
         case UNCLEAR -> intents.add(new Intent.Unclear(Intent.Unclear.Reason.NOT_A_PHRASE));
+        case DENIED -> {
+          intents.add(new Intent.Denied(IntentKind.STEP_COMPLETED));
+          intents.add(new Intent.Denied(IntentKind.WHEELS_CARRY));
+        }
         default -> intents.add(new Intent.Plain(kind));
       }
     }

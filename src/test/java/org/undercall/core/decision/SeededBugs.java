@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
+import org.undercall.core.term.LoadChange;
 
 /** Mistakes that would cost somebody a wheel, each with the promise it breaks. */
 final class SeededBugs {
@@ -44,6 +45,19 @@ final class SeededBugs {
   private static Stream<SeededBug> loads() {
     return Stream.of(
         new SeededBug(
+            "a step that is said not to be completed is closed",
+            "a denial or doubt only makes safer",
+            hearing(Mistakes::denied)),
+        new SeededBug(
+            "a call of danger leaves a confirmed load as it is",
+            "hardware, marking and load before a stage",
+            replacing(
+                e ->
+                    e instanceof SessionEvent.LoadChanged c
+                            && c.change() == LoadChange.DANGER_CALLED
+                        ? new SessionEvent.Asked(IntentKind.DANGER.name())
+                        : e)),
+        new SeededBug(
             "nothing cancels a confirmed load",
             "hardware, marking and load before a stage",
             dropping(SessionEvent.LoadChanged.class)),
@@ -61,7 +75,7 @@ final class SeededBugs {
             recording(Mistakes::confirmAtOnce)),
         new SeededBug(
             "an hour's absence is taken for a moment's",
-            "hardware, marking and load before a stage",
+            "stages in order, in one go",
             new SeededBug.Program() {
               @Override
               public Decision takeUp(Session session, Duration away) {
@@ -78,7 +92,7 @@ final class SeededBugs {
             believing(Mistakes::angleFirst)),
         new SeededBug(
             "a tightening that was left goes on where it stopped",
-            "a value called for this stage",
+            "stages in order, in one go",
             dropping(SessionEvent.StagesVoided.class)),
         new SeededBug(
             "one-time hardware is not asked for again after a step was opened again",

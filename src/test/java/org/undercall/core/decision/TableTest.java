@@ -160,7 +160,7 @@ class TableTest {
   void whatIsHeardCanBeSaid(Phase phase) {
     Set<IntentKind> unsayable = EnumSet.noneOf(IntentKind.class);
     Table.heard(phase).stream()
-        .filter(kind -> kind != IntentKind.NOTE_TEXT)
+        .filter(kind -> kind != IntentKind.NOTE_TEXT && kind != IntentKind.DENIED)
         .filter(kind -> Phrasebook.wordings(kind).isEmpty())
         .forEach(unsayable::add);
     assertEquals(Set.of(), unsayable);
@@ -171,7 +171,7 @@ class TableTest {
   void whatCanBeSaidIsHeardSomewhere() {
     Set<IntentKind> heard = EnumSet.noneOf(IntentKind.class);
     Arrays.stream(Phase.values()).map(Table::heard).forEach(heard::addAll);
-    Set<IntentKind> spoken = EnumSet.of(IntentKind.NOTE_TEXT);
+    Set<IntentKind> spoken = EnumSet.of(IntentKind.NOTE_TEXT, IntentKind.DENIED);
     Arrays.stream(IntentKind.values())
         .filter(kind -> !Phrasebook.wordings(kind).isEmpty())
         .filter(kind -> kind != IntentKind.ATTENTION)
@@ -181,9 +181,16 @@ class TableTest {
   }
 
   @Test
-  @DisplayName("hears a note alone while a note is spoken, and nothing after the end")
+  @DisplayName("hears a note and what cancels a load while a note is spoken, nothing after the end")
   void noteAndEnd() {
-    assertEquals(Set.of(IntentKind.NOTE_TEXT), Table.heard(Phase.NOTING));
+    assertEquals(
+        EnumSet.of(
+            IntentKind.NOTE_TEXT,
+            IntentKind.CAR_RAISED,
+            IntentKind.CAR_LOWERED,
+            IntentKind.JACK_MOVED,
+            IntentKind.DANGER),
+        Table.heard(Phase.NOTING));
     assertEquals(Set.of(), Table.heard(Phase.ENDED));
   }
 }

@@ -21,6 +21,7 @@ final class Samples {
       EnumSet.complementOf(
           EnumSet.of(
               IntentKind.NOTE_TEXT,
+              IntentKind.DENIED,
               IntentKind.TIMER_ENDED,
               IntentKind.NOTHING_HEARD,
               IntentKind.CLOCK_JUMPED,

@@ -1,0 +1,230 @@
+package org.undercall.core.intent;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Tells what is denied, doubted, put off, limited or asked from what is said to be so.
+ *
+ * <p>Common words of English for it, from memory. A word too many costs a phrase that has to be
+ * said again; one too few can make a no a yes.
+ */
+public final class Denials {
+  private static final Set<String> WORDS =
+      Set.of(
+          "not",
+          "no",
+          "nope",
+          "never",
+          "cannot",
+          "nothing",
+          "none",
+          "nobody",
+          "neither",
+          "nor",
+          "without",
+          "almost",
+          "nearly",
+          "half",
+          "halfway",
+          "partly",
+          "hardly",
+          "barely",
+          "only",
+          "yet",
+          "when",
+          "if",
+          "until",
+          "till",
+          "before",
+          "unless",
+          "once",
+          "used",
+          "old",
+          "still",
+          "maybe",
+          "perhaps",
+          "probably",
+          "possibly",
+          "should",
+          "would",
+          "could",
+          "might",
+          "will",
+          "soon",
+          "later",
+          "tomorrow",
+          "incorrect",
+          "wrong",
+          "unable",
+          "failed",
+          "fails",
+          "except",
+          "but",
+          "instead",
+          "think",
+          "hope",
+          "guess",
+          "wait",
+          "unfinished",
+          "incomplete",
+          "untightened",
+          "loose",
+          "missed",
+          "forgot",
+          "doubt",
+          "unsure",
+          "false",
+          "quite",
+          "other",
+          "stop",
+          "slipped",
+          "another",
+          "trying",
+          "shall",
+          "gonna");
+
+  /** What begins a question. */
+  private static final Set<String> QUESTIONS =
+      Set.of(
+          "is", "are", "was", "were", "has", "have", "had", "did", "does", "do", "can", "what",
+          "why", "how", "which", "where", "who", "am");
+
+  /** "Nut" sounds like "not", and so do words that hold it. */
+  private static final String NOT = "not";
+
+  private static final String NUT = "nut";
+
+  private Denials() {}
+
+  /** Whether a word of these denies or doubts, or they begin as a question does. */
+  public static boolean in(List<String> words) {
+    return words.stream().anyMatch(Denials::denies)
+        || (!words.isEmpty() && QUESTIONS.contains(words.get(0)));
+  }
+
+  private static boolean denies(String word) {
+    return WORDS.contains(word) || word.endsWith("n't");
+  }
+
+  /**
+   * Whether words heard without a list speak against a phrase: they hold a denial that the phrase
+   * itself does not hold, or the other side.
+   *
+   * @param phrase what was heard with a list
+   * @param free what was heard in the same sound by somebody who knows all words
+   */
+  static boolean contradicts(List<String> phrase, List<String> free) {
+    List<String> rest = new ArrayList<>(free);
+    phrase.forEach(rest::remove);
+    if (phrase.contains(NUT) && !rest.contains(NUT)) {
+      rest.remove(NOT);
+    }
+    boolean number = phrase.stream().anyMatch(NumberWords.ALL::contains);
+    boolean denied =
+        number
+            ? rest.stream().anyMatch(w -> denies(w) && !w.equals("when") && !w.equals("before"))
+            : in(rest.isEmpty() || phrase.contains(free.get(0)) ? withoutFirst(rest) : rest);
+    return denied || otherSide(phrase, rest);
+  }
+
+  /** What follows a word of the phrase is no question, whatever it begins with. */
+  private static List<String> withoutFirst(List<String> rest) {
+    List<String> marked = new ArrayList<>(List.of(""));
+    marked.addAll(rest);
+    return marked;
+  }
+
+  /** The words put into a phrase to see whether one of them was said in it. */
+  private static final List<String> PUT_IN =
+      List.of(
+          "not",
+          "never",
+          "isn't",
+          "hasn't",
+          "didn't",
+          "don't",
+          "almost",
+          "nearly",
+          "half",
+          "only",
+          "yet",
+          "no",
+          "is",
+          "when",
+          RecognisedPhrase.UNKNOWN);
+
+  /** How much of the likelihood a phrase must have beside all that denies it, from 0 to 1. */
+  private static final double SURE = 0.9;
+
+  /** A phrase, and the same with a denial or any other word at each of its places. */
+  static List<String> around(List<String> phrase) {
+    List<String> all = new ArrayList<>(List.of(String.join(" ", phrase)));
+    for (String word : PUT_IN) {
+      for (int at = 0; at <= phrase.size(); at++) {
+        List<String> with = new ArrayList<>(phrase);
+        with.add(at, word);
+        all.add(String.join(" ", with));
+      }
+    }
+    return all;
+  }
+
+  /** Whether a phrase is by far the likeliest of what the same sound could be. */
+  static boolean holds(List<String> phrase, List<Alternative> alternatives) {
+    double own = Double.NEGATIVE_INFINITY;
+    double best = Double.NEGATIVE_INFINITY;
+    for (Alternative one : alternatives) {
+      best = Math.max(best, one.score());
+      own = one.texts().equals(phrase) ? Math.max(own, one.score()) : own;
+    }
+    double mine = Math.exp(own - best);
+    double others = 0;
+    for (Alternative one : alternatives) {
+      others += one.texts().equals(phrase) ? 0 : Math.exp(one.score() - best);
+    }
+    return mine / (mine + others) >= SURE;
+  }
+
+  private static boolean otherSide(List<String> phrase, List<String> rest) {
+    return (phrase.contains("left") && rest.contains("right"))
+        || (phrase.contains("right") && rest.contains("left"));
+  }
+
+  /**
+   * What is denied, if that is something that can be said now.
+   *
+   * @param words as said; any words
+   * @return empty if nothing is denied, or nothing that is allowed is named: at least half of the
+   *     words of a wording, its numbers and sides apart
+   */
+  static Optional<Intent> read(List<String> words, Set<IntentKind> allowed) {
+    if (!allowed.contains(IntentKind.DENIED) || !in(words)) {
+      return Optional.empty();
+    }
+    return allowed.stream()
+        .filter(IntentKind::closes)
+        .flatMap(kind -> Phrasebook.compiledWordings(kind).stream())
+        .filter(wording -> shared(wording, words) >= 0.5)
+        .max(Comparator.comparingDouble(wording -> shared(wording, words)))
+        .map(wording -> new Intent.Denied(wording.kind()));
+  }
+
+  /** How much of a wording's own words stands among these, from 0 to 1. */
+  private static double shared(Wording wording, List<String> words) {
+    List<String> own = new ArrayList<>(wording.before());
+    own.addAll(wording.after());
+    long found = own.stream().filter(w -> words.stream().anyMatch(s -> alike(w, s))).count();
+    return own.isEmpty() ? 0 : (double) found / own.size();
+  }
+
+  /** The same word, or another form of it: "clicked" and "click". */
+  private static boolean alike(String one, String other) {
+    int stem = Math.max(4, one.length() - 3);
+    return one.equals(other)
+        || (one.length() > 4 && other.length() >= stem && one.startsWith(other.substring(0, stem)));
+  }
+}

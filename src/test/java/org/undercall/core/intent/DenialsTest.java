@@ -1,0 +1,121 @@
+package org.undercall.core.intent;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+@DisplayName("A denial")
+class DenialsTest {
+  private static final Set<IntentKind> ALL = EnumSet.complementOf(EnumSet.of(IntentKind.NOTE_TEXT));
+
+  private static Intent meaning(String words) {
+    return Interpreter.interpret(RecognisedPhrase.typed(words), ALL, 0.6);
+  }
+
+  private static RecognisedPhrase heard(String words) {
+    return InterpreterTest.heard(words, 0.9);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "torque not reached, TORQUE_COMPLETED",
+    "the torque hasn't been reached, TORQUE_COMPLETED",
+    "is torque reached, TORQUE_COMPLETED",
+    "wrench has not clicked, TORQUE_COMPLETED",
+    "wrench didn't click, TORQUE_COMPLETED",
+    "angle only half turned, ANGLE_COMPLETED",
+    "check not passed, CHECK_PASSED",
+    "step isn't completed yet, STEP_COMPLETED",
+    "that is not correct, READ_BACK_RIGHT",
+    "wheels do not carry the car, WHEELS_CARRY",
+    "left side is not at ride height, RIDE_HEIGHT_READ_BACK",
+    "suspension doesn't hang free, HANGS_FREE",
+    "used bolt fitted, NEW_HARDWARE",
+    "new nut not fitted, NEW_HARDWARE"
+  })
+  @DisplayName("is understood as one of what it denies")
+  void understood(String words, IntentKind denied) {
+    assertEquals(new Intent.Denied(denied), meaning(words));
+  }
+
+  @Test
+  @DisplayName("never is a phrase that closes, wherever a denying word is put in")
+  void neverCloses() {
+    for (IntentKind kind : ALL) {
+      for (String phrase : kind.closes() ? Phrasebook.withoutNumber(kind) : List.<String>of()) {
+        for (String with : Denials.around(List.of(phrase.split(" ", -1)))) {
+          boolean same = with.equals(phrase);
+          assertTrue(same || !meaning(with).kind().closes(), with);
+        }
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"not today", "no", "never mind the radio"})
+  @DisplayName("of nothing that can be said is no phrase")
+  void ofNothing(String words) {
+    assertFalse(meaning(words) instanceof Intent.Denied, words);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "torque reached, sort not reached, DENIED",
+    "check passed, check not burst, DENIED",
+    "left side at ride height, left side is not yet ride height, DENIED",
+    "torque reached, torque reached, TORQUE_COMPLETED",
+    "torque reached, talk reached, TORQUE_COMPLETED",
+    "new nut fitted, new not fitted, NEW_HARDWARE",
+    "new nut fitted, new not not fitted, UNCLEAR",
+    "left side at ride height, right side at ride height, UNCLEAR",
+    "torque reached, jack slipped, DANGER",
+    "[unk], the wrench has not clicked, DENIED",
+    "[unk], done, SHORT_ANSWER",
+    "[unk], tightened to torque, UNCLEAR"
+  })
+  @DisplayName(
+      "that is heard freely is believed against a phrase, and a phrase is never made by it")
+  void witness(String listed, String free, String kind) {
+    RecognisedPhrase judged = Witness.judged(heard(listed), heard(free), ALL, 0.6);
+    IntentKind found = Interpreter.interpret(judged, ALL, 0.6).kind();
+    boolean denied = kind.equals("UNCLEAR") && found == IntentKind.DENIED;
+    assertTrue(denied || found.name().equals(kind), judged.text() + " " + found);
+  }
+
+  @Test
+  @DisplayName("that is as likely as the phrase keeps it from counting")
+  void asLikely() {
+    List<String> phrase = List.of("torque", "reached");
+    Alternative plain = new Alternative(heard("torque reached").words(), 10);
+    Alternative denied = new Alternative(heard("torque not reached").words(), 9);
+    assertTrue(Denials.holds(phrase, List.of(plain)));
+    assertFalse(Denials.holds(phrase, List.of(plain, denied)));
+    assertFalse(Denials.holds(phrase, List.of(denied)));
+    assertFalse(Denials.holds(phrase, List.of()));
+  }
+
+  @Test
+  @DisplayName("is not needed to cancel a load: half the certainty does, among any words")
+  void cancels() {
+    for (String words : List.of("jack slipped", "oh the jack slipped again", "car moved")) {
+      Intent intent = Interpreter.interpret(InterpreterTest.heard(words, 0.35), ALL, 0.6);
+      assertTrue(intent.kind().cancelsLoad(), words);
+    }
+    assertEquals(
+        IntentKind.JACK_MOVED,
+        Interpreter.interpret(
+                heard("then jack moved a bit"),
+                EnumSet.of(IntentKind.NOTE_TEXT, IntentKind.JACK_MOVED),
+                0.6)
+            .kind());
+  }
+}
