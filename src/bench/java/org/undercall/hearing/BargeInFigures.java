@@ -10,8 +10,6 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.undercall.adapter.recogniser.ModelFolder;
 import org.undercall.adapter.recogniser.SpeechModel;
-import org.undercall.core.intent.IntentKind;
-import org.undercall.core.intent.Phrasebook;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.StopPhrases;
 import org.undercall.listen.Overheard;
@@ -22,7 +20,7 @@ import org.undercall.sound.Frames;
  * alone stops itself. The speakers are synthetic. It asserts nothing.
  */
 public final class BargeInFigures {
-  private static final List<String> STOP = Phrasebook.wordings(IntentKind.BE_QUIET);
+  private static final List<String> STOP = StopPhrases.ALL;
 
   /** What a technician could call before the program has finished asking. */
   private static final List<String> WITH_ANSWERS =

@@ -8,10 +8,8 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.IntentKind;
-import org.undercall.core.intent.Phrasebook;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.StopPhrases;
 import org.undercall.port.Ear;
@@ -33,14 +31,6 @@ import org.undercall.sound.Frames;
 public final class BargeIn {
   /** How much of the sound after a call is left out: 0.51 s. */
   private static final int REST_FRAMES = 17;
-
-  /** Phrases of two words or more that cancel a load. */
-  private static final List<String> CANCELLING =
-      Stream.of(IntentKind.values())
-          .filter(IntentKind::cancelsLoad)
-          .flatMap(kind -> Phrasebook.wordings(kind).stream())
-          .filter(phrase -> phrase.contains(" "))
-          .toList();
 
   private final Queue<Heard> calls = new ConcurrentLinkedQueue<>();
   private final Frames frames;
@@ -84,8 +74,7 @@ public final class BargeIn {
 
     @Override
     public void say(String words) {
-      List<String> phrases = new ArrayList<>(StopPhrases.over(words));
-      phrases.addAll(StopPhrases.over(words, CANCELLING));
+      List<String> phrases = StopPhrases.over(words);
       Optional<RecogniserMaker> ready = phrases.isEmpty() ? Optional.empty() : maker.get();
       if (ready.isEmpty()) {
         voice.say(words);
@@ -142,7 +131,7 @@ public final class BargeIn {
         if (call.isPresent() && !over) {
           voice.stop();
           stopped.accept(call.get());
-          if (CANCELLING.contains(call.get())) {
+          if (StopPhrases.cancels(call.get())) {
             calls.add(
                 new Heard(
                     RecognisedPhrase.typed(call.get()),

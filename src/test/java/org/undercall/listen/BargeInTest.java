@@ -7,13 +7,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.undercall.adapter.recogniser.Recogniser;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.Alternative;
+import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.port.Ear;
+import org.undercall.port.Heard;
 import org.undercall.port.Voice;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
@@ -116,6 +120,8 @@ class BargeInTest {
     }
   }
 
+  private Ear ear;
+
   private void say(String words, List<String> called, double confidence) {
     CountDownLatch silent = new CountDownLatch(1);
     RecogniserMaker maker =
@@ -142,6 +148,37 @@ class BargeInTest {
     try (Voice voice = bargeIn.of(new FakeVoice(silent))) {
       voice.say(words);
     }
+    ear = bargeIn.of(new Deaf());
+  }
+
+  /** An ear that never hears anything. */
+  private static final class Deaf implements Ear {
+    @Override
+    public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) {
+      return Optional.empty();
+    }
+
+    @Override
+    public void forget() {}
+
+    @Override
+    public void close() {}
+  }
+
+  @Test
+  void whatCancelsALoadStopsTheVoiceAndComesOutOfTheEarOnce() throws Ear.EndOfInput {
+    say("Step one.", List.of("[unk]", "jack", "slipped"), 1);
+    assertTrue(log.contains("stop"));
+    ear.forget();
+    assertEquals(
+        Optional.of("jack slipped"), ear.next(Set.of(), 1).map(heard -> heard.phrase().text()));
+    assertEquals(Optional.empty(), ear.next(Set.of(), 1));
+  }
+
+  @Test
+  void aStopPhraseDoesNotComeOutOfTheEar() throws Ear.EndOfInput {
+    say("Step one.", List.of("stop", "talking"), 1);
+    assertEquals(Optional.empty(), ear.next(Set.of(), 1));
   }
 
   @Test

@@ -8,8 +8,6 @@ import com.fasterxml.jackson.databind.node.TextNode;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.Instant;
-import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,7 +41,6 @@ record Form<T>(
 
   private static final Pattern MEASURE = Pattern.compile("([0-9]{1,12}(?:\\.[0-9]{1,12})?) (\\S+)");
   private static final int LONGEST_NUMBER = 40;
-  private static final int LAST_YEAR = 9999;
 
   private static final List<Form<?>> ALL =
       List.of(
@@ -76,7 +73,7 @@ record Form<T>(
               Instant.class,
               "ISO instant of the years 1 to 9999",
               Instant::toString,
-              t -> inYears(Instant.parse(t).atOffset(ZoneOffset.UTC)).toInstant()),
+              WrittenTime::instant),
           text(StepRef.class, "step id with /left or /right", StepRef::toString, Form::step),
           text(Measure.class, "number, blank, unit", Measure::toString, Form::measure),
           text(HeadMarking.class, "property class", HeadMarking::text, HeadMarking::new));
@@ -134,14 +131,6 @@ record Form<T>(
         value -> TextNode.valueOf(write.apply(value)),
         JsonNode::isTextual,
         node -> read.apply(node.textValue()));
-  }
-
-  /** A time that can be counted with: far ones do not fit into milliseconds. */
-  static OffsetDateTime inYears(OffsetDateTime time) {
-    if (time.getYear() < 1 || time.getYear() > LAST_YEAR) {
-      throw new DateTimeException("year " + time.getYear());
-    }
-    return time;
   }
 
   private static StepRef step(String text) {

@@ -127,7 +127,7 @@ public final class LogLine {
   private static OffsetDateTime wall(JsonNode node) throws Fault {
     String at = member(node, "at", String.class);
     try {
-      return Form.inYears(OffsetDateTime.parse(at));
+      return WrittenTime.wall(at);
     } catch (DateTimeException e) {
       throw new Fault(
           LogCode.BAD_MEMBER,

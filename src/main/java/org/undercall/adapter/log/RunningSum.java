@@ -34,10 +34,6 @@ final class RunningSum {
 
   /** The sum of all lines taken in, in lower-case hex; more lines may follow. */
   String hex() {
-    try {
-      return HexFormat.of().formatHex(((MessageDigest) digest.clone()).digest());
-    } catch (CloneNotSupportedException e) {
-      throw new IllegalStateException("the SHA-256 of every Java can be copied", e);
-    }
+    return HexFormat.of().formatHex(Sha256.copy(digest).digest());
   }
 }

@@ -3,12 +3,11 @@ package org.undercall.adapter.procedure;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.BiFunction;
 import org.undercall.adapter.procedure.BlockFiles.Source;
 import org.undercall.port.Fault;
 import org.undercall.text.Shown;
@@ -20,7 +19,6 @@ import org.undercall.text.Shown;
  * <p>What cannot be had is reported and left out, so that the rest is checked all the same.
  */
 final class Assembly {
-  static final int MOST_DEPTH = 4;
   static final int MOST_INCLUDES = 100;
 
   private static final String GIVEN = "given";
@@ -30,7 +28,6 @@ final class Assembly {
 
   private final Faults faults;
   private final BlockFiles blocks;
-  private final Set<String> includedAs = new HashSet<>();
   private int includes;
   private int values;
 
@@ -86,19 +83,19 @@ final class Assembly {
     Map<String, Piece.Member> given = given(file.root());
     Scope scope = new Scope(given, faults);
     Within within = new Within(scope, "", List.of(file));
-    Map<String, Piece.Member> members = new LinkedHashMap<>();
-    file.root()
-        .members()
-        .forEach(
-            (name, member) -> {
-              if (name.equals(PHASES)) {
-                members.put(name, with(member, list(member.piece(), PHASES, within)));
-              } else if (!name.equals(GIVEN)) {
-                members.put(name, with(member, resolved(member.piece(), scope)));
-              }
-            });
+    Map<String, Piece.Member> members = new LinkedHashMap<>(file.root().members());
+    members.remove(GIVEN);
+    Piece whole =
+        file.root()
+            .withMembers(
+                each(
+                    members,
+                    (name, piece) ->
+                        name.equals(PHASES)
+                            ? list(piece, PHASES, within)
+                            : resolved(piece, scope)));
     scope.requireUsed(given);
-    return file.root().withMembers(members);
+    return whole;
   }
 
   /** The vehicle's values; in them, nothing can be referred to. */
@@ -118,10 +115,15 @@ final class Assembly {
   }
 
   private Map<String, Piece.Member> resolved(Map<String, Piece.Member> members, Scope scope) {
-    Map<String, Piece.Member> resolved = new LinkedHashMap<>();
+    return each(members, (name, piece) -> resolved(piece, scope));
+  }
+
+  private static Map<String, Piece.Member> each(
+      Map<String, Piece.Member> members, BiFunction<String, Piece, Piece> change) {
+    Map<String, Piece.Member> changed = new LinkedHashMap<>();
     members.forEach(
-        (name, member) -> resolved.put(name, with(member, resolved(member.piece(), scope))));
-    return resolved;
+        (name, member) -> changed.put(name, with(member, change.apply(name, member.piece()))));
+    return changed;
   }
 
   private Piece resolved(Piece piece, Scope scope) {
@@ -158,19 +160,11 @@ final class Assembly {
       return resolved(phase, within.scope());
     }
     values++;
-    Map<String, Piece.Member> members = new LinkedHashMap<>();
-    phase
-        .members()
-        .forEach(
-            (name, member) ->
-                members.put(
-                    name,
-                    with(
-                        member,
-                        name.equals(STEPS)
-                            ? list(member.piece(), STEPS, within)
-                            : resolved(member.piece(), within.scope()))));
-    return phase.withMembers(members);
+    return phase.withMembers(
+        each(
+            phase.members(),
+            (name, piece) ->
+                name.equals(STEPS) ? list(piece, STEPS, within) : resolved(piece, within.scope())));
   }
 
   private Piece step(Piece step, Within within) {
@@ -195,44 +189,10 @@ final class Assembly {
     }
     Scope.requireNames(include.get().with(), faults);
     Map<String, Piece.Member> with = resolved(include.get().with(), within.scope());
-    return source(include.get(), kind, within)
+    return blocks
+        .named(include.get(), kind, within)
         .map(block -> filled(block, include.get(), with, within))
         .orElse(List.of(piece.lost()));
-  }
-
-  /** The block that an include names, if it can stand there. */
-  private Optional<Source> source(Include include, String kind, Within within) {
-    Optional<Path> real = blocks.find(include, within.file());
-    if (real.isEmpty()) {
-      return Optional.empty();
-    }
-    if (within.isIn(real.get())) {
-      String expected = "another file than those it is included by";
-      return none(ProcedureCode.INCLUDE_CIRCLE, include, expected);
-    }
-    if (within.depth() >= MOST_DEPTH) {
-      String expected = "no include in a block that is " + MOST_DEPTH + " deep";
-      return none(ProcedureCode.INCLUDED_TOO_DEEP, include, expected);
-    }
-    Optional<Source> block = blocks.read(include, within.file(), real.get());
-    if (block.isPresent() && block.get().root().at(kind).isEmpty()) {
-      return none(ProcedureCode.BLOCK_KIND, include, "a block of " + kind);
-    }
-    String prefix = within.prefix() + include.ids();
-    if (block.isPresent() && !includedAs.add(prefix + " " + block.get().name())) {
-      String expected = "\"ids\" of its own for each include of this block";
-      String seen =
-          prefix.isEmpty() ? "nothing before its ids again" : Shown.quoted(prefix) + " again";
-      faults.at(ProcedureCode.SAME_IDS, include.at().spot(), seen, expected);
-      return Optional.empty();
-    }
-    return block;
-  }
-
-  private Optional<Source> none(ProcedureCode code, Include include, String expected) {
-    String found = Shown.value(include.path().value());
-    faults.at(code, include.path().spot(), found, expected);
-    return Optional.empty();
   }
 
   private List<Piece> filled(

@@ -9,14 +9,19 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.undercall.port.Fault;
 import org.undercall.text.Shown;
 
-/** The blocks below the folder of a procedure: each is read once, and none from outside of it. */
+/**
+ * The blocks below the folder of a procedure: each is read once, none from outside of it, and none
+ * stands where it cannot.
+ */
 final class BlockFiles {
   /** Makes the schema ready on the first use, and only once. */
   private static final class Ready {
@@ -37,8 +42,11 @@ final class BlockFiles {
     }
   }
 
+  private static final int MOST_DEPTH = 4;
+
   private final Path folder;
   private final Faults faults;
+  private final Set<String> includedAs = new HashSet<>();
   private final Map<Path, Optional<Source>> read = new HashMap<>();
   private final List<Part> parts = new ArrayList<>();
   private long bytes;
@@ -72,8 +80,47 @@ final class BlockFiles {
     return bytes > FileText.MOST_BYTES;
   }
 
+  /**
+   * The block that an include names; empty, with a fault, if it cannot stand there.
+   *
+   * @param kind what it must be a block of: phases or steps
+   */
+  Optional<Source> named(Include include, String kind, Within within) {
+    Optional<Path> real = find(include, within.file());
+    if (real.isEmpty()) {
+      return Optional.empty();
+    }
+    if (within.isIn(real.get())) {
+      String expected = "another file than those it is included by";
+      return none(ProcedureCode.INCLUDE_CIRCLE, include, expected);
+    }
+    if (within.depth() >= MOST_DEPTH) {
+      String expected = "no include in a block that is " + MOST_DEPTH + " deep";
+      return none(ProcedureCode.INCLUDED_TOO_DEEP, include, expected);
+    }
+    Optional<Source> block = read(include, within.file(), real.get());
+    if (block.isPresent() && block.get().root().at(kind).isEmpty()) {
+      return none(ProcedureCode.BLOCK_KIND, include, "a block of " + kind);
+    }
+    String prefix = within.prefix() + include.ids();
+    if (block.isPresent() && !includedAs.add(prefix + " " + block.get().name())) {
+      String expected = "\"ids\" of its own for each include of this block";
+      String seen =
+          prefix.isEmpty() ? "nothing before its ids again" : Shown.quoted(prefix) + " again";
+      faults.at(ProcedureCode.SAME_IDS, include.at().spot(), seen, expected);
+      return Optional.empty();
+    }
+    return block;
+  }
+
+  private Optional<Source> none(ProcedureCode code, Include include, String expected) {
+    String found = Shown.value(include.path().value());
+    faults.at(code, include.path().spot(), found, expected);
+    return Optional.empty();
+  }
+
   /** The file that an include names, without links; empty, with a fault, if it is no block here. */
-  Optional<Path> find(Include include, Source from) {
+  private Optional<Path> find(Include include, Source from) {
     String name = from.folder() + include.path().value().textValue();
     String seen;
     try {
@@ -99,14 +146,9 @@ final class BlockFiles {
   }
 
   /** A block; empty, with faults of its own file, if it cannot be read or is not of the form. */
-  Optional<Source> read(Include include, Source from, Path real) {
+  private Optional<Source> read(Include include, Source from, Path real) {
     String name = from.folder() + include.path().value().textValue();
-    Optional<Source> known = read.get(real);
-    if (known == null) {
-      known = readNew(name, real);
-      read.put(real, known);
-    }
-    return known;
+    return read.computeIfAbsent(real, file -> readNew(name, file));
   }
 
   private Optional<Source> readNew(String name, Path real) {

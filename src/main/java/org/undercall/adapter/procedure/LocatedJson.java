@@ -57,17 +57,9 @@ final class LocatedJson {
     this.yaml = yaml;
   }
 
-  /** Reads a text in the language that the name of its file tells. */
+  /** Reads a text that holds one value, in the language that the name of its file tells. */
   static JsonNode read(String name, String text, Faults faults) throws Fault {
-    return read(text, faults, Yaml.named(name));
-  }
-
-  /** Reads a text that holds one JSON value. */
-  static JsonNode read(String text, Faults faults) throws Fault {
-    return read(text, faults, false);
-  }
-
-  private static JsonNode read(String text, Faults faults, boolean yaml) throws Fault {
+    boolean yaml = Yaml.named(name);
     JsonNode root = NODES.missingNode();
     try (JsonParser parser = yaml ? Yaml.parser(text) : FACTORY.createParser(text)) {
       root = new LocatedJson(parser, faults, yaml).guardedRoot(text);

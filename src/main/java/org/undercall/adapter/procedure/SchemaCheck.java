@@ -103,7 +103,7 @@ final class SchemaCheck {
   private static JsonNode tree(String resource) {
     try (InputStream in = SchemaCheck.class.getResourceAsStream(resource)) {
       String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      return LocatedJson.read(text, new Faults(resource));
+      return LocatedJson.read(resource, text, new Faults(resource));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     } catch (Fault e) {

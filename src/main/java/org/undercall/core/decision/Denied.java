@@ -1,6 +1,5 @@
 package org.undercall.core.decision;
 
-import java.util.List;
 import java.util.Optional;
 import org.undercall.core.event.Missing;
 import org.undercall.core.event.Moment;
@@ -22,14 +21,12 @@ final class Denied {
   static Decision denied(Session session, Intent intent, Moment now) {
     Claim denied = claim(((Intent.Denied) intent).denied());
     Turn turn = new Turn(session);
+    boolean readBack = session.talk().pending().isPresent();
     turn.record(new SessionEvent.CloseRefused(session.ref(), Missing.AFFIRMATION));
-    if (session.talk().pending().isPresent()) {
-      return turn.record(new SessionEvent.ReadBackDropped())
-          .say(Say.dropped())
-          .prompt()
-          .end(Outcome.REFUSED);
+    if (readBack) {
+      turn.record(new SessionEvent.ReadBackDropped());
     }
-    turn.say(Say.denied(denied));
+    turn.say(readBack ? Say.dropped() : Say.denied(denied));
     boolean atStage = session.phase() == Phase.TORQUE || session.phase() == Phase.ANGLE;
     if (atStage && session.tightening().called().isPresent()) {
       turn.record(new SessionEvent.ValueDropped(session.ref()));
@@ -37,7 +34,7 @@ final class Denied {
     if (denied == Claim.LOAD) {
       turn.loadChanged(LoadChange.DENIED);
     }
-    return turn.end(Outcome.REFUSED);
+    return (readBack ? turn.prompt() : turn).end(Outcome.REFUSED);
   }
 
   private static Claim claim(IntentKind denied) {
@@ -67,8 +64,7 @@ final class Denied {
         wanted(session.phase())
             .flatMap(kind -> Phrasebook.withoutNumber(kind).stream().findFirst());
     Reply reply = phrase.map(Ask::wholePhrase).orElseGet(() -> Prompt.of(session));
-    return TalkRules.answer(
-        session, intent, reply.sentences().equals(List.of()) ? Say.again() : reply);
+    return TalkRules.answer(session, intent, reply.sentences().isEmpty() ? Say.again() : reply);
   }
 
   /** What closes or confirms in a phase; empty where no single phrase does. */

@@ -1,6 +1,7 @@
 package org.undercall.core.decision;
 
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
@@ -44,13 +45,7 @@ final class Moves {
           case CAR_LOWERED -> LoadChange.CAR_LOWERED;
           default -> LoadChange.JACK_MOVED;
         };
-    Turn turn = new Turn(session);
-    if (session.talk().pending().orElse(null) instanceof Pending.Load) {
-      turn.record(new SessionEvent.ReadBackDropped());
-    }
-    if (session.talk().mode() == Talk.Mode.NOTING) {
-      turn.record(new SessionEvent.NoteDropped());
-    }
+    Turn turn = interrupted(session, Pending.Load.class::isInstance);
     boolean cancelled = !session.loads().confirmed().isEmpty();
     turn.record(new SessionEvent.LoadChanged(change)).say(Say.loadChanged(change, cancelled));
     if (turn.session().lacksLoad()) {
@@ -64,13 +59,7 @@ final class Moves {
    * dropped, what was confirmed is cancelled, and the work is held until the technician goes on.
    */
   static Decision danger(Session session, Intent intent, Moment now) {
-    Turn turn = new Turn(session);
-    if (session.talk().pending().isPresent()) {
-      turn.record(new SessionEvent.ReadBackDropped());
-    }
-    if (session.talk().mode() == Talk.Mode.NOTING) {
-      turn.record(new SessionEvent.NoteDropped());
-    }
+    Turn turn = interrupted(session, pending -> true);
     turn.record(new SessionEvent.LoadChanged(LoadChange.DANGER_CALLED));
     if (turn.session().lacksLoad()) {
       turn.voidStages();
@@ -80,6 +69,17 @@ final class Moves {
       turn.record(new SessionEvent.WorkHeld());
     }
     return turn.say(Say.danger(session.talk().mode() != Talk.Mode.BRIEFING)).end(Outcome.ACCEPTED);
+  }
+
+  /** Drops the note that was begun, and what was read back if it falls with the load. */
+  private static Turn interrupted(Session session, Predicate<Pending> falls) {
+    Turn turn = new Turn(session);
+    if (session.talk().pending().filter(falls).isPresent()) {
+      turn.record(new SessionEvent.ReadBackDropped());
+    }
+    return session.talk().mode() == Talk.Mode.NOTING
+        ? turn.record(new SessionEvent.NoteDropped())
+        : turn;
   }
 
   static Optional<Decision> refuseIfNoStep(Session session, int index) {

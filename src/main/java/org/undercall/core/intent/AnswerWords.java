@@ -60,7 +60,7 @@ public record AnswerWords(Map<String, Said> fixed, boolean numbers, Set<SpokenUn
   /** With the property classes of bolts. */
   public AnswerWords withMarkings() {
     AnswerWords all = this;
-    for (String marking : PhraseTable.MARKINGS) {
+    for (String marking : SlotWords.MARKINGS) {
       all = all.with(AnswerTable.marking(marking), new Said.Answer(marking));
     }
     return all;
@@ -118,7 +118,7 @@ public record AnswerWords(Map<String, Said> fixed, boolean numbers, Set<SpokenUn
       all.addAll(Fillings.quantities(units));
       Fillings.THREE_DIGITS.forEach(all::add);
       for (SpokenUnit unit : units) {
-        String word = PhraseTable.UNITS.get(unit).get(0);
+        String word = SlotWords.UNITS.get(unit).get(0);
         Fillings.THREE_DIGITS.forEach(number -> all.add(number + " " + word));
       }
     }
@@ -132,7 +132,7 @@ public record AnswerWords(Map<String, Said> fixed, boolean numbers, Set<SpokenUn
   }
 
   private Optional<Said> amount(List<String> words) {
-    for (Map.Entry<List<String>, SpokenUnit> unit : PhraseTable.UNIT_WORDS.entrySet()) {
+    for (Map.Entry<List<String>, SpokenUnit> unit : SlotWords.UNIT_WORDS.entrySet()) {
       int end = words.size() - unit.getKey().size();
       boolean ends = end > 0 && words.subList(end, words.size()).equals(unit.getKey());
       if (ends && units.contains(unit.getValue())) {

@@ -31,11 +31,11 @@ final class Fillings {
     return switch (slot) {
       case TORQUE, ANGLE, LENGTH, VALUE -> quantities(slot);
       case STEP -> upTo(LARGEST_STEP_LISTENED).toList();
-      case SIDE -> List.copyOf(PhraseTable.SIDES.values());
-      case WHEEL_SIDE -> PhraseTable.SIDES.values().stream().limit(2).toList();
+      case SIDE -> List.copyOf(SlotWords.SIDES.values());
+      case WHEEL_SIDE -> SlotWords.SIDES.values().stream().limit(2).toList();
       case MARKING -> markings();
-      case REASON -> PhraseTable.REASONS.values().stream().flatMap(List::stream).toList();
-      case TIMER -> List.copyOf(PhraseTable.TIMERS.values());
+      case REASON -> SlotWords.REASONS.values().stream().flatMap(List::stream).toList();
+      case TIMER -> List.copyOf(SlotWords.TIMERS.values());
       case MINUTES_AND_TIMER -> minutesAndTimer();
     };
   }
@@ -52,12 +52,12 @@ final class Fillings {
 
   /** Every number of minutes with one timer, and every timer with one number. */
   private static List<String> minutesAndTimer() {
-    List<String> timers = List.copyOf(PhraseTable.TIMERS.values());
-    String several = " " + PhraseTable.MINUTES_FOR.get(0) + " ";
+    List<String> timers = List.copyOf(SlotWords.TIMERS.values());
+    String several = " " + SlotWords.MINUTES_FOR.get(0) + " ";
     List<String> all = new ArrayList<>();
     upTo(Slot.MOST_MINUTES).forEach(number -> all.add(number + several + timers.get(0)));
     timers.forEach(timer -> all.add("ten" + several + timer));
-    all.add("one " + PhraseTable.MINUTES_FOR.get(1) + " " + timers.get(0));
+    all.add("one " + SlotWords.MINUTES_FOR.get(1) + " " + timers.get(0));
     return all;
   }
 
@@ -72,7 +72,7 @@ final class Fillings {
     List<String> all = new ArrayList<>(numbers);
     for (SpokenUnit unit : SpokenUnit.values()) {
       if (units.contains(unit)) {
-        List<String> wordings = PhraseTable.UNITS.get(unit);
+        List<String> wordings = SlotWords.UNITS.get(unit);
         endings().forEach(number -> all.add(number + " " + wordings.get(0)));
         wordings.stream().skip(1).limit(1).forEach(w -> SECOND.forEach(n -> all.add(n + " " + w)));
       }
@@ -102,7 +102,7 @@ final class Fillings {
   }
 
   private static List<String> markings() {
-    return PhraseTable.MARKINGS.stream()
+    return SlotWords.MARKINGS.stream()
         .flatMap(
             marking -> {
               int point = marking.indexOf('.');

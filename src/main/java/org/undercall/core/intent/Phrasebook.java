@@ -97,11 +97,11 @@ public final class Phrasebook {
                     .filter(wording -> wording.kind() != IntentKind.SHORT_ANSWER)
                     .flatMap(wording -> Stream.of(wording.before(), wording.after()))
                     .flatMap(List::stream),
-                PhraseTable.UNITS.values().stream().flatMap(List::stream),
-                PhraseTable.SIDES.values().stream(),
-                PhraseTable.REASONS.values().stream().flatMap(List::stream),
-                PhraseTable.TIMERS.values().stream(),
-                PhraseTable.MINUTES_FOR.stream(),
+                SlotWords.UNITS.values().stream().flatMap(List::stream),
+                SlotWords.SIDES.values().stream(),
+                SlotWords.REASONS.values().stream().flatMap(List::stream),
+                SlotWords.TIMERS.values().stream(),
+                SlotWords.MINUTES_FOR.stream(),
                 NumberWords.ALL.stream())
             .flatMap(part -> part);
     return Collections.unmodifiableSortedSet(
@@ -119,7 +119,7 @@ public final class Phrasebook {
 
   private static String shown(Slot slot) {
     if (slot == Slot.MINUTES_AND_TIMER) {
-      return "<minutes> " + PhraseTable.MINUTES_FOR.get(0) + " <timer>";
+      return "<minutes> " + SlotWords.MINUTES_FOR.get(0) + " <timer>";
     }
     if (slot.units().isEmpty()) {
       return "<" + slot.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ">";
@@ -127,7 +127,7 @@ public final class Phrasebook {
     List<String> units = new ArrayList<>();
     for (SpokenUnit unit : SpokenUnit.values()) {
       if (slot.units().contains(unit)) {
-        units.add(PhraseTable.UNITS.get(unit).get(0));
+        units.add(SlotWords.UNITS.get(unit).get(0));
       }
     }
     return "<number> [" + String.join(" | ", units) + "]";

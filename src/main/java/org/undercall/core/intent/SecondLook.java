@@ -61,7 +61,7 @@ public final class SecondLook {
 
   private static boolean isPartOfValue(String word) {
     return NumberWords.ALL.contains(word)
-        || PhraseTable.UNIT_WORDS.keySet().stream().anyMatch(unit -> unit.contains(word));
+        || SlotWords.UNIT_WORDS.keySet().stream().anyMatch(unit -> unit.contains(word));
   }
 
   private static List<String> after(List<String> before) {

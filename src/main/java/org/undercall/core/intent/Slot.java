@@ -73,10 +73,9 @@ enum Slot {
   /** The words to choose from, if the slot is a side or a reason; else empty. */
   List<String> choices() {
     return switch (this) {
-      case SIDE -> List.copyOf(PhraseTable.SIDES.values());
-      case WHEEL_SIDE ->
-          List.of(PhraseTable.SIDES.get(Side.LEFT), PhraseTable.SIDES.get(Side.RIGHT));
-      case REASON -> PhraseTable.REASONS.values().stream().map(words -> words.get(0)).toList();
+      case SIDE -> List.copyOf(SlotWords.SIDES.values());
+      case WHEEL_SIDE -> List.of(SlotWords.SIDES.get(Side.LEFT), SlotWords.SIDES.get(Side.RIGHT));
+      case REASON -> SlotWords.REASONS.values().stream().map(words -> words.get(0)).toList();
       default -> List.of();
     };
   }
@@ -98,7 +97,7 @@ enum Slot {
   }
 
   private Intent quantity(IntentKind kind, List<String> words) {
-    for (Map.Entry<List<String>, SpokenUnit> unit : PhraseTable.UNIT_WORDS.entrySet()) {
+    for (Map.Entry<List<String>, SpokenUnit> unit : SlotWords.UNIT_WORDS.entrySet()) {
       List<String> ending = unit.getKey();
       int numberEnd = words.size() - ending.size();
       if (numberEnd >= 0
@@ -118,14 +117,14 @@ enum Slot {
   }
 
   private static Optional<TimerName> timer(String words) {
-    return PhraseTable.TIMERS.entrySet().stream()
+    return SlotWords.TIMERS.entrySet().stream()
         .filter(timer -> timer.getValue().equals(words))
         .map(Map.Entry::getKey)
         .findFirst();
   }
 
   private static Intent setTimer(String words) {
-    for (String joint : PhraseTable.MINUTES_FOR) {
+    for (String joint : SlotWords.MINUTES_FOR) {
       int at = words.indexOf(" " + joint + " ");
       if (at > 0) {
         List<String> number = List.of(words.substring(0, at).split(" ", -1));
@@ -163,7 +162,7 @@ enum Slot {
   }
 
   private Intent side(IntentKind kind, String words) {
-    for (Map.Entry<Side, String> side : PhraseTable.SIDES.entrySet()) {
+    for (Map.Entry<Side, String> side : SlotWords.SIDES.entrySet()) {
       if (side.getValue().equals(words) && (this == SIDE || side.getKey() != Side.CAR)) {
         return new OfSide(kind, side.getKey());
       }
@@ -183,7 +182,7 @@ enum Slot {
   }
 
   private static Intent reason(String words) {
-    for (Map.Entry<PutOffReason, List<String>> reason : PhraseTable.REASONS.entrySet()) {
+    for (Map.Entry<PutOffReason, List<String>> reason : SlotWords.REASONS.entrySet()) {
       if (reason.getValue().contains(words)) {
         return new Intent.PutOff(reason.getKey());
       }

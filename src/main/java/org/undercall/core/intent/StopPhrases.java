@@ -4,10 +4,24 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
-/** What may be called over the program's own words to make it fall silent. */
+/** What may be called over the program's own words: it falls silent, and a load is cancelled. */
 public final class StopPhrases {
+  /** All of them: what silences the voice, and what cancels a load, in two words or more. */
+  public static final List<String> ALL =
+      Stream.of(IntentKind.values())
+          .filter(kind -> kind == IntentKind.BE_QUIET || kind.cancelsLoad())
+          .flatMap(kind -> Phrasebook.wordings(kind).stream())
+          .filter(phrase -> phrase.contains(" "))
+          .toList();
+
   private StopPhrases() {}
+
+  /** Whether one of these phrases cancels a load, so that it must be decided on. */
+  public static boolean cancels(String phrase) {
+    return !Phrasebook.wordings(IntentKind.BE_QUIET).contains(phrase);
+  }
 
   /**
    * The phrases to listen for while something is spoken: never one whose words are all among those
@@ -16,7 +30,7 @@ public final class StopPhrases {
    * @return may be empty; then nothing must be listened for
    */
   public static List<String> over(String spoken) {
-    return over(spoken, Phrasebook.wordings(IntentKind.BE_QUIET));
+    return over(spoken, ALL);
   }
 
   /** Those of these phrases that may be listened for while something is spoken. */

@@ -55,6 +55,16 @@ final class Bay {
     return bay;
   }
 
+  /** A bay with two bushes a side, where the left side was confirmed at ride height. */
+  static Bay atRideHeight() {
+    return working(Jobs.twoBushesASide())
+        .after(
+            "350 millimeters",
+            "that is correct",
+            "wheels carry the car",
+            "left side at ride height");
+  }
+
   /**
    * Plays a dialogue line by line and compares it as a whole: {@code > } is said by the technician,
    * {@code < } is one sentence of the reply, {@code +30} lets seconds pass, {@code * restart} ends

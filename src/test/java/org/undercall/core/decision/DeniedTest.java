@@ -5,19 +5,10 @@ import org.junit.jupiter.api.Test;
 
 @DisplayName("What is said not to be so")
 class DeniedTest {
-  private static Bay atRideHeight() {
-    return Bay.working(Jobs.twoBushesASide())
-        .after(
-            "350 millimeters",
-            "that is correct",
-            "wheels carry the car",
-            "left side at ride height");
-  }
-
   @Test
   @DisplayName("leaves the stage open, drops the called value and is understood")
   void torque() {
-    atRideHeight()
+    Bay.atRideHeight()
         .after("five two")
         .goes(
             """
@@ -31,7 +22,7 @@ class DeniedTest {
   @Test
   @DisplayName("cancels a load that was confirmed")
   void load() {
-    atRideHeight()
+    Bay.atRideHeight()
         .goes(
             """
             > wheels do not carry the car
@@ -56,9 +47,49 @@ class DeniedTest {
   }
 
   @Test
-  @DisplayName("in a note is a note, but danger is danger: the load is cancelled, the work held")
+  @DisplayName("drops a load that waits to be read back, and the one confirmed before it")
+  void loadAgain() {
+    Bay.atRideHeight()
+        .after("go to step one", "wheels carry the car")
+        .goes(
+            """
+            > left side is not at ride height
+            < Dropped.
+            < Not so. The load confirmation is cancelled.
+            < This step is closed.
+            """);
+  }
+
+  @Test
+  @DisplayName("in a note is a note")
+  void note() {
+    Bay.atRideHeight()
+        .after("take a note")
+        .goes(
+            """
+            > torque not reached at first
+            < Note kept, unchecked.
+            """);
+  }
+
+  @Test
+  @DisplayName(
+      "before the cautions were understood leaves the work where it was, and so does danger")
+  void briefing() {
+    Bay.briefing(Jobs.twoBushesASide())
+        .goes(
+            """
+            > cautions not understood
+            < Cautions not understood. It stays open.
+            > jack slipped
+            < Stopped. Load not confirmed. When it is safe, say: cautions understood.
+            """);
+  }
+
+  @Test
+  @DisplayName("called as danger in a note: the note is dropped, the load cancelled, the work held")
   void danger() {
-    atRideHeight()
+    Bay.atRideHeight()
         .after("take a note")
         .goes(
             """
@@ -72,7 +103,7 @@ class DeniedTest {
   @Test
   @DisplayName("cancels a load in a pause too")
   void held() {
-    atRideHeight()
+    Bay.atRideHeight()
         .after("take a break now", "car moved", "resume the work")
         .goes(
             """
@@ -84,7 +115,7 @@ class DeniedTest {
   @Test
   @DisplayName("or only done, yes and okay, is told which phrase counts")
   void shortAnswer() {
-    atRideHeight()
+    Bay.atRideHeight()
         .goes(
             """
             > done

@@ -12,163 +12,128 @@ class LoadLostTest {
     @Test
     @DisplayName("when the car is raised")
     void raised() {
-      Bay.working(Jobs.twoBushesASide())
-          .after(
-              "350 millimeters",
-              "that is correct",
-              "wheels carry the car",
-              "left side at ride height")
+      Bay.atRideHeight()
           .goes(
               """
-            > car is going up
-            < Car raised. The load confirmation is cancelled.
-            > torque reached five two
-            < No. Ride height is not confirmed, left side.
-            """);
+              > car is going up
+              < Car raised. The load confirmation is cancelled.
+              > torque reached five two
+              < No. Ride height is not confirmed, left side.
+              """);
     }
 
     @Test
     @DisplayName("when the car is lowered")
     void lowered() {
-      Bay.working(Jobs.twoBushesASide())
-          .after(
-              "350 millimeters",
-              "that is correct",
-              "wheels carry the car",
-              "left side at ride height")
+      Bay.atRideHeight()
           .goes(
               """
-            > car is coming down
-            < Car lowered. The load confirmation is cancelled.
-            > torque reached five two
-            < No. Ride height is not confirmed, left side.
-            """);
+              > car is coming down
+              < Car lowered. The load confirmation is cancelled.
+              > torque reached five two
+              < No. Ride height is not confirmed, left side.
+              """);
     }
 
     @Test
     @DisplayName("when the jack is moved, and an unfinished tightening starts again")
     void jack() {
-      Bay.working(Jobs.twoBushesASide())
-          .after(
-              "350 millimeters",
-              "that is correct",
-              "wheels carry the car",
-              "left side at ride height")
+      Bay.atRideHeight()
           .goes(
               """
-            > torque reached five two
-            < Stage one closed at five, two newton metres.
-            < Stage two of two: angle, six, zero degrees.
-            > i moved the jack
-            < Jack moved. The load confirmation is cancelled.
-            < The unfinished tightening starts again at stage one.
-            > angle turned six zero
-            < No. Ride height is not confirmed, left side.
-            > wheels carry the car
-            < Left side, wheels carry the car.
-            < Read back: left side at ride height.
-            > left side at ride height
-            < Ride height confirmed, left side.
-            < Stage one of two: torque, five, two newton metres.
-            > angle turned six zero
-            < No. The torque stage comes first.
-            """);
+              > torque reached five two
+              < Stage one closed at five, two newton metres.
+              < Stage two of two: angle, six, zero degrees.
+              > i moved the jack
+              < Jack moved. The load confirmation is cancelled.
+              < The unfinished tightening starts again at stage one.
+              > angle turned six zero
+              < No. Ride height is not confirmed, left side.
+              > wheels carry the car
+              < Left side, wheels carry the car.
+              < Read back: left side at ride height.
+              > left side at ride height
+              < Ride height confirmed, left side.
+              < Stage one of two: torque, five, two newton metres.
+              > angle turned six zero
+              < No. The torque stage comes first.
+              """);
     }
 
     @Test
     @DisplayName("when the other side is started")
     void otherSide() {
-      Bay.working(Jobs.twoBushesASide())
-          .after(
-              "350 millimeters",
-              "that is correct",
-              "wheels carry the car",
-              "left side at ride height")
+      Bay.atRideHeight()
           .goes(
               """
-            > torque reached five two
-            < Stage one closed at five, two newton metres.
-            < Stage two of two: angle, six, zero degrees.
-            > move to the right side
-            < The unfinished tightening starts again at stage one.
-            < Other side. The load confirmation is cancelled.
-            < Step four, right, arch title.
-            < Call the value in millimetres.
-            > move to the left side
-            < Step two, left, front title.
-            < Needs ride height, left side. Not confirmed.
-            > torque reached five two
-            < No. Ride height is not confirmed, left side.
-            """);
+              > torque reached five two
+              < Stage one closed at five, two newton metres.
+              < Stage two of two: angle, six, zero degrees.
+              > move to the right side
+              < The unfinished tightening starts again at stage one.
+              < Other side. The load confirmation is cancelled.
+              < Step four, right, arch title.
+              < Call the value in millimetres.
+              > move to the left side
+              < Step two, left, front title.
+              < Needs ride height, left side. Not confirmed.
+              > torque reached five two
+              < No. Ride height is not confirmed, left side.
+              """);
     }
 
     @Test
     @DisplayName("when a step that changes the load is entered")
     void stepChangesLoad() {
-      Bay.working(Jobs.twoBushesASide())
-          .after(
-              "350 millimeters",
-              "that is correct",
-              "wheels carry the car",
-              "left side at ride height")
+      Bay.atRideHeight()
           .goes(
               """
-            > go to step seven
-            < This step changes the load. The load confirmation is cancelled.
-            < Step seven, lower title.
-            > step completed
-            < Step closed.
-            < Step two, left, front title.
-            < Needs ride height, left side. Not confirmed.
-            """);
+              > go to step seven
+              < This step changes the load. The load confirmation is cancelled.
+              < Step seven, lower title.
+              > step completed
+              < Step closed.
+              < Step two, left, front title.
+              < Needs ride height, left side. Not confirmed.
+              """);
     }
 
     @Test
     @DisplayName("when the jack is moved while the work is held")
     void held() {
-      Bay.working(Jobs.twoBushesASide())
-          .after(
-              "350 millimeters",
-              "that is correct",
-              "wheels carry the car",
-              "left side at ride height",
-              "torque reached 52")
+      Bay.atRideHeight()
+          .after("torque reached 52")
           .goes(
               """
-            > take a break now
-            < Held. Say: resume the work.
-            > jack moved
-            < Jack moved. The load confirmation is cancelled.
-            < The unfinished tightening starts again at stage one.
-            > resume the work
-            < Step two, left, front title.
-            < Needs ride height, left side. Not confirmed.
-            > angle turned six zero
-            < No. Ride height is not confirmed, left side.
-            """);
+              > take a break now
+              < Held. Say: resume the work.
+              > jack moved
+              < Jack moved. The load confirmation is cancelled.
+              < The unfinished tightening starts again at stage one.
+              > resume the work
+              < Step two, left, front title.
+              < Needs ride height, left side. Not confirmed.
+              > angle turned six zero
+              < No. Ride height is not confirmed, left side.
+              """);
     }
 
     @Test
     @DisplayName("when the program was off, since the car may have moved")
     void restarted() {
-      Bay.working(Jobs.twoBushesASide())
-          .after(
-              "350 millimeters",
-              "that is correct",
-              "wheels carry the car",
-              "left side at ride height",
-              "torque reached 52")
+      Bay.atRideHeight()
+          .after("torque reached 52")
           .goes(
               """
-            * restart
-            < Work taken up again.
-            < I was off. The load confirmation is cancelled.
-            < The unfinished tightening starts again at stage one.
-            < Step two, left, front title.
-            < Needs ride height, left side. Not confirmed.
-            > angle turned six zero
-            < No. Ride height is not confirmed, left side.
-            """);
+              * restart
+              < Work taken up again.
+              < I was off. The load confirmation is cancelled.
+              < The unfinished tightening starts again at stage one.
+              < Step two, left, front title.
+              < Needs ride height, left side. Not confirmed.
+              > angle turned six zero
+              < No. Ride height is not confirmed, left side.
+              """);
     }
 
     @Test
@@ -178,13 +143,13 @@ class LoadLostTest {
           .after("350 millimeters", "that is correct", "wheels carry the car")
           .goes(
               """
-            * restart
-            < Work taken up again.
-            < Step two, left, front title.
-            < Needs ride height, left side. Not confirmed.
-            > left side at ride height
-            < No. Ride height is not confirmed, left side.
-            """);
+              * restart
+              < Work taken up again.
+              < Step two, left, front title.
+              < Needs ride height, left side. Not confirmed.
+              > left side at ride height
+              < No. Ride height is not confirmed, left side.
+              """);
     }
   }
 
@@ -194,49 +159,39 @@ class LoadLostTest {
     @Test
     @DisplayName("over a hold in which nothing moved")
     void keptOverHold() {
-      Bay.working(Jobs.twoBushesASide())
-          .after(
-              "350 millimeters",
-              "that is correct",
-              "wheels carry the car",
-              "left side at ride height",
-              "torque reached 52")
+      Bay.atRideHeight()
+          .after("torque reached 52")
           .goes(
               """
-            > take a break now
-            < Held. Say: resume the work.
-            > resume the work
-            < Step two, left, front title.
-            < Stage two of two: angle, six, zero degrees.
-            > angle turned six zero
-            < Stage two closed at six, zero degrees.
-            < Step three, left, rear title.
-            < Stage one of one: torque, six, two newton metres.
-            """);
+              > take a break now
+              < Held. Say: resume the work.
+              > resume the work
+              < Step two, left, front title.
+              < Stage two of two: angle, six, zero degrees.
+              > angle turned six zero
+              < Stage two closed at six, zero degrees.
+              < Step three, left, rear title.
+              < Stage one of one: torque, six, two newton metres.
+              """);
     }
 
     @Test
     @DisplayName("over questions, notes and chatter")
     void keptOverTalk() {
-      Bay.working(Jobs.twoBushesASide())
-          .after(
-              "350 millimeters",
-              "that is correct",
-              "wheels carry the car",
-              "left side at ride height")
+      Bay.atRideHeight()
           .goes(
               """
-            > what is left
-            < Six steps open: left, front title; left, rear title; right, arch title; right, front title; and two more.
-            > take a note
-            < Speak your note.
-            > boot looks dry
-            < Note kept, unchecked.
-            > did you lock the door
-            > torque reached five two
-            < Stage one closed at five, two newton metres.
-            < Stage two of two: angle, six, zero degrees.
-            """);
+              > what is left
+              < Six steps open: left, front title; left, rear title; right, arch title; right, front title; and two more.
+              > take a note
+              < Speak your note.
+              > boot looks dry
+              < Note kept, unchecked.
+              > did you lock the door
+              > torque reached five two
+              < Stage one closed at five, two newton metres.
+              < Stage two of two: angle, six, zero degrees.
+              """);
     }
   }
 }

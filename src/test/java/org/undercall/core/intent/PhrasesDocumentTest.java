@@ -23,7 +23,8 @@ class PhrasesDocumentTest {
     assertEquals(
         expected,
         found,
-        "docs/reference/phrases.md is stale: run mvn test -Dtest=PhrasesDocumentTest -Dundercall.regenerate=true");
+        "docs/reference/phrases.md is stale: run mvn test -Dtest=PhrasesDocumentTest"
+            + " -Dundercall.regenerate=true");
   }
 
   private static String document() {
@@ -44,21 +45,21 @@ class PhrasesDocumentTest {
     text.append("| `<number>` | 0 to 9999, up to three decimals: \"one seven five\", ");
     text.append("\"one seventy five\", \"a hundred and seventy five\", \"seven point five\" |\n");
     text.append("| `<step>` | a whole number from 1 |\n");
-    slot(text, "side", PhraseTable.SIDES.values().stream().collect(joined()));
-    slot(text, "wheel side", PhraseTable.SIDES.values().stream().limit(2).collect(joined()));
+    slot(text, "side", SlotWords.SIDES.values().stream().collect(joined()));
+    slot(text, "wheel side", SlotWords.SIDES.values().stream().limit(2).collect(joined()));
     slot(
         text,
         "marking",
         "a property class as a number, such as \"ten point nine\"; expected are "
-            + String.join(", ", PhraseTable.MARKINGS));
+            + String.join(", ", SlotWords.MARKINGS));
     slot(
         text,
         "reason",
-        PhraseTable.REASONS.values().stream().flatMap(r -> r.stream()).collect(joined()));
+        SlotWords.REASONS.values().stream().flatMap(r -> r.stream()).collect(joined()));
     text.append("| `<minutes>` | a whole number from 1 to 180, also \"one minute\" |\n");
-    slot(text, "timer", PhraseTable.TIMERS.values().stream().collect(joined()));
+    slot(text, "timer", SlotWords.TIMERS.values().stream().collect(joined()));
     text.append("\nUnits: ");
-    text.append(PhraseTable.UNITS.values().stream().flatMap(u -> u.stream()).collect(joined()));
+    text.append(SlotWords.UNITS.values().stream().flatMap(u -> u.stream()).collect(joined()));
     text.append(".\n");
     return text.toString();
   }

@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class StopPhrasesTest {
-  private static final List<String> ALL = Phrasebook.wordings(IntentKind.BE_QUIET);
+  private static final List<String> ALL = StopPhrases.ALL;
 
   @Test
   void allAreListenedForOverWordsThatAreNotTheirs() {
@@ -26,6 +26,13 @@ class StopPhrasesTest {
   @Test
   void aPhraseWhoseWordsAreSpokenApartIsLeftOutToo() {
     assertFalse(StopPhrases.over("Talking of stop, go on.").contains("stop talking"));
+  }
+
+  @Test
+  void whatCancelsALoadIsAmongThemAndMustBeDecidedOn() {
+    assertTrue(StopPhrases.over("Step one.").contains("jack slipped"));
+    assertTrue(StopPhrases.cancels("jack slipped"));
+    assertFalse(StopPhrases.cancels("stop talking"));
   }
 
   @Test

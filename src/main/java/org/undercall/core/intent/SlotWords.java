@@ -1,0 +1,90 @@
+package org.undercall.core.intent;
+
+import static java.util.Map.entry;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.undercall.core.term.PutOffReason;
+import org.undercall.core.term.Side;
+import org.undercall.core.term.TimerName;
+
+/** The words that can fill a {@link Slot}, apart from the number words. */
+final class SlotWords {
+  /** The words for each unit; the first two are listened for, any is understood. */
+  static final Map<SpokenUnit, List<String>> UNITS =
+      ordered(
+          List.of(
+              entry(
+                  SpokenUnit.NEWTON_METRES,
+                  List.of("newton meters", "newton meter", "newton metres", "newton metre")),
+              entry(SpokenUnit.FOOT_POUNDS, List.of("foot pounds", "pound feet", "foot pound")),
+              entry(SpokenUnit.INCH_POUNDS, List.of("inch pounds", "inch pound")),
+              entry(SpokenUnit.DEGREES, List.of("degrees", "degree")),
+              entry(
+                  SpokenUnit.MILLIMETRES,
+                  List.of("millimeters", "millimeter", "millimetres", "millimetre")),
+              entry(SpokenUnit.INCHES, List.of("inches", "inch")),
+              entry(SpokenUnit.BAR, List.of("bar")),
+              entry(
+                  SpokenUnit.KILOMETRES,
+                  List.of("kilometers", "kilometer", "kilometres", "kilometre"))));
+
+  /** The unit wordings cut into words. */
+  static final Map<List<String>, SpokenUnit> UNIT_WORDS =
+      ordered(
+          UNITS.entrySet().stream()
+              .flatMap(
+                  unit -> unit.getValue().stream().map(text -> entry(words(text), unit.getKey())))
+              .toList());
+
+  /** The words for each side. */
+  static final Map<Side, String> SIDES =
+      ordered(
+          List.of(
+              entry(Side.LEFT, "left side"),
+              entry(Side.RIGHT, "right side"),
+              entry(Side.CAR, "whole car")));
+
+  /** The words for each reason to put a step off, after "put off". */
+  static final Map<PutOffReason, List<String>> REASONS =
+      ordered(
+          List.of(
+              entry(PutOffReason.RIDE_HEIGHT, List.of("for ride height", "until ride height")),
+              entry(PutOffReason.FULL_DROOP, List.of("for full droop", "until full droop")),
+              entry(PutOffReason.WAITING_FOR_PARTS, List.of("waiting for parts")),
+              entry(PutOffReason.TOOL_MISSING, List.of("tool missing", "missing a tool")),
+              entry(PutOffReason.LATER, List.of("for later", "until later"))));
+
+  /** The words for each timer that is started by voice. */
+  static final Map<TimerName, String> TIMERS =
+      ordered(
+          List.of(
+              entry(TimerName.SEALANT, "sealant"),
+              entry(TimerName.THREAD_LOCKER, "thread locker"),
+              entry(TimerName.SETTLING, "settling"),
+              entry(TimerName.COOLING, "cooling"),
+              entry(TimerName.SOAKING, "soaking"),
+              entry(TimerName.DRYING, "drying"),
+              entry(TimerName.BATTERY, "battery")));
+
+  /** What stands between the number and the name of a timer that is started. */
+  static final List<String> MINUTES_FOR = List.of("minutes for the", "minute for the");
+
+  /** The property classes of ISO 898-1, which are listened for in a head marking. */
+  static final List<String> MARKINGS =
+      List.of("4.6", "4.8", "5.6", "5.8", "6.8", "8.8", "9.8", "10.9", "12.9");
+
+  private SlotWords() {}
+
+  private static List<String> words(String text) {
+    return List.of(text.split(" ", -1));
+  }
+
+  private static <K, V> Map<K, V> ordered(List<Map.Entry<K, V>> entries) {
+    Map<K, V> map = new LinkedHashMap<>();
+    entries.forEach(entry -> map.put(entry.getKey(), entry.getValue()));
+    return Collections.unmodifiableMap(map);
+  }
+}
