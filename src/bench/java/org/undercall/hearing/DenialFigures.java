@@ -84,9 +84,9 @@ final class DenialFigures {
                 + " are.",
             List.of("said", "trials", "closing", "denied", "cancels", "other", "asked", "silent"));
     rows(table, "closing phrases as they are", closing(), A_TRUE_CELL, 7_300);
+    rows(table, "danger, jack and car", danger(), A_CELL, 7_200);
     rows(table, "denied closing phrases", inserted(), A_CELL, 7_000);
     rows(table, "natural denials", NATURAL, A_CELL, 7_100);
-    rows(table, "danger, jack and car", danger(), A_CELL, 7_200);
     return List.of(table);
   }
 

@@ -15,101 +15,54 @@ import java.util.stream.Stream;
  */
 public final class Denials {
   private static final Set<String> WORDS =
-      Set.of(
-          "not",
-          "no",
-          "nope",
-          "never",
-          "cannot",
-          "nothing",
-          "none",
-          "nobody",
-          "neither",
-          "nor",
-          "without",
-          "almost",
-          "nearly",
-          "half",
-          "halfway",
-          "partly",
-          "hardly",
-          "barely",
-          "only",
-          "yet",
-          "when",
-          "if",
-          "until",
-          "till",
-          "before",
-          "unless",
-          "once",
-          "used",
-          "old",
-          "still",
-          "maybe",
-          "perhaps",
-          "probably",
-          "possibly",
-          "should",
-          "would",
-          "could",
-          "might",
-          "will",
-          "soon",
-          "later",
-          "tomorrow",
-          "incorrect",
-          "wrong",
-          "unable",
-          "failed",
-          "fails",
-          "except",
-          "but",
-          "instead",
-          "think",
-          "hope",
-          "guess",
-          "wait",
-          "unfinished",
-          "incomplete",
-          "untightened",
-          "loose",
-          "missed",
-          "forgot",
-          "doubt",
-          "unsure",
-          "false",
-          "quite",
-          "other",
-          "stop",
-          "slipped",
-          "another",
-          "trying",
-          "shall",
-          "gonna");
+      words(
+          """
+          not no nope never cannot nothing none nobody neither nor without almost nearly
+          half halfway partly hardly barely only yet when if until till before unless
+          once used old still maybe perhaps probably possibly should would could might
+          will soon later tomorrow incorrect wrong unable failed fails except but
+          instead think hope guess wait unfinished incomplete untightened loose missed
+          forgot doubt unsure false quite other stop slipped another trying shall gonna
+          """);
 
   /** Those that no number sounds like: "when" is too near to "one", "for" to "four". */
   private static final Set<String> PLAIN =
-      Set.of("not", "never", "cannot", "almost", "nearly", "half", "only", "hardly");
+      words(
+          """
+          not never cannot almost nearly half only hardly
+          """);
 
   /** Words that say nothing about what is meant. */
   private static final Set<String> LITTLE =
-      Set.of(
-          "to", "is", "of", "the", "this", "that", "with", "i", "me", "its", "on", "and", "at",
-          "in", "a", "off", "are");
+      words(
+          """
+          to is of the this that with i me its on and at in a off are
+          """);
 
   /** What begins a question. */
   private static final Set<String> QUESTIONS =
-      Set.of(
-          "is", "are", "was", "were", "has", "have", "had", "did", "does", "do", "can", "what",
-          "why", "how", "which", "where", "who", "am");
+      words(
+          """
+          is are was were has have had did does do can what why how which where who am
+          """);
 
   /** Heard freely, "nut" is "not" and "knuckle" is "not all"; such a phrase is still weighed. */
   private static final String NOT = "not";
 
   private static final Set<String> LIKE_NOT = Set.of("nut", "knuckle");
 
+  private static final List<Claimed> CLAIMS =
+      Stream.of(IntentKind.values())
+          .filter(IntentKind::closes)
+          .flatMap(kind -> Phrasebook.compiledWordings(kind).stream())
+          .map(Claimed::of)
+          .toList();
+
   private Denials() {}
+
+  private static Set<String> words(String text) {
+    return Set.of(text.strip().split("\\s+", -1));
+  }
 
   /** Whether a word of these denies or doubts, or they begin as a question does. */
   public static boolean in(List<String> words) {
@@ -200,6 +153,11 @@ public final class Denials {
     return mine / (mine + others) >= SURE;
   }
 
+  /** Whether a telling word of a phrase was heard freely too. */
+  static boolean bears(List<String> phrase, List<String> free) {
+    return phrase.stream().anyMatch(w -> !LITTLE.contains(w) && free.contains(w));
+  }
+
   private static boolean otherSide(List<String> phrase, List<String> rest) {
     return (phrase.contains("left") && rest.contains("right"))
         || (phrase.contains("right") && rest.contains("left"));
@@ -216,23 +174,28 @@ public final class Denials {
     if (!allowed.contains(IntentKind.DENIED) || !in(words)) {
       return Optional.empty();
     }
-    return Stream.of(IntentKind.values())
-        .filter(IntentKind::closes)
-        .flatMap(kind -> Phrasebook.compiledWordings(kind).stream())
-        .filter(wording -> shared(wording, words) >= 0.5)
+    return CLAIMS.stream()
+        .filter(claim -> claim.shared(words) >= 0.5)
         .max(
-            Comparator.<Wording>comparingDouble(wording -> shared(wording, words))
-                .thenComparing(wording -> allowed.contains(wording.kind())))
-        .map(wording -> new Intent.Denied(wording.kind()));
+            Comparator.<Claimed>comparingDouble(claim -> claim.shared(words))
+                .thenComparing(claim -> allowed.contains(claim.kind())))
+        .map(claim -> new Intent.Denied(claim.kind()));
   }
 
-  /** How much of a wording's own words stands among these, from 0 to 1. */
-  private static double shared(Wording wording, List<String> words) {
-    List<String> own = new ArrayList<>(wording.before());
-    own.addAll(wording.after());
-    own.removeAll(LITTLE);
-    long found = own.stream().filter(w -> words.stream().anyMatch(s -> alike(w, s))).count();
-    return own.isEmpty() ? 0 : (double) found / own.size();
+  /** The telling words of a wording that closes. */
+  private record Claimed(IntentKind kind, List<String> words) {
+    static Claimed of(Wording wording) {
+      List<String> own = new ArrayList<>(wording.before());
+      own.addAll(wording.after());
+      own.removeAll(LITTLE);
+      return new Claimed(wording.kind(), List.copyOf(own));
+    }
+
+    /** How much of them stands among these, from 0 to 1. */
+    double shared(List<String> said) {
+      long found = words.stream().filter(w -> said.stream().anyMatch(s -> alike(w, s))).count();
+      return words.isEmpty() ? 0 : (double) found / words.size();
+    }
   }
 
   /** The same word, or another form of it: "clicked" and "click". */

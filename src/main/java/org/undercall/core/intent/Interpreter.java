@@ -1,5 +1,6 @@
 package org.undercall.core.intent;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -80,16 +81,15 @@ public final class Interpreter {
   /** A phrase of two words or more that cancels a load, among any words. */
   private static Optional<Intent> cancelling(
       RecognisedPhrase phrase, Set<IntentKind> allowed, double needed) {
+    List<String> words = phrase.words().stream().map(RecognisedPhrase.Word::text).toList();
     return allowed.stream()
         .filter(IntentKind::cancelsLoad)
-        .filter(
-            kind ->
-                Phrasebook.compiledWordings(kind).stream()
-                    .filter(w -> w.before().size() > 1)
-                    .map(w -> StopPhrases.confidence(phrase, w.filled("")))
-                    .anyMatch(confidence -> confidence > 0 && confidence >= needed))
+        .flatMap(kind -> Phrasebook.compiledWordings(kind).stream())
+        .filter(wording -> wording.before().size() > 1)
+        .filter(wording -> Collections.indexOfSubList(words, wording.before()) >= 0)
+        .filter(wording -> StopPhrases.confidence(phrase, wording.filled("")) >= needed)
         .findFirst()
-        .map(Intent.Plain::new);
+        .map(wording -> new Intent.Plain(wording.kind()));
   }
 
   /** A number of one word counts only with more words around it. */

@@ -13,6 +13,9 @@ public final class Witness {
   /** Longer than any phrase, in seconds: talk among people, which is no concern of the program. */
   private static final double LONGEST = 5;
 
+  /** A call of danger has no more words; what has is talk that happens to hold one. */
+  private static final int MOST_WORDS = 5;
+
   private Witness() {}
 
   /** Whether the sound of a phrase must be heard freely too. */
@@ -22,6 +25,7 @@ public final class Witness {
     }
     Intent intent = Interpreter.interpret(heard, allowed, least);
     return counts(intent.kind(), allowed)
+        || intent.kind().cancelsLoad()
         || (intent instanceof Intent.Unclear && seconds(heard) <= LONGEST);
   }
 
@@ -55,7 +59,8 @@ public final class Witness {
    * @param heard with the list
    * @param free the same sound with all words; may be without words
    * @return what was heard freely where that denies, cancels a load or is a short answer; else what
-   *     was heard with the list, with too little confidence if the free hearing speaks against it
+   *     was heard with the list, with too little confidence if the free hearing speaks against it,
+   *     or bears no word of a phrase that cancels a load
    */
   public static RecognisedPhrase judged(
       RecognisedPhrase heard, RecognisedPhrase free, Set<IntentKind> allowed, double least) {
@@ -65,10 +70,14 @@ public final class Witness {
     Intent intent = Interpreter.interpret(heard, allowed, least);
     IntentKind other = Interpreter.interpret(free, allowed, least).kind();
     if (intent instanceof Intent.Unclear unclear) {
-      return makesSafer(other, unclear) ? free : heard;
+      boolean talk = other.cancelsLoad() && free.words().size() > MOST_WORDS;
+      return makesSafer(other, unclear) && !talk ? free : heard;
     }
     if (other.cancelsLoad()) {
       return free;
+    }
+    if (intent.kind().cancelsLoad()) {
+      return Denials.bears(texts(heard), texts(free)) ? heard : doubted(heard, least / 2);
     }
     if (!Denials.contradicts(texts(heard), texts(free))) {
       return heard;

@@ -79,6 +79,10 @@ class DenialsTest {
     "left side at ride height, right side at ride height, UNCLEAR",
     "torque reached, jack slipped, DANGER",
     "[unk], the wrench has not clicked, DENIED",
+    "help me, happy, UNCLEAR",
+    "jack slipped, jack slip, DANGER",
+    "[unk], oh no the jack slipped, DANGER",
+    "[unk], i want eight so the car fell with it, UNCLEAR",
     "[unk], done, SHORT_ANSWER",
     "[unk], tightened to torque, UNCLEAR"
   })
