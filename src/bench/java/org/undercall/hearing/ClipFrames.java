@@ -10,12 +10,24 @@ import org.undercall.sound.Frames;
  */
 final class ClipFrames implements Frames {
   private final Sound sound;
+  private final boolean live;
+  private final long begun = System.nanoTime();
   private int at;
   private double clock;
   private long asked = Machine.computingNanos();
 
   ClipFrames(Sound sound) {
+    this(sound, false);
+  }
+
+  private ClipFrames(Sound sound, boolean live) {
     this.sound = sound;
+    this.live = live;
+  }
+
+  /** A clip that sounds as fast as a live source; its clock is the machine's. */
+  static ClipFrames live(Sound sound) {
+    return new ClipFrames(sound, true);
   }
 
   @Override
@@ -28,6 +40,9 @@ final class ClipFrames implements Frames {
     Frame frame = sound.frame(at);
     at += frame.samples();
     clock = Math.max(clock, (double) at / RATE);
+    if (live) {
+      sleepUntil((double) at / RATE);
+    }
     asked = Machine.computingNanos();
     return Optional.of(frame);
   }
@@ -37,7 +52,17 @@ final class ClipFrames implements Frames {
    * once it has sounded and the work on the one before is done.
    */
   double seconds() {
-    return clock + (Machine.computingNanos() - asked) / 1e9;
+    return live
+        ? (System.nanoTime() - begun) / 1e9
+        : clock + (Machine.computingNanos() - asked) / 1e9;
+  }
+
+  private void sleepUntil(double seconds) {
+    try {
+      Thread.sleep((long) Math.max(0, 1000 * (seconds - seconds())));
+    } catch (InterruptedException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   /** Whether all the sound was given. */

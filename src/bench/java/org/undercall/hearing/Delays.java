@@ -41,9 +41,9 @@ final class Delays {
     return new Delays(trials);
   }
 
-  /** Hears a clip at a torque stage. */
+  /** Hears a clip at a torque stage, as fast as it would sound. */
   static Trial trial(Listener listener, Mixing.Clip clip, Predicate<Intent> right) {
-    List<Listener.Heard> heard = listener.hear(clip.sound(), ALLOWED);
+    List<Listener.Heard> heard = listener.hearLive(clip.sound(), ALLOWED);
     OptionalDouble at = heard.isEmpty() ? OptionalDouble.empty() : heard.get(heard.size() - 1).at();
     double end = (double) clip.endOfSpeech() / Frames.RATE;
     return new Trial(

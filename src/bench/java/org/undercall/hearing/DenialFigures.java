@@ -6,58 +6,25 @@ import java.util.Locale;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.PhaseWords;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
-import org.undercall.core.intent.Phrasebook;
 
 /**
- * What is denied, doubted or asked, and calls of danger: how often a denial is believed to be what
- * it denies, and how often a call of danger is obeyed at once. The property {@code hearing.trace}
- * prints what was believed or missed.
+ * Phrases near those that close something, and calls of danger: how often a denial or another word
+ * is not noticed, and how often a call of danger is obeyed at once. The property {@code
+ * hearing.trace} prints what was believed or missed.
  */
 final class DenialFigures {
-  /** Denying words that are put at every place of every closing phrase. */
-  private static final List<String> DENYING =
-      List.of("not", "never", "isn't", "hasn't", "almost", "nearly", "half", "not yet", "only");
-
-  private static final List<Spoken> NATURAL =
-      List.of(
-          new Spoken("torque hasn't been reached", Phase.TORQUE),
-          new Spoken("is torque reached", Phase.TORQUE),
-          new Spoken("when torque is reached", Phase.TORQUE),
-          new Spoken("wrench has not clicked", Phase.TORQUE),
-          new Spoken("wrench didn't click", Phase.TORQUE),
-          new Spoken("the wrench never clicked", Phase.TORQUE),
-          new Spoken("not tightened to torque", Phase.TORQUE),
-          new Spoken("angle only half turned", Phase.ANGLE),
-          new Spoken("angle was not turned", Phase.ANGLE),
-          new Spoken("check hasn't passed", Phase.CHECK),
-          new Spoken("doesn't look good to me", Phase.CHECK),
-          new Spoken("step isn't completed yet", Phase.DO),
-          new Spoken("i am not finished with this step", Phase.DO),
-          new Spoken("that is not correct", Phase.READ_BACK),
-          new Spoken("that is incorrect", Phase.READ_BACK),
-          new Spoken("you didn't hear me right", Phase.READ_BACK),
-          new Spoken("left side is not at ride height", Phase.LOAD_READ_BACK),
-          new Spoken("right side isn't at ride height yet", Phase.LOAD_READ_BACK),
-          new Spoken("wheels do not carry the car", Phase.GATE),
-          new Spoken("car is not on its wheels", Phase.GATE),
-          new Spoken("suspension doesn't hang free", Phase.GATE),
-          new Spoken("used bolt fitted", Phase.HARDWARE),
-          new Spoken("old nut fitted", Phase.HARDWARE),
-          new Spoken("no new hardware fitted", Phase.HARDWARE));
-
-  private static final int A_CELL = 300;
-  private static final int A_TRUE_CELL = 150;
-  private static final List<Integer> LEVELS = List.of(10, 5);
+  private static final int A_TRUE_CELL = 200;
+  private static final int A_DANGER_CELL = 300;
+  private static final int DENIED_CELL = 1_000;
+  private static final int A_NATURAL_CELL = 300;
+  private static final int A_NEAR_CELL = 8_000;
+  private static final List<Integer> LEVELS = List.of(0, 10, 5);
 
   private final Bench bench;
   private final boolean trace = System.getProperty("hearing.trace") != null;
-
-  /** A phrase said in a phase. */
-  private record Spoken(String words, Phase phase) {}
 
   /** What came of one: believed, asked again, understood as denied, or left alone. */
   private enum Came {
@@ -76,39 +43,56 @@ final class DenialFigures {
   List<Table> tables() {
     Table table =
         new Table(
-            "Denials, doubts, questions and calls of danger",
-            "Every closing phrase without a number with a denying word at any of its places, and "
-                + NATURAL.size()
-                + " other wordings, by plain synthetic speakers, in the phase where the phrase"
-                + " closes; calls that cancel a load in any phase; and the closing phrases as they"
-                + " are.",
+            "Near phrases and calls of danger",
+            "By plain synthetic speakers, in the phase where the phrase closes something: the"
+                + " closing phrases without a number as they are; with a denying word at any of"
+                + " their places; "
+                + NearPhrases.NATURAL.size()
+                + " other wordings of denials; and with any of "
+                + NearPhrases.OTHERS.size()
+                + " other words put in or in place of a word, or a word left out. Calls that cancel"
+                + " a load in any phase. 0 dB stands for clean.",
             List.of("said", "trials", "closing", "denied", "cancels", "other", "asked", "silent"));
-    rows(table, "closing phrases as they are", closing(), A_TRUE_CELL, 7_300);
-    rows(table, "danger, jack and car", danger(), A_CELL, 7_200);
-    rows(table, "denied closing phrases", inserted(), A_CELL, 7_000);
-    rows(table, "natural denials", NATURAL, A_CELL, 7_100);
+    rows(table, "closing phrases as they are", NearPhrases.closing(), A_TRUE_CELL, 7_300);
+    List<Share> danger =
+        rows(table, "danger, jack and car", NearPhrases.danger(), A_DANGER_CELL, 7_200);
+    Share denied =
+        all(rows(table, "denied closing phrases", NearPhrases.denied(), DENIED_CELL, 7_000));
+    Share natural = all(rows(table, "natural denials", NearPhrases.NATURAL, A_NATURAL_CELL, 7_100));
+    Share near = all(rows(table, "other near phrases", NearPhrases.near(), A_NEAR_CELL, 7_400));
+    Goals goals = bench.goals();
+    goals.reached(Goal.DENIED, all(List.of(denied, natural)).counted());
+    goals.reached(Goal.NEAR, near.counted());
+    goals.reached(Goal.DANGER, danger.get(0));
+    goals.reached(Goal.DANGER_10, danger.get(1));
     return List.of(table);
   }
 
-  private void rows(Table table, String label, List<Spoken> phrases, int count, long seed) {
-    row(table, label + ", clean", phrases, count, seed, 0);
+  private static Share all(List<Share> parts) {
+    return new Share(
+        parts.stream().mapToInt(Share::count).sum(), parts.stream().mapToInt(Share::total).sum());
+  }
+
+  /** A row a level; gives how many closed something, or for danger how many cancelled a load. */
+  private List<Share> rows(
+      Table table, String label, List<NearPhrases.Spoken> phrases, int count, long seed) {
+    List<Share> shares = new ArrayList<>();
     for (int level : LEVELS) {
-      row(table, label + ", " + level + " dB", phrases, count, seed + level, level);
+      List<Came> all =
+          bench.trials().run(count, seed + level, (i, random) -> trial(phrases, level, random));
+      List<Object> cells = new ArrayList<>(List.of(label + ", " + level + " dB", all.size()));
+      for (Came came : Came.values()) {
+        cells.add(all.stream().filter(came::equals).count());
+      }
+      table.row(cells.toArray());
+      Came wanted = label.startsWith("danger") ? Came.CANCELS : Came.CLOSING;
+      shares.add(new Share((int) all.stream().filter(wanted::equals).count(), all.size()));
     }
+    return shares;
   }
 
-  private void row(
-      Table table, String label, List<Spoken> phrases, int count, long seed, int level) {
-    List<Came> all = bench.trials().run(count, seed, (i, random) -> trial(phrases, level, random));
-    List<Object> cells = new ArrayList<>(List.of(label, all.size()));
-    for (Came came : Came.values()) {
-      cells.add(all.stream().filter(came::equals).count());
-    }
-    table.row(cells.toArray());
-  }
-
-  private Came trial(List<Spoken> phrases, int level, Random random) {
-    Spoken said = phrases.get(random.nextInt(phrases.size()));
+  private Came trial(List<NearPhrases.Spoken> phrases, int level, Random random) {
+    NearPhrases.Spoken said = phrases.get(random.nextInt(phrases.size()));
     List<String> kinds = List.copyOf(bench.noises().kinds());
     Conditions conditions =
         level == 0
@@ -158,47 +142,5 @@ final class DenialFigures {
                     h.phrase().confidence(),
                     h.intent().kind()))
         .collect(Collectors.joining());
-  }
-
-  private static List<Spoken> closing() {
-    List<Spoken> all = new ArrayList<>();
-    for (Phase phase : Phase.values()) {
-      for (IntentKind kind : PhaseWords.heard(phase)) {
-        if (kind.closes()) {
-          Phrasebook.wordings(kind).stream()
-              .map(w -> w.replace("<side>", "left side"))
-              .filter(w -> !w.contains("<"))
-              .forEach(w -> all.add(new Spoken(w, phase)));
-        }
-      }
-    }
-    return all;
-  }
-
-  private static List<Spoken> inserted() {
-    List<Spoken> all = new ArrayList<>();
-    for (Spoken phrase : closing()) {
-      List<String> words = List.of(phrase.words().split(" ", -1));
-      for (String denying : DENYING) {
-        for (int at = 0; at <= words.size(); at++) {
-          List<String> with = new ArrayList<>(words);
-          with.add(at, denying);
-          all.add(new Spoken(String.join(" ", with), phrase.phase()));
-        }
-      }
-    }
-    return all;
-  }
-
-  private static List<Spoken> danger() {
-    List<Spoken> all = new ArrayList<>();
-    for (Phase phase : Phase.values()) {
-      for (IntentKind kind : PhaseWords.heard(phase)) {
-        if (kind.cancelsLoad()) {
-          Phrasebook.wordings(kind).forEach(w -> all.add(new Spoken(w, phase)));
-        }
-      }
-    }
-    return all;
   }
 }

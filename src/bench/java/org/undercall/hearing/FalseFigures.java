@@ -33,8 +33,8 @@ final class FalseFigures {
               + PHASES
               + ", with nothing else guarding it. Closing: can close a stage or step, confirm a"
               + " read-back or a load, or end the work. Changing: can change what else stands"
-              + " recorded. Harmless: questions, notes, pauses, a number alone. Every clip is heard in"
-              + " two of the phases (in more than a full run in all four). For the own voice the"
+              + " recorded. Harmless: questions, notes, pauses, a number alone. Every clip is heard"
+              + " in two of the phases (in more than a full run in all four). For the own voice the"
               + " program's guard (it does not listen while it speaks) is off.",
           List.of(
               "sound",
@@ -51,7 +51,7 @@ final class FalseFigures {
               "asked again, an hour"));
 
   /** So much sound, and what was falsely heard in it. */
-  private record Found(double minutes, int closing, int others) {}
+  private record Found(double minutes, int closing, int others, int cancelling) {}
 
   FalseFigures(Bench bench) {
     this.bench = bench;
@@ -76,7 +76,12 @@ final class FalseFigures {
     double hours = strangers.stream().mapToDouble(Found::minutes).sum() / 60;
     int closing = strangers.stream().mapToInt(Found::closing).sum();
     int others = strangers.stream().mapToInt(Found::others).sum();
+    int cancelling = strangers.stream().mapToInt(Found::cancelling).sum();
     Goals goals = bench.goals();
+    goals.reached(
+        Goal.CANCELLING,
+        String.format(
+            Locale.ROOT, "%d in %.1f hours, %.1f an hour", cancelling, hours, cancelling / hours));
     goals.reached(Goal.CLOSINGS, String.format(Locale.ROOT, "%d in %.1f hours", closing, hours));
     goals.reached(
         Goal.OTHERS,
@@ -100,9 +105,11 @@ final class FalseFigures {
     double minutes = sounds.stream().mapToDouble(Sound::seconds).sum() / 60;
     int[] counts = new int[4];
     int asked = 0;
+    int cancelling = 0;
     for (Listener.Heard one : all.stream().flatMap(List::stream).toList()) {
       counts[sort(one)]++;
       asked += isAskedAgain(one.intent()) ? 1 : 0;
+      cancelling += one.intent().kind().cancelsLoad() ? 1 : 0;
       if (one.isClear()) {
         String key = one.intent().kind() + "\t" + one.phrase().text() + "\t" + label;
         heard.merge(key, 1, Integer::sum);
@@ -118,7 +125,7 @@ final class FalseFigures {
     }
     cells.add(60.0 * asked / minutes);
     table.row(cells);
-    return new Found(minutes, counts[2], counts[0] + counts[1]);
+    return new Found(minutes, counts[2], counts[0] + counts[1], cancelling);
   }
 
   /** Every other file of a full run, the others in the next phase; more than a full run: all. */

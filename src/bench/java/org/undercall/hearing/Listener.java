@@ -53,8 +53,16 @@ final class Listener {
 
   /** Everything heard in a clip. */
   List<Heard> hear(Sound sound, Set<IntentKind> allowed) {
+    return hear(new ClipFrames(sound), allowed);
+  }
+
+  /** Everything heard in a clip that sounds as fast as a live source. */
+  List<Heard> hearLive(Sound sound, Set<IntentKind> allowed) {
+    return hear(ClipFrames.live(sound), allowed);
+  }
+
+  private List<Heard> hear(ClipFrames frames, Set<IntentKind> allowed) {
     List<Heard> all = new ArrayList<>();
-    ClipFrames frames = new ClipFrames(sound);
     try (SoundEar ear = new SoundEar(frames, maker, this::words, attention.get())) {
       while (true) {
         Optional<RecognisedPhrase> phrase =

@@ -28,6 +28,11 @@ record Share(int count, int total) {
     return Z * Math.sqrt(inner) / (1 + Z * Z / total);
   }
 
+  /** The numbers themselves: "2 of 44220". */
+  String counted() {
+    return count + " of " + total;
+  }
+
   /** The share and its interval in per cent. */
   @Override
   public String toString() {

@@ -7,9 +7,11 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Future;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.Alternative;
 import org.undercall.core.intent.Certainty;
+import org.undercall.core.intent.HeardTwice;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
@@ -35,6 +37,9 @@ final class SecondHearing {
 
   /** How long before its first word a phrase may begin, should the first word have been missed. */
   private static final double SECONDS_BEFORE = 2.5;
+
+  /** How long before it a word may end that still speaks against a phrase. */
+  private static final double SECONDS_FREE = 1;
 
   /** Silence before and after, without which a word gets lost: 0.4 s. */
   private static final byte[] SILENCE = new byte[BYTES_PER_SAMPLE * Frames.RATE * 4 / 10];
@@ -63,14 +68,17 @@ final class SecondHearing {
    * Looks at a phrase again, if it needs that, and forgets its sound.
    *
    * @param first as heard at first; there is a word in it
+   * @param free the same sound heard with all words of the language; what came long before the
+   *     phrase does not count
    * @return what it was, with a confidence that is below the program's limit if that is not sure
    */
-  RecognisedPhrase of(RecognisedPhrase first, Set<IntentKind> allowed) {
-    return of(first, new AtWork(allowed));
+  RecognisedPhrase of(
+      RecognisedPhrase first, Future<RecognisedPhrase> free, Set<IntentKind> allowed) {
+    return of(first, free, new AtWork(allowed));
   }
 
   /** Looks at a phrase again in another way than at work. */
-  RecognisedPhrase of(RecognisedPhrase first, Looks looks) {
+  RecognisedPhrase of(RecognisedPhrase first, Future<RecognisedPhrase> free, Looks looks) {
     List<Frame> sound = soundOf(first);
     recent.clear();
     if (sound.isEmpty()) {
@@ -80,22 +88,32 @@ final class SecondHearing {
     if (!looks.wantsWitness(second, Interpreter.LEAST_CONFIDENCE)) {
       return second;
     }
-    RecognisedPhrase free = maker.freely(bytes(sound), start(sound));
-    RecognisedPhrase judged = looks.judged(second, free, Interpreter.LEAST_CONFIDENCE);
-    return free.text().equals(judged.text()) ? judged : against(judged, sound, looks);
+    RecognisedPhrase witness = about(first, FreeHearing.await(free));
+    RecognisedPhrase judged =
+        looks.judged(new HeardTwice(second, witness), Interpreter.LEAST_CONFIDENCE);
+    return against(new HeardTwice(judged, witness), sound, looks);
   }
 
-  /**
-   * Hears a phrase that closes something against its denials; the free hearing was not the same.
-   */
-  private RecognisedPhrase against(RecognisedPhrase phrase, List<Frame> sound, Looks looks) {
-    List<String> rivals = looks.rivals(phrase, Interpreter.LEAST_CONFIDENCE);
+  /** Hears a phrase that closes something against its rivals. */
+  private RecognisedPhrase against(HeardTwice both, List<Frame> sound, Looks looks) {
+    List<String> rivals = looks.rivals(both.heard(), Interpreter.LEAST_CONFIDENCE);
     return rivals.isEmpty()
-        ? phrase
-        : Witness.against(
-            phrase,
+        ? both.heard()
+        : looks.weighed(
+            both,
             maker.alternatives(rivals, bytes(sound), start(sound)),
+            certainty(sound).poor(),
             Interpreter.LEAST_CONFIDENCE);
+  }
+
+  private static Certainty certainty(List<Frame> sound) {
+    SoundQuality quality = SoundQuality.of(sound);
+    return new Certainty(quality.decibels(), quality.narrow());
+  }
+
+  private static RecognisedPhrase about(RecognisedPhrase first, RecognisedPhrase free) {
+    double from = first.words().get(0).start() - SECONDS_FREE;
+    return new RecognisedPhrase(free.words().stream().filter(w -> w.end() >= from).toList());
   }
 
   private static double start(List<Frame> sound) {
@@ -125,7 +143,9 @@ final class SecondHearing {
 
     @Override
     public Optional<Meanings.Choice> likeliest(List<Alternative> alternatives) {
-      return Meanings.likeliest(alternatives, allowed);
+      return isNote()
+          ? Meanings.call(alternatives, allowed)
+          : Meanings.likeliest(alternatives, allowed);
     }
 
     @Override
@@ -139,21 +159,28 @@ final class SecondHearing {
     }
 
     @Override
-    public RecognisedPhrase judged(RecognisedPhrase heard, RecognisedPhrase free, double least) {
-      return Witness.judged(heard, free, allowed, least);
+    public RecognisedPhrase judged(HeardTwice both, double least) {
+      return Witness.judged(both, allowed, least);
+    }
+
+    @Override
+    public RecognisedPhrase weighed(
+        HeardTwice both, List<Alternative> alternatives, boolean poor, double least) {
+      return Witness.weighed(both, alternatives, poor, allowed, least);
     }
 
     @Override
     public boolean counts(RecognisedPhrase first, double least) {
-      return !(Interpreter.interpret(first, allowed, least) instanceof Intent.Unclear);
+      return !isNote() && !(Interpreter.interpret(first, allowed, least) instanceof Intent.Unclear);
+    }
+
+    private boolean isNote() {
+      return allowed.contains(IntentKind.NOTE_TEXT);
     }
   }
 
   private static RecognisedPhrase sure(Meanings.Choice choice, List<Frame> sound) {
-    SoundQuality quality = SoundQuality.of(sound);
-    double confidence =
-        new Certainty(quality.decibels(), quality.narrow())
-            .confidence(choice, Interpreter.LEAST_CONFIDENCE);
+    double confidence = certainty(sound).confidence(choice, Interpreter.LEAST_CONFIDENCE);
     return with(choice.words(), confidence);
   }
 

@@ -11,10 +11,12 @@ import static org.undercall.listen.EarFakes.heard;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.undercall.adapter.activity.Activity;
 import org.undercall.core.intent.Alternative;
+import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.RecognisedPhrase;
@@ -84,6 +86,60 @@ class SoundEarTest {
     @Test
     void ifNothingIsFoundWhatWasNoPhraseStaysAsItWas() throws EndOfInput {
       assertEquals(RecognisedPhrase.typed("a"), hearing());
+    }
+  }
+
+  @Nested
+  class FreeHearings {
+    private static final Set<IntentKind> TORQUE =
+        Set.of(IntentKind.TORQUE_COMPLETED, IntentKind.DENIED, IntentKind.DANGER);
+
+    private RecognisedPhrase hearing(String freely, Alternative... found) throws EndOfInput {
+      fakes.alternatives = List.of(found);
+      fakes.freely = freely;
+      SoundEar ear = fakes.ear("a ");
+      RecognisedPhrase phrase = ear.next(TORQUE, 1_000).orElseThrow().phrase();
+      ear.close();
+      return phrase;
+    }
+
+    private static Intent meaning(RecognisedPhrase phrase) {
+      return Interpreter.interpret(phrase, TORQUE, Interpreter.LEAST_CONFIDENCE);
+    }
+
+    private static Alternative found(String words, double score) {
+      return new Alternative(RecognisedPhrase.typed(words).words(), score);
+    }
+
+    @Test
+    void whatLeadsByFarCounts() throws EndOfInput {
+      RecognisedPhrase phrase = hearing("talk reached", found("torque reached", 20));
+      assertEquals("torque reached", phrase.text());
+      assertTrue(phrase.confidence() >= Interpreter.LEAST_CONFIDENCE);
+    }
+
+    @Test
+    void whatIsDeniedInTheSameSoundIsTheDenial() throws EndOfInput {
+      RecognisedPhrase phrase =
+          hearing("sort not reached", found("torque reached", 20), found("torque [unk]", 16));
+      assertEquals(new Intent.Denied(IntentKind.TORQUE_COMPLETED), meaning(phrase));
+    }
+
+    @Test
+    void dangerIsHeardThoughItIsNotOnTheList() throws EndOfInput {
+      assertEquals("jack slipped", hearing("jack slipped").text());
+    }
+
+    @Test
+    void itEndsWithTheSound() throws EndOfInput, InterruptedException {
+      hearing("", found("torque reached", 20));
+      assertTrue(fakes.witnessClosed.await(10, TimeUnit.SECONDS));
+    }
+
+    @Test
+    void oneThatFailsIsNotTakenForSilence() {
+      Alternative torque = found("torque reached", 20);
+      assertThrows(IllegalStateException.class, () -> hearing(null, torque));
     }
   }
 

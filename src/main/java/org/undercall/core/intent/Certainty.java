@@ -21,6 +21,25 @@ public record Certainty(double decibels, boolean narrow) {
    */
   private static final double ALIKE = 0.99;
 
+  /** Whether there is noise; over a narrow band alone, denials are told as well as otherwise. */
+  public boolean poor() {
+    return decibels < NOISY;
+  }
+
+  /**
+   * How far a phrase that closes must lead what it could be mistaken for.
+   *
+   * @param poor whether the sound is
+   * @param contradicted whether a denial was heard in the same sound
+   * @return natural logarithm of a ratio of likelihoods
+   */
+  static double lead(boolean poor, boolean contradicted) {
+    if (contradicted) {
+      return poor ? Double.POSITIVE_INFINITY : 4.5;
+    }
+    return poor ? 3.7 : 2.3;
+  }
+
   /**
    * The least share of the likelihood, from 0 to 1.
    *

@@ -102,57 +102,6 @@ public final class Denials {
     return marked;
   }
 
-  /** The words put into a phrase to see whether one of them was said in it. */
-  private static final List<String> PUT_IN =
-      List.of(
-          "not",
-          "never",
-          "isn't",
-          "hasn't",
-          "didn't",
-          "don't",
-          "almost",
-          "nearly",
-          "half",
-          "only",
-          "yet",
-          "no",
-          "is",
-          "when",
-          RecognisedPhrase.UNKNOWN);
-
-  /** How much of the likelihood a phrase must have beside all that denies it, from 0 to 1. */
-  private static final double SURE = 0.9;
-
-  /** A phrase, and the same with a denial or any other word at each of its places. */
-  static List<String> around(List<String> phrase) {
-    List<String> all = new ArrayList<>(List.of(String.join(" ", phrase)));
-    for (String word : PUT_IN) {
-      for (int at = 0; at <= phrase.size(); at++) {
-        List<String> with = new ArrayList<>(phrase);
-        with.add(at, word);
-        all.add(String.join(" ", with));
-      }
-    }
-    return all;
-  }
-
-  /** Whether a phrase is by far the likeliest of what the same sound could be. */
-  static boolean holds(List<String> phrase, List<Alternative> alternatives) {
-    double own = Double.NEGATIVE_INFINITY;
-    double best = Double.NEGATIVE_INFINITY;
-    for (Alternative one : alternatives) {
-      best = Math.max(best, one.score());
-      own = one.texts().equals(phrase) ? Math.max(own, one.score()) : own;
-    }
-    double mine = Math.exp(own - best);
-    double others = 0;
-    for (Alternative one : alternatives) {
-      others += one.texts().equals(phrase) ? 0 : Math.exp(one.score() - best);
-    }
-    return mine / (mine + others) >= SURE;
-  }
-
   /** Whether a telling word of a phrase was heard freely too. */
   static boolean bears(List<String> phrase, List<String> free) {
     return phrase.stream().anyMatch(w -> !LITTLE.contains(w) && free.contains(w));

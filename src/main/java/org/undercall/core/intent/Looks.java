@@ -27,8 +27,18 @@ public interface Looks {
   }
 
   /** The phrase after the same sound was heard with all words of the language. */
-  default RecognisedPhrase judged(RecognisedPhrase heard, RecognisedPhrase free, double least) {
-    return heard;
+  default RecognisedPhrase judged(HeardTwice both, double least) {
+    return both.heard();
+  }
+
+  /**
+   * The phrase after it was heard against its rivals.
+   *
+   * @param poor whether there is noise
+   */
+  default RecognisedPhrase weighed(
+      HeardTwice both, List<Alternative> alternatives, boolean poor, double least) {
+    return both.heard();
   }
 
   /** Whether the phrase would count as it is. */

@@ -35,6 +35,9 @@ public final class Meanings {
   /** Digits that count; a number of four is no likelier than one of three. */
   private static final int MOST_DIGITS = 3;
 
+  /** The least share of a call that was taken for a note. */
+  private static final double SURE_CALL = 0.9;
+
   private static final Comparator<Alternative> LIKELIER =
       Comparator.comparingDouble(Alternative::score);
 
@@ -68,6 +71,21 @@ public final class Meanings {
   public static Optional<Choice> likeliest(
       List<Alternative> alternatives, Set<IntentKind> allowed) {
     return likeliest(alternatives, phrase -> sense(phrase, allowed));
+  }
+
+  /**
+   * The likeliest meaning, if it cancels a load and leads by far: the words of a note stand else.
+   *
+   * @param alternatives among what cancels a load and any other word
+   */
+  public static Optional<Choice> call(List<Alternative> alternatives, Set<IntentKind> allowed) {
+    return likeliest(alternatives, allowed)
+        .filter(choice -> choice.share() >= SURE_CALL)
+        .filter(
+            choice ->
+                Interpreter.interpret(new RecognisedPhrase(choice.words()), allowed, 0)
+                    .kind()
+                    .cancelsLoad());
   }
 
   /** The likeliest meaning, by what words mean. */

@@ -4,11 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Tells whether a phrase should be heard a second time, and what to listen for then. */
 public final class SecondLook {
   /** Numbers with and without a unit, without any other words. */
   private static final List<String> NUMBERS = numbers();
+
+  /** What cancels a load, which a note may hide: it is heard with all words of the language. */
+  private static final List<String> CALLS =
+      Phrasebook.wordList(
+          Stream.of(IntentKind.values())
+              .filter(IntentKind::cancelsLoad)
+              .collect(Collectors.toSet()));
 
   private SecondLook() {}
 
@@ -18,12 +27,14 @@ public final class SecondLook {
    * @param first as heard at first
    * @param allowed what may be said now
    * @return whole phrases: for what holds a number, numbers with the words before it as they are;
-   *     empty if the phrase may stand as it is, or is nothing but foreign words
+   *     for a short note, what cancels a load; empty if the phrase may stand as it is, or is
+   *     nothing but foreign words
    */
   public static Optional<List<String>> phrases(
       RecognisedPhrase first, Set<IntentKind> allowed, double minimumConfidence) {
     if (allowed.contains(IntentKind.NOTE_TEXT)) {
-      return Optional.empty();
+      boolean mayCall = first.words().size() <= Witness.MOST_WORDS;
+      return mayCall ? Optional.of(CALLS) : Optional.empty();
     }
     List<String> words = first.words().stream().map(RecognisedPhrase.Word::text).toList();
     Optional<List<String>> numbers = numbersFor(words, allowed);

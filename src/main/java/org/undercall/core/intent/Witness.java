@@ -1,7 +1,9 @@
 package org.undercall.core.intent;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Judges a phrase by what the same sound is when any word of the language may be heard. A list of
@@ -14,7 +16,16 @@ public final class Witness {
   private static final double LONGEST = 5;
 
   /** A call of danger has no more words; what has is talk that happens to hold one. */
-  private static final int MOST_WORDS = 5;
+  static final int MOST_WORDS = 5;
+
+  /** A denial has no more words. */
+  private static final int MOST_DENYING = 8;
+
+  /** So surely heard, "help" is no scrap of talk: measured on chatter. */
+  private static final double SURE_CALL = 0.95;
+
+  /** What holds one of these is believed without a witness: it sounds like little else. */
+  private static final Set<String> MOVING = Set.of("car", "jack", "stand", "slipping", "falling");
 
   private Witness() {}
 
@@ -30,21 +41,48 @@ public final class Witness {
   }
 
   /**
-   * What else the sound of a phrase could be, if it closes something: the same words with a denial.
+   * What else the sound of a phrase could be, if it closes something.
    *
    * @return the phrase first; empty if it closes nothing or holds a number
    */
   public static List<String> rivals(RecognisedPhrase heard, Set<IntentKind> allowed, double least) {
-    List<String> words = texts(heard);
-    boolean closes = counts(Interpreter.interpret(heard, allowed, least).kind(), allowed);
-    boolean number = words.stream().anyMatch(NumberWords.ALL::contains);
-    return closes && !number ? Denials.around(words) : List.of();
+    return isWeighed(heard, Interpreter.interpret(heard, allowed, least).kind(), allowed)
+        ? Rivals.around(texts(heard))
+        : List.of();
   }
 
-  /** The phrase, with too little confidence if a denial of it could be what was said. */
-  public static RecognisedPhrase against(
-      RecognisedPhrase heard, List<Alternative> alternatives, double least) {
-    return Denials.holds(texts(heard), alternatives) ? heard : doubted(heard, least);
+  private static boolean isWeighed(
+      RecognisedPhrase heard, IntentKind kind, Set<IntentKind> allowed) {
+    return counts(kind, allowed) && texts(heard).stream().noneMatch(NumberWords.ALL::contains);
+  }
+
+  /**
+   * A phrase after it was weighed against its rivals.
+   *
+   * @param both as for {@link #judged}
+   * @param alternatives what the sound could be among the {@link #rivals}
+   * @param poor whether there is noise
+   * @return the phrase if it leads by far; else what was denied, if that is clear, or the phrase
+   *     with too little confidence
+   */
+  public static RecognisedPhrase weighed(
+      HeardTwice both,
+      List<Alternative> alternatives,
+      boolean poor,
+      Set<IntentKind> allowed,
+      double least) {
+    List<String> words = texts(both.heard());
+    double lead = Rivals.lead(words, alternatives);
+    boolean contradicted = Denials.contradicts(words, texts(both.free()));
+    if (lead >= Certainty.lead(poor, contradicted)) {
+      return both.heard();
+    }
+    Optional<RecognisedPhrase> rival =
+        lead <= -Certainty.lead(poor, false) ? Rivals.likeliest(alternatives) : Optional.empty();
+    return Stream.concat(contradicted ? Stream.of(both.free()) : Stream.empty(), rival.stream())
+        .filter(p -> Interpreter.interpret(p, allowed, least).kind() == IntentKind.DENIED)
+        .findFirst()
+        .orElseGet(() -> doubted(both.heard(), least));
   }
 
   /** A value that is called again confirms what was read back. */
@@ -56,33 +94,41 @@ public final class Witness {
   /**
    * The phrase after both were heard.
    *
-   * @param heard with the list
-   * @param free the same sound with all words; may be without words
    * @return what was heard freely where that denies, cancels a load or is a short answer; else what
    *     was heard with the list, with too little confidence if the free hearing speaks against it,
-   *     or bears no word of a phrase that cancels a load
+   *     or bears no word of a mere call such as "help me"
    */
-  public static RecognisedPhrase judged(
-      RecognisedPhrase heard, RecognisedPhrase free, Set<IntentKind> allowed, double least) {
-    if (free.words().isEmpty()) {
-      return heard;
-    }
+  public static RecognisedPhrase judged(HeardTwice both, Set<IntentKind> allowed, double least) {
+    RecognisedPhrase heard = both.heard();
+    RecognisedPhrase free = both.free();
     Intent intent = Interpreter.interpret(heard, allowed, least);
     IntentKind other = Interpreter.interpret(free, allowed, least).kind();
     if (intent instanceof Intent.Unclear unclear) {
-      boolean talk = other.cancelsLoad() && free.words().size() > MOST_WORDS;
+      boolean talk = free.words().size() > (other.cancelsLoad() ? MOST_WORDS : MOST_DENYING);
       return makesSafer(other, unclear) && !talk ? free : heard;
     }
     if (other.cancelsLoad()) {
       return free;
     }
     if (intent.kind().cancelsLoad()) {
-      return Denials.bears(texts(heard), texts(free)) ? heard : doubted(heard, least / 2);
+      return isCall(heard, texts(free)) ? heard : doubted(heard, least / 2);
+    }
+    boolean denied = intent.kind() == IntentKind.DENIED;
+    if (denied || isWeighed(heard, intent.kind(), allowed)) {
+      return denied && !Denials.in(texts(free)) ? doubted(heard, least / 2) : heard;
     }
     if (!Denials.contradicts(texts(heard), texts(free))) {
       return heard;
     }
     return other == IntentKind.DENIED ? free : doubted(heard, least);
+  }
+
+  /** What names what moves needs no witness, nor does what is surely heard. */
+  private static boolean isCall(RecognisedPhrase heard, List<String> free) {
+    List<String> words = texts(heard);
+    boolean named = words.stream().anyMatch(MOVING::contains);
+    boolean whole = !words.contains(RecognisedPhrase.UNKNOWN);
+    return Denials.bears(words, free) || (whole && (named || heard.confidence() >= SURE_CALL));
   }
 
   private static boolean makesSafer(IntentKind free, Intent.Unclear heard) {

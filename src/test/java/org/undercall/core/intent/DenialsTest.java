@@ -47,19 +47,6 @@ class DenialsTest {
     assertEquals(new Intent.Denied(denied), meaning(words));
   }
 
-  @Test
-  @DisplayName("never is a phrase that closes, wherever a denying word is put in")
-  void neverCloses() {
-    for (IntentKind kind : ALL) {
-      for (String phrase : kind.closes() ? Phrasebook.withoutNumber(kind) : List.<String>of()) {
-        for (String with : Denials.around(List.of(phrase.split(" ", -1)))) {
-          boolean same = with.equals(phrase);
-          assertTrue(same || !meaning(with).kind().closes(), with);
-        }
-      }
-    }
-  }
-
   @ParameterizedTest
   @ValueSource(strings = {"not today", "no", "never mind the radio"})
   @DisplayName("of nothing that can be said is no phrase")
@@ -69,14 +56,11 @@ class DenialsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "torque reached, sort not reached, DENIED",
-    "check passed, check not burst, DENIED",
-    "left side at ride height, left side is not yet ride height, DENIED",
     "torque reached, torque reached, TORQUE_COMPLETED",
     "torque reached, talk reached, TORQUE_COMPLETED",
-    "new nut fitted, new not fitted, NEW_HARDWARE",
-    "new nut fitted, new not not fitted, DENIED",
-    "left side at ride height, right side at ride height, UNCLEAR",
+    "one seven five, one seven five, VALUE_CALLED",
+    "one seven five, not one seven five, UNCLEAR",
+    "torque reached one seven five, torque not reached one seven five, DENIED",
     "torque reached, jack slipped, DANGER",
     "[unk], the wrench has not clicked, DENIED",
     "help me, happy, UNCLEAR",
@@ -89,7 +73,7 @@ class DenialsTest {
   @DisplayName(
       "that is heard freely is believed against a phrase, and a phrase is never made by it")
   void witness(String listed, String free, String kind) {
-    RecognisedPhrase judged = Witness.judged(heard(listed), heard(free), ALL, 0.6);
+    RecognisedPhrase judged = Witness.judged(new HeardTwice(heard(listed), heard(free)), ALL, 0.6);
     IntentKind found = Interpreter.interpret(judged, ALL, 0.6).kind();
     assertEquals(kind, found.name(), judged.text());
   }
@@ -103,18 +87,6 @@ class DenialsTest {
   @DisplayName("of what closes is refused as an own wording for anything")
   void ownWording(String wording, IntentKind kind) {
     assertEquals(1, OwnWords.problems(java.util.Map.of(wording, kind)).size());
-  }
-
-  @Test
-  @DisplayName("that is as likely as the phrase keeps it from counting")
-  void asLikely() {
-    List<String> phrase = List.of("torque", "reached");
-    Alternative plain = new Alternative(heard("torque reached").words(), 10);
-    Alternative denied = new Alternative(heard("torque not reached").words(), 9);
-    assertTrue(Denials.holds(phrase, List.of(plain)));
-    assertFalse(Denials.holds(phrase, List.of(plain, denied)));
-    assertFalse(Denials.holds(phrase, List.of(denied)));
-    assertFalse(Denials.holds(phrase, List.of()));
   }
 
   @Test

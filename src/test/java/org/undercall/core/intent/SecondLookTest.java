@@ -1,6 +1,7 @@
 package org.undercall.core.intent;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -59,14 +60,24 @@ class SecondLookTest {
   }
 
   @Test
-  @DisplayName("is not taken at foreign words alone, nor at a note")
+  @DisplayName("is not taken at foreign words alone")
   void foreign() {
     assertEquals(Optional.empty(), phrases("[unk] [unk]", 1));
-    assertEquals(
-        Optional.empty(),
-        SecondLook.phrases(
-            RecognisedPhrase.typed("one two"),
-            Set.of(IntentKind.NOTE_TEXT, IntentKind.VALUE_CALLED),
-            0.6));
+  }
+
+  private static Optional<List<String>> ofNote(String words) {
+    return SecondLook.phrases(
+        RecognisedPhrase.typed(words),
+        Set.of(IntentKind.NOTE_TEXT, IntentKind.VALUE_CALLED, IntentKind.DANGER),
+        0.6);
+  }
+
+  @Test
+  @DisplayName("at a note of a few words is for calls of danger, at a longer one for nothing")
+  void note() {
+    List<String> calls = ofNote("part is moving").orElseThrow();
+    assertTrue(calls.contains("car is moving"), calls.toString());
+    assertFalse(calls.contains("torque reached"), calls.toString());
+    assertEquals(Optional.empty(), ofNote("the left bush is torn all the way through"));
   }
 }
