@@ -3,7 +3,6 @@ package org.undercall.listen;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Future;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Looks;
@@ -45,14 +44,11 @@ final class RecentSound {
    * A phrase as it is after a second look, with its levels and its sound.
    *
    * @param first as heard at first; there is a word in it
-   * @param free the same sound heard freely
    */
-  Heard heard(RecognisedPhrase first, Future<RecognisedPhrase> free, Set<IntentKind> allowed) {
+  Heard heard(RecognisedPhrase first, Set<IntentKind> allowed) {
     Optional<SoundLevels> levels = meter.of(first);
     RecognisedPhrase phrase =
-        looks
-            .map(other -> second.of(first, free, other))
-            .orElseGet(() -> second.of(first, free, allowed));
+        looks.map(other -> second.of(first, other)).orElseGet(() -> second.of(first, allowed));
     boolean note = allowed.contains(IntentKind.NOTE_TEXT);
     Optional<byte[]> sound =
         sounds.of(List.of(first, phrase), note ? PhraseSound.NOTE : PhraseSound.PHRASE);

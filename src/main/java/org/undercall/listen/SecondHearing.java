@@ -3,11 +3,11 @@ package org.undercall.listen;
 import java.io.ByteArrayOutputStream;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Future;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.Alternative;
 import org.undercall.core.intent.Certainty;
@@ -38,7 +38,7 @@ final class SecondHearing {
   /** How long before its first word a phrase may begin, should the first word have been missed. */
   private static final double SECONDS_BEFORE = 2.5;
 
-  /** How long before it a word may end that still speaks against a phrase. */
+  /** How long before a phrase words still speak against it; hearing freely takes its time. */
   private static final double SECONDS_FREE = 1;
 
   /** Silence before and after, without which a word gets lost: 0.4 s. */
@@ -68,18 +68,15 @@ final class SecondHearing {
    * Looks at a phrase again, if it needs that, and forgets its sound.
    *
    * @param first as heard at first; there is a word in it
-   * @param free the same sound heard with all words of the language; what came long before the
-   *     phrase does not count
    * @return what it was, with a confidence that is below the program's limit if that is not sure
    */
-  RecognisedPhrase of(
-      RecognisedPhrase first, Future<RecognisedPhrase> free, Set<IntentKind> allowed) {
-    return of(first, free, new AtWork(allowed));
+  RecognisedPhrase of(RecognisedPhrase first, Set<IntentKind> allowed) {
+    return of(first, new AtWork(allowed));
   }
 
   /** Looks at a phrase again in another way than at work. */
-  RecognisedPhrase of(RecognisedPhrase first, Future<RecognisedPhrase> free, Looks looks) {
-    List<Frame> sound = soundOf(first);
+  RecognisedPhrase of(RecognisedPhrase first, Looks looks) {
+    List<Frame> sound = soundOf(recent, first, SECONDS_BEFORE);
     recent.clear();
     if (sound.isEmpty()) {
       return first;
@@ -88,32 +85,23 @@ final class SecondHearing {
     if (!looks.wantsWitness(second, Interpreter.LEAST_CONFIDENCE)) {
       return second;
     }
-    RecognisedPhrase witness = about(first, FreeHearing.await(free));
-    RecognisedPhrase judged =
-        looks.judged(new HeardTwice(second, witness), Interpreter.LEAST_CONFIDENCE);
-    return against(new HeardTwice(judged, witness), sound, looks);
-  }
-
-  /** Hears a phrase that closes something against its rivals. */
-  private RecognisedPhrase against(HeardTwice both, List<Frame> sound, Looks looks) {
-    List<String> rivals = looks.rivals(both.heard(), Interpreter.LEAST_CONFIDENCE);
+    List<String> rivals = looks.rivals(second, Interpreter.LEAST_CONFIDENCE);
+    List<Alternative> alternatives =
+        rivals.isEmpty() ? List.of() : maker.alternatives(rivals, bytes(sound), start(sound));
+    if (looks.isBeyondDoubt(second, alternatives)) {
+      return second;
+    }
+    List<Frame> near = soundOf(sound, first, SECONDS_FREE);
+    RecognisedPhrase free = maker.freely(bytes(near), start(near));
+    HeardTwice both = new HeardTwice(second, free);
     return rivals.isEmpty()
-        ? both.heard()
-        : looks.weighed(
-            both,
-            maker.alternatives(rivals, bytes(sound), start(sound)),
-            certainty(sound).poor(),
-            Interpreter.LEAST_CONFIDENCE);
+        ? looks.judged(both, Interpreter.LEAST_CONFIDENCE)
+        : looks.weighed(both, alternatives, certainty(sound).poor(), Interpreter.LEAST_CONFIDENCE);
   }
 
   private static Certainty certainty(List<Frame> sound) {
     SoundQuality quality = SoundQuality.of(sound);
     return new Certainty(quality.decibels(), quality.narrow());
-  }
-
-  private static RecognisedPhrase about(RecognisedPhrase first, RecognisedPhrase free) {
-    double from = first.words().get(0).start() - SECONDS_FREE;
-    return new RecognisedPhrase(free.words().stream().filter(w -> w.end() >= from).toList());
   }
 
   private static double start(List<Frame> sound) {
@@ -159,6 +147,11 @@ final class SecondHearing {
     }
 
     @Override
+    public boolean isBeyondDoubt(RecognisedPhrase heard, List<Alternative> alternatives) {
+      return Witness.isBeyondDoubt(heard, alternatives);
+    }
+
+    @Override
     public RecognisedPhrase judged(HeardTwice both, double least) {
       return Witness.judged(both, allowed, least);
     }
@@ -196,9 +189,10 @@ final class SecondHearing {
             .toList());
   }
 
-  private List<Frame> soundOf(RecognisedPhrase phrase) {
-    double from = phrase.words().get(0).start() - SECONDS_BEFORE;
-    return recent.stream().filter(frame -> seconds(frame.firstSample()) >= from).toList();
+  private static List<Frame> soundOf(
+      Collection<Frame> frames, RecognisedPhrase phrase, double secondsBefore) {
+    double from = phrase.words().get(0).start() - secondsBefore;
+    return frames.stream().filter(frame -> seconds(frame.firstSample()) >= from).toList();
   }
 
   private static byte[] bytes(List<Frame> sound) {

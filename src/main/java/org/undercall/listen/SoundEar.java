@@ -5,7 +5,6 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.Future;
 import java.util.function.Function;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.IntentKind;
@@ -40,11 +39,8 @@ public final class SoundEar implements Ear {
   private final Attention attention;
   private final Deque<Frame> before = new ArrayDeque<>();
   private final RecentSound recent;
-  private final FreeHearing free;
-  private final boolean witnessed;
   private Set<IntentKind> allowed = Set.of();
   private Hearing hearing;
-  private Future<RecognisedPhrase> freely;
   private long position;
   private long givenBack;
   private boolean silent;
@@ -77,8 +73,6 @@ public final class SoundEar implements Ear {
     this.recognisers = new Recognisers(maker, phrases);
     this.attention = attention;
     this.recent = new RecentSound(maker, looks);
-    this.free = new FreeHearing(maker);
-    this.witnessed = looks.isEmpty();
   }
 
   /** The ear of the program: all phrases, the usual attention. */
@@ -105,7 +99,7 @@ public final class SoundEar implements Ear {
       Optional<Frame> frame = frame();
       RecognisedPhrase phrase = frame.isPresent() ? heard(frame.get()) : last();
       if (!phrase.words().isEmpty()) {
-        return Optional.of(recent.heard(phrase, freely, this.allowed));
+        return Optional.of(recent.heard(phrase, this.allowed));
       }
     }
     return Optional.empty();
@@ -126,7 +120,6 @@ public final class SoundEar implements Ear {
   @Override
   public void close() {
     drop();
-    free.close();
     frames.close();
     attention.activity().close();
   }
@@ -146,8 +139,7 @@ public final class SoundEar implements Ear {
     recent.keep(frame);
     position = frame.firstSample() + frame.samples();
     boolean speech = attention.activity().isSpeech(frame.sound());
-    RecognisedPhrase phrase = hearing == null ? waited(frame, speech) : take(frame, speech);
-    over(phrase);
+    RecognisedPhrase phrase = hearing == null ? waited(frame, speech) : hearing.take(frame, speech);
     boolean rests = hearing != null && hearing.mayRest();
     if (rests) {
       drop();
@@ -174,26 +166,12 @@ public final class SoundEar implements Ear {
             before.peek().firstSample(),
             attention.end(),
             allowed);
-    if (witnessed && !allowed.contains(IntentKind.NOTE_TEXT)) {
-      free.begin(before.peek().firstSample());
-    }
     RecognisedPhrase phrase = Hearing.NONE;
     while (phrase.words().isEmpty() && !before.isEmpty()) {
-      phrase = take(before.remove(), true);
+      phrase = hearing.take(before.remove(), true);
     }
     before.clear();
     return phrase;
-  }
-
-  private RecognisedPhrase take(Frame frame, boolean speech) {
-    free.take(frame);
-    return hearing.take(frame, speech);
-  }
-
-  private void over(RecognisedPhrase phrase) {
-    if (!phrase.words().isEmpty()) {
-      freely = free.phrase();
-    }
   }
 
   private RecognisedPhrase last() throws EndOfInput {
@@ -202,7 +180,6 @@ public final class SoundEar implements Ear {
       throw new EndOfInput();
     }
     RecognisedPhrase phrase = hearing.last();
-    over(phrase);
     drop();
     return phrase;
   }
@@ -217,7 +194,6 @@ public final class SoundEar implements Ear {
     if (hearing != null) {
       hearing.close();
       hearing = null;
-      free.end();
     }
   }
 }

@@ -110,43 +110,8 @@ final class EarFakes {
   int givenBack;
   final CountDownLatch makerClosed = new CountDownLatch(1);
 
-  private final Thread owner = Thread.currentThread();
-
-  /** What is heard freely beside the list, by another thread; null if that hearing fails. */
-  volatile String freely = "";
-
-  final CountDownLatch witnessClosed = new CountDownLatch(1);
-
-  /** Hears the same words in any sound. */
-  private final class Witness implements Recogniser {
-    @Override
-    public boolean accept(byte[] sound, int length) {
-      return false;
-    }
-
-    @Override
-    public RecognisedPhrase result() {
-      throw new UnsupportedOperationException("no phrase has ended");
-    }
-
-    @Override
-    public RecognisedPhrase finalResult() {
-      if (freely == null) {
-        throw new IllegalStateException("it fails");
-      }
-      return RecognisedPhrase.typed(freely);
-    }
-
-    @Override
-    public String partial() {
-      return freely;
-    }
-
-    @Override
-    public void close() {
-      witnessClosed.countDown();
-    }
-  }
+  /** What is heard freely. */
+  String freely = "";
 
   /** What a second hearing finds. */
   List<Alternative> alternatives = List.of();
@@ -162,12 +127,14 @@ final class EarFakes {
 
         @Override
         public Recogniser free(double startSeconds) {
-          if (Thread.currentThread() != owner) {
-            return new Witness();
-          }
           made.add("free");
           latest = new FakeRecogniser(startSeconds);
           return latest;
+        }
+
+        @Override
+        public RecognisedPhrase freely(byte[] sound, double startSeconds) {
+          return RecognisedPhrase.typed(freely);
         }
 
         @Override

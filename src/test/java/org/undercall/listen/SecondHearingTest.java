@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Set;
-import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.undercall.adapter.recogniser.Recogniser;
@@ -34,6 +33,11 @@ class SecondHearingTest {
     }
 
     @Override
+    public RecognisedPhrase freely(byte[] sound, double startSeconds) {
+      return new RecognisedPhrase(List.of());
+    }
+
+    @Override
     public List<Alternative> alternatives(List<String> phrases, byte[] sound, double startSeconds) {
       return List.of();
     }
@@ -42,7 +46,7 @@ class SecondHearingTest {
   private static RecognisedPhrase again(RecognisedPhrase first) {
     SecondHearing second = new SecondHearing(new Nothing());
     second.keep(Frame.of(0, new byte[Frames.FRAME_BYTES]));
-    return second.of(first, CompletableFuture.completedFuture(Hearing.NONE), VALUE);
+    return second.of(first, VALUE);
   }
 
   @Test

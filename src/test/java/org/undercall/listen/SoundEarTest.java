@@ -11,7 +11,6 @@ import static org.undercall.listen.EarFakes.heard;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
 import org.undercall.adapter.activity.Activity;
@@ -131,15 +130,10 @@ class SoundEarTest {
     }
 
     @Test
-    void itEndsWithTheSound() throws EndOfInput, InterruptedException {
-      hearing("", found("torque reached", 20));
-      assertTrue(fakes.witnessClosed.await(10, TimeUnit.SECONDS));
-    }
-
-    @Test
-    void oneThatFailsIsNotTakenForSilence() {
-      Alternative torque = found("torque reached", 20);
-      assertThrows(IllegalStateException.class, () -> hearing(null, torque));
+    void nothingIsHeardFreelyIfThePhraseIsBeyondDoubt() throws EndOfInput {
+      RecognisedPhrase phrase =
+          hearing("sort not reached", found("torque reached", 20), found("torque [unk]", 14));
+      assertEquals(new Intent.Plain(IntentKind.TORQUE_COMPLETED), meaning(phrase));
     }
   }
 

@@ -26,6 +26,11 @@ public interface Looks {
     return List.of();
   }
 
+  /** Whether a phrase leads its rivals so far that the sound need not be heard freely. */
+  default boolean isBeyondDoubt(RecognisedPhrase heard, List<Alternative> alternatives) {
+    return false;
+  }
+
   /** The phrase after the same sound was heard with all words of the language. */
   default RecognisedPhrase judged(HeardTwice both, double least) {
     return both.heard();

@@ -56,6 +56,11 @@ public final class Witness {
     return counts(kind, allowed) && texts(heard).stream().noneMatch(NumberWords.ALL::contains);
   }
 
+  /** Whether a phrase leads its rivals so far that no other hearing could speak against it. */
+  public static boolean isBeyondDoubt(RecognisedPhrase heard, List<Alternative> alternatives) {
+    return Rivals.lead(texts(heard), alternatives) >= Certainty.BEYOND_DOUBT;
+  }
+
   /**
    * A phrase after it was weighed against its rivals.
    *

@@ -76,9 +76,9 @@ class RivalsTest {
     "torque reached, 10, torque not reached, 6.2, true, TORQUE_COMPLETED",
     "torque reached, 10, torque not reached, 12.4, false, DENIED",
     "torque reached, 10, torque not reached, 12.2, false, UNCLEAR",
-    "torque not reached, 10, torque nearly reached, 5.6, false, DENIED",
-    "sort not reached, 10, torque not reached, 5.6, false, DENIED",
-    "sort not reached, 10, torque not reached, 5.4, false, TORQUE_COMPLETED",
+    "torque not reached, 10, torque nearly reached, 6.4, false, DENIED",
+    "sort not reached, 10, torque not reached, 6.4, false, DENIED",
+    "sort not reached, 10, torque not reached, 6.2, false, TORQUE_COMPLETED",
     "sort not reached, 10, torque not reached, 1, true, DENIED",
     "left side at ride height, 10, right side at ride height, 8, false, UNCLEAR"
   })
