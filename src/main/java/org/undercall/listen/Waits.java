@@ -10,7 +10,7 @@ import org.undercall.core.intent.Continuation;
  * @param unit without speech, if only a unit or decimals could
  * @param digit without speech, if a last digit could
  * @param value without speech, if a value or more words could
- * @param steady with unchanged words, whatever is heard, if nothing could follow
+ * @param steady with unchanged words, whatever is heard, if nothing could follow, not even a denial
  * @param steadyUnit the same, if only a unit or decimals could
  */
 public record Waits(int whole, int unit, int digit, int value, int steady, int steadyUnit) {
@@ -23,7 +23,7 @@ public record Waits(int whole, int unit, int digit, int value, int steady, int s
   /** How long no speech must have been heard. */
   public int quiet(Continuation next) {
     return switch (next) {
-      case NOTHING -> whole;
+      case NOTHING, DENIAL -> whole;
       case UNIT -> unit;
       case DIGIT -> digit;
       case MORE -> value;

@@ -43,6 +43,7 @@ class QuickEndTest {
     @ParameterizedTest(name = "\"{0}\" after {1} ms")
     @CsvSource({
       "say again, 150",
+      "step completed, 150",
       "one seven five newton meters, 150",
       "one seven five, 210",
       "one hundred seventy five, 210",
@@ -90,7 +91,13 @@ class QuickEndTest {
   @DisplayName("in noise")
   class Noise {
     @ParameterizedTest(name = "\"{0}\" after {1} ms of the same words")
-    @CsvSource({"say again, 600", "one seven five, 900", "one seventy, -1", "torque reached, -1"})
+    @CsvSource({
+      "say again, 600",
+      "one seven five, 900",
+      "one seventy, -1",
+      "torque reached, -1",
+      "step completed, -1"
+    })
     void afterSteadyWords(String words, int expected) {
       assertEquals(expected, endOf(words, true));
     }

@@ -30,17 +30,19 @@ public record Certainty(double decibels, boolean narrow) {
   }
 
   /**
-   * How far a phrase that closes must lead what it could be mistaken for.
+   * How far a phrase that closes must lead what it could be mistaken for. Measured: spoken denials
+   * came to 3.6 at most where nothing was heard to contradict.
    *
    * @param poor whether the sound is
-   * @param contradicted whether a denial was heard in the same sound
+   * @param witness what the same sound says when it is heard freely
    * @return natural logarithm of a ratio of likelihoods
    */
-  static double lead(boolean poor, boolean contradicted) {
-    if (contradicted) {
-      return poor ? Double.POSITIVE_INFINITY : 3.7;
-    }
-    return poor ? 3 : 2.3;
+  static double lead(boolean poor, Witness.Says witness) {
+    return switch (witness) {
+      case THE_SAME -> poor ? 3.7 : 3;
+      case NOTHING -> poor ? 4.5 : 4;
+      case OTHERWISE -> poor ? Double.POSITIVE_INFINITY : 4;
+    };
   }
 
   /**

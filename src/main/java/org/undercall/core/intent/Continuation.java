@@ -4,6 +4,8 @@ package org.undercall.core.intent;
 public enum Continuation {
   /** No word: no longer phrase begins with these words. */
   NOTHING,
+  /** No word of a longer phrase, but a denial of what closes something. */
+  DENIAL,
   /** Only a unit, decimals or a fourth digit: the number is whole. */
   UNIT,
   /**

@@ -1,5 +1,6 @@
 package org.undercall.core.intent;
 
+import static org.undercall.core.intent.Continuation.DENIAL;
 import static org.undercall.core.intent.Continuation.DIGIT;
 import static org.undercall.core.intent.Continuation.MORE;
 import static org.undercall.core.intent.Continuation.NOTHING;
@@ -38,7 +39,8 @@ public final class Continuations {
     return allowed.stream()
         .flatMap(kind -> Phrasebook.compiledWordings(kind).stream())
         .map(wording -> after(list, wording))
-        .max(Continuation::compareTo);
+        .max(Continuation::compareTo)
+        .map(next -> next == NOTHING && intent.kind().closes() ? DENIAL : next);
   }
 
   private static Continuation after(List<String> words, Wording wording) {

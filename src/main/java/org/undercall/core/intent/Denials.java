@@ -104,7 +104,9 @@ public final class Denials {
 
   /** Whether a telling word of a phrase was heard freely too. */
   static boolean bears(List<String> phrase, List<String> free) {
-    return phrase.stream().anyMatch(w -> !LITTLE.contains(w) && free.contains(w));
+    return phrase.stream()
+        .filter(word -> !LITTLE.contains(word))
+        .anyMatch(word -> free.stream().anyMatch(other -> alike(word, other)));
   }
 
   private static boolean otherSide(List<String> phrase, List<String> rest) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What else a phrase that closes something could have been: the same with a denial, with the other
@@ -20,6 +21,10 @@ final class Rivals {
                   + RecognisedPhrase.UNKNOWN)
               .split(" ", -1));
 
+  /** "When" is too near to "one", "if" to "fifty". */
+  private static final Set<String> LIKE_NUMBERS =
+      Set.of("no", "is", "when", "if", "until", "before", "old", "used", RecognisedPhrase.UNKNOWN);
+
   /** What may stand in place of a word of a phrase and turns it round. */
   private static final Map<String, List<String>> INSTEAD =
       Map.of(
@@ -31,14 +36,21 @@ final class Rivals {
 
   private Rivals() {}
 
-  /** A phrase, and all that it is held against. */
+  /**
+   * A phrase, and all that it is held against. In a number nothing is put, and beside it no word
+   * that sounds like one.
+   */
   static List<String> around(List<String> phrase) {
+    boolean number = phrase.stream().anyMatch(NumberWords.ALL::contains);
     List<String> all = new ArrayList<>(List.of(String.join(" ", phrase)));
     for (int at = 0; at <= phrase.size(); at++) {
-      for (String word : PUT_IN) {
-        List<String> with = new ArrayList<>(phrase);
-        with.add(at, word);
-        all.add(String.join(" ", with));
+      boolean within = at > 0 && NumberWords.ALL.contains(phrase.get(at - 1));
+      for (String word : within ? List.<String>of() : PUT_IN) {
+        if (!number || !LIKE_NUMBERS.contains(word)) {
+          List<String> with = new ArrayList<>(phrase);
+          with.add(at, word);
+          all.add(String.join(" ", with));
+        }
       }
     }
     for (int at = 0; at < phrase.size(); at++) {

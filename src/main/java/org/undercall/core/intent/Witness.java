@@ -1,7 +1,6 @@
 package org.undercall.core.intent;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -18,6 +17,9 @@ public final class Witness {
   /** A call of danger has no more words; what has is talk that happens to hold one. */
   static final int MOST_WORDS = 5;
 
+  /** The words of the longest call: "letting the car down". */
+  private static final int LONGEST_CALL = 4;
+
   /** A denial has no more words. */
   private static final int MOST_DENYING = 8;
 
@@ -28,6 +30,20 @@ public final class Witness {
   private static final Set<String> MOVING = Set.of("car", "jack", "stand", "slipping", "falling");
 
   private Witness() {}
+
+  /** What a free hearing says of a phrase. */
+  enum Says {
+    THE_SAME,
+    NOTHING,
+    OTHERWISE;
+
+    private static Says of(List<String> phrase, List<String> free) {
+      if (Denials.contradicts(phrase, free)) {
+        return OTHERWISE;
+      }
+      return Denials.bears(phrase, free) ? THE_SAME : NOTHING;
+    }
+  }
 
   /** Whether the sound of a phrase must be heard freely too. */
   public static boolean isWanted(RecognisedPhrase heard, Set<IntentKind> allowed, double least) {
@@ -43,17 +59,12 @@ public final class Witness {
   /**
    * What else the sound of a phrase could be, if it closes something.
    *
-   * @return the phrase first; empty if it closes nothing or holds a number
+   * @return the phrase first; empty if it closes nothing
    */
   public static List<String> rivals(RecognisedPhrase heard, Set<IntentKind> allowed, double least) {
-    return isWeighed(heard, Interpreter.interpret(heard, allowed, least).kind(), allowed)
+    return counts(Interpreter.interpret(heard, allowed, least).kind(), allowed)
         ? Rivals.around(texts(heard))
         : List.of();
-  }
-
-  private static boolean isWeighed(
-      RecognisedPhrase heard, IntentKind kind, Set<IntentKind> allowed) {
-    return counts(kind, allowed) && texts(heard).stream().noneMatch(NumberWords.ALL::contains);
   }
 
   /** Whether a phrase leads its rivals so far that no other hearing could speak against it. */
@@ -67,8 +78,8 @@ public final class Witness {
    * @param both as for {@link #judged}
    * @param alternatives what the sound could be among the {@link #rivals}
    * @param poor whether there is noise
-   * @return the phrase if it leads by far; else what was denied, if that is clear, or the phrase
-   *     with too little confidence
+   * @return what was heard freely if that cancels a load; the phrase if it leads by far; else what
+   *     was denied, if that is clear, or the phrase with too little confidence
    */
   public static RecognisedPhrase weighed(
       HeardTwice both,
@@ -76,15 +87,19 @@ public final class Witness {
       boolean poor,
       Set<IntentKind> allowed,
       double least) {
+    if (Interpreter.interpret(both.free(), allowed, least).kind().cancelsLoad()) {
+      return both.free();
+    }
     List<String> words = texts(both.heard());
     double lead = Rivals.lead(words, alternatives);
-    boolean contradicted = Denials.contradicts(words, texts(both.free()));
-    if (lead >= Certainty.lead(poor, contradicted)) {
+    Says says = Says.of(words, texts(both.free()));
+    if (lead >= Certainty.lead(poor, says)) {
       return both.heard();
     }
-    Optional<RecognisedPhrase> rival =
-        lead <= -Certainty.lead(poor, false) ? Rivals.likeliest(alternatives) : Optional.empty();
-    return Stream.concat(contradicted ? Stream.of(both.free()) : Stream.empty(), rival.stream())
+    boolean behind = lead <= -Certainty.lead(poor, Says.THE_SAME);
+    return Stream.concat(
+            says == Says.OTHERWISE ? Stream.of(both.free()) : Stream.empty(),
+            behind ? Rivals.likeliest(alternatives).stream() : Stream.empty())
         .filter(p -> Interpreter.interpret(p, allowed, least).kind() == IntentKind.DENIED)
         .findFirst()
         .orElseGet(() -> doubted(both.heard(), least));
@@ -97,11 +112,11 @@ public final class Witness {
   }
 
   /**
-   * The phrase after both were heard.
+   * A phrase without {@link #rivals} after both were heard.
    *
    * @return what was heard freely where that denies, cancels a load or is a short answer; else what
    *     was heard with the list, with too little confidence if the free hearing speaks against it,
-   *     or bears no word of a mere call such as "help me"
+   *     bears no word of an unsure call such as "help me", or no denial where the list held one
    */
   public static RecognisedPhrase judged(HeardTwice both, Set<IntentKind> allowed, double least) {
     RecognisedPhrase heard = both.heard();
@@ -118,9 +133,8 @@ public final class Witness {
     if (intent.kind().cancelsLoad()) {
       return isCall(heard, texts(free)) ? heard : doubted(heard, least / 2);
     }
-    boolean denied = intent.kind() == IntentKind.DENIED;
-    if (denied || isWeighed(heard, intent.kind(), allowed)) {
-      return denied && !Denials.in(texts(free)) ? doubted(heard, least / 2) : heard;
+    if (intent.kind() == IntentKind.DENIED) {
+      return Denials.in(texts(free)) ? heard : doubted(heard, least / 2);
     }
     if (!Denials.contradicts(texts(heard), texts(free))) {
       return heard;
@@ -128,12 +142,14 @@ public final class Witness {
     return other == IntentKind.DENIED ? free : doubted(heard, least);
   }
 
-  /** What names what moves needs no witness, nor does what is surely heard. */
+  /**
+   * What names what moves needs no witness, nor does what is surely heard; a scrap of talk does.
+   */
   private static boolean isCall(RecognisedPhrase heard, List<String> free) {
     List<String> words = texts(heard);
+    boolean whole = words.size() <= LONGEST_CALL && !words.contains(RecognisedPhrase.UNKNOWN);
     boolean named = words.stream().anyMatch(MOVING::contains);
-    boolean whole = !words.contains(RecognisedPhrase.UNKNOWN);
-    return Denials.bears(words, free) || (whole && (named || heard.confidence() >= SURE_CALL));
+    return whole && (named || heard.confidence() >= SURE_CALL || Denials.bears(words, free));
   }
 
   private static boolean makesSafer(IntentKind free, Intent.Unclear heard) {

@@ -27,23 +27,32 @@ class ContinuationsTest {
     @ParameterizedTest
     @ValueSource(
         strings = {
-          "step completed",
-          "tightened to torque",
           "say again",
           "cancel that",
           "open step two again",
           "put off for ride height",
-          "left side at ride height",
           "change to the left side",
-          "head marking eight point eight",
           "one seven five newton meters",
-          "torque reached one seven five newton meters",
           "go to step twenty one",
           "go to step one zero five"
         })
     @DisplayName("is nothing, if it is whole")
     void nothing(String words) {
       assertEquals(Optional.of(Continuation.NOTHING), after(words));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+        strings = {
+          "step completed",
+          "tightened to torque",
+          "left side at ride height",
+          "head marking eight point eight",
+          "torque reached one seven five newton meters"
+        })
+    @DisplayName("is a denial, if it is whole and closes or confirms something")
+    void denial(String words) {
+      assertEquals(Optional.of(Continuation.DENIAL), after(words));
     }
 
     @ParameterizedTest
