@@ -27,6 +27,18 @@ record Conditions(String noise, int decibels) {
     return all;
   }
 
+  /**
+   * Any kind of noise.
+   *
+   * @param decibels speech over noise; 0 for none
+   */
+  static Conditions any(int decibels, Noises noises, Random random) {
+    List<String> kinds = List.copyOf(noises.kinds());
+    return decibels == 0
+        ? clean()
+        : new Conditions(kinds.get(random.nextInt(kinds.size())), decibels);
+  }
+
   boolean isClean() {
     return noise.equals(CLEAN);
   }

@@ -21,6 +21,7 @@ final class DenialFigures {
   private static final int DENIED_CELL = 1_000;
   private static final int A_NATURAL_CELL = 300;
   private static final int A_NEAR_CELL = 8_000;
+  private static final int SESSIONS = 80;
   private static final List<Integer> LEVELS = List.of(0, 10, 5);
 
   private final Bench bench;
@@ -65,7 +66,29 @@ final class DenialFigures {
     goals.reached(Goal.NEAR, near.counted());
     goals.reached(Goal.DANGER, danger.get(0));
     goals.reached(Goal.DANGER_10, danger.get(1));
-    return List.of(table);
+    return List.of(table, atWork());
+  }
+
+  private Table atWork() {
+    Table table =
+        new Table(
+            "Natural denials at work",
+            "Each session has one plain synthetic speaker and one phase of the demonstration's"
+                + " procedure. 0 dB stands for clean.",
+            List.of("level", "sessions", "denials said", "decisions that closed something"));
+    DeniedWork work = new DeniedWork(bench);
+    for (int level : LEVELS) {
+      List<DeniedWork.Came> all =
+          bench
+              .trials()
+              .run(SESSIONS, 7_500 + level, (i, random) -> work.session(i, level, random));
+      table.row(
+          level + " dB",
+          all.size(),
+          all.stream().mapToInt(DeniedWork.Came::said).sum(),
+          all.stream().mapToInt(DeniedWork.Came::closing).sum());
+    }
+    return table;
   }
 
   private static Share all(List<Share> parts) {
@@ -93,11 +116,7 @@ final class DenialFigures {
 
   private Came trial(List<NearPhrases.Spoken> phrases, int level, Random random) {
     NearPhrases.Spoken said = phrases.get(random.nextInt(phrases.size()));
-    List<String> kinds = List.copyOf(bench.noises().kinds());
-    Conditions conditions =
-        level == 0
-            ? Conditions.clean()
-            : new Conditions(kinds.get(random.nextInt(kinds.size())), level);
+    Conditions conditions = Conditions.any(level, bench.noises(), random);
     Speaker speaker = bench.speakers().anyPlain(random);
     Mixing.Clip clip = conditions.clip(speaker.say(said.words()), bench.noises(), random);
     List<Listener.Heard> heard =

@@ -24,7 +24,10 @@ public final class Witness {
   private static final int MOST_DENYING = 8;
 
   /** So surely heard, "help" is no scrap of talk: measured on chatter. */
-  private static final double SURE_CALL = 0.95;
+  private static final double SURE_WORD = 0.95;
+
+  /** The same for a call of more than one word. */
+  private static final double SURE_CALL = 0.85;
 
   /** What holds one of these is believed without a witness: it sounds like little else. */
   private static final Set<String> MOVING = Set.of("car", "jack", "stand", "slipping", "falling");

@@ -63,7 +63,7 @@ class DenialsTest {
     "torque reached one seven five, torque not reached one seven five, DENIED",
     "torque reached, jack slipped, DANGER",
     "[unk], the wrench has not clicked, DENIED",
-    "help me, happy, UNCLEAR",
+    "help, happy, UNCLEAR",
     "jack slipped, jack slip, DANGER",
     "[unk], oh no the jack slipped, DANGER",
     "[unk], i want eight so the car fell with it, UNCLEAR",
