@@ -152,7 +152,8 @@ public final class Witness {
     List<String> words = texts(heard);
     boolean whole = words.size() <= LONGEST_CALL && !words.contains(RecognisedPhrase.UNKNOWN);
     boolean named = words.stream().anyMatch(MOVING::contains);
-    return whole && (named || heard.confidence() >= SURE_CALL || Denials.bears(words, free));
+    double sure = words.size() == 1 ? SURE_WORD : SURE_CALL;
+    return whole && (named || heard.confidence() >= sure || Denials.bears(words, free));
   }
 
   private static boolean makesSafer(IntentKind free, Intent.Unclear heard) {
