@@ -23,13 +23,14 @@ public final class Denials {
           will soon later tomorrow incorrect wrong unable failed fails except but
           instead think hope guess wait unfinished incomplete untightened loose missed
           forgot doubt unsure false quite other stop slipped another trying shall gonna
+          going hopefully supposed supposedly apparently about around roughly approximately
           """);
 
   /** Those that no number sounds like: "when" is too near to "one", "for" to "four". */
   private static final Set<String> PLAIN =
       words(
           """
-          not never cannot almost nearly half only hardly
+          not never cannot almost nearly half only hardly about around roughly approximately
           """);
 
   /** Words that say nothing about what is meant. */

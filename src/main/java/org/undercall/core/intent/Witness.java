@@ -56,6 +56,7 @@ public final class Witness {
     Intent intent = Interpreter.interpret(heard, allowed, least);
     return counts(intent.kind(), allowed)
         || intent.kind().cancelsLoad()
+        || intent.kind() == IntentKind.DENIED
         || (intent instanceof Intent.Unclear && seconds(heard) <= LONGEST);
   }
 

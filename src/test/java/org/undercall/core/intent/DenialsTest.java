@@ -67,12 +67,15 @@ class DenialsTest {
     "jack slipped, jack slip, DANGER",
     "[unk], oh no the jack slipped, DANGER",
     "[unk], i want eight so the car fell with it, UNCLEAR",
+    "[unk] car no, get me an americano, UNCLEAR",
+    "torque not reached, talk not reached, DENIED",
     "[unk], done, SHORT_ANSWER",
     "[unk], tightened to torque, UNCLEAR"
   })
   @DisplayName(
       "that is heard freely is believed against a phrase, and a phrase is never made by it")
   void witness(String listed, String free, String kind) {
+    assertTrue(Witness.isWanted(heard(listed), ALL, 0.6), listed);
     RecognisedPhrase judged = Witness.judged(new HeardTwice(heard(listed), heard(free)), ALL, 0.6);
     IntentKind found = Interpreter.interpret(judged, ALL, 0.6).kind();
     assertEquals(kind, found.name(), judged.text());
