@@ -61,7 +61,7 @@ class NearPhrasesHeardTest {
       Pcm said = speaker.speak(words);
       byte[] sound = new byte[2 * (BEFORE + said.length() + AFTER)];
       for (int i = 0; i < said.length(); i++) {
-        int sample = Math.round(16_000 * said.at(i) / said.peak());
+        int sample = 16_000 * said.at(i) / said.peak();
         sound[2 * (BEFORE + i)] = (byte) sample;
         sound[2 * (BEFORE + i) + 1] = (byte) (sample >> 8);
       }
