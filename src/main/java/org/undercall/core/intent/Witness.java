@@ -120,7 +120,7 @@ public final class Witness {
    *
    * @return what was heard freely where that denies, cancels a load or is a short answer; else what
    *     was heard with the list, with too little confidence if the free hearing speaks against it,
-   *     bears no word of an unsure call such as "help me", or no denial where the list held one
+   *     bears no word of an unsure call such as "help me", or is no denial where the list held one
    */
   public static RecognisedPhrase judged(HeardTwice both, Set<IntentKind> allowed, double least) {
     RecognisedPhrase heard = both.heard();
@@ -138,7 +138,9 @@ public final class Witness {
       return isCall(heard, texts(free)) ? heard : doubted(heard, least / 2);
     }
     if (intent.kind() == IntentKind.DENIED) {
-      return Denials.in(texts(free)) ? heard : doubted(heard, least / 2);
+      boolean foreign = texts(heard).contains(RecognisedPhrase.UNKNOWN);
+      boolean denied = other == IntentKind.DENIED || (!foreign && Denials.in(texts(free)));
+      return denied ? heard : doubted(heard, least / 2);
     }
     if (!Denials.contradicts(texts(heard), texts(free))) {
       return heard;

@@ -68,6 +68,7 @@ class DenialsTest {
     "[unk], oh no the jack slipped, DANGER",
     "[unk], i want eight so the car fell with it, UNCLEAR",
     "[unk] car no, get me an americano, UNCLEAR",
+    "[unk] end it is going two eight again, it is going to rain again, UNCLEAR",
     "torque not reached, talk not reached, DENIED",
     "[unk], done, SHORT_ANSWER",
     "[unk], tightened to torque, UNCLEAR"
