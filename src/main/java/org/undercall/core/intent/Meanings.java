@@ -74,13 +74,14 @@ public final class Meanings {
   }
 
   /**
-   * The likeliest meaning, if it cancels a load and leads by far: the words of a note stand else.
+   * The likeliest meaning, if it names what slips or falls and leads by far: the words of a note
+   * stand else. Of other calls only those count that are heard freely.
    *
    * @param alternatives among what cancels a load and any other word
    */
   public static Optional<Choice> call(List<Alternative> alternatives, Set<IntentKind> allowed) {
     return likeliest(alternatives, allowed)
-        .filter(choice -> choice.share() >= SURE_CALL)
+        .filter(choice -> choice.share() >= SURE_CALL && Witness.names(texts(choice)))
         .filter(
             choice ->
                 Interpreter.interpret(new RecognisedPhrase(choice.words()), allowed, 0)
@@ -108,6 +109,10 @@ public final class Meanings {
     }
     double all = weights.values().stream().mapToDouble(Double::doubleValue).sum();
     return Optional.of(new Choice(best.get().words(), 1 / all, isDigits(best.get())));
+  }
+
+  private static List<String> texts(Choice choice) {
+    return choice.words().stream().map(RecognisedPhrase.Word::text).toList();
   }
 
   private static RecognisedPhrase phrase(Alternative alternative) {

@@ -17,7 +17,7 @@ final class Rivals {
   private static final List<String> PUT_IN =
       List.of(
           ("not never no isn't hasn't didn't don't almost nearly half only yet is when if until"
-                  + " before without used old "
+                  + " before without used old will soon should nothing "
                   + RecognisedPhrase.UNKNOWN)
               .split(" ", -1));
 

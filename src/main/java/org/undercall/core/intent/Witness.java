@@ -2,6 +2,7 @@ package org.undercall.core.intent;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -17,22 +18,32 @@ public final class Witness {
   /** A call of danger has no more words; what has is talk that happens to hold one. */
   static final int MOST_WORDS = 5;
 
+  /** So surely heard, "help" is no scrap of talk: measured on chatter. */
+  private static final double SURE_CALL = 0.95;
+
   /** The words of the longest call: "letting the car down". */
   private static final int LONGEST_CALL = 4;
 
   /** A denial has no more words. */
   private static final int MOST_DENYING = 8;
 
-  /** So surely heard, "help" is no scrap of talk: measured on chatter. */
-  private static final double SURE_WORD = 0.95;
-
-  /** The same for a call of more than one word. */
-  private static final double SURE_CALL = 0.85;
-
   /** What holds one of these is believed without a witness: it sounds like little else. */
   private static final Set<String> MOVING = Set.of("car", "jack", "stand", "slipping", "falling");
 
+  /** All words of what cancels a load. */
+  private static final Set<String> CALLED =
+      Stream.of(IntentKind.values())
+          .filter(IntentKind::cancelsLoad)
+          .flatMap(kind -> Phrasebook.compiledWordings(kind).stream())
+          .flatMap(wording -> wording.before().stream())
+          .collect(Collectors.toSet());
+
   private Witness() {}
+
+  /** Whether words name what can slip or fall. */
+  static boolean names(List<String> words) {
+    return words.stream().anyMatch(MOVING::contains);
+  }
 
   /** What a free hearing says of a phrase. */
   enum Says {
@@ -153,10 +164,10 @@ public final class Witness {
    */
   private static boolean isCall(RecognisedPhrase heard, List<String> free) {
     List<String> words = texts(heard);
+    List<String> called = words.stream().filter(CALLED::contains).toList();
     boolean whole = words.size() <= LONGEST_CALL && !words.contains(RecognisedPhrase.UNKNOWN);
-    boolean named = words.stream().anyMatch(MOVING::contains);
-    double sure = words.size() == 1 ? SURE_WORD : SURE_CALL;
-    return whole && (named || heard.confidence() >= sure || Denials.bears(words, free));
+    return whole
+        && (names(words) || heard.confidence() >= SURE_CALL || Denials.bears(called, free));
   }
 
   private static boolean makesSafer(IntentKind free, Intent.Unclear heard) {

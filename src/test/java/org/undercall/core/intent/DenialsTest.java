@@ -64,6 +64,7 @@ class DenialsTest {
     "torque reached, jack slipped, DANGER",
     "[unk], the wrench has not clicked, DENIED",
     "help, happy, UNCLEAR",
+    "newton help me right, you didn't hear me right, UNCLEAR",
     "jack slipped, jack slip, DANGER",
     "[unk], oh no the jack slipped, DANGER",
     "[unk], i want eight so the car fell with it, UNCLEAR",
