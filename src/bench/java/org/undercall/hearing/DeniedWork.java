@@ -10,7 +10,6 @@ import org.undercall.core.decision.Phase;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Fault;
 import org.undercall.port.Time;
-import org.undercall.port.Voice;
 import org.undercall.session.SessionLoop;
 import org.undercall.session.Work;
 
@@ -54,7 +53,7 @@ final class DeniedWork {
         Work work = Work.on(DEMO, Files.createTempDirectory("denied-work"), true)) {
       NoisyWork heard = new NoisyWork(ear, phase, sound.seconds());
       Time time = Time.ofSound(START, () -> (long) (1000 * ear.seconds()));
-      work.run(heard, NO_VOICE, time, SessionLoop.REMIND_AFTER, heard);
+      work.run(heard, NoisyWork.NO_VOICE, time, SessionLoop.REMIND_AFTER, heard);
       if (!heard.settled()) {
         throw new IllegalStateException(phase + " was not reached");
       }
@@ -66,13 +65,4 @@ final class DeniedWork {
       throw new IllegalStateException(e);
     }
   }
-
-  private static final Voice NO_VOICE =
-      new Voice() {
-        @Override
-        public void say(String words) {}
-
-        @Override
-        public void close() {}
-      };
 }

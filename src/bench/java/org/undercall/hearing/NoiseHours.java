@@ -15,7 +15,6 @@ import org.undercall.core.decision.Phase;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Fault;
 import org.undercall.port.Time;
-import org.undercall.port.Voice;
 import org.undercall.session.SessionLoop;
 import org.undercall.session.Work;
 import org.undercall.sound.Frames;
@@ -90,7 +89,7 @@ final class NoiseHours {
     NoisyWork noisy = new NoisyWork(ear, phase, ear.seconds() + TURN_SECONDS);
     Time time = Time.ofSound(START, () -> (long) (1000 * ear.seconds()));
     try (Work work = Work.on(DEMO, sessions, true)) {
-      work.run(noisy, NO_VOICE, time, SessionLoop.REMIND_AFTER, noisy);
+      work.run(noisy, NoisyWork.NO_VOICE, time, SessionLoop.REMIND_AFTER, noisy);
     } catch (Fault | RuntimeException e) {
       faults++;
       System.out.println("noise: fault " + e);
@@ -124,13 +123,4 @@ final class NoiseHours {
         faults,
         Machine.computingNanos() / 1e9);
   }
-
-  private static final Voice NO_VOICE =
-      new Voice() {
-        @Override
-        public void say(String words) {}
-
-        @Override
-        public void close() {}
-      };
 }

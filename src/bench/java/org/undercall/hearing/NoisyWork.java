@@ -16,6 +16,7 @@ import org.undercall.listen.SoundEar;
 import org.undercall.port.Display;
 import org.undercall.port.Ear;
 import org.undercall.port.Heard;
+import org.undercall.port.Voice;
 import org.undercall.session.TypedTechnician;
 
 /**
@@ -50,6 +51,16 @@ final class NoisyWork implements Ear, Display {
           EventKind.CLOSE_REFUSED,
           EventKind.LOAD_REFUSED,
           EventKind.MARKING_REFUSED);
+
+  /** Says nothing. */
+  static final Voice NO_VOICE =
+      new Voice() {
+        @Override
+        public void say(String words) {}
+
+        @Override
+        public void close() {}
+      };
 
   private static final String UNCLEAR = "unclear";
 

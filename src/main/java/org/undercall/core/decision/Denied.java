@@ -26,7 +26,7 @@ final class Denied {
     if (readBack) {
       turn.record(new SessionEvent.ReadBackDropped());
     }
-    turn.say(readBack ? Say.dropped() : Say.denied(denied));
+    turn.say(readBack ? Say.dropped() : Say.denied(denied, isOpen(session, denied)));
     boolean atStage = session.phase() == Phase.TORQUE || session.phase() == Phase.ANGLE;
     if (atStage && session.tightening().called().isPresent()) {
       turn.record(new SessionEvent.ValueDropped(session.ref()));
@@ -35,6 +35,24 @@ final class Denied {
       turn.loadChanged(LoadChange.DENIED);
     }
     return (readBack ? turn.prompt() : turn).end(Outcome.REFUSED);
+  }
+
+  /** Whether what was denied is still to come; what was closed before is not said to be open. */
+  private static boolean isOpen(Session session, Claim denied) {
+    Phase phase = session.phase();
+    boolean tightened = phase == Phase.ANGLE || phase == Phase.TORQUE;
+    boolean before = phase == Phase.HARDWARE || phase == Phase.MARKING || phase == Phase.GATE;
+    return switch (denied) {
+      case CAUTIONS_UNDERSTOOD -> phase == Phase.BRIEFING;
+      case CHECK_PASSED -> phase == Phase.CHECK;
+      case NEW_HARDWARE_FITTED -> phase == Phase.HARDWARE;
+      case HEAD_MARKING_READ -> phase == Phase.MARKING;
+      case TORQUE_REACHED -> before || phase == Phase.TORQUE;
+      case ANGLE_TURNED -> before || tightened;
+      case STEP_COMPLETED -> !session.state().closed();
+      case READ_BACK_RIGHT -> false;
+      case LOAD, END_OF_WORK -> true;
+    };
   }
 
   private static Claim claim(IntentKind denied) {

@@ -127,8 +127,12 @@ public final class Say {
             + (held ? "resume the work." : "cautions understood."));
   }
 
-  /** What was denied, doubted or asked is kept open. */
-  public static Reply denied(Claim claim) {
+  /**
+   * What was denied, doubted or asked closes nothing.
+   *
+   * @param open whether that is waited for; else it may have been closed before
+   */
+  public static Reply denied(Claim claim, boolean open) {
     String what =
         switch (claim) {
           case CAUTIONS_UNDERSTOOD -> "Cautions not understood";
@@ -142,7 +146,8 @@ public final class Say {
           case LOAD -> "Load not confirmed";
           case END_OF_WORK -> "Not the end";
         };
-    return Reply.of(what + ". It stays open.");
+    return Reply.of(
+        what + (open ? ". It stays open." : ". If that was closed before, say: cancel that."));
   }
 
   /** A step was put off. */

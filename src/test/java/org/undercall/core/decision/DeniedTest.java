@@ -20,6 +20,24 @@ class DeniedTest {
   }
 
   @Test
+  @DisplayName("after it was closed is not said to be open, and can be taken back")
+  void late() {
+    Bay.atRideHeight()
+        .after("five two", "torque reached")
+        .goes(
+            """
+            > torque not reached
+            < Torque not reached. If that was closed before, say: cancel that.
+            > torque not reached
+            < Torque not reached. If that was closed before, say: cancel that.
+            > cancel that
+            < Taken back. This step is open.
+            < Step two, left, front title.
+            < Stage one of two: torque, five, two newton metres.
+            """);
+  }
+
+  @Test
   @DisplayName("cancels a load that was confirmed")
   void load() {
     Bay.atRideHeight()

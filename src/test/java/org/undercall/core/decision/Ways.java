@@ -19,7 +19,7 @@ import org.undercall.core.procedure.Walk;
  * @param ways by their arrow in the diagram, in its order
  */
 record Ways(Map<String, Set<IntentKind>> ways) {
-  static final int INTENTS = 300_000;
+  static final int INTENTS = 900_000;
 
   /** What works alike in most phases, and would hide the rest of the diagram. */
   static final Set<IntentKind> EVERYWHERE =
