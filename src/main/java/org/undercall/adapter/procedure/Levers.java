@@ -28,7 +28,8 @@ final class Levers {
     return Optional.of(
         new RideHeight(
             amount(node, "plusMinus"),
-            arm.isMissingNode() ? Optional.empty() : Optional.of(arm(arm))));
+            arm.isMissingNode() ? Optional.empty() : Optional.of(arm(arm)),
+            node.has("sides") ? Optional.of(amount(node, "sides")) : Optional.empty()));
   }
 
   private static RideHeight.Arm arm(JsonNode arm) {

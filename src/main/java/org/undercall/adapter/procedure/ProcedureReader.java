@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.undercall.core.procedure.Bearing;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.JointKind;
@@ -22,6 +23,7 @@ import org.undercall.core.procedure.WorkPhase;
 import org.undercall.core.term.Angle;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.Side;
 import org.undercall.core.term.Torque;
 
 /** Turns a tree that passed every check into the records of the core. */
@@ -39,6 +41,9 @@ final class ProcedureReader {
         list(root, "cautions", JsonNode::textValue),
         list(root, "tools", ProcedureReader::tool),
         Levers.rideHeight(root.path("rideHeight")),
+        number(root, "loadHoldsMinutes")
+            .map(minutes -> Duration.ofMinutes(minutes.longValueExact()))
+            .orElse(Procedure.LOAD_HOLDS),
         list(root, "phases", ProcedureReader::phase));
   }
 
@@ -63,7 +68,8 @@ final class ProcedureReader {
             text(step, "id"),
             text(step, "title"),
             list(step, "cautions", JsonNode::textValue),
-            flag(step, "changesLoad"));
+            flag(step, "changesLoad"),
+            bearing(step));
     String kind = text(step, "kind");
     return switch (kind) {
       case "do" -> new Step.Do(head, optional(step, "check"), wheels(step.path("wheelsOn")));
@@ -78,6 +84,17 @@ final class ProcedureReader {
       case "hand-over" -> new Step.HandOver(head, text(step, "due"));
       default -> throw new IllegalStateException("no such kind of step: " + kind);
     };
+  }
+
+  private static Bearing bearing(JsonNode step) {
+    return new Bearing(
+        list(step, "after", JsonNode::textValue),
+        list(step, "undoes", JsonNode::textValue),
+        optional(step, "car")
+            .map(word -> FileWords.constant(Bearing.Lift.class, word))
+            .orElse(Bearing.Lift.LEFT_AS_IT_IS),
+        optional(step, "corner").map(word -> FileWords.constant(Side.class, word)),
+        flag(step, "roadTest"));
   }
 
   private static Step measure(Step.Head head, JsonNode step) {

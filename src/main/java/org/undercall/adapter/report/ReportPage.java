@@ -31,6 +31,7 @@ public final class ReportPage {
     StepSections steps = new StepSections(dossier);
     steps.timeline(m);
     Sketch.add(m, sketches);
+    steps.changes(m);
     steps.refusals(m);
     steps.steps(m);
     steps.order(m);

@@ -72,6 +72,8 @@ public final class ReviewJson {
     Review.Remarks remarks = review.remarks();
     ArrayNode loads = root.putArray("loads");
     remarks.loads().forEach(n -> timed(loads, n).put("what", ReviewWords.load(n.event())));
+    ArrayNode changes = root.putArray("changes");
+    remarks.changes().forEach(n -> timed(changes, n).put("what", ReviewWords.change(n.event())));
     ArrayNode refusals = root.putArray("refusals");
     remarks.refusals().forEach(refusal -> refusal(refusals.addObject(), refusal));
     ArrayNode notes = root.putArray("notes");

@@ -55,6 +55,10 @@ public final class ReviewText {
   private void remarks() {
     Review.Remarks remarks = review.remarks();
     section("Load condition", remarks.loads(), n -> time(n.at()) + ReviewWords.load(n.event()));
+    section(
+        "Undone, broken off, out of order",
+        remarks.changes(),
+        n -> time(n.at()) + ReviewWords.change(n.event()));
     section("Torque wrenches", review.head().tools(), ToolWords::of);
     if (!review.head().tools().isEmpty()) {
       lines.add(1, ToolWords.NOT_NAMED);

@@ -116,8 +116,49 @@ final class ReviewWords {
     if (event instanceof SessionEvent.LoadChanged e) {
       return "confirmations cancelled: " + plain(e.change());
     }
+    if (event instanceof SessionEvent.HeightsApart e) {
+      return "left and right differ by " + e.difference() + ", more than the procedure permits";
+    }
     return event instanceof SessionEvent.RideHeightNoted e
         ? side(e.side()) + ": height before the work " + e.value()
+        : event.toString();
+  }
+
+  /** What was undone, taken back, broken off or done out of order. */
+  static String change(SessionEvent event) {
+    if (event instanceof SessionEvent.StepReopened e) {
+      return step(e.step()) + ": opened again";
+    }
+    if (event instanceof SessionEvent.ReopenedTight e) {
+      return step(e.step()) + ": opened again, perhaps still tight";
+    }
+    if (event instanceof SessionEvent.ClosingLapsed e) {
+      return step(e.step()) + ": no longer holds, for " + step(e.because());
+    }
+    if (event instanceof SessionEvent.ClosingsHold e) {
+      return step(e.because()) + ": what was closed further on was said to hold";
+    }
+    if (event instanceof SessionEvent.ClosingTakenBack e) {
+      return step(e.step()) + ": closing taken back";
+    }
+    if (event instanceof SessionEvent.StageTakenBack e) {
+      return step(e.step()) + ": stage " + e.stage() + " taken back";
+    }
+    if (event instanceof SessionEvent.SayingTakenBack e) {
+      String what = e.event().toLowerCase(Locale.ROOT).replace('_', ' ');
+      return step(e.step()) + ": taken back: " + what;
+    }
+    if (event instanceof SessionEvent.TighteningInterrupted e) {
+      return step(e.step()) + ": tightening broken off";
+    }
+    if (event instanceof SessionEvent.TurnNoted e) {
+      return step(e.step()) + ": turned so far " + e.degrees().toPlainString() + "° in all";
+    }
+    if (event instanceof SessionEvent.Loosened e) {
+      return step(e.step()) + ": fully loosened";
+    }
+    return event instanceof SessionEvent.OutOfOrderNoted e
+        ? step(e.step()) + ": out of order, " + plain(e.reason())
         : event.toString();
   }
 

@@ -3,6 +3,7 @@ package org.undercall.adapter.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.StepReview;
@@ -107,6 +108,19 @@ final class StepSections {
       parts.add("refusals: " + step.work().refusals().size());
     }
     return String.join("; ", parts);
+  }
+
+  void changes(Markup m) {
+    List<Review.Timed<SessionEvent>> changes = dossier.review().remarks().changes();
+    if (changes.isEmpty()) {
+      return;
+    }
+    m.leaf("h2", "Undone, broken off, out of order", "id", "changes");
+    Table table =
+        Table.begin(
+            m, "What was undone, broken off or done out of order", List.of("When|10", "What|90"));
+    changes.forEach(c -> table.row(labels.time(c.at()), ReviewWords.change(c.event())));
+    table.end();
   }
 
   void refusals(Markup m) {

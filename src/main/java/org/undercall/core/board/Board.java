@@ -129,7 +129,7 @@ public record Board(Times times, Place place, Task task, Talk talk, Overview wal
     Walk.Place place = session.place();
     LoadCondition needed = needs(place.step());
     Side side = place.ref().side();
-    boolean holds = needed == LoadCondition.ANY || session.loads().confirmed().get(side) == needed;
+    boolean holds = session.loads().holds(side, needed);
     return new Place(session.progress().at() + 1, side, place.step().head().title(), needed, holds);
   }
 

@@ -1,14 +1,19 @@
 package org.undercall.core.decision;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.event.SessionEvent.*;
+import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.StepRef;
 import org.undercall.core.term.TimerName;
 
@@ -21,12 +26,35 @@ final class Applied {
     on(SessionResumed.class, (s, e) -> s.talk().mode() == Talk.Mode.ENDED ? working(s) : s);
     on(CautionsUnderstood.class, (s, e) -> working(s));
     on(StepEntered.class, (s, e) -> entered(s, e.step()));
-    on(StepClosed.class, (s, e) -> closing(s, e.step(), t -> t.with(StepState.Status.CLOSED)));
+    on(StepClosed.class, (s, e) -> closed(s, e.step()));
     on(WorkDone.class, (s, e) -> change(s, e.step(), t -> t.withWorkDone(true)));
     on(CheckAnswered.class, (s, e) -> change(s, e.step(), t -> t.withWorkDone(false)));
     on(ValueCalled.class, (s, e) -> tighten(s, e.step(), t -> t.withCalled(some(e.value()))));
     on(ValueDropped.class, (s, e) -> tighten(s, e.step(), t -> t.withCalled(Optional.empty())));
     on(StageClosed.class, (s, e) -> stageClosed(s, e));
+    on(TighteningInterrupted.class, (s, e) -> interrupted(s, e.step()));
+    on(TurnCalled.class, (s, e) -> await(s, new Pending.Turned(e.step(), e.degrees())));
+    on(TurnNoted.class, (s, e) -> turned(settled(s), e));
+    on(Loosened.class, (s, e) -> loosened(s, e.step()));
+    on(
+        StageTakenBack.class,
+        (s, e) ->
+            forgetClosing(
+                change(
+                    s,
+                    e.step(),
+                    t ->
+                        t.with(t.tightening().withStagesClosed(e.stage() - 1))
+                            .with(StepState.Status.OPEN)),
+                e.step()));
+    on(ClosingLapsed.class, (s, e) -> lapsed(s, e.step()));
+    on(ClosingDoubted.class, (s, e) -> await(s, doubted(s, e)));
+    on(ClosingsHold.class, (s, e) -> settled(s));
+    on(OutOfOrderCalled.class, (s, e) -> await(s, new Pending.OutOfOrder(e.step(), e.reason())));
+    on(
+        OutOfOrderNoted.class,
+        (s, e) -> change(settled(s), e.step(), t -> t.outOfOrder(e.reason())));
+    on(SayingTakenBack.class, (s, e) -> sayingTakenBack(s, e));
     on(StagesVoided.class, (s, e) -> tighten(s, e.step(), t -> t.withStagesClosed(0)));
     on(MeasureCalled.class, (s, e) -> await(s, new Pending.Value(e.step(), e.value())));
     on(Measured.class, (s, e) -> settled(s));
@@ -40,10 +68,13 @@ final class Applied {
     on(NewHardwareFitted.class, (s, e) -> tighten(s, e.step(), Tightening::withNewHardware));
     on(LoadCalled.class, (s, e) -> await(s, load(e)));
     on(LoadConfirmed.class, (s, e) -> confirmed(s, e));
-    on(LoadChanged.class, (s, e) -> s.with(s.loads().withNothingConfirmed()));
+    on(
+        LoadChanged.class,
+        (s, e) -> s.with(s.loads().withNothingConfirmed()).with(s.car().moved(e.change())));
     on(StepPutOff.class, (s, e) -> change(s, e.step(), t -> t.putOff(e.reason())));
     on(FastenerSnug.class, (s, e) -> change(s, e.step(), t -> t.with(StepState.Status.SNUG)));
     on(StepReopened.class, (s, e) -> reopened(s, e.step()));
+    on(ReopenedTight.class, (s, e) -> reopenedTight(s, e.step()));
     on(ClosingTakenBack.class, (s, e) -> takenBack(s, e.step()));
     on(ReadBackDropped.class, (s, e) -> settled(s));
     on(NoteStarted.class, (s, e) -> s.with(s.talk().with(Talk.Mode.NOTING)));
@@ -68,7 +99,7 @@ final class Applied {
     on(SessionEnded.class, (s, e) -> s.with(s.talk().settled().with(Talk.Mode.ENDED)));
     nothing(SessionStarted.class, HandedOver.class, Asked.class, NotNow.class);
     nothing(ValueRefused.class, CloseRefused.class, MarkingRefused.class, LoadRefused.class);
-    nothing(Reminded.class, StepRecalled.class, LogDoubted.class);
+    nothing(Reminded.class, StepRecalled.class, LogDoubted.class, HeightsApart.class);
     on(NotUnderstood.class, (s, e) -> e.inARow().map(n -> s.with(s.talk().missed(n))).orElse(s));
     on(HearingRemarked.class, (s, e) -> s.with(s.talk().quietUntil(e.quietUntil())));
     for (EventKind kind : EventKind.values()) {
@@ -82,7 +113,10 @@ final class Applied {
 
   static Session to(Session session, SessionEvent event) {
     EventKind kind = EventKind.of(event);
-    Session after = CHANGES.get(kind).apply(session, event);
+    Session changed = CHANGES.get(kind).apply(session, event);
+    Session after =
+        changed.with(
+            changed.talk().last(Talk.Last.after(session.talk().last(), event, session.ref())));
     return Talk.SAYS_NOTHING.contains(kind) ? after : after.with(after.talk().missed(0));
   }
 
@@ -139,7 +173,95 @@ final class Applied {
   }
 
   private static Session confirmed(Session session, LoadConfirmed e) {
-    return settled(session.with(session.loads().withConfirmed(e.side(), e.condition())));
+    return settled(
+        session
+            .with(session.loads().withConfirmed(e.side(), e.condition(), e.proof()))
+            .with(session.car().shown(e.proof())));
+  }
+
+  private static Session closed(Session session, StepRef step) {
+    Session closed = closing(session, step, t -> t.with(StepState.Status.CLOSED));
+    return closed.with(closed.car().done(place(session, step)));
+  }
+
+  private static Session interrupted(Session session, StepRef step) {
+    boolean angle = session.ref().equals(step) && session.atAngle();
+    return tighten(session, step, t -> t.broken(angle));
+  }
+
+  private static Session turned(Session session, TurnNoted e) {
+    if (!session.ref().equals(e.step()) || !session.atAngle()) {
+      return session;
+    }
+    Stage.AngleStage angle = (Stage.AngleStage) session.specified();
+    boolean tooFar = angle.isExceededBy(e.degrees());
+    return tighten(
+        session,
+        e.step(),
+        t ->
+            angle.isReachedBy(e.degrees())
+                ? t.withTurned(e.degrees(), false).withCalled(some(e.degrees()))
+                : t.withTurned(e.degrees(), tooFar));
+  }
+
+  private static Session loosened(Session session, StepRef step) {
+    boolean begun = session.ref().equals(step) && session.angleBegun();
+    return tighten(session, step, t -> t.loosened(begun));
+  }
+
+  /** Open again and to be done anew, as after a step was opened again. */
+  private static Session lapsed(Session session, StepRef step) {
+    return mayBeTight(session, step) ? reopenedTight(session, step) : reopened(session, step);
+  }
+
+  /** Whether a closed fastener was turned through an angle and no new one is asked for. */
+  static boolean mayBeTight(Session session, StepRef step) {
+    StepState state = session.progress().states().get(session.walk().indexOf(step));
+    return kind(session, step) instanceof Step.Fasten fasten
+        && !fasten.fastener().part().oneTimeUse()
+        && firstAngle(fasten.fastener(), state.tightening()) > 0;
+  }
+
+  /** How many stages come before the first angle; 0 if there is no angle. */
+  private static int firstAngle(Fastener fastener, Tightening tightening) {
+    List<Stage> stages = fastener.stagesFor(tightening.marking()).orElse(List.of());
+    return IntStream.range(0, stages.size())
+        .filter(i -> stages.get(i) instanceof Stage.AngleStage)
+        .findFirst()
+        .orElse(0);
+  }
+
+  private static Session reopenedTight(Session session, StepRef step) {
+    Fastener fastener = ((Step.Fasten) kind(session, step)).fastener();
+    return forgetClosing(
+        change(
+            session,
+            step,
+            s -> {
+              int stages = firstAngle(fastener, s.tightening());
+              Tightening tight = s.tightening().withStagesClosed(stages).broken(stages > 0);
+              return StepState.FRESH.with(tight);
+            }),
+        step);
+  }
+
+  private static Pending doubted(Session session, ClosingDoubted e) {
+    return session.talk().pending().orElse(null) instanceof Pending.Later later
+        ? later.and(e.step())
+        : new Pending.Later(e.because(), List.of(e.step()));
+  }
+
+  /** What was said last of a step that is not closed: new hardware, a marking, that it is snug. */
+  private static Session sayingTakenBack(Session session, SayingTakenBack e) {
+    return switch (EventKind.valueOf(e.event())) {
+      case NEW_HARDWARE_FITTED -> tighten(session, e.step(), Tightening::withoutNewHardware);
+      case MARKING_NOTED -> tighten(session, e.step(), Tightening::withoutMarking);
+      case FASTENER_SNUG, STEP_PUT_OFF ->
+          change(session, e.step(), t -> t.with(StepState.Status.OPEN));
+      case TURN_NOTED -> tighten(session, e.step(), t -> t.broken(true));
+      case OUT_OF_ORDER_NOTED -> change(session, e.step(), StepState::inOrder);
+      default -> session;
+    };
   }
 
   private static Session entered(Session session, StepRef step) {
@@ -162,11 +284,13 @@ final class Applied {
             session,
             step,
             s -> s.with(s.tightening().withStagesClosed(0)).with(StepState.Status.OPEN));
-    return forgetHeight(forgetClosing(open), step);
+    Session undone = open.with(open.car().undone(place(session, step)));
+    return forgetHeight(forgetClosing(undone, step), step);
   }
 
   private static Session reopened(Session session, StepRef step) {
-    Session open = forgetClosing(change(session, step, s -> StepState.FRESH));
+    Session loose = forgetClosing(change(session, step, s -> StepState.FRESH), step);
+    Session open = loose.with(loose.car().undone(place(session, step)));
     return kind(open, step) instanceof Step.Wait
         ? open.with(open.timers().cancelled(of(step)))
         : forgetHeight(open, step);
@@ -180,11 +304,17 @@ final class Applied {
   }
 
   private static Step kind(Session session, StepRef step) {
-    return session.walk().places().get(session.walk().indexOf(step)).step();
+    return place(session, step).step();
   }
 
-  private static Session forgetClosing(Session session) {
-    return session.with(session.progress().lastClosed(Optional.empty()));
+  private static Walk.Place place(Session session, StepRef step) {
+    return session.walk().places().get(session.walk().indexOf(step));
+  }
+
+  private static Session forgetClosing(Session session, StepRef step) {
+    return session.progress().lastClosed().filter(step::equals).isPresent()
+        ? session.with(session.progress().lastClosed(Optional.empty()))
+        : session;
   }
 
   private static Session tighten(Session session, StepRef step, UnaryOperator<Tightening> how) {

@@ -14,14 +14,16 @@ import org.undercall.core.term.LoadChange;
 
 /** Decides what becomes of an intent. It changes nothing: the events do, when they are applied. */
 public final class Decider {
-  /** An absence up to this leaves what was confirmed about the load. */
-  static final Duration SHORT_ABSENCE = Duration.ofMinutes(2);
-
   private Decider() {}
 
-  /** What becomes of an intent in a session. */
+  /** What becomes of an intent in a session. A load confirmed too long ago is cancelled first. */
   public static Decision decide(Session session, Intent intent, Moment now) {
-    return Table.rule(session.phase(), intent.kind()).decide(session, intent, now);
+    Turn turn = new Turn(session);
+    if (session.isLoadOld(now)) {
+      turn.loadChanged(LoadChange.TOO_OLD);
+    }
+    Session fresh = turn.session();
+    return turn.then(Table.rule(fresh.phase(), intent.kind()).decide(fresh, intent, now));
   }
 
   /** The intents that may be heard now. */
@@ -50,10 +52,10 @@ public final class Decider {
   }
 
   /**
-   * The decision that takes a session up again, in the state it was left. If the program was away
-   * for more than two minutes, what was confirmed about the load is cancelled: the car may have
-   * moved, and nobody heard it. Running times are checked by the clock later. If the wall clock
-   * stands before the last decision it was set back: timers keep what they had left then.
+   * The decision that takes a session up again, in the state it was left. What was confirmed about
+   * the load is cancelled: the car may have moved, and nobody heard it. Running times are checked
+   * by the clock later. If the wall clock stands before the last decision it was set back: timers
+   * keep what they had left then.
    *
    * @param away the time by the wall clock since the last decision
    */
@@ -76,9 +78,7 @@ public final class Decider {
       turn.record(new SessionEvent.ClockJumped(away.toMillis()))
           .say(Timing.clockSet(away.toSeconds(), !session.timers().running().isEmpty()));
     }
-    if (doubted.isPresent() || away.isNegative() || away.compareTo(SHORT_ABSENCE) > 0) {
-      turn.absent(LoadChange.PROGRAM_RESTARTED);
-    }
+    turn.absent(LoadChange.PROGRAM_RESTARTED);
     boolean walking = turn.session().talk().mode() == Talk.Mode.WORKING;
     turn.say(
         walking && turn.session().talk().pending().isEmpty()

@@ -1,17 +1,22 @@
 package org.undercall.core.decision;
 
+import java.util.List;
 import java.util.Optional;
+import org.undercall.core.event.EventKind;
 import org.undercall.core.event.Missing;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Phrasebook;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Step;
 import org.undercall.core.reply.Ask;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
 import org.undercall.core.term.Claim;
 import org.undercall.core.term.LoadChange;
+import org.undercall.core.term.StepRef;
 
 /** What was said not to be so, and answers too short to count. */
 final class Denied {
@@ -23,9 +28,13 @@ final class Denied {
     Turn turn = new Turn(session);
     boolean readBack = session.talk().pending().isPresent();
     turn.record(new SessionEvent.CloseRefused(session.ref(), Missing.AFFIRMATION));
-    if (readBack) {
-      turn.record(new SessionEvent.ReadBackDropped());
+    boolean working = session.talk().mode() == Talk.Mode.WORKING;
+    if (working && !readBack && wasClosedBy(session, denied)) {
+      turn.say(Say.denied(denied, true));
+      return ReadBackRules.closing(turn, session.progress().lastClosed().orElseThrow())
+          .end(Outcome.REFUSED);
     }
+    turn.drop();
     turn.say(readBack ? Say.dropped() : Say.denied(denied, isOpen(session, denied)));
     boolean atStage = session.phase() == Phase.TORQUE || session.phase() == Phase.ANGLE;
     if (atStage && session.tightening().called().isPresent()) {
@@ -37,18 +46,44 @@ final class Denied {
     return (readBack ? turn.prompt() : turn).end(Outcome.REFUSED);
   }
 
+  /** Whether what is denied is what was said last and closed something: then it is taken back. */
+  private static boolean wasClosedBy(Session session, Claim denied) {
+    Optional<EventKind> last = session.talk().last().map(Talk.Last::kind);
+    Optional<StepRef> ref = session.progress().lastClosed();
+    if (last.isEmpty() || ref.isEmpty()) {
+      return false;
+    }
+    int index = session.walk().indexOf(ref.get());
+    Step step = session.walk().places().get(index).step();
+    boolean stage = last.get() == EventKind.STAGE_CLOSED || last.get() == EventKind.STEP_CLOSED;
+    if (stage && step instanceof Step.Fasten fasten) {
+      Tightening tightening = session.progress().states().get(index).tightening();
+      List<Stage> stages = fasten.fastener().stagesFor(tightening.marking()).orElse(List.of());
+      int closed = Math.min(tightening.stagesClosed(), stages.size());
+      Claim claim =
+          closed > 0 && stages.get(closed - 1) instanceof Stage.AngleStage
+              ? Claim.ANGLE_TURNED
+              : Claim.TORQUE_REACHED;
+      return denied == claim;
+    }
+    return last.get() == EventKind.STEP_CLOSED
+        && !isOpen(session, denied)
+        && (denied == Claim.CHECK_PASSED || denied == Claim.STEP_COMPLETED);
+  }
+
   /** Whether what was denied is still to come; what was closed before is not said to be open. */
   private static boolean isOpen(Session session, Claim denied) {
     Phase phase = session.phase();
     boolean tightened = phase == Phase.ANGLE || phase == Phase.TORQUE;
     boolean before = phase == Phase.HARDWARE || phase == Phase.MARKING || phase == Phase.GATE;
+    boolean begun = phase == Phase.BEGUN;
     return switch (denied) {
       case CAUTIONS_UNDERSTOOD -> phase == Phase.BRIEFING;
       case CHECK_PASSED -> phase == Phase.CHECK;
       case NEW_HARDWARE_FITTED -> phase == Phase.HARDWARE;
       case HEAD_MARKING_READ -> phase == Phase.MARKING;
       case TORQUE_REACHED -> before || phase == Phase.TORQUE;
-      case ANGLE_TURNED -> before || tightened;
+      case ANGLE_TURNED -> before || tightened || begun;
       case STEP_COMPLETED -> !session.state().closed();
       case READ_BACK_RIGHT -> false;
       case LOAD, END_OF_WORK -> true;

@@ -13,6 +13,7 @@ import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Say;
+import org.undercall.core.term.Angle;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.TorqueUnit;
 
@@ -26,6 +27,53 @@ final class FastenRules {
         .say(Say.newHardware())
         .prompt()
         .end(Outcome.ACCEPTED);
+  }
+
+  /** The fastener is loose again: the tightening starts anew, with new hardware if need be. */
+  static Decision loosened(Session session, Intent intent, Moment now) {
+    boolean used =
+        ((Step.Fasten) session.place().step()).fastener().part().oneTimeUse()
+            && session.angleBegun();
+    return new Turn(session)
+        .record(new SessionEvent.Loosened(session.ref()))
+        .say(Say.loosened(used))
+        .prompt()
+        .end(Outcome.ACCEPTED);
+  }
+
+  /** How far the angle of a tightening that was broken off is turned, all in all. */
+  static Decision turnedSoFar(Session session, Intent intent, Moment now) {
+    Intent.OfNumber said = (Intent.OfNumber) intent;
+    boolean other =
+        session.talk().pending().filter(p -> !(p instanceof Pending.Turned)).isPresent();
+    if (other || session.tightening().turned().isPresent()) {
+      return StepRules.missing(session, intent, now);
+    }
+    BigDecimal degrees = said.number().value();
+    boolean words = said.number().style() == SpokenNumber.Style.WORDS;
+    if (words && ConfusableNumbers.isConfusable(degrees)) {
+      return digitByDigit(session, degrees);
+    }
+    return new Turn(session)
+        .record(new SessionEvent.TurnCalled(session.ref(), degrees))
+        .prompt()
+        .end(Outcome.ASKED);
+  }
+
+  /** Keeps how far it is turned: goes on from there, closes the stage, or says it is too far. */
+  static Decision keepTurned(Session session, Pending.Turned turned) {
+    Turn dropped = new Turn(session).drop();
+    Optional<Decision> early = StepRules.tooEarly(dropped.session());
+    if (early.isPresent()) {
+      return dropped.then(early.get());
+    }
+    Turn turn =
+        new Turn(session).record(new SessionEvent.TurnNoted(turned.step(), turned.degrees()));
+    Session after = turn.session();
+    if (after.tightening().called().isPresent() && after.phase() == Phase.ANGLE) {
+      return close(turn).end(Outcome.ACCEPTED);
+    }
+    return turn.say(Say.turnKept(turned.degrees())).prompt().end(Outcome.ACCEPTED);
   }
 
   static Decision marking(Session session, Intent intent, Moment now) {
@@ -48,16 +96,34 @@ final class FastenRules {
 
   static Decision snug(Session session, Intent intent, Moment now) {
     return new Turn(session)
-        .voidStages()
+        .interrupt()
         .record(new SessionEvent.FastenerSnug(session.ref()))
         .say(Say.snug())
         .leave()
         .end(Outcome.ACCEPTED);
   }
 
+  static Decision snugIfLoose(Session session, Intent intent, Moment now) {
+    return session.tightening().stagesClosed() > 0
+        ? loosenFirst(session, intent, now)
+        : snug(session, intent, now);
+  }
+
+  static Decision markingIfLoose(Session session, Intent intent, Moment now) {
+    return session.tightening().stagesClosed() > 0
+        ? loosenFirst(session, intent, now)
+        : marking(session, intent, now);
+  }
+
+  /** What belongs to a loose fastener is refused where a stage is closed. */
+  static Decision loosenFirst(Session session, Intent intent, Moment now) {
+    return StepRules.refuse(session, Missing.TURNED_SO_FAR, Refuse.loosenFirst());
+  }
+
   /** A value called for the stage at hand. It closes nothing. */
   static Decision called(Session session, Intent intent, Moment now) {
-    return refusedValue(session, (Intent.OfNumber) intent)
+    return StepRules.tooEarly(session)
+        .or(() -> refusedValue(session, (Intent.OfNumber) intent))
         .orElseGet(
             () -> {
               Turn turn = new Turn(session);
@@ -68,6 +134,10 @@ final class FastenRules {
 
   /** The stage at hand is said to be completed, with or without its value. */
   static Decision completed(Session session, Intent intent, Moment now) {
+    Optional<Decision> early = StepRules.tooEarly(session);
+    if (early.isPresent()) {
+      return early.get();
+    }
     Turn turn = new Turn(session);
     if (intent instanceof Intent.OfNumber value) {
       Optional<Decision> refused = refusedValue(session, value);
@@ -90,13 +160,13 @@ final class FastenRules {
 
   private static Turn close(Turn turn) {
     Session session = turn.session();
-    Stage stage = session.stage();
+    Stage stage = session.specified();
     int number = session.tightening().stagesClosed() + 1;
     boolean last = number == session.stages().size();
     String value =
         stage instanceof Stage.TorqueStage torque
             ? recorded(torque)
-            : ((Stage.AngleStage) stage).target().toString();
+            : recorded((Stage.AngleStage) stage, session.tightening());
     turn.record(new SessionEvent.StageClosed(session.ref(), number, value))
         .say(Say.stageClosed(number, stage));
     return last ? turn.close() : turn.prompt();
@@ -107,6 +177,18 @@ final class FastenRules {
     return stage
         .dialled()
         .map(d -> stage.target() + ", wrench set to " + d.setting() + " with the adaptor")
+        .orElse(stage.target().toString());
+  }
+
+  /** The angle in all, and how much of it was turned before a break. */
+  private static String recorded(Stage.AngleStage stage, Tightening tightening) {
+    return tightening
+        .turned()
+        .map(
+            turned ->
+                stage.isReachedBy(turned)
+                    ? new Angle(turned) + ", turned before a break"
+                    : stage.target() + " in all, " + turned.toPlainString() + " before a break")
         .orElse(stage.target().toString());
   }
 
@@ -136,13 +218,16 @@ final class FastenRules {
     }
     boolean words = value.number().style() == SpokenNumber.Style.WORDS;
     if (words && ConfusableNumbers.isConfusable(called)) {
-      return Optional.of(
-          new Turn(session)
-              .record(new SessionEvent.CloseRefused(session.ref(), Missing.DIGIT_BY_DIGIT))
-              .say(Refuse.digitByDigit(called))
-              .end(Outcome.ASKED));
+      return Optional.of(digitByDigit(session, called));
     }
     return Optional.empty();
+  }
+
+  private static Decision digitByDigit(Session session, BigDecimal called) {
+    return new Turn(session)
+        .record(new SessionEvent.CloseRefused(session.ref(), Missing.DIGIT_BY_DIGIT))
+        .say(Refuse.digitByDigit(called))
+        .end(Outcome.ASKED);
   }
 
   /** The unit that may be said with the value; empty if no phrase has it. */

@@ -22,6 +22,7 @@ import org.undercall.core.reply.Ask;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
+import org.undercall.core.term.LoadChange;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
 import org.undercall.core.term.Measure;
@@ -33,6 +34,9 @@ final class LoadRules {
   private LoadRules() {}
 
   static Decision wheelsCarry(Session session, Intent intent, Moment now) {
+    if (!session.car().hasOn(session.place().wheels())) {
+      return refuse(session, Missing.WHEEL_ON, Refuse.wheelOff());
+    }
     return ask(session, LoadCondition.RIDE_HEIGHT, LoadProof.WHEELS_CARRY_THE_CAR);
   }
 
@@ -44,7 +48,20 @@ final class LoadRules {
     if (session.side() == Side.CAR) {
       return refuse(session, Missing.ONE_SIDE, Refuse.oneSide());
     }
-    return ask(session, LoadCondition.RIDE_HEIGHT, LoadProof.KNUCKLE_JACKED_BODY_LIFTING);
+    LoadProof proof = LoadProof.KNUCKLE_JACKED_BODY_LIFTING;
+    boolean noted =
+        session.walk().procedure().rideHeight().isPresent()
+            && session.loads().rideHeights().containsKey(session.side());
+    if (!noted) {
+      return ask(session, LoadCondition.RIDE_HEIGHT, proof, Say.jackedCaution());
+    }
+    return new Turn(session)
+        .record(
+            new SessionEvent.LoadRefused(session.side(), Missing.HEIGHT_MEASURED, Optional.empty()))
+        .say(Say.loadHeard(proof, session.side()))
+        .say(Say.jackedCaution())
+        .say(Ask.archHeight())
+        .end(Outcome.ASKED);
   }
 
   /** A measured wheel-centre-to-arch height, compared with the one noted before the work. */
@@ -66,15 +83,16 @@ final class LoadRules {
         Say.heightDifference(height, difference).and(preset.map(Say::preset).orElse(Reply.SILENCE));
     if (difference.abs().compareTo(rideHeight.get().plusMinus()) > 0
         || tooMuch(rideHeight, preset)) {
-      return new Turn(session)
+      return dropLoad(session)
           .record(
               new SessionEvent.LoadRefused(
                   side, Missing.HEIGHT_WITHIN_TOLERANCE, Optional.of(height)))
           .say(measured)
           .say(Refuse.heightOutside())
+          .loadChanged(LoadChange.HEIGHT_OUTSIDE)
           .end(Outcome.REFUSED);
     }
-    return new Turn(session)
+    return contradicted(session, LoadCondition.RIDE_HEIGHT)
         .record(
             new SessionEvent.LoadCalled(
                 side,
@@ -137,18 +155,44 @@ final class LoadRules {
       turn.say(Say.waiting(waiting));
     }
     if (session.phase() == Phase.LOAD
-        && session.loads().holds(session.side(), Session.needs(session.place()))) {
+        && session.loads().holds(session.side(), Session.needs(session.place()))
+        && StepRules.tooEarly(session).isEmpty()) {
       return turn.close();
     }
     boolean atHand = session.place().step() instanceof Step.Fasten && !session.state().closed();
     return waiting.isEmpty() || atHand ? turn.prompt() : turn.moveOn();
   }
 
-  private static Decision ask(Session session, LoadCondition condition, LoadProof proof) {
+  /** A turn that begins by cancelling a confirmation of another condition. */
+  private static Turn contradicted(Session session, LoadCondition condition) {
     Side side = session.side();
-    return new Turn(session)
+    boolean other =
+        session.loads().confirmed().entrySet().stream()
+            .anyMatch(
+                known ->
+                    (known.getKey() == side || known.getKey() == Side.CAR || side == Side.CAR)
+                        && known.getValue().condition() != condition);
+    Turn turn = new Turn(session);
+    return other ? turn.loadChanged(LoadChange.CONTRADICTED) : turn;
+  }
+
+  /** A turn that begins by dropping the load that waits to be read back, if one does. */
+  private static Turn dropLoad(Session session) {
+    Turn turn = new Turn(session);
+    return session.talk().pending().orElse(null) instanceof Pending.Load ? turn.drop() : turn;
+  }
+
+  private static Decision ask(Session session, LoadCondition condition, LoadProof proof) {
+    return ask(session, condition, proof, Reply.SILENCE);
+  }
+
+  private static Decision ask(
+      Session session, LoadCondition condition, LoadProof proof, Reply caution) {
+    Side side = session.side();
+    return contradicted(session, condition)
         .record(new SessionEvent.LoadCalled(side, condition, proof, Optional.empty()))
         .say(Say.loadHeard(proof, side))
+        .say(caution)
         .say(Ask.readBackLoad(side, condition))
         .end(Outcome.ASKED);
   }

@@ -4,27 +4,34 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.LoadProof;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.Side;
 
 /**
  * How the suspension is loaded, as far as it was confirmed.
  *
- * @param confirmed the condition read back for a side since the last thing that could change it
+ * @param confirmed the condition read back for a side since the last thing that could change it,
+ *     with what it rests on
  * @param rideHeights the wheel-centre-to-arch height noted before the work
  * @param worked the side, left or right, that was worked on last
  */
 public record Loads(
-    Map<Side, LoadCondition> confirmed, Map<Side, Measure> rideHeights, Optional<Side> worked) {
+    Map<Side, Confirmed> confirmed, Map<Side, Measure> rideHeights, Optional<Side> worked) {
+
+  /** A confirmed condition and what shows it. */
+  public record Confirmed(LoadCondition condition, LoadProof proof) {}
 
   static final Loads NONE = new Loads(Map.of(), Map.of(), Optional.empty());
 
-  boolean holds(Side side, LoadCondition needed) {
-    return needed == LoadCondition.ANY || confirmed.get(side) == needed;
+  /** Whether a side is confirmed to be loaded as needed. */
+  public boolean holds(Side side, LoadCondition needed) {
+    Confirmed known = confirmed.get(side);
+    return needed == LoadCondition.ANY || (known != null && known.condition() == needed);
   }
 
-  Loads withConfirmed(Side side, LoadCondition condition) {
-    return new Loads(put(confirmed, side, condition), rideHeights, worked);
+  Loads withConfirmed(Side side, LoadCondition condition, LoadProof proof) {
+    return new Loads(put(confirmed, side, new Confirmed(condition, proof)), rideHeights, worked);
   }
 
   Loads withNothingConfirmed() {

@@ -49,7 +49,7 @@ final class Moves {
     boolean cancelled = !session.loads().confirmed().isEmpty();
     turn.record(new SessionEvent.LoadChanged(change)).say(Say.loadChanged(change, cancelled));
     if (turn.session().lacksLoad()) {
-      turn.voidStages();
+      turn.interrupt();
     }
     return turn.end(Outcome.ACCEPTED);
   }
@@ -61,9 +61,7 @@ final class Moves {
   static Decision danger(Session session, Intent intent, Moment now) {
     Turn turn = interrupted(session, pending -> true);
     turn.record(new SessionEvent.LoadChanged(LoadChange.DANGER_CALLED));
-    if (turn.session().lacksLoad()) {
-      turn.voidStages();
-    }
+    turn.interrupt();
     boolean working = turn.session().talk().mode() == Talk.Mode.WORKING;
     if (working) {
       turn.record(new SessionEvent.WorkHeld());
@@ -75,7 +73,7 @@ final class Moves {
   private static Turn interrupted(Session session, Predicate<Pending> falls) {
     Turn turn = new Turn(session);
     if (session.talk().pending().filter(falls).isPresent()) {
-      turn.record(new SessionEvent.ReadBackDropped());
+      turn.drop();
     }
     return session.talk().mode() == Talk.Mode.NOTING
         ? turn.record(new SessionEvent.NoteDropped())

@@ -3,6 +3,7 @@ package org.undercall.core.decision;
 import static org.undercall.core.decision.Possible.first;
 import static org.undercall.core.decision.Possible.when;
 
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.EnumMap;
@@ -52,6 +53,25 @@ final class Order {
         (p, e) -> first(p.atHand(e.step(), Step.Fasten.class), p.calledBefore()));
     on(StageClosed.class, (p, e) -> first(p.nextStage(e.step(), e.stage()), p.calledBefore()));
     on(StagesVoided.class, (p, e) -> p.begunBefore(e.step()));
+    on(TighteningInterrupted.class, (p, e) -> p.begunBefore(e.step()));
+    on(TurnCalled.class, (p, e) -> first(p.interrupted(e.step()), degrees(e.degrees())));
+    on(TurnNoted.class, (p, e) -> first(p.interrupted(e.step()), degrees(e.degrees())));
+    on(Loosened.class, (p, e) -> p.atHand(e.step(), Step.Fasten.class));
+    on(StageTakenBack.class, (p, e) -> first(p.settled(), p.stageClosed(e.step(), e.stage())));
+    on(ClosingLapsed.class, (p, e) -> first(p.known(e.because()), p.closedBefore(e.step())));
+    on(
+        ClosingDoubted.class,
+        (p, e) -> first(p.working(), first(p.known(e.because()), p.closedBefore(e.step()))));
+    on(ClosingsHold.class, (p, e) -> first(p.known(e.because()), p.doubted()));
+    on(OutOfOrderCalled.class, (p, e) -> first(p.settled(), p.atHand(e.step())));
+    on(OutOfOrderNoted.class, (p, e) -> p.atHand(e.step()));
+    on(
+        SayingTakenBack.class,
+        (p, e) ->
+            first(
+                first(p.settled(), p.known(e.step())),
+                when(Talk.Last.canBeTakenBack(e.event()), "something that can be taken back")));
+    on(HeightsApart.class, (p, e) -> p.working());
     on(CloseRefused.class, (p, e) -> p.known(e.step()));
     on(MeasureCalled.class, (p, e) -> p.atHand(e.step(), Step.Measure.class));
     on(Measured.class, (p, e) -> p.atHand(e.step(), Step.Measure.class));
@@ -80,6 +100,9 @@ final class Order {
     on(StepPutOff.class, (p, e) -> first(p.settled(), p.atHand(e.step())));
     on(FastenerSnug.class, (p, e) -> first(p.settled(), p.atHand(e.step(), Step.Fasten.class)));
     on(StepReopened.class, (p, e) -> first(p.settled(), p.closedBefore(e.step())));
+    on(
+        ReopenedTight.class,
+        (p, e) -> first(p.settled(), first(p.closedBefore(e.step()), p.mayBeTight(e.step()))));
     on(ClosingTakenBack.class, (p, e) -> first(p.settled(), p.lastClosed(e.step())));
     on(StepRecalled.class, (p, e) -> p.known(e.step()));
     on(
@@ -150,6 +173,10 @@ final class Order {
 
   private static Optional<String> always() {
     return Optional.empty();
+  }
+
+  private static Optional<String> degrees(BigDecimal degrees) {
+    return when(degrees.signum() >= 0, "degrees from zero");
   }
 
   private static Optional<String> open(Possible before, int steps) {

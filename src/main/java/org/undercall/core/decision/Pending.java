@@ -1,10 +1,14 @@
 package org.undercall.core.decision;
 
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
 import org.undercall.core.term.Measure;
+import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 
@@ -23,4 +27,23 @@ public sealed interface Pending {
   /** A load condition. */
   record Load(Side side, LoadCondition condition, LoadProof proof, Optional<Measure> height)
       implements Pending {}
+
+  /** How far the angle of the stage at hand was turned, in degrees. */
+  record Turned(StepRef step, BigDecimal degrees) implements Pending {}
+
+  /** Why the step at hand is closed before those that come first. */
+  record OutOfOrder(StepRef step, OrderReason reason) implements Pending {}
+
+  /** Whether these closings still hold after a step was opened again. */
+  record Later(StepRef because, List<StepRef> steps) implements Pending {
+    public Later {
+      steps = List.copyOf(steps);
+    }
+
+    Later and(StepRef step) {
+      List<StepRef> more = new ArrayList<>(steps);
+      more.add(step);
+      return new Later(because, more);
+    }
+  }
 }

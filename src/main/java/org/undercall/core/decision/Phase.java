@@ -20,6 +20,8 @@ public enum Phase {
   MARKING("MRK"),
   /** The fastener needs a load condition that is not confirmed. */
   GATE("GAT"),
+  /** A tightening that was broken off: how far its angle was turned is to be said. */
+  BEGUN("BGN"),
   /** A torque stage. */
   TORQUE("TRQ"),
   /** An angle stage. */
@@ -104,6 +106,9 @@ public enum Phase {
     }
     if (!session.loads().holds(session.side(), fastener.needs())) {
       return GATE;
+    }
+    if (session.tightening().interrupted() && session.atAngle()) {
+      return BEGUN;
     }
     return session.stage() instanceof Stage.TorqueStage ? TORQUE : ANGLE;
   }

@@ -71,10 +71,8 @@ record Possible(Session session) {
 
   /** A tightening that is interrupted, by whatever moves the car even while the work is held. */
   Optional<String> begunBefore(StepRef step) {
-    Tightening tightening = session.tightening();
-    boolean begun = tightening.stagesClosed() > 0 || tightening.called().isPresent();
     return when(
-        begun && step.equals(session.ref()) && !session.state().closed(),
+        session.tightening().begun() && step.equals(session.ref()) && !session.state().closed(),
         "a tightening at hand that was begun");
   }
 
@@ -116,6 +114,40 @@ record Possible(Session session) {
         when(
             index >= 0 && session.progress().states().get(index).closed(),
             "a step that is closed"));
+  }
+
+  /** A stage of the step that was closed last. */
+  Optional<String> stageClosed(StepRef step, int stage) {
+    int index = session.walk().indexOf(step);
+    return first(
+        lastClosed(step),
+        when(
+            index >= 0
+                && session.progress().states().get(index).tightening().stagesClosed() == stage,
+            "the stage that was closed last"));
+  }
+
+  /** A fastener that was turned through an angle and may be used again. */
+  Optional<String> mayBeTight(StepRef step) {
+    return when(
+        session.walk().indexOf(step) >= 0 && Applied.mayBeTight(session, step),
+        "a fastener that was turned through an angle");
+  }
+
+  /** Closings of which it was asked whether they hold. */
+  Optional<String> doubted() {
+    return when(
+        session.talk().pending().orElse(null) instanceof Pending.Later,
+        "closings that were asked about");
+  }
+
+  /** An angle stage at hand that was broken off. */
+  Optional<String> interrupted(StepRef step) {
+    return first(
+        atHand(step, Step.Fasten.class),
+        when(
+            session.tightening().interrupted() && session.atAngle(),
+            "an angle stage that was broken off"));
   }
 
   Optional<String> lastClosed(StepRef step) {

@@ -29,6 +29,7 @@ final class Prompt {
       case HARDWARE -> Ask.hardware(fastener(session));
       case MARKING -> Ask.marking();
       case GATE -> Ask.gate(fastener(session).needs(), session.side());
+      case BEGUN -> Ask.turnedSoFar(session.specified(), session.tightening().turned());
       case TORQUE, ANGLE -> stage(session);
       case WAITING -> waiting(session);
       case LOAD -> Ask.load(((Step.Load) session.place().step()).condition(), session.side());
@@ -56,12 +57,34 @@ final class Prompt {
   }
 
   private static Reply stage(Session session) {
-    return Ask.stage(fastener(session), session.stages(), session.tightening().stagesClosed());
+    Reply stage =
+        Ask.stage(fastener(session), session.stages(), session.tightening().stagesClosed());
+    return session
+        .tightening()
+        .turned()
+        .map(turned -> Ask.rest(session.specified(), turned).and(stage))
+        .orElse(stage);
   }
 
   private static Reply readBack(Pending pending, Session session) {
     if (pending instanceof Pending.Value value) {
-      return Ask.readBack(value.value());
+      boolean reference =
+          session.place().step() instanceof Step.Measure measure && measure.notesRideHeight();
+      return reference
+          ? Ask.readBackHeight(value.value(), session.car().lifted())
+          : Ask.readBack(value.value());
+    }
+    if (pending instanceof Pending.Turned turned) {
+      return Ask.readBackTurned(turned.degrees());
+    }
+    if (pending instanceof Pending.OutOfOrder order) {
+      return Ask.readBackOrder(order.reason());
+    }
+    if (pending instanceof Pending.Later later) {
+      return Ask.stillHold(
+          later.steps().stream()
+              .map(ref -> session.walk().places().get(session.walk().indexOf(ref)))
+              .toList());
     }
     if (pending instanceof Pending.Marking marking) {
       return Ask.readBack(marking.marking());

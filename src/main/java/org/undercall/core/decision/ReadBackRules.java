@@ -1,22 +1,34 @@
 package org.undercall.core.decision;
 
+import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import org.undercall.core.event.Missing;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
+import org.undercall.core.intent.SpokenUnit;
+import org.undercall.core.procedure.RideHeight;
 import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Walk;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Say;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.LoadChange;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.MeasureUnit;
+import org.undercall.core.term.Side;
+import org.undercall.core.term.StepRef;
 
 /** Values, markings and the end of the work: said, read back, and only then kept. */
 final class ReadBackRules {
   private ReadBackRules() {}
 
   static Decision measured(Session session, Intent intent, Moment now) {
+    Optional<Decision> early = StepRules.tooEarly(session);
+    if (early.isPresent()) {
+      return early.get();
+    }
     Step.Measure step = (Step.Measure) session.place().step();
     Intent.OfNumber number = (Intent.OfNumber) intent;
     if (number.unit().isPresent() && !fits(number, step.unit())) {
@@ -37,6 +49,23 @@ final class ReadBackRules {
     if (pending instanceof Pending.Marking marking) {
       return keep(session, marking.marking());
     }
+    if (pending instanceof Pending.Turned turned) {
+      return FastenRules.keepTurned(session, turned);
+    }
+    if (pending instanceof Pending.OutOfOrder order) {
+      return new Turn(session)
+          .record(new SessionEvent.OutOfOrderNoted(order.step(), order.reason()))
+          .say(Say.outOfOrder())
+          .prompt()
+          .end(Outcome.ACCEPTED);
+    }
+    if (pending instanceof Pending.Later later) {
+      return new Turn(session)
+          .record(new SessionEvent.ClosingsHold(later.because()))
+          .say(Say.closingsHold())
+          .prompt()
+          .end(Outcome.ACCEPTED);
+    }
     int open = session.progress().open();
     return new Turn(session)
         .record(new SessionEvent.SessionEnded(false, open))
@@ -45,11 +74,7 @@ final class ReadBackRules {
   }
 
   static Decision dropped(Session session, Intent intent, Moment now) {
-    return new Turn(session)
-        .record(new SessionEvent.ReadBackDropped())
-        .say(Say.dropped())
-        .prompt()
-        .end(Outcome.ACCEPTED);
+    return new Turn(session).say(Say.dropped()).drop().prompt().end(Outcome.ACCEPTED);
   }
 
   /** The value was called again: the same one is kept, another one is read back in its place. */
@@ -90,28 +115,60 @@ final class ReadBackRules {
         .end(Outcome.ACCEPTED);
   }
 
-  /** Takes back the called value, or else the last closing. */
+  /** Takes back what was said last; never what was said before that. */
   static Decision takeBack(Session session, Intent intent, Moment now) {
     Turn turn = new Turn(session);
-    if (session.tightening().called().isPresent()) {
-      return turn.record(new SessionEvent.ValueDropped(session.ref()))
-          .say(Say.dropped())
-          .end(Outcome.ACCEPTED);
+    Optional<Talk.Last> last = session.talk().last();
+    if (last.isEmpty()) {
+      return turn.record(StepRules.notNow(session, intent))
+          .say(Say.nothingToTakeBack())
+          .end(Outcome.REFUSED);
     }
-    return session
-        .progress()
-        .lastClosed()
-        .map(
-            ref ->
-                turn.record(new SessionEvent.ClosingTakenBack(ref))
-                    .say(Say.takenBack())
-                    .moveTo(session.walk().indexOf(ref)))
-        .map(t -> t.end(Outcome.ACCEPTED))
-        .orElseGet(
-            () ->
-                turn.record(StepRules.notNow(session, intent))
-                    .say(Say.nothingToTakeBack())
-                    .end(Outcome.REFUSED));
+    return takeBack(turn, last.get()).end(Outcome.ACCEPTED);
+  }
+
+  private static Turn takeBack(Turn turn, Talk.Last last) {
+    Session session = turn.session();
+    switch (last.kind()) {
+      case VALUE_CALLED ->
+          turn.record(new SessionEvent.ValueDropped(session.ref())).say(Say.dropped());
+      case STEP_CLOSED, STAGE_CLOSED ->
+          closing(turn, session.progress().lastClosed().orElseThrow());
+      case LOAD_CONFIRMED -> turn.loadChanged(LoadChange.TAKEN_BACK).prompt();
+      case NOTE_KEPT ->
+          turn.record(new SessionEvent.SayingTakenBack(last.step(), last.kind().name()))
+              .say(Say.noteTakenBack());
+      default -> {
+        turn.record(new SessionEvent.SayingTakenBack(last.step(), last.kind().name()))
+            .say(Say.takenBack());
+        int index = session.walk().indexOf(last.step());
+        if (index == session.progress().at()) {
+          turn.prompt();
+        } else {
+          turn.moveTo(index);
+        }
+      }
+    }
+    return turn;
+  }
+
+  /** Takes a closing back at once: a stage is at hand again, another step is open. */
+  static Turn closing(Turn turn, StepRef ref) {
+    Session session = turn.session();
+    int index = session.walk().indexOf(ref);
+    int stages = session.progress().states().get(index).tightening().stagesClosed();
+    List<Walk.Place> falling = new Bonds(session).fallingWith(index);
+    turn.record(
+            stages > 0
+                ? new SessionEvent.StageTakenBack(ref, stages)
+                : new SessionEvent.ClosingTakenBack(ref))
+        .say(Say.takenBack())
+        .lapse(falling, ref);
+    if (session.walk().places().get(index).step() instanceof Step.Load
+        || session.walk().places().get(index).step() instanceof Step.Measure) {
+      turn.loadChanged(LoadChange.TAKEN_BACK);
+    }
+    return turn.moveTo(index);
   }
 
   private static Decision keep(Session session, Measure value) {
@@ -121,10 +178,34 @@ final class ReadBackRules {
     if (!within && !step.limits().mayBeOutside()) {
       return turn.say(Say.outsideLimits(value)).end(Outcome.REFUSED);
     }
+    turn.say(Say.measured(within));
     if (step.notesRideHeight()) {
-      turn.record(new SessionEvent.RideHeightNoted(session.side(), value));
+      reference(turn, value);
     }
-    return turn.say(Say.measured(within)).close().end(Outcome.ACCEPTED);
+    return turn.close().end(Outcome.ACCEPTED);
+  }
+
+  /** The height that later ones are compared with; none any more once the car was lifted. */
+  private static void reference(Turn turn, Measure value) {
+    Session session = turn.session();
+    if (session.car().lifted()) {
+      turn.say(Say.noReference());
+      return;
+    }
+    Side side = session.side();
+    turn.loadChanged(LoadChange.REFERENCE_CHANGED)
+        .record(new SessionEvent.RideHeightNoted(side, value));
+    Side other = side == Side.LEFT ? Side.RIGHT : Side.LEFT;
+    Optional<BigDecimal> limit = session.walk().procedure().rideHeight().flatMap(RideHeight::sides);
+    Measure there = session.loads().rideHeights().get(other);
+    if (limit.isPresent() && there != null) {
+      BigDecimal apart = value.amount().subtract(there.amount()).abs();
+      if (apart.compareTo(limit.get()) > 0) {
+        Measure difference = new Measure(apart, value.unit());
+        turn.record(new SessionEvent.HeightsApart(side, difference))
+            .say(Say.heightsApart(difference, limit.get()));
+      }
+    }
   }
 
   private static Decision keep(Session session, HeadMarking marking) {
@@ -139,7 +220,7 @@ final class ReadBackRules {
     return number.unit().flatMap(ReadBackRules::unit).equals(Optional.of(unit));
   }
 
-  private static Optional<MeasureUnit> unit(org.undercall.core.intent.SpokenUnit spoken) {
+  private static Optional<MeasureUnit> unit(SpokenUnit spoken) {
     return switch (spoken) {
       case MILLIMETRES -> Optional.of(MeasureUnit.MILLIMETRE);
       case INCHES -> Optional.of(MeasureUnit.INCH);

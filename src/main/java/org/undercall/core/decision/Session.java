@@ -1,6 +1,7 @@
 package org.undercall.core.decision;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -23,12 +24,19 @@ import org.undercall.core.term.StepRef;
  * @param walk the procedure, laid out
  * @param progress how far the walk has come
  * @param loads how the suspension is loaded
+ * @param car what is known of the car and its wheels
  * @param talk where the conversation stands
  * @param timers the timers that run, and whose time is over
  * @param stopwatch how long it took so far
  */
 public record Session(
-    Walk walk, Progress progress, Loads loads, Talk talk, Timers timers, Stopwatch stopwatch) {
+    Walk walk,
+    Progress progress,
+    Loads loads,
+    Car car,
+    Talk talk,
+    Timers timers,
+    Stopwatch stopwatch) {
 
   /** Reasons that a confirmed load does not do away with. */
   private static final Set<PutOffReason> NOT_FOR_LOAD =
@@ -42,6 +50,7 @@ public record Session(
         walk,
         Progress.start(walk.places().size()),
         Loads.NONE,
+        Car.NOT_KNOWN,
         Talk.START,
         Timers.NONE,
         Stopwatch.START);
@@ -65,7 +74,7 @@ public record Session(
   public Session after(Recorded decision) {
     Stopwatch next = stopwatch.until(this, decision);
     Session s = after(decision.events());
-    return new Session(walk, s.progress, s.loads, s.talk, s.timers, next);
+    return new Session(walk, s.progress, s.loads, s.car, s.talk, s.timers, next);
   }
 
   /** What the session waits for. */
@@ -98,10 +107,50 @@ public record Session(
     return state().tightening();
   }
 
-  /** The stages of the fastener at hand; its marking must be known where one is needed. */
+  /**
+   * The stages of the fastener at hand; its marking must be known where one is needed. Of an angle
+   * that was turned in part the rest stands there.
+   */
   List<Stage> stages() {
     Fastener fastener = ((Step.Fasten) place().step()).fastener();
-    return fastener.stagesFor(tightening().marking()).orElseThrow();
+    List<Stage> stages = new ArrayList<>(fastener.stagesFor(tightening().marking()).orElseThrow());
+    int at = tightening().stagesClosed();
+    tightening()
+        .turned()
+        .filter(t -> at < stages.size() && stages.get(at) instanceof Stage.AngleStage)
+        .ifPresent(t -> stages.set(at, ((Stage.AngleStage) stages.get(at)).after(t)));
+    return stages;
+  }
+
+  /** Whether the next stage of the fastener at hand is an angle on a torque that was reached. */
+  boolean atAngle() {
+    return place().step() instanceof Step.Fasten fasten
+        && tightening().stagesClosed() > 0
+        && fasten
+            .fastener()
+            .stagesFor(tightening().marking())
+            .filter(all -> tightening().stagesClosed() < all.size())
+            .filter(all -> all.get(tightening().stagesClosed()) instanceof Stage.AngleStage)
+            .isPresent();
+  }
+
+  /** The stage at hand as it is specified, whatever was turned of it before. */
+  Stage specified() {
+    Fastener fastener = ((Step.Fasten) place().step()).fastener();
+    List<Stage> stages = fastener.stagesFor(tightening().marking()).orElseThrow();
+    return stages.get(tightening().stagesClosed());
+  }
+
+  /** Whether an angle of the fastener at hand may have been turned since it was loose. */
+  boolean angleBegun() {
+    boolean none = tightening().turned().filter(t -> t.signum() == 0).isPresent();
+    return atAngle() && (tightening().interrupted() || !none);
+  }
+
+  /** Whether what was confirmed about the load was confirmed too long ago. */
+  boolean isLoadOld(Moment now) {
+    return !loads.confirmed().isEmpty()
+        && stopwatch.sinceConfirmed(now).compareTo(walk.procedure().loadHolds()) > 0;
   }
 
   /** The stage at hand. */
@@ -144,19 +193,23 @@ public record Session(
   }
 
   Session with(Progress next) {
-    return new Session(walk, next, loads, talk, timers, stopwatch);
+    return new Session(walk, next, loads, car, talk, timers, stopwatch);
   }
 
   Session with(Loads next) {
-    return new Session(walk, progress, next, talk, timers, stopwatch);
+    return new Session(walk, progress, next, car, talk, timers, stopwatch);
+  }
+
+  Session with(Car next) {
+    return new Session(walk, progress, loads, next, talk, timers, stopwatch);
   }
 
   Session with(Talk next) {
-    return new Session(walk, progress, loads, next, timers, stopwatch);
+    return new Session(walk, progress, loads, car, next, timers, stopwatch);
   }
 
   Session with(Timers next) {
-    return new Session(walk, progress, loads, talk, next, stopwatch);
+    return new Session(walk, progress, loads, car, talk, next, stopwatch);
   }
 
   /** How many steps are not closed. */

@@ -1,22 +1,29 @@
 package org.undercall.core.decision;
 
+import java.util.List;
 import java.util.Optional;
 import org.undercall.core.event.Missing;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Walk;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
+import org.undercall.core.term.LoadChange;
 import org.undercall.core.term.LoadCondition;
-import org.undercall.core.term.StepRef;
+import org.undercall.core.term.OrderReason;
 
 /** What is done with steps that are no fasteners, and with steps as such. */
 final class StepRules {
   private StepRules() {}
 
   static Decision done(Session session, Intent intent, Moment now) {
+    return tooEarly(session).orElseGet(() -> done(session));
+  }
+
+  private static Decision done(Session session) {
     Step.Do step = (Step.Do) session.place().step();
     Turn turn = new Turn(session);
     if (step.check().isPresent()) {
@@ -28,11 +35,14 @@ final class StepRules {
   }
 
   static Decision passed(Session session, Intent intent, Moment now) {
-    return new Turn(session)
-        .record(new SessionEvent.CheckAnswered(session.ref(), true))
-        .say(Say.stepClosed())
-        .close()
-        .end(Outcome.ACCEPTED);
+    return tooEarly(session)
+        .orElseGet(
+            () ->
+                new Turn(session)
+                    .record(new SessionEvent.CheckAnswered(session.ref(), true))
+                    .say(Say.stepClosed())
+                    .close()
+                    .end(Outcome.ACCEPTED));
   }
 
   static Decision failed(Session session, Intent intent, Moment now) {
@@ -46,7 +56,7 @@ final class StepRules {
     if (!session.timers().ended().contains(session.ref())) {
       return refuse(session, Missing.TIME, Refuse.timeNotOver());
     }
-    return new Turn(session).say(Say.stepClosed()).close().end(Outcome.ACCEPTED);
+    return closed(session);
   }
 
   static Decision loaded(Session session, Intent intent, Moment now) {
@@ -54,22 +64,30 @@ final class StepRules {
     if (!session.loads().holds(session.side(), needed)) {
       return refuse(session, missing(needed), Refuse.load(needed, session.side()));
     }
-    return new Turn(session).say(Say.stepClosed()).close().end(Outcome.ACCEPTED);
+    return closed(session);
   }
 
   static Decision handedOver(Session session, Intent intent, Moment now) {
     Step.HandOver step = (Step.HandOver) session.place().step();
-    return new Turn(session)
-        .record(new SessionEvent.HandedOver(session.ref(), step.due()))
-        .say(Say.stepClosed())
-        .close()
-        .end(Outcome.ACCEPTED);
+    return tooEarly(session)
+        .orElseGet(
+            () ->
+                new Turn(session)
+                    .record(new SessionEvent.HandedOver(session.ref(), step.due()))
+                    .say(Say.stepClosed())
+                    .close()
+                    .end(Outcome.ACCEPTED));
+  }
+
+  private static Decision closed(Session session) {
+    return tooEarly(session)
+        .orElseGet(() -> new Turn(session).say(Say.stepClosed()).close().end(Outcome.ACCEPTED));
   }
 
   static Decision putOff(Session session, Intent intent, Moment now) {
     Intent.PutOff putOff = (Intent.PutOff) intent;
     return new Turn(session)
-        .voidStages()
+        .interrupt()
         .record(new SessionEvent.StepPutOff(session.ref(), putOff.reason()))
         .say(Say.putOff(putOff.reason()))
         .leave()
@@ -88,12 +106,63 @@ final class StepRules {
           .say(Refuse.notClosed())
           .end(Outcome.REFUSED);
     }
-    StepRef ref = session.walk().places().get(index).ref();
+    return reopen(session, index);
+  }
+
+  private static Decision reopen(Session session, int index) {
+    Walk.Place place = session.walk().places().get(index);
+    Bonds bonds = new Bonds(session);
+    boolean tight = Applied.mayBeTight(session, place.ref());
+    Turn turn =
+        new Turn(session)
+            .record(
+                tight
+                    ? new SessionEvent.ReopenedTight(place.ref())
+                    : new SessionEvent.StepReopened(place.ref()))
+            .say(Say.reopened(place.step(), tight))
+            .lapse(bonds.fallingWith(index), place.ref());
+    if (place.step() instanceof Step.Measure measure && measure.notesRideHeight()) {
+      turn.loadChanged(LoadChange.REFERENCE_CHANGED);
+    }
+    return turn.moveTo(index).doubt(bonds.doubtfulAfter(index), place.ref()).end(Outcome.ACCEPTED);
+  }
+
+  /** Says why a step is closed before those that come first; read back before it counts. */
+  static Decision outOfOrder(Session session, Intent intent, Moment now) {
+    if (wheelOff(session).isPresent() || tooEarly(session).isEmpty()) {
+      return wheelOff(session).orElseGet(() -> TalkRules.notNow(session, intent, now));
+    }
+    OrderReason reason = ((Intent.OutOfOrder) intent).reason();
     return new Turn(session)
-        .record(new SessionEvent.StepReopened(ref))
-        .say(Say.reopened())
-        .moveTo(index)
-        .end(Outcome.ACCEPTED);
+        .record(new SessionEvent.OutOfOrderCalled(session.ref(), reason))
+        .prompt()
+        .end(Outcome.ASKED);
+  }
+
+  /** The refusal to close the step at hand before what comes first; empty if nothing is missing. */
+  static Optional<Decision> tooEarly(Session session) {
+    Optional<Decision> off = wheelOff(session);
+    if (off.isPresent() || session.state().outOfOrder().isPresent()) {
+      return off;
+    }
+    Step step = session.place().step();
+    boolean onGround = Bonds.isWheel(step) || step.head().bearing().roadTest();
+    if (onGround && session.car().stance() == Car.Stance.RAISED) {
+      return Optional.of(refuse(session, Missing.CAR_ON_WHEELS, Refuse.carRaised()));
+    }
+    List<Walk.Place> open = new Bonds(session).openBefore(session.progress().at());
+    return open.isEmpty()
+        ? Optional.empty()
+        : Optional.of(refuse(session, Missing.STEPS_BEFORE, Refuse.stepsBefore(open)));
+  }
+
+  /** The refusal to tighten a wheel that is off, or to drive on it. */
+  private static Optional<Decision> wheelOff(Session session) {
+    Step step = session.place().step();
+    boolean onWheel = Bonds.isWheel(step) || step.head().bearing().roadTest();
+    return onWheel && !session.car().hasOn(session.place().wheels())
+        ? Optional.of(refuse(session, Missing.WHEEL_ON, Refuse.wheelOff()))
+        : Optional.empty();
   }
 
   /** Refuses to close the step at hand, naming what the phase waits for. */
@@ -106,6 +175,10 @@ final class StepRules {
       case HARDWARE -> refuse(session, Missing.NEW_HARDWARE, Refuse.hardware());
       case MARKING -> refuse(session, Missing.HEAD_MARKING, Refuse.marking());
       case GATE, LOAD -> refuse(session, missing(needed), Refuse.load(needed, session.side()));
+      case BEGUN ->
+          session.tightening().turned().isPresent()
+              ? refuse(session, Missing.TURNED_SO_FAR, Refuse.turnedTooFar())
+              : refuse(session, Missing.TURNED_SO_FAR, Refuse.turnedSoFar());
       case TORQUE, ANGLE ->
           refuse(session, Missing.VALUE_CALLED, Refuse.valueNotCalled(session.stage()));
       case LOAD_READ_BACK -> refuse(session, Missing.LOAD_READ_BACK, Refuse.notReadBack());
@@ -117,7 +190,7 @@ final class StepRules {
     return new Turn(session)
         .record(new SessionEvent.CloseRefused(session.ref(), missing))
         .say(reply)
-        .say(session.phase() == Phase.LOAD_READ_BACK ? Prompt.of(session) : Reply.SILENCE)
+        .say(session.talk().pending().isPresent() ? Prompt.of(session) : Reply.SILENCE)
         .end(Outcome.REFUSED);
   }
 

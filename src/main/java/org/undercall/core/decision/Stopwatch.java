@@ -1,5 +1,6 @@
 package org.undercall.core.decision;
 
+import java.time.Duration;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.Map;
@@ -16,11 +17,13 @@ import org.undercall.core.term.StepRef;
  * @param last when the last decision was recorded; empty before the first
  * @param spent the time at each step, while it was the step at hand and open
  * @param quiet since when nothing was heard or said, by the clock that is never set
+ * @param confirmed when a load condition was last confirmed, by the same clock
  * @param reminders how many reminders were given since something was heard
  */
-record Stopwatch(Optional<Moment> last, Map<StepRef, Spent> spent, long quiet, int reminders) {
+record Stopwatch(
+    Optional<Moment> last, Map<StepRef, Spent> spent, long quiet, long confirmed, int reminders) {
 
-  static final Stopwatch START = new Stopwatch(Optional.empty(), Map.of(), 0, 0);
+  static final Stopwatch START = new Stopwatch(Optional.empty(), Map.of(), 0, 0, 0);
 
   /** The time until a decision, in which the session was as it is before it. */
   Stopwatch until(Session before, Recorded decision) {
@@ -33,7 +36,15 @@ record Stopwatch(Optional<Moment> last, Map<StepRef, Spent> spent, long quiet, i
         Optional.of(decision.at()),
         times,
         loud ? decision.at().monotonicMillis() : quiet,
+        decision.events().stream().anyMatch(SessionEvent.LoadConfirmed.class::isInstance)
+            ? decision.at().monotonicMillis()
+            : confirmed,
         heard ? 0 : reminders + (reminded ? 1 : 0));
+  }
+
+  /** How long ago a load condition was last confirmed. */
+  Duration sinceConfirmed(Moment now) {
+    return last.isEmpty() ? Duration.ZERO : Duration.ofMillis(now.monotonicMillis() - confirmed);
   }
 
   /** The times if the session goes on as it is until now. */

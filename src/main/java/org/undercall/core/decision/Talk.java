@@ -4,6 +4,9 @@ import java.time.Instant;
 import java.util.Optional;
 import java.util.Set;
 import org.undercall.core.event.EventKind;
+import org.undercall.core.event.Missing;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.term.StepRef;
 
 /**
  * Where the conversation stands.
@@ -11,8 +14,79 @@ import org.undercall.core.event.EventKind;
  * @param mode what the session as a whole is doing
  * @param pending what waits for read-back
  * @param missed how well it goes
+ * @param last what was said last, if it can be taken back or was refused
  */
-public record Talk(Mode mode, Optional<Pending> pending, Missed missed) {
+public record Talk(Mode mode, Optional<Pending> pending, Missed missed, Optional<Last> last) {
+
+  /**
+   * What was said last.
+   *
+   * @param kind its event
+   * @param step the step at hand then
+   */
+  public record Last(EventKind kind, StepRef step) {
+    /** What can be taken back. */
+    private static final Set<EventKind> DONE =
+        Set.of(
+            EventKind.VALUE_CALLED,
+            EventKind.STEP_CLOSED,
+            EventKind.STAGE_CLOSED,
+            EventKind.LOAD_CONFIRMED,
+            EventKind.NOTE_KEPT,
+            EventKind.NEW_HARDWARE_FITTED,
+            EventKind.MARKING_NOTED,
+            EventKind.FASTENER_SNUG,
+            EventKind.STEP_PUT_OFF,
+            EventKind.TURN_NOTED,
+            EventKind.OUT_OF_ORDER_NOTED);
+
+    /** What was refused, changed or taken back: nothing is left to be taken back. */
+    private static final Set<EventKind> NOTHING =
+        Set.of(
+            EventKind.VALUE_REFUSED,
+            EventKind.CLOSE_REFUSED,
+            EventKind.MARKING_REFUSED,
+            EventKind.LOAD_REFUSED,
+            EventKind.NOT_NOW,
+            EventKind.VALUE_DROPPED,
+            EventKind.READ_BACK_DROPPED,
+            EventKind.NOTE_DROPPED,
+            EventKind.STEP_REOPENED,
+            EventKind.REOPENED_TIGHT,
+            EventKind.CLOSING_TAKEN_BACK,
+            EventKind.STAGE_TAKEN_BACK,
+            EventKind.SAYING_TAKEN_BACK,
+            EventKind.TIGHTENING_INTERRUPTED,
+            EventKind.LOOSENED,
+            EventKind.CHECK_ANSWERED,
+            EventKind.WORK_DONE,
+            EventKind.WORK_RESUMED,
+            EventKind.SESSION_RESUMED);
+
+    /** Whether a kind of event, by its name, can be taken back as a saying. */
+    static boolean canBeTakenBack(String event) {
+      return DONE.stream().anyMatch(kind -> kind.name().equals(event));
+    }
+
+    /** What was said last after one more event at a step. */
+    static Optional<Last> after(Optional<Last> before, SessionEvent event, StepRef at) {
+      EventKind kind = EventKind.of(event);
+      if (DONE.contains(kind)) {
+        return Optional.of(new Last(kind, at));
+      }
+      if (event instanceof SessionEvent.CloseRefused refused
+          && refused.missing() == Missing.AFFIRMATION) {
+        return before;
+      }
+      boolean cancelled =
+          kind == EventKind.LOAD_CHANGED
+              && before.filter(last -> last.kind() == EventKind.LOAD_CONFIRMED).isPresent();
+      boolean left =
+          event instanceof SessionEvent.StepEntered
+              && before.filter(last -> last.step().equals(at)).isEmpty();
+      return left || cancelled || NOTHING.contains(kind) ? Optional.empty() : before;
+    }
+  }
 
   /** What the session as a whole is doing. */
   public enum Mode {
@@ -54,27 +128,33 @@ public record Talk(Mode mode, Optional<Pending> pending, Missed missed) {
           EventKind.REMINDED,
           EventKind.STEP_RECALLED);
 
-  static final Talk START = new Talk(Mode.BRIEFING, Optional.empty(), Missed.NONE);
+  static final Talk START =
+      new Talk(Mode.BRIEFING, Optional.empty(), Missed.NONE, Optional.empty());
 
   Talk with(Mode next) {
-    return new Talk(next, pending, missed);
+    return new Talk(next, pending, missed, last);
   }
 
   Talk awaiting(Pending next) {
-    return new Talk(mode, Optional.of(next), missed);
+    return new Talk(mode, Optional.of(next), missed, last);
   }
 
   Talk settled() {
-    return new Talk(mode, Optional.empty(), missed);
+    return new Talk(mode, Optional.empty(), missed, last);
   }
 
   /** With so many phrases in a row not understood, 0 after one that was. */
   Talk missed(int inARow) {
-    return new Talk(mode, pending, new Missed(inARow, missed.quietUntil()));
+    return new Talk(mode, pending, new Missed(inARow, missed.quietUntil()), last);
   }
 
   /** With the reason remarked on. */
   Talk quietUntil(Instant until) {
-    return new Talk(mode, pending, new Missed(missed.inARow(), Optional.of(until)));
+    return new Talk(mode, pending, new Missed(missed.inARow(), Optional.of(until)), last);
+  }
+
+  /** With what was said last. */
+  Talk last(Optional<Last> next) {
+    return new Talk(mode, pending, missed, next);
   }
 }

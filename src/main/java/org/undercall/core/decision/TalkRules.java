@@ -10,6 +10,7 @@ import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
 import org.undercall.core.reply.Tell;
+import org.undercall.core.term.LoadChange;
 
 /** Questions, notes, pauses, and what was not understood. */
 final class TalkRules {
@@ -65,6 +66,7 @@ final class TalkRules {
 
   static Decision resume(Session session, Intent intent, Moment now) {
     Turn turn = new Turn(session).record(new SessionEvent.WorkResumed());
+    turn.absent(LoadChange.WORK_HELD);
     return turn.say(Prompt.entering(turn.session())).end(Outcome.ACCEPTED);
   }
 

@@ -1,5 +1,6 @@
 package org.undercall.core.decision;
 
+import java.time.Duration;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
@@ -12,7 +13,7 @@ final class TimeRules {
   private static final long MILLIS = 1000;
 
   /** A machine that slept for less than this keeps its confirmed load, as after a restart. */
-  private static final long SHORT_SLEEP = Decider.SHORT_ABSENCE.toMillis();
+  private static final long SHORT_SLEEP = Duration.ofMinutes(2).toMillis();
 
   private TimeRules() {}
 
@@ -68,7 +69,7 @@ final class TimeRules {
       case MARKING -> Timing.WaitedFor.MARKING;
       case GATE, LOAD -> Timing.WaitedFor.LOAD;
       case TORQUE -> Timing.WaitedFor.TORQUE;
-      case ANGLE -> Timing.WaitedFor.ANGLE;
+      case BEGUN, ANGLE -> Timing.WaitedFor.ANGLE;
       case WAITING -> Timing.WaitedFor.TIMER;
       case HAND_OVER -> Timing.WaitedFor.HAND_OVER;
       case READ_BACK, LOAD_READ_BACK -> Timing.WaitedFor.READ_BACK;

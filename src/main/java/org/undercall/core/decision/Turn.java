@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.procedure.Wheels;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
 import org.undercall.core.term.LoadChange;
@@ -46,7 +47,13 @@ final class Turn {
   Turn close() {
     Walk.Place place = session.place();
     Session before = session;
+    int index = session.progress().at();
+    List<Walk.Place> undone = new Bonds(session).undoneBy(index);
     record(new SessionEvent.StepClosed(place.ref()));
+    lapse(undone, place.ref());
+    if (Car.wheels(place) == Wheels.REMOVED) {
+      loadChanged(LoadChange.WHEEL_OFF);
+    }
     recall(Recall.leftOver(before, session));
     if (place.step().head().changesLoad() && !(place.step() instanceof Step.Load)) {
       loadChanged(LoadChange.STEP_CHANGES_LOAD);
@@ -70,7 +77,7 @@ final class Turn {
     StepRef target = session.walk().places().get(index).ref();
     boolean other = index != session.progress().at();
     if (other) {
-      voidStages();
+      interrupt();
     }
     if (session.loads().isOtherSide(target.side())) {
       loadChanged(LoadChange.OTHER_SIDE_STARTED);
@@ -88,7 +95,7 @@ final class Turn {
       return this;
     }
     record(new SessionEvent.LoadChanged(change)).say(Say.loadChanged(change, true));
-    return session.lacksLoad() ? voidStages() : this;
+    return session.lacksLoad() ? interrupt() : this;
   }
 
   /** Brings steps that were put off to mind again. */
@@ -100,19 +107,77 @@ final class Turn {
   /** Nobody listened for a while: what was confirmed or about to be confirmed no longer counts. */
   Turn absent(LoadChange change) {
     if (session.talk().pending().orElse(null) instanceof Pending.Load) {
-      record(new SessionEvent.ReadBackDropped());
+      drop();
     }
-    return loadChanged(change);
+    return loadChanged(change).interrupt();
   }
 
-  /** An unfinished tightening that is left or interrupted starts again at its first stage. */
-  Turn voidStages() {
-    Tightening tightening = session.tightening();
-    boolean begun = tightening.stagesClosed() > 0 || tightening.called().isPresent();
-    if (begun && !session.state().closed()) {
-      record(new SessionEvent.StagesVoided(session.ref())).say(Say.stagesVoided());
+  /** A tightening that is left or interrupted is not gone on with as if nothing had been. */
+  Turn interrupt() {
+    if (session.talk().pending().orElse(null) instanceof Pending.Turned) {
+      drop();
+    }
+    boolean angle = session.atAngle() && !session.tightening().interrupted();
+    boolean called = session.tightening().called().isPresent();
+    if ((angle || called) && !session.state().closed()) {
+      record(new SessionEvent.TighteningInterrupted(session.ref()));
+      say(angle ? Say.interrupted() : Reply.SILENCE);
     }
     return this;
+  }
+
+  /** Drops what waits to be read back, if anything does; closings that were doubted lapse. */
+  Turn drop() {
+    Optional<Pending> pending = session.talk().pending();
+    if (pending.isPresent()) {
+      record(new SessionEvent.ReadBackDropped());
+    }
+    if (pending.orElse(null) instanceof Pending.Later later) {
+      List<Walk.Place> places = later.steps().stream().map(this::place).toList();
+      lapse(places, later.because());
+    }
+    return this;
+  }
+
+  /** Closings that no longer hold because of a step are open again, and named. */
+  Turn lapse(List<Walk.Place> places, StepRef because) {
+    List<Walk.Place> closed = closed(places);
+    closed.forEach(p -> record(new SessionEvent.ClosingLapsed(p.ref(), because)));
+    if (closed.isEmpty()) {
+      return this;
+    }
+    say(Say.lapsed(closed));
+    return closed.stream().anyMatch(p -> notesRideHeight(p.step()))
+        ? loadChanged(LoadChange.REFERENCE_CHANGED)
+        : this;
+  }
+
+  /** Asks whether closings still hold after a step was opened again. */
+  Turn doubt(List<Walk.Place> places, StepRef because) {
+    List<Walk.Place> closed = closed(places);
+    closed.forEach(p -> record(new SessionEvent.ClosingDoubted(p.ref(), because)));
+    return closed.isEmpty() ? this : prompt();
+  }
+
+  private static boolean notesRideHeight(Step step) {
+    return step instanceof Step.Measure measure && measure.notesRideHeight();
+  }
+
+  private List<Walk.Place> closed(List<Walk.Place> places) {
+    return places.stream()
+        .filter(p -> session.progress().states().get(session.walk().indexOf(p.ref())).closed())
+        .toList();
+  }
+
+  private Walk.Place place(StepRef ref) {
+    return session.walk().places().get(session.walk().indexOf(ref));
+  }
+
+  /** What happened so far and then a decision about it. */
+  Decision then(Decision next) {
+    List<SessionEvent> all = new ArrayList<>(events);
+    all.addAll(next.events());
+    return new Decision(all, reply.and(next.reply()), next.outcome());
   }
 
   Decision end(Outcome outcome) {

@@ -20,6 +20,7 @@ import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.Measure;
 import org.undercall.core.term.Side;
 
 /**
@@ -34,6 +35,7 @@ public final class WalkThrough {
   private final List<Exchange> exchanges = new ArrayList<>();
   private Session session;
   private Duration passed = Duration.ZERO;
+  private boolean refused;
 
   /**
    * What is said once, and what to answer.
@@ -71,7 +73,7 @@ public final class WalkThrough {
   }
 
   private void next() {
-    String answer = answer(session);
+    String answer = refused ? "put off for later" : answer(session);
     boolean waits = session.phase() == Phase.WAITING;
     Step step = session.place().step();
     say(answer);
@@ -97,6 +99,7 @@ public final class WalkThrough {
   }
 
   private void apply(Decision decision) {
+    refused = decision.outcome() == Outcome.REFUSED;
     session =
         session.after(
             new Recorded(1, now(), Optional.empty(), decision.events(), decision.reply().text()));
@@ -112,7 +115,7 @@ public final class WalkThrough {
       case MEASURE -> measured((Step.Measure) session.place().step());
       case HARDWARE -> "new hardware fitted";
       case MARKING -> "head marking " + marking(session);
-      case GATE, LOAD -> isDroop(session) ? "suspension hangs free" : "wheels carry the car";
+      case GATE, LOAD -> isDroop(session) ? "suspension hangs free" : rideHeight(session);
       case TORQUE -> "torque reached " + amount(session.stage());
       case ANGLE -> "angle turned " + amount(session.stage());
       case WAITING -> "start the timer";
@@ -120,9 +123,20 @@ public final class WalkThrough {
       case LOAD_READ_BACK ->
           side(session.side()) + (isDroop(session) ? " at full droop" : " at ride height");
       case ALL_CLOSED, CLOSED_STEP -> "end of work";
-      case NOTING, ON_HOLD, ENDED ->
+      case BEGUN, NOTING, ON_HOLD, ENDED ->
           throw new IllegalStateException("nobody led to " + session.phase());
     };
+  }
+
+  /** With a wheel off the knuckle is jacked; the height shows it where one was noted. */
+  private static String rideHeight(Session session) {
+    if (session.car().hasOn(session.place().wheels())) {
+      return "wheels carry the car";
+    }
+    Measure noted = session.loads().rideHeights().get(session.side());
+    return noted == null
+        ? "body lifts off the stand"
+        : "arch height " + noted.amount().toPlainString();
   }
 
   private static String measured(Step.Measure step) {

@@ -86,6 +86,41 @@ public enum EventKind {
   REMINDED("EV56", SessionEvent.Reminded.class, "Nothing was heard for long: a reminder."),
   STEP_RECALLED(
       "EV57", SessionEvent.StepRecalled.class, "A step put off was brought to mind again."),
+  TIGHTENING_INTERRUPTED(
+      "EV61",
+      SessionEvent.TighteningInterrupted.class,
+      "A tightening was broken off: how far its angle is turned is open."),
+  TURN_CALLED("EV62", SessionEvent.TurnCalled.class, "An angle turned so far waits for read-back."),
+  TURN_NOTED(
+      "EV63", SessionEvent.TurnNoted.class, "An angle turned so far was read back and kept."),
+  LOOSENED("EV64", SessionEvent.Loosened.class, "A fastener was loosened fully."),
+  STAGE_TAKEN_BACK(
+      "EV65", SessionEvent.StageTakenBack.class, "The closing of a stage was taken back at once."),
+  CLOSING_LAPSED(
+      "EV66",
+      SessionEvent.ClosingLapsed.class,
+      "A closing no longer holds, for what was done at another step."),
+  CLOSING_DOUBTED(
+      "EV67",
+      SessionEvent.ClosingDoubted.class,
+      "It is asked whether a closing still holds after another step was opened again."),
+  CLOSINGS_HOLD("EV68", SessionEvent.ClosingsHold.class, "Closings that were asked about hold."),
+  OUT_OF_ORDER_CALLED(
+      "EV69", SessionEvent.OutOfOrderCalled.class, "A reason to close out of order is read back."),
+  OUT_OF_ORDER_NOTED(
+      "EV70",
+      SessionEvent.OutOfOrderNoted.class,
+      "A step may be closed before those that come first."),
+  SAYING_TAKEN_BACK(
+      "EV71", SessionEvent.SayingTakenBack.class, "What was said last was taken back."),
+  HEIGHTS_APART(
+      "EV72",
+      SessionEvent.HeightsApart.class,
+      "Left and right lie further apart than is permitted."),
+  REOPENED_TIGHT(
+      "EV73",
+      SessionEvent.ReopenedTight.class,
+      "A step was opened again; its fastener may still be tight."),
   LOG_DOUBTED(
       "EV60",
       SessionEvent.LogDoubted.class,

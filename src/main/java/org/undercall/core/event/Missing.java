@@ -18,6 +18,16 @@ public enum Missing {
   TIME,
   HEIGHT_NOTED_BEFORE,
   HEIGHT_WITHIN_TOLERANCE,
+  /** The height at the arch, measured, where one was noted before. */
+  HEIGHT_MEASURED,
+  /** The wheel on the hub. */
+  WHEEL_ON,
+  /** The car on its wheels. */
+  CAR_ON_WHEELS,
+  /** Steps that come before. */
+  STEPS_BEFORE,
+  /** How far an angle was turned, or a fastener loosened. */
+  TURNED_SO_FAR,
   ONE_SIDE,
   OTHER_UNIT,
   /** It was said not to be so, or not surely. */

@@ -10,6 +10,7 @@ import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
 import org.undercall.core.term.LogTrouble;
 import org.undercall.core.term.Measure;
+import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
@@ -81,7 +82,43 @@ public sealed interface SessionEvent {
 
   record StepReopened(StepRef step) implements SessionEvent {}
 
+  /** A step was opened again whose fastener was turned through an angle and may still be tight. */
+  record ReopenedTight(StepRef step) implements SessionEvent {}
+
   record ClosingTakenBack(StepRef step) implements SessionEvent {}
+
+  /** A stage was taken back as soon as it was closed: it is at hand again. */
+  record StageTakenBack(StepRef step, int stage) implements SessionEvent {}
+
+  /** What was said last, of this kind, was taken back. */
+  record SayingTakenBack(StepRef step, String event) implements SessionEvent {}
+
+  /** A tightening was broken off before an angle stage was closed: how far it is turned is open. */
+  record TighteningInterrupted(StepRef step) implements SessionEvent {}
+
+  /** How far the angle of the stage at hand was turned, in degrees, waits to be read back. */
+  record TurnCalled(StepRef step, BigDecimal degrees) implements SessionEvent {}
+
+  record TurnNoted(StepRef step, BigDecimal degrees) implements SessionEvent {}
+
+  record Loosened(StepRef step) implements SessionEvent {}
+
+  /** A closing no longer holds, because of what was done at another step. */
+  record ClosingLapsed(StepRef step, StepRef because) implements SessionEvent {}
+
+  /** It is asked whether a closing still holds after another step was opened again. */
+  record ClosingDoubted(StepRef step, StepRef because) implements SessionEvent {}
+
+  /** The closings that were asked about still hold. */
+  record ClosingsHold(StepRef because) implements SessionEvent {}
+
+  record OutOfOrderCalled(StepRef step, OrderReason reason) implements SessionEvent {}
+
+  /** A step may be closed before those that should come first. */
+  record OutOfOrderNoted(StepRef step, OrderReason reason) implements SessionEvent {}
+
+  /** Left and right lie further apart than the procedure permits. */
+  record HeightsApart(Side side, Measure difference) implements SessionEvent {}
 
   record ReadBackDropped() implements SessionEvent {}
 

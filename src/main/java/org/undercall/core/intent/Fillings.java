@@ -34,6 +34,7 @@ final class Fillings {
       case SIDE -> List.copyOf(SlotWords.SIDES.values());
       case WHEEL_SIDE -> SlotWords.SIDES.values().stream().limit(2).toList();
       case MARKING -> markings();
+      case CAUSE -> List.copyOf(SlotWords.CAUSES.values());
       case REASON -> SlotWords.REASONS.values().stream().flatMap(List::stream).toList();
       case TIMER -> List.copyOf(SlotWords.TIMERS.values());
       case MINUTES_AND_TIMER -> minutesAndTimer();

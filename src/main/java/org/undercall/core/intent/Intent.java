@@ -3,6 +3,7 @@ package org.undercall.core.intent;
 import java.util.Objects;
 import java.util.Optional;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.TimerName;
@@ -51,6 +52,14 @@ public sealed interface Intent {
     @Override
     public IntentKind kind() {
       return IntentKind.PUT_OFF;
+    }
+  }
+
+  /** Why a step is closed before those that should come first. */
+  record OutOfOrder(OrderReason reason) implements Intent {
+    @Override
+    public IntentKind kind() {
+      return IntentKind.OUT_OF_ORDER;
     }
   }
 

@@ -54,6 +54,9 @@ public enum IntentKind {
   ATTENTION("The technician turns to the program. Only an ear that must be called listens for it."),
   DENIED("Something that could close or confirm was denied, doubted or asked: it is not so."),
   DANGER("Something slips, moves or falls, or a stop is called for."),
+  LOOSENED("The fastener at hand is loose again; its tightening starts anew."),
+  TURNED_SO_FAR("How far an angle that was broken off is turned in all; read back."),
+  OUT_OF_ORDER("Why the step is closed before those that should come first; read back."),
   SHORT_ANSWER("A short answer, such as \"done\"; it closes nothing."),
   UNCLEAR("Something was heard that is no phrase of this phase.");
 
@@ -96,6 +99,9 @@ public enum IntentKind {
           FULL_DROOP_READ_BACK,
           HEAD_MARKING,
           NEW_HARDWARE,
+          LOOSENED,
+          TURNED_SO_FAR,
+          OUT_OF_ORDER,
           END_OF_WORK ->
           true;
       default -> false;

@@ -71,6 +71,10 @@ final class PhraseTable {
         IntentKind.ANGLE_COMPLETED,
         List.of(
             "angle turned", "angle turned <angle>", "full angle turned", "turned through <angle>"));
+    table.put(IntentKind.LOOSENED, List.of("fully loosened", "it is fully loosened"));
+    table.put(
+        IntentKind.TURNED_SO_FAR, List.of("turned so far <angle>", "so far it is turned <angle>"));
+    table.put(IntentKind.OUT_OF_ORDER, List.of("out of order <cause>"));
     table.put(
         IntentKind.READ_BACK_RIGHT,
         List.of("that is correct", "read back correct", "you heard me right"));

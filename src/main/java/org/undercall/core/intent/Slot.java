@@ -43,6 +43,8 @@ enum Slot {
   MARKING,
   /** Why a step is put off. */
   REASON,
+  /** Why a step is closed out of order. */
+  CAUSE,
   /** The name of a timer. */
   TIMER,
   /** Whole minutes and the name of a timer. */
@@ -75,6 +77,7 @@ enum Slot {
     return switch (this) {
       case SIDE -> List.copyOf(SlotWords.SIDES.values());
       case WHEEL_SIDE -> List.of(SlotWords.SIDES.get(Side.LEFT), SlotWords.SIDES.get(Side.RIGHT));
+      case CAUSE -> List.copyOf(SlotWords.CAUSES.values());
       case REASON -> SlotWords.REASONS.values().stream().map(words -> words.get(0)).toList();
       default -> List.of();
     };
@@ -87,6 +90,7 @@ enum Slot {
       case STEP -> step(kind, words);
       case SIDE, WHEEL_SIDE -> side(kind, String.join(" ", words));
       case MARKING -> marking(words);
+      case CAUSE -> cause(String.join(" ", words));
       case REASON -> reason(String.join(" ", words));
       case TIMER ->
           timer(String.join(" ", words))
@@ -188,6 +192,14 @@ enum Slot {
       }
     }
     return new Unclear(Reason.NOT_A_PHRASE);
+  }
+
+  private static Intent cause(String words) {
+    return SlotWords.CAUSES.entrySet().stream()
+        .filter(cause -> cause.getValue().equals(words))
+        .<Intent>map(cause -> new Intent.OutOfOrder(cause.getKey()))
+        .findFirst()
+        .orElse(new Unclear(Reason.NOT_A_PHRASE));
   }
 
   private static Intent refused(NumberReading reading) {

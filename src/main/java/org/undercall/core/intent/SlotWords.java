@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.TimerName;
@@ -56,6 +57,14 @@ final class SlotWords {
               entry(PutOffReason.WAITING_FOR_PARTS, List.of("waiting for parts")),
               entry(PutOffReason.TOOL_MISSING, List.of("tool missing", "missing a tool")),
               entry(PutOffReason.LATER, List.of("for later", "until later"))));
+
+  /** The words for each reason to close a step out of order. */
+  static final Map<OrderReason, String> CAUSES =
+      ordered(
+          List.of(
+              entry(OrderReason.AS_THE_MAKER_SAYS, "as the maker says"),
+              entry(OrderReason.DONE_BY_SOMEBODY_ELSE, "done by somebody else"),
+              entry(OrderReason.NOT_ON_THIS_CAR, "missing on this car")));
 
   /** The words for each timer that is started by voice. */
   static final Map<TimerName, String> TIMERS =

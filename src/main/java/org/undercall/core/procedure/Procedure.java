@@ -1,5 +1,6 @@
 package org.undercall.core.procedure;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import java.util.Optional;
  * @param tools the torque wrenches at hand
  * @param rideHeight what a called wheel-centre-to-arch height is compared with; empty if heights
  *     are not used
+ * @param loadHolds how long a confirmed load condition counts before it is asked for again
  * @param phases in the order of the work; neighbouring phases walked per side form one run, left
  *     side first
  */
@@ -20,7 +22,11 @@ public record Procedure(
     List<String> cautions,
     List<Tool> tools,
     Optional<RideHeight> rideHeight,
+    Duration loadHolds,
     List<WorkPhase> phases) {
+
+  /** How long a confirmed load condition counts if nothing is stated: a choice of this program. */
+  public static final Duration LOAD_HOLDS = Duration.ofMinutes(60);
 
   /**
    * What the procedure is.
@@ -29,6 +35,16 @@ public record Procedure(
    */
   public record About(
       String title, String vehicle, String author, String revision, String values) {}
+
+  /** Of which it is not stated how long a confirmed load condition counts. */
+  public Procedure(
+      About about,
+      List<String> cautions,
+      List<Tool> tools,
+      Optional<RideHeight> rideHeight,
+      List<WorkPhase> phases) {
+    this(about, cautions, tools, rideHeight, LOAD_HOLDS, phases);
+  }
 
   public Procedure {
     Objects.requireNonNull(about, "about");

@@ -9,8 +9,14 @@ import java.util.Optional;
  *
  * @param plusMinus how far, in millimetres, it may lie from the one noted before the work
  * @param arm the arm whose bush the height twists, if it is stated
+ * @param sides how far, in millimetres, left and right may lie apart before the work, if stated
  */
-public record RideHeight(BigDecimal plusMinus, Optional<Arm> arm) {
+public record RideHeight(BigDecimal plusMinus, Optional<Arm> arm, Optional<BigDecimal> sides) {
+
+  /** Of which nothing is stated about left and right. */
+  public RideHeight(BigDecimal plusMinus, Optional<Arm> arm) {
+    this(plusMinus, arm, Optional.empty());
+  }
 
   /**
    * A control arm, by the heights of its outer joint above its inner pivot, in millimetres,

@@ -58,6 +58,22 @@ public sealed interface Stage {
     public BigDecimal amount() {
       return target.degrees();
     }
+
+    /** The rest of the angle when so many degrees were turned before; all of it if none is left. */
+    public AngleStage after(BigDecimal degrees) {
+      BigDecimal rest = target.degrees().subtract(degrees);
+      return rest.signum() > 0 ? new AngleStage(new Angle(rest), plusMinus) : this;
+    }
+
+    /** Whether so many degrees are more than the angle with its tolerance. */
+    public boolean isExceededBy(BigDecimal degrees) {
+      return degrees.compareTo(target.degrees().add(plusMinus)) > 0;
+    }
+
+    /** Whether so many degrees are the angle, within its tolerance. */
+    public boolean isReachedBy(BigDecimal degrees) {
+      return !isExceededBy(degrees) && degrees.compareTo(target.degrees().subtract(plusMinus)) >= 0;
+    }
   }
 
   private static void requireTolerance(BigDecimal plusMinus) {

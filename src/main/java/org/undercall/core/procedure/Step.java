@@ -20,10 +20,17 @@ public sealed interface Step {
    * @param title as spoken
    * @param cautions spoken when the step is entered
    * @param changesLoad whether doing it can change how the suspension is loaded
+   * @param bearing how it bears on the car and on other steps
    */
-  record Head(String id, String title, List<String> cautions, boolean changesLoad) {
+  record Head(
+      String id, String title, List<String> cautions, boolean changesLoad, Bearing bearing) {
     public Head {
       cautions = List.copyOf(cautions);
+    }
+
+    /** Of a step of which nothing is stated about the car and other steps. */
+    public Head(String id, String title, List<String> cautions, boolean changesLoad) {
+      this(id, title, cautions, changesLoad, Bearing.NONE);
     }
   }
 

@@ -1,7 +1,10 @@
 package org.undercall.core.procedure;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 
@@ -20,7 +23,13 @@ public record Walk(Procedure procedure, List<Place> places) {
    * @param phase the phase it belongs to
    * @param step what is to be done
    */
-  public record Place(StepRef ref, String phase, Step step) {}
+  public record Place(StepRef ref, String phase, Step step) {
+    /** The wheels it is about: those of its side, of its corner, or all. */
+    public Set<Side> wheels() {
+      Side side = step.head().bearing().corner().orElse(ref.side());
+      return side == Side.CAR ? EnumSet.of(Side.LEFT, Side.RIGHT) : EnumSet.of(side);
+    }
+  }
 
   public Walk {
     places = List.copyOf(places);
@@ -53,6 +62,22 @@ public record Walk(Procedure procedure, List<Place> places) {
     for (Step step : phase.steps()) {
       places.add(new Place(new StepRef(step.head().id(), side), phase.name(), step));
     }
+  }
+
+  /**
+   * The positions of the steps with these ids that a step means by them: on its side or for all.
+   */
+  public List<Integer> named(Place by, List<String> ids) {
+    Side side = by.ref().side();
+    return IntStream.range(0, places.size())
+        .filter(i -> ids.contains(places.get(i).ref().id()))
+        .filter(
+            i ->
+                side == Side.CAR
+                    || places.get(i).ref().side() == side
+                    || places.get(i).ref().side() == Side.CAR)
+        .boxed()
+        .toList();
   }
 
   /** The position of a step, from 0; -1 if the walk does not have it. */

@@ -3,6 +3,7 @@ package org.undercall.core.reply;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Procedure;
@@ -12,6 +13,7 @@ import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.Measure;
+import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.Side;
 
 /** What the program says to tell what is next or to ask for something. */
@@ -124,6 +126,60 @@ public final class Ask {
         + ", in the order "
         + fastener.set().order().stream().map(Words::count).collect(Collectors.joining(", "))
         + ".";
+  }
+
+  /** How far a tightening that was broken off is turned, or that it is loosened. */
+  public static Reply turnedSoFar(Stage specified, Optional<BigDecimal> tooFar) {
+    if (tooFar.isPresent()) {
+      return Reply.of("Turned too far. Loosen it, then say: fully loosened.");
+    }
+    return Reply.of(
+        "Broken off before " + Words.stage(specified) + ".",
+        "Say: turned so far, with the degrees in all, or: fully loosened.");
+  }
+
+  /** What was turned before of the angle that is now turned to its end. */
+  public static Reply rest(Stage specified, BigDecimal turned) {
+    return Reply.of(
+        Words.sentence(Words.digits(turned))
+            + " of "
+            + Words.value(specified)
+            + " turned before. Only the rest:");
+  }
+
+  /** How far an angle was turned, read back. */
+  public static Reply readBackTurned(BigDecimal degrees) {
+    return Reply.of(
+        "Turned so far " + Words.digits(degrees) + " degrees in all. Say: that is correct.");
+  }
+
+  /** Why a step is closed out of order, read back. */
+  public static Reply readBackOrder(OrderReason reason) {
+    return Reply.of("Out of order, " + Words.reason(reason) + ". Say: that is correct.");
+  }
+
+  /** Whether closings still hold after another step was opened again. */
+  public static Reply stillHold(List<Walk.Place> places) {
+    return Reply.of(
+        "Closed further on: " + Words.steps(places) + ".",
+        "Does that still hold? Say: that is correct, or: that was wrong.");
+  }
+
+  /** The height at the arch is to be measured. */
+  public static Reply archHeight() {
+    return Reply.of(
+        "The anti-roll bar can hold it up. Measure, and say: arch height, with the value.");
+  }
+
+  /** The height before the work read back, with what it must rest on. */
+  public static Reply readBackHeight(Measure value, boolean lifted) {
+    String read = Words.sentence(Words.measure(value)) + ".";
+    return lifted
+        ? Reply.of(read, "The car was lifted: no reference any more.", "Say: that is correct.")
+        : Reply.of(
+            read,
+            "On its wheels, level, and bounced or rolled to settle?",
+            "Then say: that is correct, or call it again.");
   }
 
   /** The time to be waited. */

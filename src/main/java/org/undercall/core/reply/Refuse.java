@@ -1,7 +1,9 @@
 package org.undercall.core.reply;
 
 import java.math.BigDecimal;
+import java.util.List;
 import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.Side;
 
@@ -72,7 +74,37 @@ public final class Refuse {
 
   /** What was said waits to be read back. */
   public static Reply notReadBack() {
-    return Reply.of("No. First answer the read-back.");
+    return Reply.of("No. First answer the read-back, or say: that was wrong.");
+  }
+
+  /** How far an angle was turned before a break is not known. */
+  public static Reply turnedSoFar() {
+    return Reply.of("No. First say how far it was turned in all, or: fully loosened.");
+  }
+
+  /** An angle was turned further than it may be. */
+  public static Reply turnedTooFar() {
+    return Reply.of("No. It was turned too far. Loosen it, then say: fully loosened.");
+  }
+
+  /** A fastener that is tight in part is to be loosened first. */
+  public static Reply loosenFirst() {
+    return Reply.of("No. A stage is closed. Loosen it first, then say: fully loosened.");
+  }
+
+  /** A wheel is recorded as off. */
+  public static Reply wheelOff() {
+    return Reply.of("No. The wheel is off.");
+  }
+
+  /** The car is raised, and what is asked for needs it on its wheels. */
+  public static Reply carRaised() {
+    return Reply.of("No. The car is raised. It must stand on its wheels.");
+  }
+
+  /** Steps that come first are open. */
+  public static Reply stepsBefore(List<Walk.Place> open) {
+    return Reply.of("No. First: " + Words.steps(open) + ".", "Or say: out of order, and why.");
   }
 
   /** The time is not over. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.Claim;
 import org.undercall.core.term.HeadMarking;
@@ -112,6 +113,13 @@ public final class Say {
           case JACK_MOVED -> "Jack moved";
           case DANGER_CALLED -> "Stop";
           case DENIED -> "Not so";
+          case CONTRADICTED -> "That is another height";
+          case HEIGHT_OUTSIDE -> "Height outside";
+          case REFERENCE_CHANGED -> "The reference height changes";
+          case WHEEL_OFF -> "Wheel off";
+          case TOO_OLD -> "Confirmed long ago";
+          case TAKEN_BACK -> "Taken back";
+          case WORK_HELD -> "After the break";
           case OTHER_SIDE_STARTED -> "Other side";
           case STEP_CHANGES_LOAD -> "This step changes the load";
           case PROGRAM_RESTARTED -> "I was off";
@@ -160,9 +168,71 @@ public final class Say {
     return Reply.of("Started, not tightened. It stays open.");
   }
 
-  /** A step was opened again. */
-  public static Reply reopened() {
-    return Reply.of("Open again. It counts as loosened.");
+  /**
+   * A step was opened again.
+   *
+   * @param tight whether its fastener may still be tight
+   */
+  public static Reply reopened(Step step, boolean tight) {
+    if (tight) {
+      return Reply.of("Open again. It may still be tight.");
+    }
+    return Reply.of(
+        step instanceof Step.Fasten ? "Open again. It counts as loosened." : "Open again.");
+  }
+
+  /** Closings that no longer hold. */
+  public static Reply lapsed(List<Walk.Place> places) {
+    return Reply.of("Open again with it: " + Words.steps(places) + ".");
+  }
+
+  /** Closings that were doubted hold. */
+  public static Reply closingsHold() {
+    return Reply.of("They stay closed.");
+  }
+
+  /** A step may be closed out of order. */
+  public static Reply outOfOrder() {
+    return Reply.of("Noted, out of order.");
+  }
+
+  /**
+   * A fastener was loosened fully.
+   *
+   * @param used whether it must be replaced
+   */
+  public static Reply loosened(boolean used) {
+    return Reply.of(used ? "Loose. It was turned, so it needs a new one." : "Loose.");
+  }
+
+  /** How far an angle was turned is kept. */
+  public static Reply turnKept(BigDecimal degrees) {
+    return Reply.of("Kept: " + Words.digits(degrees) + " degrees.");
+  }
+
+  /** A height that is no reference, since the car was lifted before. */
+  public static Reply noReference() {
+    return Reply.of("It is no reference, since the car was lifted.");
+  }
+
+  /** Left and right lie too far apart. */
+  public static Reply heightsApart(Measure difference, BigDecimal limit) {
+    return Reply.of(
+        "Left and right differ by "
+            + Words.measure(difference)
+            + ", more than "
+            + Words.digits(limit)
+            + ". Find the cause.");
+  }
+
+  /** A jack under a knuckle. */
+  public static Reply jackedCaution() {
+    return Reply.of("Caution. A jack under one side can lift the car off its stand.");
+  }
+
+  /** A note was taken back. */
+  public static Reply noteTakenBack() {
+    return Reply.of("Note taken back.");
   }
 
   /** The last closing was taken back. */
@@ -180,9 +250,9 @@ public final class Say {
     return Reply.of("Nothing to take back.");
   }
 
-  /** The stages of an unfinished tightening must be done again. */
-  public static Reply stagesVoided() {
-    return Reply.of("The unfinished tightening starts again at stage one.");
+  /** A tightening was broken off. */
+  public static Reply interrupted() {
+    return Reply.of("The tightening is broken off.");
   }
 
   /** The twist a bush keeps at ride height if it is tightened now, in degrees with its sign. */

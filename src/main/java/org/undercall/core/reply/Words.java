@@ -3,12 +3,15 @@ package org.undercall.core.reply;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.MeasureUnit;
+import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
@@ -23,6 +26,8 @@ final class Words {
       List.of(
           "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
           "eleven", "twelve");
+
+  private static final int MOST_NAMED = 3;
 
   private Words() {}
 
@@ -141,6 +146,25 @@ final class Words {
       case TOOL_MISSING -> "tool missing";
       case LATER -> "for later";
     };
+  }
+
+  static String reason(OrderReason reason) {
+    return switch (reason) {
+      case AS_THE_MAKER_SAYS -> "as the maker says";
+      case DONE_BY_SOMEBODY_ELSE -> "done by somebody else";
+      case NOT_ON_THIS_CAR -> "missing on this car";
+    };
+  }
+
+  /** Up to three steps by title, and how many more. */
+  static String steps(List<Walk.Place> places) {
+    String named =
+        places.stream()
+            .limit(MOST_NAMED)
+            .map(p -> step(p.ref(), p.step().head().title()))
+            .collect(Collectors.joining("; "));
+    int more = places.size() - MOST_NAMED;
+    return more > 0 ? named + "; and " + count(more) + " more" : named;
   }
 
   /** A time in hours, minutes and seconds; from an hour on without the seconds. */

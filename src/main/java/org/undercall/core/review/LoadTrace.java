@@ -23,7 +23,8 @@ final class LoadTrace {
     } else if (event instanceof SessionEvent.LoadChanged) {
       inForce.clear();
       notes.add(new Review.Timed<>(at, event));
-    } else if (event instanceof SessionEvent.RideHeightNoted) {
+    } else if (event instanceof SessionEvent.RideHeightNoted
+        || event instanceof SessionEvent.HeightsApart) {
       notes.add(new Review.Timed<>(at, event));
     }
   }

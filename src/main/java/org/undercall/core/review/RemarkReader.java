@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.undercall.core.event.Clip;
+import org.undercall.core.event.EventKind;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.term.StepRef;
@@ -23,11 +24,26 @@ final class RemarkReader {
           SessionEvent.NamedTimerCancelled.class,
           SessionEvent.ClockJumped.class);
 
+  private static final Set<Class<? extends SessionEvent>> CHANGES =
+      Set.of(
+          SessionEvent.StepReopened.class,
+          SessionEvent.ReopenedTight.class,
+          SessionEvent.ClosingLapsed.class,
+          SessionEvent.ClosingsHold.class,
+          SessionEvent.ClosingTakenBack.class,
+          SessionEvent.StageTakenBack.class,
+          SessionEvent.SayingTakenBack.class,
+          SessionEvent.TighteningInterrupted.class,
+          SessionEvent.TurnNoted.class,
+          SessionEvent.Loosened.class,
+          SessionEvent.OutOfOrderNoted.class);
+
   private final List<Review.Refusal> refusals = new ArrayList<>();
   private final List<Review.Timed<SessionEvent.NoteKept>> notes = new ArrayList<>();
   private final Map<StepRef, Review.Timed<SessionEvent.HandedOver>> handOvers =
       new LinkedHashMap<>();
   private final List<Review.Timed<SessionEvent>> timers = new ArrayList<>();
+  private final List<Review.Timed<SessionEvent>> changes = new ArrayList<>();
   private int notUnderstood;
 
   /** Reads an event; gives back the refusal if it is one. */
@@ -40,6 +56,14 @@ final class RemarkReader {
       notUnderstood++;
     } else if (TIMERS.contains(event.getClass())) {
       timers.add(new Review.Timed<>(decision.at().wall(), event));
+    }
+    if (CHANGES.contains(event.getClass())) {
+      changes.add(new Review.Timed<>(decision.at().wall(), event, clip(decision)));
+    }
+    if (event instanceof SessionEvent.SayingTakenBack e
+        && e.event().equals(EventKind.NOTE_KEPT.name())
+        && !notes.isEmpty()) {
+      notes.remove(notes.size() - 1);
     }
     return refusedStep(event, atHand).map(step -> refusal(step.step(), event, decision));
   }
@@ -79,7 +103,8 @@ final class RemarkReader {
   }
 
   Review.Remarks remarks(List<Review.Timed<SessionEvent>> loads) {
-    return new Review.Remarks(refusals, notes, loads, List.copyOf(handOvers.values()), timers);
+    return new Review.Remarks(
+        refusals, notes, loads, List.copyOf(handOvers.values()), timers, changes);
   }
 
   int notUnderstood() {

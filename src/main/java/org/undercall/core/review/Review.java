@@ -52,14 +52,17 @@ public record Review(
    * @param loads load conditions confirmed and cancelled, ride heights noted
    * @param handOvers items handed over, still to be done
    * @param timers timers started, ended and cancelled, and a clock that was set
+   * @param changes what was undone, taken back, broken off and done out of order
    */
   public record Remarks(
       List<Refusal> refusals,
       List<Timed<SessionEvent.NoteKept>> notes,
       List<Timed<SessionEvent>> loads,
       List<Timed<SessionEvent.HandedOver>> handOvers,
-      List<Timed<SessionEvent>> timers) {
+      List<Timed<SessionEvent>> timers,
+      List<Timed<SessionEvent>> changes) {
     public Remarks {
+      changes = List.copyOf(changes);
       timers = List.copyOf(timers);
       refusals = List.copyOf(refusals);
       notes = List.copyOf(notes);

@@ -5,6 +5,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.undercall.core.event.EventKind;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.term.PutOffReason;
 
@@ -32,14 +33,23 @@ final class StepCourse {
       state = StepReview.State.STARTED_NOT_TIGHTENED;
       aside = true;
     } else if (event instanceof SessionEvent.StepReopened
-        || event instanceof SessionEvent.ClosingTakenBack) {
+        || event instanceof SessionEvent.ReopenedTight
+        || event instanceof SessionEvent.ClosingLapsed
+        || event instanceof SessionEvent.ClosingTakenBack
+        || (event instanceof SessionEvent.StageTakenBack && isClosed())) {
       state = StepReview.State.OPEN;
       end = Optional.empty();
       reopened.add(now.at());
     } else if (event instanceof SessionEvent.TimerEnded
         || event instanceof SessionEvent.TimerCancelled) {
       timer = false;
-    } else if (!(event instanceof SessionEvent.StagesVoided)) {
+    } else if (event instanceof SessionEvent.SayingTakenBack e) {
+      boolean aside =
+          e.event().equals(EventKind.FASTENER_SNUG.name())
+              || e.event().equals(EventKind.STEP_PUT_OFF.name());
+      state = aside ? StepReview.State.OPEN : state;
+    } else if (!(event instanceof SessionEvent.StagesVoided
+        || event instanceof SessionEvent.TighteningInterrupted)) {
       timer |= event instanceof SessionEvent.TimerStarted;
       touched(now);
     }

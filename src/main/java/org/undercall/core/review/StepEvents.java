@@ -22,6 +22,15 @@ final class StepEvents {
     if (event instanceof SessionEvent.ClosingTakenBack e) {
       return Optional.of(e.step());
     }
+    if (event instanceof SessionEvent.ReopenedTight e) {
+      return Optional.of(e.step());
+    }
+    if (event instanceof SessionEvent.ClosingLapsed e) {
+      return Optional.of(e.step());
+    }
+    if (event instanceof SessionEvent.SayingTakenBack e) {
+      return Optional.of(e.step());
+    }
     if (event instanceof SessionEvent.StepPutOff e) {
       return Optional.of(e.step());
     }
@@ -63,6 +72,18 @@ final class StepEvents {
       return Optional.of(e.step());
     }
     if (event instanceof SessionEvent.StagesVoided e) {
+      return Optional.of(e.step());
+    }
+    if (event instanceof SessionEvent.StageTakenBack e) {
+      return Optional.of(e.step());
+    }
+    if (event instanceof SessionEvent.TighteningInterrupted e) {
+      return Optional.of(e.step());
+    }
+    if (event instanceof SessionEvent.TurnNoted e) {
+      return Optional.of(e.step());
+    }
+    if (event instanceof SessionEvent.Loosened e) {
       return Optional.of(e.step());
     }
     if (event instanceof SessionEvent.MarkingNoted e) {

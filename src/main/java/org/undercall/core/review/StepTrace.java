@@ -22,10 +22,22 @@ final class StepTrace {
 
   /** Reads an event that is about the step, and the sound of what it says. */
   void read(SessionEvent event, Reading now, Optional<String> clip) {
-    if (event instanceof SessionEvent.StepReopened) {
-      tightening.loosened();
+    if (event instanceof SessionEvent.StepReopened
+        || event instanceof SessionEvent.ReopenedTight
+        || event instanceof SessionEvent.ClosingLapsed) {
+      tightening.reopened(event instanceof SessionEvent.StepReopened);
       answers.clear();
       measured.clear();
+    } else if (event instanceof SessionEvent.StageTakenBack e) {
+      tightening.takenBack(e.stage());
+    } else if (event instanceof SessionEvent.TighteningInterrupted) {
+      tightening.interrupted();
+    } else if (event instanceof SessionEvent.TurnNoted e) {
+      tightening.turned(e.degrees(), clip);
+    } else if (event instanceof SessionEvent.Loosened) {
+      tightening.loosened();
+    } else if (event instanceof SessionEvent.SayingTakenBack e) {
+      tightening.takenBack(e.event());
     } else if (event instanceof SessionEvent.ClosingTakenBack
         || event instanceof SessionEvent.StagesVoided) {
       tightening.voided();

@@ -1,11 +1,13 @@
 package org.undercall.core.review;
 
+import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.undercall.core.event.EventKind;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
@@ -19,6 +21,8 @@ final class TighteningTrace {
   private Optional<HeadMarking> marking = Optional.empty();
   private Optional<OffsetDateTime> newHardware = Optional.empty();
   private Optional<Review.Timed<SessionEvent.LoadConfirmed>> load = Optional.empty();
+  private Optional<BigDecimal> turned = Optional.empty();
+  private boolean interrupted;
   private int voided;
 
   TighteningTrace(Step step) {
@@ -35,8 +39,97 @@ final class TighteningTrace {
     newHardware = Optional.of(at);
   }
 
+  /** A called value; of an angle that was turned in part, with what was turned before. */
   void called(int stage, StepReview.Called value) {
-    called.put(stage, value);
+    BigDecimal before = turned.orElse(BigDecimal.ZERO);
+    called.put(stage, new StepReview.Called(value.value().add(before), value.clip()));
+  }
+
+  /** Broken off: how far an angle was turned is not known. */
+  void interrupted() {
+    dropped();
+    turned = Optional.empty();
+    interrupted = angleAtHand().isPresent();
+  }
+
+  /** So far the angle at hand was turned; all of it, if that is within its tolerance. */
+  void turned(BigDecimal degrees, Optional<String> clip) {
+    Optional<Stage.AngleStage> angle = angleAtHand();
+    interrupted = angle.filter(a -> a.isExceededBy(degrees)).isPresent();
+    turned = Optional.of(degrees);
+    angle
+        .filter(a -> a.isReachedBy(degrees))
+        .ifPresent(a -> called.put(closed.size() + 1, new StepReview.Called(degrees, clip)));
+  }
+
+  private Optional<Stage.AngleStage> angleAtHand() {
+    List<Stage> stages = specified();
+    boolean open = !closed.isEmpty() && closed.size() < stages.size();
+    return open && stages.get(closed.size()) instanceof Stage.AngleStage angle
+        ? Optional.of(angle)
+        : Optional.empty();
+  }
+
+  /** Loosened fully; what was turned through an angle is not new any more. */
+  void loosened() {
+    boolean none = turned.filter(t -> t.signum() == 0).isPresent() && !interrupted;
+    boolean used = angleAtHand().isPresent() && !none;
+    voided();
+    if (used) {
+      marking = Optional.empty();
+      newHardware = Optional.empty();
+    }
+  }
+
+  /**
+   * Opened again.
+   *
+   * @param loose whether it counts as loosened in any case
+   */
+  void reopened(boolean loose) {
+    boolean tight =
+        step instanceof Step.Fasten fasten
+            && !fasten.fastener().part().oneTimeUse()
+            && specified().stream().anyMatch(Stage.AngleStage.class::isInstance);
+    if (loose || !tight) {
+      voided();
+      marking = Optional.empty();
+      newHardware = Optional.empty();
+      return;
+    }
+    voided++;
+    List<Stage> stages = specified();
+    int first = 1;
+    while (stages.get(first - 1) instanceof Stage.TorqueStage) {
+      first++;
+    }
+    int angle = first;
+    closed.keySet().removeIf(stage -> stage >= angle);
+    load = Optional.empty();
+    interrupted();
+  }
+
+  /** The closing of a stage was taken back. */
+  void takenBack(int stage) {
+    closed.remove(stage);
+    called.remove(stage);
+    turned = Optional.empty();
+    load = Optional.empty();
+  }
+
+  /** What was said last was taken back. */
+  void takenBack(String event) {
+    switch (EventKind.valueOf(event)) {
+      case NEW_HARDWARE_FITTED -> {
+        newHardware = Optional.empty();
+        marking = Optional.empty();
+      }
+      case MARKING_NOTED -> marking = Optional.empty();
+      case TURN_NOTED -> interrupted();
+      default -> {
+        // nothing of the tightening
+      }
+    }
   }
 
   /** The called value that no stage was closed with yet no longer counts. */
@@ -46,6 +139,7 @@ final class TighteningTrace {
 
   void stageClosed(int stage, OffsetDateTime at) {
     closed.put(stage, at);
+    turned = Optional.empty();
   }
 
   void closed(Optional<Review.Timed<SessionEvent.LoadConfirmed>> confirmation) {
@@ -58,13 +152,9 @@ final class TighteningTrace {
     load = Optional.empty();
   }
 
-  void loosened() {
-    voided();
-    marking = Optional.empty();
-    newHardware = Optional.empty();
-  }
-
   private void clearStages() {
+    turned = Optional.empty();
+    interrupted = false;
     called.clear();
     closed.clear();
   }
@@ -73,10 +163,16 @@ final class TighteningTrace {
     return new StepReview.Tightened(marking, newHardware, load, stages(), voided);
   }
 
+  private List<Stage> specified() {
+    return step instanceof Step.Fasten fasten
+        ? fasten.fastener().stagesFor(marking).orElse(List.of())
+        : List.of();
+  }
+
   private List<StepReview.StageReview> stages() {
     List<StepReview.StageReview> reviews = new ArrayList<>();
-    if (step instanceof Step.Fasten fasten) {
-      List<Stage> stages = fasten.fastener().stagesFor(marking).orElse(List.of());
+    if (step instanceof Step.Fasten) {
+      List<Stage> stages = specified();
       for (int i = 1; i <= stages.size(); i++) {
         reviews.add(
             new StepReview.StageReview(

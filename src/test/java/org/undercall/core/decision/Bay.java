@@ -146,7 +146,7 @@ final class Bay {
   private List<String> restart(long secondsAway) {
     assertEquals(session, replayed(), "the state replayed");
     Decision up = Decider.takeUp(session, "test", Duration.ofSeconds(secondsAway));
-    promises.restarted(up, Math.abs(secondsAway));
+    promises.restarted(up);
     return apply(up, false);
   }
 

@@ -1,6 +1,7 @@
 package org.undercall.core.decision;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.undercall.core.event.SessionEvent;
@@ -9,6 +10,7 @@ import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.SpokenNumber;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 
@@ -44,7 +46,7 @@ final class Mistakes {
   static Session anyLoad(Session session, SessionEvent event) {
     Session after = session.after(event);
     return event instanceof SessionEvent.LoadConfirmed e
-        ? after.with(after.loads().withConfirmed(e.side(), Session.needs(after.place())))
+        ? after.with(after.loads().withConfirmed(e.side(), Session.needs(after.place()), e.proof()))
         : after;
   }
 
@@ -147,5 +149,49 @@ final class Mistakes {
 
   static boolean failed(Session session, Intent intent) {
     return session.phase() == Phase.CHECK && intent.kind() == IntentKind.CHECK_FAILED;
+  }
+
+  static Session wheelsOn(Session session) {
+    Car car = session.car();
+    return session.with(new Car(car.stance(), Map.of(), car.lifted()));
+  }
+
+  static Session onGround(Session session) {
+    Car car = session.car();
+    return session.with(new Car(Car.Stance.ON_WHEELS, car.wheels(), car.lifted()));
+  }
+
+  static Session excused(Session session) {
+    int at = session.progress().at();
+    OrderReason reason = OrderReason.AS_THE_MAKER_SAYS;
+    return session.with(session.progress().change(at, s -> s.outOfOrder(reason)));
+  }
+
+  static Session turnedInFull(Session session, Intent intent) {
+    Tightening t = session.tightening();
+    boolean part = session.phase() == Phase.ANGLE && t.turned().isPresent();
+    return part && t.called().isEmpty()
+        ? tightened(session, t.withStagesClosed(t.stagesClosed()))
+        : session;
+  }
+
+  static Session startedAgain(Session session, SessionEvent event) {
+    Session after = session.after(event);
+    return event instanceof SessionEvent.TighteningInterrupted
+        ? tightened(after, after.tightening().withStagesClosed(0))
+        : after;
+  }
+
+  static Session usedAgain(Session session, SessionEvent event) {
+    Tightening before = session.tightening();
+    Session after = session.after(event);
+    return event instanceof SessionEvent.Loosened
+        ? tightened(after, before.loosened(false))
+        : after;
+  }
+
+  static Session neverLifted(Session session) {
+    Car car = session.car();
+    return session.with(new Car(car.stance(), car.wheels(), false));
   }
 }

@@ -1,5 +1,6 @@
 package org.undercall.core.decision;
 
+import java.math.BigDecimal;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -8,6 +9,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.undercall.core.event.EventKind;
+import org.undercall.core.event.Missing;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.ConfusableNumbers;
 import org.undercall.core.intent.Intent;
@@ -45,7 +48,11 @@ final class Promises {
           SessionEvent.ReadBackDropped.class,
           SessionEvent.NoteDropped.class,
           SessionEvent.LoadChanged.class,
-          SessionEvent.StagesVoided.class,
+          SessionEvent.TighteningInterrupted.class,
+          SessionEvent.StageTakenBack.class,
+          SessionEvent.ClosingTakenBack.class,
+          SessionEvent.ClosingLapsed.class,
+          SessionEvent.StepEntered.class,
           SessionEvent.WorkHeld.class,
           SessionEvent.Asked.class,
           SessionEvent.NotNow.class);
@@ -57,7 +64,9 @@ final class Promises {
       Side worked,
       Optional<Measure> heardMeasure,
       Optional<HeadMarking> heardMarking,
-      Optional<SessionEvent.LoadCalled> heardLoad) {}
+      Optional<SessionEvent.LoadCalled> heardLoad,
+      Optional<BigDecimal> heardTurn,
+      CarPromises car) {}
 
   private final Walk walk;
   private final Map<StepRef, StepBook> books = new HashMap<>();
@@ -67,6 +76,8 @@ final class Promises {
   private Optional<Measure> heardMeasure = Optional.empty();
   private Optional<HeadMarking> heardMarking = Optional.empty();
   private Optional<SessionEvent.LoadCalled> heardLoad = Optional.empty();
+  private Optional<BigDecimal> heardTurn = Optional.empty();
+  private CarPromises car = CarPromises.START;
 
   Promises(Walk walk) {
     this.walk = walk;
@@ -85,6 +96,8 @@ final class Promises {
     heardMeasure = kept.heardMeasure();
     heardMarking = kept.heardMarking();
     heardLoad = kept.heardLoad();
+    heardTurn = kept.heardTurn();
+    car = kept.car();
   }
 
   private Promises(Promises other) {
@@ -96,6 +109,8 @@ final class Promises {
     heardMeasure = other.heardMeasure;
     heardMarking = other.heardMarking;
     heardLoad = other.heardLoad;
+    heardTurn = other.heardTurn;
+    car = other.car;
   }
 
   Promises copy() {
@@ -109,7 +124,8 @@ final class Promises {
 
   /** All else that is kept. */
   Kept kept() {
-    return new Kept(Map.copyOf(loads), at, worked, heardMeasure, heardMarking, heardLoad);
+    return new Kept(
+        Map.copyOf(loads), at, worked, heardMeasure, heardMarking, heardLoad, heardTurn, car);
   }
 
   /** Checks one decision, or throws. */
@@ -119,12 +135,22 @@ final class Promises {
     if (CAN_CHANGE_LOAD.contains(intent.kind()) && !notNow) {
       loadMayChange(true);
       heardLoad = Optional.empty();
+      if (intent.kind() == IntentKind.DANGER) {
+        breakOff();
+      }
+    }
+    if (!notNow) {
+      contradict(intent);
     }
     for (SessionEvent event : decision.events()) {
       types.add(event.getClass());
+      car.check(this, event);
       check(intent, event);
+      car = car.after(walk, event);
       keep(event);
     }
+    car.checkAll(this);
+    car = car.settled();
     if (SAFER_ONLY.contains(intent.kind())) {
       types.removeAll(SAFER);
       require(types.isEmpty(), "a denial or doubt only makes safer", decision);
@@ -140,16 +166,33 @@ final class Promises {
     checkReply(decision.reply().text(), types, decision);
   }
 
-  /** The program was off and takes the work up: whatever was known about the load is void. */
-  void restarted(Decision decision, long secondsAway) {
-    if (secondsAway > 120) {
-      loadMayChange(true);
-      heardLoad = Optional.empty();
+  /** Whatever else is said to be so, or a break of the work, ends a confirmation. */
+  private void contradict(Intent intent) {
+    LoadCondition said =
+        switch (intent.kind()) {
+          case HANGS_FREE -> LoadCondition.FULL_DROOP;
+          case WHEELS_CARRY, KNUCKLE_JACKED -> LoadCondition.RIDE_HEIGHT;
+          default -> LoadCondition.ANY;
+        };
+    LoadCondition known = loads.get(at.side());
+    boolean refuted = known != null && said != LoadCondition.ANY && known != said;
+    boolean believed = intent.kind() == IntentKind.HANGS_FREE;
+    loadMayChange(intent.kind() == IntentKind.RESUME || (refuted && believed));
+    if (intent.kind() == IntentKind.RESUME) {
+      breakOff();
     }
+  }
+
+  /** The program was off and takes the work up: whatever was known about the load is void. */
+  void restarted(Decision decision) {
+    loadMayChange(true);
+    breakOff();
+    heardLoad = Optional.empty();
     for (SessionEvent event : decision.events()) {
       boolean closes =
           event instanceof SessionEvent.StepClosed || event instanceof SessionEvent.StageClosed;
       require(!closes, "a restart closes nothing", event);
+      car = car.after(walk, event);
       keep(event);
     }
   }
@@ -190,6 +233,12 @@ final class Promises {
       require(right && heardMarking.equals(Optional.of(e.marking())), "a marking read back", event);
       boolean known = fastener(e.step()).stagesFor(Optional.of(e.marking())).isPresent();
       require(known, "a known marking", event);
+    } else if (event instanceof SessionEvent.TurnNoted e) {
+      boolean right = intent.kind() == IntentKind.READ_BACK_RIGHT;
+      require(right && heardTurn.equals(Optional.of(e.degrees())), "a turn read back", event);
+      require(book(e.step()).broken(), "a turn of an angle that was broken off", event);
+    } else if (event instanceof SessionEvent.Loosened) {
+      require(intent.kind() == IntentKind.LOOSENED, "loosened by its own phrase", event);
     } else if (event instanceof SessionEvent.SessionEnded e && e.complete()) {
       boolean all = walk.places().stream().allMatch(p -> book(p.ref()).closed());
       require(all, "complete with every step closed", event);
@@ -205,7 +254,14 @@ final class Promises {
     Intent.OfNumber said = (Intent.OfNumber) intent;
     require(said.number().value().compareTo(e.value()) == 0, "the value that was said", e);
     Stage stage = stages(e.step()).get(e.stage() - 1);
-    require(stage.amount().compareTo(e.value()) == 0, "the value of the specification", e);
+    BigDecimal before =
+        stage instanceof Stage.AngleStage
+            ? book(e.step()).turned().orElse(BigDecimal.ZERO)
+            : BigDecimal.ZERO;
+    require(
+        stage.amount().subtract(before).compareTo(e.value()) == 0,
+        "the value of the specification",
+        e);
     boolean words = said.number().style() == SpokenNumber.Style.WORDS;
     require(!words || !ConfusableNumbers.isConfusable(e.value()), "digits where confusable", e);
     String unit = said.unit().map(Enum::name).orElse("none");
@@ -222,9 +278,12 @@ final class Promises {
     StepBook book = book(e.step());
     boolean torque = stages(e.step()).get(e.stage() - 1) instanceof Stage.TorqueStage;
     IntentKind wanted = torque ? IntentKind.TORQUE_COMPLETED : IntentKind.ANGLE_COMPLETED;
-    require(intent.kind() == wanted, "a stage closed by its own phrase", e);
+    boolean turnedBefore =
+        intent.kind() == IntentKind.READ_BACK_RIGHT && !torque && book.turned().isPresent();
+    require(intent.kind() == wanted || turnedBefore, "a stage closed by its own phrase", e);
     require(e.step().equals(at), "a stage closed at the step at hand", e);
     require(e.stage() == book.stages() + 1, "stages in order, in one go", e);
+    require(!book.broken(), "an angle that was not broken off", e);
     require(book.called() == e.stage(), "a value called for this stage", e);
     require(ready(e.step()), "hardware, marking and load before a stage", e);
   }
@@ -264,12 +323,33 @@ final class Promises {
       books.put(e.step(), book(e.step()).go(book(e.step()).stages(), e.stage()));
     } else if (event instanceof SessionEvent.ValueDropped e) {
       books.put(e.step(), book(e.step()).go(book(e.step()).stages(), 0));
-    } else if (event instanceof SessionEvent.StagesVoided e) {
-      books.put(e.step(), book(e.step()).go(0, 0));
-    } else if (event instanceof SessionEvent.StepReopened e) {
-      books.put(e.step(), StepBook.EMPTY);
+    } else if (event instanceof SessionEvent.StageTakenBack e) {
+      books.put(e.step(), book(e.step()).closed(false).go(e.stage() - 1, 0));
     } else if (event instanceof SessionEvent.ClosingTakenBack e) {
       books.put(e.step(), book(e.step()).closed(false).go(0, 0));
+      withdrawn(e.step());
+    } else if (event instanceof SessionEvent.StepReopened e) {
+      books.put(e.step(), StepBook.EMPTY);
+      withdrawn(e.step());
+    } else if (event instanceof SessionEvent.ReopenedTight e) {
+      books.put(e.step(), tight(e.step()));
+    } else if (event instanceof SessionEvent.ClosingLapsed e) {
+      books.put(e.step(), mayBeTight(e.step()) ? tight(e.step()) : StepBook.EMPTY);
+      withdrawn(e.step());
+    } else if (event instanceof SessionEvent.TighteningInterrupted e) {
+      books.put(e.step(), book(e.step()).broken(atAngle(e.step())));
+    } else if (event instanceof SessionEvent.TurnNoted e) {
+      Stage.AngleStage angle = (Stage.AngleStage) stages(e.step()).get(book(e.step()).stages());
+      BigDecimal most = angle.target().degrees().add(angle.plusMinus());
+      BigDecimal least = angle.target().degrees().subtract(angle.plusMinus());
+      boolean tooFar = e.degrees().compareTo(most) > 0;
+      boolean reached = !tooFar && e.degrees().compareTo(least) >= 0;
+      books.put(e.step(), book(e.step()).turned(e.degrees(), tooFar, reached));
+    } else if (event instanceof SessionEvent.Loosened e) {
+      StepBook book = book(e.step());
+      boolean none = book.turned().filter(t -> t.signum() == 0).isPresent();
+      boolean used = atAngle(e.step()) && (book.broken() || !none);
+      books.put(e.step(), used ? StepBook.EMPTY : StepBook.loose(book.hardware(), book.marking()));
     } else {
       keepHeard(event);
     }
@@ -277,10 +357,9 @@ final class Promises {
 
   private void keepHeard(SessionEvent event) {
     if (event instanceof SessionEvent.NewHardwareFitted e) {
-      books.put(e.step(), new StepBook(false, true, Optional.empty(), 0, 0));
+      books.put(e.step(), StepBook.loose(true, Optional.empty()));
     } else if (event instanceof SessionEvent.MarkingNoted e) {
-      books.put(
-          e.step(), new StepBook(false, book(e.step()).hardware(), Optional.of(e.marking()), 0, 0));
+      books.put(e.step(), StepBook.loose(book(e.step()).hardware(), Optional.of(e.marking())));
       heardMarking = Optional.empty();
     } else if (event instanceof SessionEvent.MarkingCalled e) {
       heardMarking = Optional.of(e.marking());
@@ -292,6 +371,16 @@ final class Promises {
       heardLoad = Optional.empty();
       heardMeasure = Optional.empty();
       heardMarking = Optional.empty();
+      heardTurn = Optional.empty();
+    } else if (event instanceof SessionEvent.TurnCalled e) {
+      heardTurn = Optional.of(e.degrees());
+    } else if (event instanceof SessionEvent.SayingTakenBack e) {
+      takenBack(e);
+    } else if (event instanceof SessionEvent.RideHeightNoted) {
+      loadMayChange(true);
+    } else if (event instanceof SessionEvent.LoadRefused e
+        && e.missing() == Missing.HEIGHT_WITHIN_TOLERANCE) {
+      loadMayChange(true);
     } else if (event instanceof SessionEvent.LoadConfirmed e) {
       heardLoad = Optional.empty();
       loads.put(e.side(), e.condition());
@@ -302,7 +391,7 @@ final class Promises {
 
   private void enter(StepRef step) {
     if (!step.equals(at)) {
-      books.put(at, book(at).closed() ? book(at) : book(at).go(0, 0));
+      breakOff();
     }
     boolean other = step.side() != Side.CAR && worked != Side.CAR && worked != step.side();
     loadMayChange(other || changesLoad(step));
@@ -317,25 +406,79 @@ final class Promises {
     loads.clear();
     boolean needsLoad =
         place(at).step() instanceof Step.Fasten f && f.fastener().needs() != LoadCondition.ANY;
-    if (needsLoad && !book(at).closed()) {
-      books.put(at, book(at).go(0, 0));
+    if (needsLoad) {
+      breakOff();
     }
+  }
+
+  /** The tightening at hand is left or interrupted. */
+  private void breakOff() {
+    if (!book(at).closed() && place(at).step() instanceof Step.Fasten) {
+      boolean same = atAngle(at) && book(at).broken();
+      books.put(at, same ? book(at) : book(at).broken(atAngle(at)));
+    }
+  }
+
+  private void takenBack(SessionEvent.SayingTakenBack e) {
+    StepBook book = book(e.step());
+    switch (EventKind.valueOf(e.event())) {
+      case NEW_HARDWARE_FITTED -> books.put(e.step(), StepBook.EMPTY);
+      case MARKING_NOTED -> books.put(e.step(), StepBook.loose(book.hardware(), Optional.empty()));
+      case TURN_NOTED -> books.put(e.step(), book.broken(true));
+      default -> {
+        // nothing that is kept here
+      }
+    }
+  }
+
+  /** A ride height that was noted is withdrawn with its step. */
+  private void withdrawn(StepRef step) {
+    loadMayChange(place(step).step() instanceof Step.Measure m && m.notesRideHeight());
+  }
+
+  private boolean atAngle(StepRef ref) {
+    if (!(place(ref).step() instanceof Step.Fasten) || book(ref).stages() == 0) {
+      return false;
+    }
+    List<Stage> stages = stages(ref);
+    return book(ref).stages() < stages.size()
+        && stages.get(book(ref).stages()) instanceof Stage.AngleStage;
+  }
+
+  private boolean mayBeTight(StepRef ref) {
+    return place(ref).step() instanceof Step.Fasten
+        && !fastener(ref).part().oneTimeUse()
+        && stages(ref).stream().anyMatch(Stage.AngleStage.class::isInstance);
+  }
+
+  /** Closed once and perhaps still tight: all before the first angle, and that in part. */
+  private StepBook tight(StepRef ref) {
+    List<Stage> stages = stages(ref);
+    int before = 0;
+    while (stages.get(before) instanceof Stage.TorqueStage) {
+      before++;
+    }
+    return book(ref).closed(false).go(before, 0).broken(true);
   }
 
   private boolean changesLoad(StepRef ref) {
     return place(ref).step().head().changesLoad();
   }
 
-  private StepBook book(StepRef ref) {
+  StepBook book(StepRef ref) {
     return books.getOrDefault(ref, StepBook.EMPTY);
   }
 
-  private Walk.Place place(StepRef ref) {
+  Walk.Place place(StepRef ref) {
     return walk.places().get(walk.indexOf(ref));
   }
 
   private Fastener fastener(StepRef ref) {
     return ((Step.Fasten) place(ref).step()).fastener();
+  }
+
+  Walk walk() {
+    return walk;
   }
 
   private List<Stage> stages(StepRef ref) {
@@ -344,7 +487,7 @@ final class Promises {
         .orElseThrow(() -> new AssertionError("broken: a known marking before a stage, at " + ref));
   }
 
-  private static void require(boolean holds, String promise, Object where) {
+  static void require(boolean holds, String promise, Object where) {
     if (!holds) {
       throw new AssertionError("broken: " + promise + ", at " + Objects.toString(where));
     }

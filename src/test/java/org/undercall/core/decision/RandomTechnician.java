@@ -12,6 +12,7 @@ import org.undercall.core.intent.SoundLevels;
 import org.undercall.core.intent.SpokenNumber;
 import org.undercall.core.intent.SpokenUnit;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.TimerName;
@@ -55,8 +56,12 @@ public final class RandomTechnician {
 
   /** What fits the phase the session is in. */
   public Intent sensible(Session session) {
-    if (random.nextInt(25) == 0) {
-      return number(IntentKind.ARCH_HEIGHT, "350");
+    if (random.nextInt(15) == 0) {
+      return number(IntentKind.ARCH_HEIGHT, pick("350", "350", "390"));
+    }
+    boolean early = !new Bonds(session).openBefore(session.progress().at()).isEmpty();
+    if (early && Decider.heard(session).contains(IntentKind.OUT_OF_ORDER) && random.nextBoolean()) {
+      return of(IntentKind.OUT_OF_ORDER);
     }
     return switch (session.phase()) {
       case BRIEFING -> of(IntentKind.CAUTIONS_UNDERSTOOD);
@@ -68,6 +73,10 @@ public final class RandomTechnician {
       case HARDWARE -> of(IntentKind.NEW_HARDWARE);
       case MARKING -> of(IntentKind.HEAD_MARKING);
       case GATE, LOAD -> load(session);
+      case BEGUN ->
+          random.nextInt(3) == 0
+              ? of(IntentKind.LOOSENED)
+              : number(IntentKind.TURNED_SO_FAR, pick("0", "30", "60", "90", "200"));
       case TORQUE -> stage(session, IntentKind.TORQUE_COMPLETED);
       case ANGLE -> stage(session, IntentKind.ANGLE_COMPLETED);
       case READ_BACK -> of(IntentKind.READ_BACK_RIGHT);
@@ -105,7 +114,8 @@ public final class RandomTechnician {
   }
 
   private Intent stage(Session session, IntentKind completed) {
-    String amount = session.stage().amount().toPlainString();
+    boolean full = random.nextInt(8) == 0;
+    String amount = (full ? session.specified() : session.stage()).amount().toPlainString();
     return switch (random.nextInt(3)) {
       case 0 -> number(IntentKind.VALUE_CALLED, amount);
       case 1 -> number(completed, amount);
@@ -121,6 +131,8 @@ public final class RandomTechnician {
           random.nextBoolean()
               ? new Intent.Plain(kind)
               : number(kind, NUMBERS.get(random.nextInt(NUMBERS.size())));
+      case TURNED_SO_FAR -> number(kind, pick("0", "30", "60", "90", "200"));
+      case OUT_OF_ORDER -> new Intent.OutOfOrder(pick(OrderReason.values()));
       case GO_TO_STEP -> new Intent.OfStep(kind, random.nextInt(12));
       case REOPEN ->
           random.nextBoolean()

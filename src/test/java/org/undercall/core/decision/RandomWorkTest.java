@@ -18,10 +18,10 @@ import org.undercall.core.intent.IntentKind;
 import org.undercall.core.procedure.Walk;
 
 class RandomWorkTest {
-  private static final long INTENTS = Long.getLong("undercall.intents", 1_200_000);
+  private static final long INTENTS = Long.getLong("undercall.intents", 2_000_000);
 
   /** A shorter run visits cells too, but perhaps not all. */
-  private static final long ENOUGH_FOR_EVERY_CELL = 1_000_000;
+  private static final long ENOUGH_FOR_EVERY_CELL = 2_000_000;
 
   private static final long SEED = Long.getLong("undercall.seed", 20_261_125);
   private static final OffsetDateTime START = OffsetDateTime.parse("2026-01-05T08:00:00+01:00");
@@ -91,7 +91,7 @@ class RandomWorkTest {
     Session replayed = Session.start(walk).after(log);
     assertEquals(before, replayed);
     Decision up = Decider.takeUp(replayed, "test", Duration.ofSeconds(seconds));
-    promises.restarted(up, seconds);
+    promises.restarted(up);
     requirePossible(replayed, up);
     log.addAll(up.events());
     return replayed.after(up.events());

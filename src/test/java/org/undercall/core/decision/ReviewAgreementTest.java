@@ -60,7 +60,7 @@ class ReviewAgreementTest {
           long away = random.nextInt(240);
           seconds += away;
           Decision up = Decider.takeUp(session, "test", Duration.ofSeconds(away));
-          promises.restarted(up, away);
+          promises.restarted(up);
           apply(up);
         }
       }

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import org.undercall.core.procedure.Bearing;
+import org.undercall.core.procedure.Bearing.Lift;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.Lubrication;
@@ -15,6 +17,7 @@ import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Variant;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.procedure.Wheels;
 import org.undercall.core.procedure.WorkPhase;
 import org.undercall.core.term.Angle;
 import org.undercall.core.term.HeadMarking;
@@ -68,6 +71,33 @@ final class SampleProcedures {
             fasten("ball-joint", nut, LoadCondition.ANY, one),
             fasten("droop", nut, LoadCondition.FULL_DROOP, one));
     return Walk.of(procedure(new WorkPhase("tighten", true, steps.subList(0, fasteners))));
+  }
+
+  /** For the car: a wheel off, a bush bolt with an angle, work that undoes it, the wheel on. */
+  static Walk wheelAndBush() {
+    List<Stage> stages = List.of(torque("52"), angle("60"));
+    Fastener.Part bolt = new Fastener.Part(Hardware.BOLT, false, Lubrication.DRY);
+    Step bush =
+        fasten(
+            "bush",
+            bolt,
+            LoadCondition.RIDE_HEIGHT,
+            List.of(new Variant(Optional.empty(), stages)));
+    Step out =
+        with(
+            doStep("arm-out", false, false),
+            bearing(List.of(), List.of("bush"), Lift.LEFT_AS_IT_IS));
+    return Walk.of(
+        procedure(
+            new WorkPhase(
+                "work",
+                false,
+                List.of(
+                    wheel("wheel-off", Wheels.REMOVED),
+                    out,
+                    bush,
+                    wheel("wheel-on", Wheels.FITTED),
+                    wheelBolts("wheel-bolts")))));
   }
 
   static Step.Head head(String id, boolean changesLoad) {
@@ -128,33 +158,118 @@ final class SampleProcedures {
   static Walk random(SplittableRandom random) {
     List<WorkPhase> phases = new ArrayList<>();
     int count = 1 + random.nextInt(3);
+    if (random.nextInt(4) == 0) {
+      phases.add(new WorkPhase("heights", true, List.of(measure("height", true, true))));
+    }
     for (int p = 0; p < count; p++) {
       List<Step> steps = new ArrayList<>();
       int length = 1 + random.nextInt(3);
       for (int s = 0; s < length; s++) {
-        steps.add(step("s" + p + s, random));
+        Step step = step("s" + p + s, random);
+        List<String> earlier = new ArrayList<>();
+        phases.forEach(phase -> phase.steps().forEach(e -> earlier.add(e.head().id())));
+        steps.forEach(e -> earlier.add(e.head().id()));
+        steps.add(bearing(step, earlier, random));
       }
       phases.add(new WorkPhase("phase " + p, random.nextInt(3) > 0, steps));
     }
     return Walk.of(procedure(phases.toArray(WorkPhase[]::new)));
   }
 
+  /** The same step, which now and then bears on the car and on steps before it. */
+  private static Step bearing(Step step, List<String> earlier, SplittableRandom random) {
+    Optional<Bearing> bearing =
+        switch (random.nextInt(10)) {
+          case 0 -> some(earlier, random).map(ids -> bearing(ids, List.of(), Lift.LEFT_AS_IT_IS));
+          case 1 -> some(earlier, random).map(ids -> bearing(List.of(), ids, Lift.LEFT_AS_IT_IS));
+          case 2 -> Optional.of(bearing(List.of(), List.of(), Lift.RAISED));
+          case 3 -> Optional.of(bearing(List.of(), List.of(), Lift.LOWERED));
+          case 4 ->
+              Optional.of(
+                  new Bearing(List.of(), List.of(), Lift.LEFT_AS_IT_IS, Optional.empty(), true));
+          default -> Optional.empty();
+        };
+    return bearing.map(b -> with(step, b)).orElse(step);
+  }
+
+  private static Optional<List<String>> some(List<String> earlier, SplittableRandom random) {
+    return earlier.isEmpty()
+        ? Optional.empty()
+        : Optional.of(List.of(earlier.get(random.nextInt(earlier.size()))));
+  }
+
+  static Bearing bearing(List<String> after, List<String> undoes, Lift car) {
+    return new Bearing(after, undoes, car, Optional.empty(), false);
+  }
+
+  /** The same step with a bearing. */
+  static Step with(Step step, Bearing bearing) {
+    Step.Head old = step.head();
+    Step.Head head =
+        new Step.Head(old.id(), old.title(), old.cautions(), old.changesLoad(), bearing);
+    if (step instanceof Step.Do work) {
+      return new Step.Do(head, work.check(), work.wheels());
+    }
+    if (step instanceof Step.Fasten fasten) {
+      return new Step.Fasten(head, fasten.fastener());
+    }
+    if (step instanceof Step.Measure m) {
+      return new Step.Measure(head, m.unit(), m.limits(), m.notesRideHeight());
+    }
+    if (step instanceof Step.Load load) {
+      return new Step.Load(head, load.condition(), load.byWheels());
+    }
+    return step instanceof Step.Wait wait
+        ? new Step.Wait(head, wait.time())
+        : new Step.HandOver(head, ((Step.HandOver) step).due());
+  }
+
+  /** A wheel taken off or put on. */
+  static Step wheel(String id, Wheels wheels) {
+    return new Step.Do(head(id, false), Optional.empty(), wheels);
+  }
+
+  /** Wheel bolts of one torque stage. */
+  static Step wheelBolts(String id) {
+    Step.Fasten plain =
+        (Step.Fasten)
+            fasten(
+                id,
+                new Fastener.Part(Hardware.BOLT, false, Lubrication.DRY),
+                LoadCondition.ANY,
+                List.of(new Variant(Optional.empty(), List.of(torque("52")))));
+    Fastener f = plain.fastener();
+    Fastener.Joint wheel =
+        new Fastener.Joint(
+            Optional.empty(), Optional.empty(), Optional.empty(), true, Optional.empty());
+    return new Step.Fasten(
+        plain.head(),
+        new Fastener(
+            f.name(), f.thread(), f.drive(), f.part(), f.needs(), f.set(), f.variants(), wheel));
+  }
+
   private static Step step(String id, SplittableRandom random) {
     LoadCondition some =
         random.nextBoolean() ? LoadCondition.RIDE_HEIGHT : LoadCondition.FULL_DROOP;
-    return switch (random.nextInt(9)) {
+    return switch (random.nextInt(12)) {
       case 0 -> doStep(id, random.nextBoolean(), random.nextInt(3) == 0);
       case 1 -> measure(id, random.nextBoolean(), random.nextBoolean());
       case 2 -> new Step.Wait(head(id, false), Duration.ofSeconds(30));
       case 3 -> new Step.Load(head(id, random.nextBoolean()), some);
       case 4 -> new Step.HandOver(head(id, false), "after 50 kilometres");
       case 5 -> bushBolt(id);
+      case 6 -> wheel(id, Wheels.REMOVED);
+      case 7 -> wheel(id, Wheels.FITTED);
+      case 8 -> wheelBolts(id);
       default -> randomFastener(id, random);
     };
   }
 
   private static Step randomFastener(String id, SplittableRandom random) {
     List<Stage> stages = new ArrayList<>(List.of(torque(random.nextBoolean() ? "50" : "117")));
+    if (random.nextInt(4) == 0) {
+      stages.add(torque("65"));
+    }
     if (random.nextBoolean()) {
       stages.add(angle("90"));
     }

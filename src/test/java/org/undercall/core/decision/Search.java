@@ -17,6 +17,7 @@ import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.SpokenNumber;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
@@ -74,7 +75,12 @@ final class Search {
 
   /** Where the work and the talk stand, apart from the steps and the loads. */
   private record Standing(
-      int at, Optional<StepRef> lastClosed, Talk.Mode mode, Optional<Pending> pending) {}
+      int at,
+      Optional<StepRef> lastClosed,
+      Talk.Mode mode,
+      Optional<Pending> pending,
+      Optional<Talk.Last> last,
+      Car car) {}
 
   /** Different parts of states, each with its number as a character. */
   private static final class Parts<T> {
@@ -154,7 +160,7 @@ final class Search {
     for (long secondsAway : List.of(60L, 3600L)) {
       Decision up = Decider.takeUp(node.session(), "test", Duration.ofSeconds(secondsAway));
       Promises promises = node.promises().copy();
-      promises.restarted(up, secondsAway);
+      promises.restarted(up);
       follow(node, up, promises);
     }
   }
@@ -172,7 +178,13 @@ final class Search {
     progress.states().forEach(state -> numbers.append(states.number(state)));
     node.promises().books().forEach(book -> numbers.append(books.number(book)));
     Standing standing =
-        new Standing(progress.at(), progress.lastClosed(), talk.mode(), talk.pending());
+        new Standing(
+            progress.at(),
+            progress.lastClosed(),
+            talk.mode(),
+            talk.pending(),
+            talk.last(),
+            node.session().car());
     numbers.append(standings.number(standing));
     numbers.append(loads.number(node.session().loads()));
     numbers.append(kept.number(node.promises().kept()));
@@ -193,7 +205,8 @@ final class Search {
         Session.start(walk)
             .with(new Progress(standing.at(), of, standing.lastClosed()))
             .with(loads.part(key.charAt(2 * steps + 1)))
-            .with(new Talk(standing.mode(), standing.pending(), Talk.Missed.NONE));
+            .with(standing.car())
+            .with(new Talk(standing.mode(), standing.pending(), Talk.Missed.NONE, standing.last()));
     return new Node(session, new Promises(walk, bookOf, kept.part(key.charAt(2 * steps + 2))));
   }
 
@@ -202,10 +215,16 @@ final class Search {
     for (IntentKind kind : EnumSet.complementOf(EnumSet.copyOf(LEFT_OUT))) {
       switch (kind) {
         case VALUE_CALLED, TORQUE_COMPLETED, ANGLE_COMPLETED -> {
-          for (String value : List.of("52", "60")) {
+          for (String value : List.of("52", "60", "38")) {
             intents.add(number(kind, value));
           }
         }
+        case TURNED_SO_FAR -> {
+          for (String degrees : List.of("0", "22", "60", "99")) {
+            intents.add(number(kind, degrees));
+          }
+        }
+        case OUT_OF_ORDER -> intents.add(new Intent.OutOfOrder(OrderReason.AS_THE_MAKER_SAYS));
         case SIDE_CHANGE, RIDE_HEIGHT_READ_BACK, FULL_DROOP_READ_BACK -> {
           intents.add(new Intent.OfSide(kind, Side.LEFT));
           intents.add(new Intent.OfSide(kind, Side.RIGHT));

@@ -20,7 +20,9 @@ final class SeededBugs {
   private SeededBugs() {}
 
   static List<SeededBug> all() {
-    return Stream.of(sides(), loads(), fasteners(), values(), closings()).flatMap(s -> s).toList();
+    return Stream.of(sides(), loads(), car(), fasteners(), values(), closings())
+        .flatMap(s -> s)
+        .toList();
   }
 
   private static Stream<SeededBug> sides() {
@@ -49,12 +51,13 @@ final class SeededBugs {
             "a denial or doubt only makes safer",
             hearing(Mistakes::denied)),
         new SeededBug(
-            "a call of danger leaves a confirmed load as it is",
+            "a call of danger and the break after it leave a confirmed load as it is",
             "hardware, marking and load before a stage",
             replacing(
                 e ->
                     e instanceof SessionEvent.LoadChanged c
-                            && c.change() == LoadChange.DANGER_CALLED
+                            && (c.change() == LoadChange.DANGER_CALLED
+                                || c.change() == LoadChange.WORK_HELD)
                         ? new SessionEvent.Asked(IntentKind.DANGER.name())
                         : e)),
         new SeededBug(
@@ -74,14 +77,73 @@ final class SeededBugs {
             "a load read back",
             recording(Mistakes::confirmAtOnce)),
         new SeededBug(
-            "an hour's absence is taken for a moment's",
-            "stages in order, in one go",
+            "what was confirmed is believed after a restart",
+            "hardware, marking and load before a stage",
             new SeededBug.Program() {
               @Override
               public Decision takeUp(Session session, Duration away) {
-                return Decider.takeUp(session, "test", Duration.ofSeconds(1));
+                Decision up = Decider.takeUp(session, "test", away);
+                List<SessionEvent> kept =
+                    up.events().stream()
+                        .filter(e -> !(e instanceof SessionEvent.LoadChanged))
+                        .toList();
+                return new Decision(kept, up.reply(), up.outcome());
               }
-            }));
+            }),
+        new SeededBug(
+            "a suspension that hangs free is still believed to be at ride height",
+            "hardware, marking and load before a stage",
+            replacing(
+                e ->
+                    e instanceof SessionEvent.LoadChanged c && c.change() == LoadChange.CONTRADICTED
+                        ? new SessionEvent.Asked("HANGS_FREE")
+                        : e)),
+        new SeededBug(
+            "a height outside leaves a confirmed ride height as it is",
+            "hardware, marking and load before a stage",
+            replacing(
+                e ->
+                    e instanceof SessionEvent.LoadChanged c
+                            && c.change() == LoadChange.HEIGHT_OUTSIDE
+                        ? new SessionEvent.Asked("ARCH_HEIGHT")
+                        : e)),
+        new SeededBug(
+            "a height noted with the car lifted counts as the reference",
+            "a reference height from before the car was lifted",
+            believing((s, i) -> Mistakes.neverLifted(s))));
+  }
+
+  private static Stream<SeededBug> car() {
+    return Stream.of(
+        new SeededBug(
+            "a wheel that is off carries the car",
+            "a wheel that is off carries nothing",
+            believing((s, i) -> i.kind() == IntentKind.WHEELS_CARRY ? s.with(Car.NOT_KNOWN) : s)),
+        new SeededBug(
+            "wheel bolts are tightened with the wheel off",
+            "a wheel tightened while it is on",
+            believing(
+                (s, i) -> i.kind() == IntentKind.TORQUE_COMPLETED ? Mistakes.wheelsOn(s) : s)),
+        new SeededBug(
+            "wheel bolts are tightened with the car in the air",
+            "a wheel tightened on the ground",
+            believing(
+                (s, i) -> i.kind() == IntentKind.TORQUE_COMPLETED ? Mistakes.onGround(s) : s)),
+        new SeededBug(
+            "what is undone stays closed",
+            "what is undone is open",
+            dropping(SessionEvent.ClosingLapsed.class)),
+        new SeededBug(
+            "steps are closed in any order",
+            "what comes first is closed first",
+            believing(
+                (s, i) ->
+                    s.place().step().head().bearing().after().isEmpty() ? s : Mistakes.excused(s))),
+        new SeededBug(
+            "a road test is driven with a fastener open",
+            "a road test with every fastener closed",
+            believing(
+                (s, i) -> s.place().step().head().bearing().roadTest() ? Mistakes.excused(s) : s)));
   }
 
   private static Stream<SeededBug> fasteners() {
@@ -92,8 +154,24 @@ final class SeededBugs {
             believing(Mistakes::angleFirst)),
         new SeededBug(
             "a tightening that was left goes on where it stopped",
+            "an angle that was not broken off",
+            replacing(
+                e ->
+                    e instanceof SessionEvent.TighteningInterrupted i
+                        ? new SessionEvent.ValueDropped(i.step())
+                        : e)),
+        new SeededBug(
+            "an angle that was turned in part is turned in full again",
+            "the value of the specification",
+            believing(Mistakes::turnedInFull)),
+        new SeededBug(
+            "a tightening that was broken off starts again without being loosened",
             "stages in order, in one go",
-            dropping(SessionEvent.StagesVoided.class)),
+            keeping(Mistakes::startedAgain)),
+        new SeededBug(
+            "a bolt that was turned through an angle is used again after it was loosened",
+            "hardware, marking and load before a stage",
+            keeping(Mistakes::usedAgain)),
         new SeededBug(
             "one-time hardware is not asked for again after a step was opened again",
             "hardware, marking and load before a stage",
