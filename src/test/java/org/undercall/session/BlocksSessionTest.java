@@ -60,7 +60,7 @@ class BlocksSessionTest {
   private SessionFolder begun() throws Exception {
     try (Work work = Work.on(procedure, sessions, false)) {
       assertFalse(work.takenUp());
-      said(work, "cautions understood\n382\nthat is correct\n");
+      said(work, "cautions understood\n300\nthat is correct\n");
       return work.folder();
     }
   }
@@ -130,7 +130,7 @@ class BlocksSessionTest {
       assertEquals(session, again.folder());
     }
     Path block = folder.resolve("blocks/wheel-fitting.json");
-    Files.writeString(block, Files.readString(block).replace("by hand", "with two fingers"));
+    Files.writeString(block, Files.readString(block).replace("crosswise", "across"));
     try (Work other = Work.on(procedure, sessions, false)) {
       assertFalse(other.takenUp());
     }

@@ -66,7 +66,8 @@ class SessionClockTest {
       List<String> said = said();
       assertTrue(said.get(4).startsWith("said The clock was set forward by one hour."), said + "");
       assertTrue(said.get(5).startsWith("said The clock was set back by two hours."), said + "");
-      assertEquals("said Time is up: Let the suspension settle.", said.get(6));
+      assertEquals(
+          "said Time is up: Bounce both ends of the van and let it come to rest.", said.get(6));
       assertEquals(7, said.size(), said + "");
       List<Recorded> jumps =
           bench.recorded.stream()
@@ -99,7 +100,8 @@ class SessionClockTest {
       List<String> said = said();
       assertEquals("said I cannot record. Nothing was closed.", said.get(4));
       assertTrue(said.get(5).startsWith("said The clock was set back by one minute."), said + "");
-      assertEquals("said Time is up: Let the suspension settle.", said.get(6));
+      assertEquals(
+          "said Time is up: Bounce both ends of the van and let it come to rest.", said.get(6));
       assertEquals(7, said.size(), said + "");
     }
 

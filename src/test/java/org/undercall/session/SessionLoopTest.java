@@ -170,7 +170,9 @@ class SessionLoopTest {
       assertEquals(
           List.of(10_000L, 10_000L, 6_000L, 1L, 1L, 60_000L),
           bench.patience.subList(bench.patience.size() - 6, bench.patience.size()));
-      assertTrue(bench.happened.contains("said Time is up: Let the suspension settle."));
+      assertTrue(
+          bench.happened.contains(
+              "said Time is up: Bounce both ends of the van and let it come to rest."));
     }
   }
 
@@ -188,7 +190,9 @@ class SessionLoopTest {
           List.of(10_000L, 6_000L, 60_000L),
           bench.patience.subList(bench.patience.size() - 3, bench.patience.size()));
       String all = String.join("\n", bench.happened);
-      assertTrue(all.contains("said Time is up: Let the suspension settle."), all);
+      assertTrue(
+          all.contains("said Time is up: Bounce both ends of the van and let it come to rest."),
+          all);
       assertTrue(all.contains("said Step closed."), all);
       List<Recorded> ended =
           bench.recorded.stream()

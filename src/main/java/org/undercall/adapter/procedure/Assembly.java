@@ -172,7 +172,19 @@ final class Assembly {
     Map<String, Piece.Member> members = new LinkedHashMap<>(whole.members());
     members.computeIfPresent(
         "id", (name, member) -> with(member, member.piece().after(within.prefix())));
+    for (String list : List.of("after", "undoes")) {
+      members.computeIfPresent(list, (name, member) -> with(member, prefixed(member, within)));
+    }
     return whole.withMembers(members);
+  }
+
+  /** A list of ids of the same block. */
+  private static Piece prefixed(Piece.Member list, Within within) {
+    return list.piece()
+        .withItems(
+            list.piece().items().stream()
+                .map(id -> id.value().isTextual() ? id.after(within.prefix()) : id)
+                .toList());
   }
 
   private List<Piece> included(Piece piece, String kind, Within within) {

@@ -66,6 +66,7 @@ public enum ProcedureCode implements Fault.Code {
   VALUE_NAME("PRO-058", "The name of a given value is not of small letters, digits and hyphens."),
   NOT_GIVEN("PRO-059", "A reference names a value that is not given there."),
   BLOCK_LACKS("PRO-060", "An include does not give a value that the block takes."),
+  NO_STEP_BEFORE("PRO-062", "A step names one in after or undoes that does not come before it."),
   NOT_USED("PRO-061", "A value is given, or taken by a block, and nothing uses it.");
 
   private final String id;

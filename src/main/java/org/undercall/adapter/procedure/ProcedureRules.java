@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.undercall.core.term.Torque;
 import org.undercall.text.Shown;
 
@@ -31,6 +32,8 @@ final class ProcedureRules {
     for (Located phase : items(new Located("/phases", root.path("phases")))) {
       boolean perSide = phase.node().path("each").asText().equals("side");
       for (Located step : items(phase.at("steps"))) {
+        before(step.at("after"), ids.keySet());
+        before(step.at("undoes"), ids.keySet());
         once(step.at("id"), ids, ProcedureCode.DUPLICATE_STEP);
         limits(step);
         heights(step, perSide, tolerance);
@@ -97,6 +100,16 @@ final class ProcedureRules {
       if (before != null) {
         String expected = "another id than that of " + faults.named(before);
         faults.value(code, id.pointer(), Shown.value(id.node()), expected);
+      }
+    }
+  }
+
+  /** Every id of a list is that of a step before. */
+  private void before(Located list, Set<String> ids) {
+    for (Located id : items(list)) {
+      if (id.node().isTextual() && !ids.contains(id.node().textValue())) {
+        String expected = "the id of a step that stands before this one";
+        faults.value(ProcedureCode.NO_STEP_BEFORE, id.pointer(), Shown.value(id.node()), expected);
       }
     }
   }

@@ -145,7 +145,7 @@ final class ReviewWords {
       return step(e.step()) + ": stage " + e.stage() + " taken back";
     }
     if (event instanceof SessionEvent.SayingTakenBack e) {
-      String what = e.event().toLowerCase(Locale.ROOT).replace('_', ' ');
+      String what = e.what().toLowerCase(Locale.ROOT).replace('_', ' ');
       return step(e.step()) + ": taken back: " + what;
     }
     if (event instanceof SessionEvent.TighteningInterrupted e) {

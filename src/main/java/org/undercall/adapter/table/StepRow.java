@@ -41,6 +41,8 @@ final class StepRow {
       List.of(note.given().split(" ?\\| ?", -1)).forEach(cautions::add);
     }
     row.truth(step, "changesLoad", Column.CHANGES_LOAD, false);
+    ids(step, "after", Column.AFTER);
+    bearing(step);
     String kind = step.get("kind").textValue();
     switch (kind) {
       case "fasten" -> step.set("fastener", fastener());
@@ -61,6 +63,29 @@ final class StepRow {
     row.cell(Column.SOURCE);
     row.requireNothingElse(kind);
     return step;
+  }
+
+  /** What a step does to the car and to other steps, as far as its kind can. */
+  private void bearing(ObjectNode step) {
+    String kind = step.get("kind").textValue();
+    if (kind.equals("do") || kind.equals("load")) {
+      ids(step, "undoes", Column.UNDOES);
+      row.word(step, "car", Column.CAR, List.of("raised", "lowered"), false);
+    }
+    if (kind.equals("do") || kind.equals("fasten")) {
+      row.word(step, "corner", Column.CORNER, List.of("left", "right"), false);
+    }
+    if (kind.equals("do")) {
+      row.truth(step, "roadTest", Column.ROAD_TEST, false);
+    }
+  }
+
+  private void ids(ObjectNode step, String field, Column column) {
+    Cell cell = row.cell(column);
+    if (!cell.isEmpty()) {
+      ArrayNode ids = step.putArray(field);
+      List.of(cell.given().trim().split("[ ,;]+", -1)).forEach(ids::add);
+    }
   }
 
   private void title(ObjectNode step) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.undercall.core.procedure.Bearing;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
@@ -25,11 +26,26 @@ final class StepText {
       row.put(Column.NOTE, String.join(StepRow.BETWEEN_NOTES, step.head().cautions()));
     }
     yes(row, Column.CHANGES_LOAD, step.head().changesLoad());
+    bearing(row, step.head().bearing());
     if (step instanceof Step.Fasten fasten) {
       return fastener(row, fasten.fastener());
     }
     other(row, step);
     return List.of(row);
+  }
+
+  private static void bearing(Map<Column, String> row, Bearing bearing) {
+    if (!bearing.after().isEmpty()) {
+      row.put(Column.AFTER, String.join(" ", bearing.after()));
+    }
+    if (!bearing.undoes().isEmpty()) {
+      row.put(Column.UNDOES, String.join(" ", bearing.undoes()));
+    }
+    if (bearing.car() != Bearing.Lift.LEFT_AS_IT_IS) {
+      row.put(Column.CAR, word(bearing.car()));
+    }
+    bearing.corner().ifPresent(corner -> row.put(Column.CORNER, word(corner)));
+    yes(row, Column.ROAD_TEST, bearing.roadTest());
   }
 
   private static void other(Map<Column, String> row, Step step) {

@@ -33,6 +33,13 @@ public record TableText(String csv, List<String> left) {
         .rideHeight()
         .flatMap(RideHeight::arm)
         .ifPresent(arm -> left.add("the arm of the ride height"));
+    procedure
+        .rideHeight()
+        .flatMap(RideHeight::sides)
+        .ifPresent(sides -> left.add("how far left and right may lie apart"));
+    if (!procedure.loadHolds().equals(Procedure.LOAD_HOLDS)) {
+      left.add("how long a confirmed load holds");
+    }
     for (WorkPhase phase : procedure.phases()) {
       for (Step step : phase.steps()) {
         for (Map<Column, String> row : StepText.rows(step)) {

@@ -106,6 +106,18 @@ public enum CheckRule {
       Severity.REMARK,
       "The thread is not in the table, so its torque cannot be judged.",
       "ISO 261, M4 to M24"),
+  WHEEL_STAYS_OFF(
+      26, Severity.ERROR, "A wheel is taken off, and no later step puts it on again.", Source.FORM),
+  UNDONE_NOT_TIGHTENED(
+      27,
+      Severity.WARNING,
+      "A fastener is undone, and no later step tightens one of its kind.",
+      Source.FORM),
+  LOAD_CANNOT_HOLD(
+      28,
+      Severity.ERROR,
+      "A load condition is needed where the car or its wheels cannot bring it about.",
+      Source.FORM),
   CLASS_NOT_MADE(
       25,
       Severity.ERROR,

@@ -46,6 +46,7 @@ public final class ProcedureCheck {
     findings.addAll(SideRules.check(spots));
     findings.addAll(WheelRules.handOver(spots));
     findings.addAll(WheelsOnRule.check(procedure, spots));
+    findings.addAll(CarRules.check(procedure, spots));
     return sorted(findings);
   }
 

@@ -38,9 +38,7 @@ record Spot(String pointer, boolean perSide, Step step) {
 
   /** Whether it tightens the fasteners of a wheel. */
   boolean ofWheel() {
-    return fastener()
-        .filter(f -> f.joint().wheel() || (f.set().count() >= 3 && word(f.name(), "wheel")))
-        .isPresent();
+    return fastener().filter(Fastener::holdsWheel).isPresent();
   }
 
   /** A finding at a field of the step. */

@@ -27,7 +27,7 @@ final class WheelsOnRule {
     Map<Spot, Set<Side>> missing = new LinkedHashMap<>();
     Set<Side> off = EnumSet.noneOf(Side.class);
     for (Walk.Place place : Walk.of(procedure).places()) {
-      Set<Side> sides = sides(place.ref().side());
+      Set<Side> sides = place.wheels();
       if (place.step() instanceof Step.Do work && work.wheels() == Wheels.REMOVED) {
         off.addAll(sides);
       } else if (place.step() instanceof Step.Do work && work.wheels() == Wheels.FITTED) {
@@ -54,9 +54,5 @@ final class WheelsOnRule {
 
   private static boolean needsWheels(Spot spot) {
     return spot.ofWheel() || (spot.step() instanceof Step.Load load && load.byWheels());
-  }
-
-  private static Set<Side> sides(Side side) {
-    return side == Side.CAR ? EnumSet.of(Side.LEFT, Side.RIGHT) : EnumSet.of(side);
   }
 }

@@ -253,7 +253,7 @@ final class Applied {
 
   /** What was said last of a step that is not closed: new hardware, a marking, that it is snug. */
   private static Session sayingTakenBack(Session session, SayingTakenBack e) {
-    return switch (EventKind.valueOf(e.event())) {
+    return switch (EventKind.valueOf(e.what())) {
       case NEW_HARDWARE_FITTED -> tighten(session, e.step(), Tightening::withoutNewHardware);
       case MARKING_NOTED -> tighten(session, e.step(), Tightening::withoutMarking);
       case FASTENER_SNUG, STEP_PUT_OFF ->

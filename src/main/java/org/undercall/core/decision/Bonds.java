@@ -26,7 +26,7 @@ final class Bonds {
 
   /** Whether a step tightens the fasteners of a wheel. */
   static boolean isWheel(Step step) {
-    return step instanceof Step.Fasten fasten && fasten.fastener().joint().wheel();
+    return step instanceof Step.Fasten fasten && fasten.fastener().holdsWheel();
   }
 
   /** The steps that must be closed before a step and are open, in the order of the walk. */

@@ -70,7 +70,7 @@ final class Order {
         (p, e) ->
             first(
                 first(p.settled(), p.known(e.step())),
-                when(Talk.Last.canBeTakenBack(e.event()), "something that can be taken back")));
+                when(Talk.Last.canBeTakenBack(e.what()), "something that can be taken back")));
     on(HeightsApart.class, (p, e) -> p.working());
     on(CloseRefused.class, (p, e) -> p.known(e.step()));
     on(MeasureCalled.class, (p, e) -> p.atHand(e.step(), Step.Measure.class));

@@ -91,7 +91,7 @@ public sealed interface SessionEvent {
   record StageTakenBack(StepRef step, int stage) implements SessionEvent {}
 
   /** What was said last, of this kind, was taken back. */
-  record SayingTakenBack(StepRef step, String event) implements SessionEvent {}
+  record SayingTakenBack(StepRef step, String what) implements SessionEvent {}
 
   /** A tightening was broken off before an angle stage was closed: how far it is turned is open. */
   record TighteningInterrupted(StepRef step) implements SessionEvent {}

@@ -100,6 +100,7 @@ public final class Phrasebook {
                 SlotWords.UNITS.values().stream().flatMap(List::stream),
                 SlotWords.SIDES.values().stream(),
                 SlotWords.REASONS.values().stream().flatMap(List::stream),
+                SlotWords.CAUSES.values().stream(),
                 SlotWords.TIMERS.values().stream(),
                 SlotWords.MINUTES_FOR.stream(),
                 NumberWords.ALL.stream())

@@ -3,6 +3,7 @@ package org.undercall.core.procedure;
 import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -31,6 +32,9 @@ public record Fastener(
     FastenerSet set,
     List<Variant> variants,
     Joint joint) {
+
+  /** A wheel has at least so many. */
+  private static final int FEWEST_OF_A_WHEEL = 3;
 
   /**
    * What a fastener holds. Only checked, never spoken.
@@ -114,6 +118,14 @@ public record Fastener(
       FastenerSet set,
       List<Variant> variants) {
     this(name, thread, drive, part, needs, set, variants, Joint.UNSTATED);
+  }
+
+  /** Whether it holds a wheel, as stated or by its name. */
+  public boolean holdsWheel() {
+    boolean named =
+        List.of(name.toLowerCase(Locale.ROOT).split("[^a-z]+", -1)).stream()
+            .anyMatch(word -> word.startsWith("wheel"));
+    return joint.wheel() || (named && set.count() >= FEWEST_OF_A_WHEEL);
   }
 
   /** Whether the head marking must be read out before a value is released. */

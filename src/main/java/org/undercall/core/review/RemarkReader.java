@@ -61,7 +61,7 @@ final class RemarkReader {
       changes.add(new Review.Timed<>(decision.at().wall(), event, clip(decision)));
     }
     if (event instanceof SessionEvent.SayingTakenBack e
-        && e.event().equals(EventKind.NOTE_KEPT.name())
+        && e.what().equals(EventKind.NOTE_KEPT.name())
         && !notes.isEmpty()) {
       notes.remove(notes.size() - 1);
     }

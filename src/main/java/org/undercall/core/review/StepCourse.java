@@ -45,8 +45,8 @@ final class StepCourse {
       timer = false;
     } else if (event instanceof SessionEvent.SayingTakenBack e) {
       boolean aside =
-          e.event().equals(EventKind.FASTENER_SNUG.name())
-              || e.event().equals(EventKind.STEP_PUT_OFF.name());
+          e.what().equals(EventKind.FASTENER_SNUG.name())
+              || e.what().equals(EventKind.STEP_PUT_OFF.name());
       state = aside ? StepReview.State.OPEN : state;
     } else if (!(event instanceof SessionEvent.StagesVoided
         || event instanceof SessionEvent.TighteningInterrupted)) {

@@ -37,7 +37,7 @@ final class StepTrace {
     } else if (event instanceof SessionEvent.Loosened) {
       tightening.loosened();
     } else if (event instanceof SessionEvent.SayingTakenBack e) {
-      tightening.takenBack(e.event());
+      tightening.takenBack(e.what());
     } else if (event instanceof SessionEvent.ClosingTakenBack
         || event instanceof SessionEvent.StagesVoided) {
       tightening.voided();

@@ -18,14 +18,14 @@ class CalledValueTest {
       Bay.working(Jobs.nut(Jobs.newtonMetres("175")))
           .goes(
               """
-            > torque reached
-            < No. Call the value first: one, seven, five newton metres.
-            > one seven five
-            < One, seven, five newton metres, matches. Say: torque reached.
-            > torque reached
-            < Stage one closed at one, seven, five newton metres.
-            < Step two, look title.
-            """);
+              > torque reached
+              < No. Call the value first: one, seven, five newton metres.
+              > one seven five
+              < One, seven, five newton metres, matches. Say: torque reached.
+              > torque reached
+              < Stage one closed at one, seven, five newton metres.
+              < Step two, look title.
+              """);
     }
 
     @Test
@@ -34,10 +34,10 @@ class CalledValueTest {
       Bay.working(Jobs.nut(Jobs.newtonMetres("175")))
           .goes(
               """
-            > wrench clicked at one seven five newton meters
-            < Stage one closed at one, seven, five newton metres.
-            < Step two, look title.
-            """);
+              > wrench clicked at one seven five newton meters
+              < Stage one closed at one, seven, five newton metres.
+              < Step two, look title.
+              """);
     }
 
     @Test
@@ -46,15 +46,15 @@ class CalledValueTest {
       Bay.working(Jobs.nut(Jobs.newtonMetres("7.5")))
           .goes(
               """
-            > seven five
-            < No. Heard seven, five.
-            < It is torque, seven, point, five newton metres.
-            > seven point five
-            < Seven, point, five newton metres, matches. Say: torque reached.
-            > torque reached
-            < Stage one closed at seven, point, five newton metres.
-            < Step two, look title.
-            """);
+              > seven five
+              < No. Heard seven, five.
+              < It is torque, seven, point, five newton metres.
+              > seven point five
+              < Seven, point, five newton metres, matches. Say: torque reached.
+              > torque reached
+              < Stage one closed at seven, point, five newton metres.
+              < Step two, look title.
+              """);
     }
 
     @Test
@@ -63,14 +63,14 @@ class CalledValueTest {
       Bay.working(Jobs.nut(Jobs.torque("62", TorqueUnit.POUND_FORCE_FOOT)))
           .goes(
               """
-            > six two newton meters
-            < No. Call it in the unit of the specification: six, two foot pounds.
-            > six two foot pounds
-            < Six, two foot pounds, matches. Say: torque reached.
-            > wrench clicked
-            < Stage one closed at six, two foot pounds.
-            < Step two, look title.
-            """);
+              > six two newton meters
+              < No. Call it in the unit of the specification: six, two foot pounds.
+              > six two foot pounds
+              < Six, two foot pounds, matches. Say: torque reached.
+              > wrench clicked
+              < Stage one closed at six, two foot pounds.
+              < Step two, look title.
+              """);
     }
   }
 
@@ -84,15 +84,15 @@ class CalledValueTest {
           Bay.working(Jobs.nut(Jobs.newtonMetres("175")))
               .goes(
                   """
-            > torque reached one seven six
-            < No. Heard one, seven, six.
-            < It is torque, one, seven, five newton metres.
-            > one hundred and seventy six newton meters
-            < No. Heard one, seven, six.
-            < It is torque, one, seven, five newton metres.
-            > torque reached
-            < No. Call the value first: one, seven, five newton metres.
-            """);
+                  > torque reached one seven six
+                  < No. Heard one, seven, six.
+                  < It is torque, one, seven, five newton metres.
+                  > one hundred and seventy six newton meters
+                  < No. Heard one, seven, six.
+                  < It is torque, one, seven, five newton metres.
+                  > torque reached
+                  < No. Call the value first: one, seven, five newton metres.
+                  """);
       assertEquals("", bay.closed());
     }
 
@@ -103,14 +103,14 @@ class CalledValueTest {
           Bay.working(Jobs.nut(Jobs.newtonMetres("175")))
               .goes(
                   """
-            > one seven five
-            < One, seven, five newton metres, matches. Say: torque reached.
-            > one seven four
-            < No. Heard one, seven, four.
-            < It is torque, one, seven, five newton metres.
-            > torque reached
-            < No. Call the value first: one, seven, five newton metres.
-            """);
+                  > one seven five
+                  < One, seven, five newton metres, matches. Say: torque reached.
+                  > one seven four
+                  < No. Heard one, seven, four.
+                  < It is torque, one, seven, five newton metres.
+                  > torque reached
+                  < No. Call the value first: one, seven, five newton metres.
+                  """);
       assertEquals("", bay.closed());
     }
 
@@ -121,16 +121,16 @@ class CalledValueTest {
           Bay.working(Jobs.nut(Jobs.newtonMetres("115")))
               .goes(
                   """
-            > torque reached one fifty
-            < No. Heard one, five, zero.
-            < It is torque, one, one, five newton metres.
-            > one five zero
-            < No. Heard one, five, zero.
-            < It is torque, one, one, five newton metres.
-            > torque reached one hundred and fifty
-            < No. Heard one, five, zero.
-            < It is torque, one, one, five newton metres.
-            """);
+                  > torque reached one fifty
+                  < No. Heard one, five, zero.
+                  < It is torque, one, one, five newton metres.
+                  > one five zero
+                  < No. Heard one, five, zero.
+                  < It is torque, one, one, five newton metres.
+                  > torque reached one hundred and fifty
+                  < No. Heard one, five, zero.
+                  < It is torque, one, one, five newton metres.
+                  """);
       assertEquals("", bay.closed());
     }
 
@@ -141,13 +141,13 @@ class CalledValueTest {
           Bay.working(Jobs.nut(Jobs.newtonMetres("62")))
               .goes(
                   """
-            > six two foot pounds
-            < No. Call it in the unit of the specification: six, two newton metres.
-            > torque reached six two foot pounds
-            < No. Call it in the unit of the specification: six, two newton metres.
-            > torque reached
-            < No. Call the value first: six, two newton metres.
-            """);
+                  > six two foot pounds
+                  < No. Call it in the unit of the specification: six, two newton metres.
+                  > torque reached six two foot pounds
+                  < No. Call it in the unit of the specification: six, two newton metres.
+                  > torque reached
+                  < No. Call the value first: six, two newton metres.
+                  """);
       assertEquals("", bay.closed());
     }
 
@@ -157,12 +157,12 @@ class CalledValueTest {
       Bay.working(Jobs.nut(Jobs.torque("6", TorqueUnit.KILOGRAM_FORCE_METRE)))
           .goes(
               """
-            > torque reached six newton meters
-            < No. Call it in the unit of the specification: six kilogram metres.
-            > torque reached six
-            < Stage one closed at six kilogram metres.
-            < Step two, look title.
-            """);
+              > torque reached six newton meters
+              < No. Call it in the unit of the specification: six kilogram metres.
+              > torque reached six
+              < Stage one closed at six kilogram metres.
+              < Step two, look title.
+              """);
     }
   }
 
@@ -175,16 +175,16 @@ class CalledValueTest {
       Bay.working(Jobs.nut(Jobs.newtonMetres("115")))
           .goes(
               """
-            > one hundred fifteen
-            < Heard one, one, five. Call it digit by digit.
-            > torque reached
-            < No. Call the value first: one, one, five newton metres.
-            > torque reached one hundred and fifteen
-            < Heard one, one, five. Call it digit by digit.
-            > torque reached one one five
-            < Stage one closed at one, one, five newton metres.
-            < Step two, look title.
-            """);
+              > one hundred fifteen
+              < Heard one, one, five. Call it digit by digit.
+              > torque reached
+              < No. Call the value first: one, one, five newton metres.
+              > torque reached one hundred and fifteen
+              < Heard one, one, five. Call it digit by digit.
+              > torque reached one one five
+              < Stage one closed at one, one, five newton metres.
+              < Step two, look title.
+              """);
     }
 
     @Test
@@ -194,14 +194,14 @@ class CalledValueTest {
           .after("torque reached 52")
           .goes(
               """
-            > angle turned sixty
-            < Heard six, zero. Call it digit by digit.
-            > six zero degrees
-            < Six, zero degrees, matches. Say: angle turned.
-            > angle turned
-            < Stage two closed at six, zero degrees.
-            < Step two, look title.
-            """);
+              > angle turned sixty
+              < Heard six, zero. Call it digit by digit.
+              > six zero degrees
+              < Six, zero degrees, matches. Say: angle turned.
+              > angle turned
+              < Stage two closed at six, zero degrees.
+              < Step two, look title.
+              """);
     }
   }
 
@@ -214,17 +214,17 @@ class CalledValueTest {
       Bay.working(Jobs.nut(Jobs.newtonMetres("52"), Jobs.degrees("90")))
           .goes(
               """
-            > angle turned nine zero
-            < No. The torque stage comes first.
-            > torque reached five two
-            < Stage one closed at five, two newton metres.
-            < Stage two of two: angle, nine, zero degrees.
-            > torque reached nine zero
-            < No. The angle stage is next.
-            > angle turned nine zero
-            < Stage two closed at nine, zero degrees.
-            < Step two, look title.
-            """);
+              > angle turned nine zero
+              < No. The torque stage comes first.
+              > torque reached five two
+              < Stage one closed at five, two newton metres.
+              < Stage two of two: angle, nine, zero degrees.
+              > torque reached nine zero
+              < No. The angle stage is next.
+              > angle turned nine zero
+              < Stage two closed at nine, zero degrees.
+              < Step two, look title.
+              """);
     }
 
     @Test
@@ -234,18 +234,19 @@ class CalledValueTest {
           Bay.working(Jobs.nut(Jobs.newtonMetres("52"), Jobs.degrees("60")))
               .goes(
                   """
-            > torque reached five two
-            < Stage one closed at five, two newton metres.
-            < Stage two of two: angle, six, zero degrees.
-            > go to step two
-            < The unfinished tightening starts again at stage one.
-            < Step two, look title.
-            > go to step one
-            < Step one, nut title.
-            < Stage one of two: torque, five, two newton metres.
-            > angle turned six zero
-            < No. The torque stage comes first.
-            """);
+                  > torque reached five two
+                  < Stage one closed at five, two newton metres.
+                  < Stage two of two: angle, six, zero degrees.
+                  > go to step two
+                  < The tightening is broken off.
+                  < Step two, look title.
+                  > go to step one
+                  < Step one, nut title.
+                  < Broken off before angle, six, zero degrees.
+                  < Say: turned so far, with the degrees in all, or: fully loosened.
+                  > angle turned six zero
+                  < No. First say how far it was turned in all, or: fully loosened.
+                  """);
       assertEquals("", bay.closed());
     }
   }

@@ -121,7 +121,7 @@ record CarPromises(
       return new CarPromises(off, lifted, raised, Set.copyOf(more), undone);
     }
     boolean taken =
-        event instanceof SessionEvent.SayingTakenBack e && e.event().equals("OUT_OF_ORDER_NOTED");
+        event instanceof SessionEvent.SayingTakenBack e && e.what().equals("OUT_OF_ORDER_NOTED");
     return taken ? without(((SessionEvent.SayingTakenBack) event).step()) : this;
   }
 
@@ -171,7 +171,7 @@ record CarPromises(
   }
 
   private static boolean isWheel(Walk.Place place) {
-    return place.step() instanceof Step.Fasten fasten && fasten.fastener().joint().wheel();
+    return place.step() instanceof Step.Fasten fasten && fasten.fastener().holdsWheel();
   }
 
   private static Wheels wheels(Walk.Place place) {

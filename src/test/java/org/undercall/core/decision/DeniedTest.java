@@ -27,13 +27,14 @@ class DeniedTest {
         .goes(
             """
             > torque not reached
-            < Torque not reached. If that was closed before, say: cancel that.
-            > torque not reached
-            < Torque not reached. If that was closed before, say: cancel that.
-            > cancel that
+            < Torque not reached. It stays open.
             < Taken back. This step is open.
             < Step two, left, front title.
             < Stage one of two: torque, five, two newton metres.
+            > torque not reached
+            < Torque not reached. It stays open.
+            > cancel that
+            < Nothing to take back.
             """);
   }
 

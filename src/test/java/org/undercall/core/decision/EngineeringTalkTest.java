@@ -125,8 +125,8 @@ class EngineeringTalkTest {
     }
 
     @Test
-    void soonTheStateIsTheSame() {
-      assertEquals(Phase.TORQUE, afterMinutes(2));
+    void soonTheLoadIsToBeConfirmedAgain() {
+      assertEquals(Phase.GATE, afterMinutes(0));
     }
 
     @Test

@@ -18,20 +18,20 @@ class HardwareTest {
       Bay.working(SampleProcedures.bushOnBothSides())
           .goes(
               """
-            > torque reached five two
-            < No. New hardware is not confirmed.
-            > new bolt fitted
-            < New hardware noted.
-            < Read out the head marking.
-            > torque reached five two
-            < No. The head marking is missing.
-            > say again
-            < Step one, left, bush title.
-            < Read out the head marking.
-            > where am i
-            < Step one of two, tighten, left side.
-            < Read out the head marking.
-            """);
+              > torque reached five two
+              < No. New hardware is not confirmed.
+              > new bolt fitted
+              < New hardware noted.
+              < Read out the head marking.
+              > torque reached five two
+              < No. The head marking is missing.
+              > say again
+              < Step one, left, bush title.
+              < Read out the head marking.
+              > where am i
+              < Step one of two, tighten, left side.
+              < Read out the head marking.
+              """);
     }
 
     @Test
@@ -42,21 +42,21 @@ class HardwareTest {
               .after("new bolt fitted")
               .goes(
                   """
-            > head marking twelve point nine
-            < Head marking twelve, point, nine is not in this procedure. No value.
-            > torque reached five two
-            < No. The head marking is missing.
-            > five two newton meters
-            < No. The head marking is missing.
-            > wheels carry the car
-            < Left side, wheels carry the car.
-            < Read back: left side at ride height.
-            > left side at ride height
-            < Ride height confirmed, left side.
-            < Read out the head marking.
-            > torque reached
-            < No. The head marking is missing.
-            """);
+                  > head marking twelve point nine
+                  < Head marking twelve, point, nine is not in this procedure. No value.
+                  > torque reached five two
+                  < No. The head marking is missing.
+                  > five two newton meters
+                  < No. The head marking is missing.
+                  > wheels carry the car
+                  < Left side, wheels carry the car.
+                  < Read back: left side at ride height.
+                  > left side at ride height
+                  < Ride height confirmed, left side.
+                  < Read out the head marking.
+                  > torque reached
+                  < No. The head marking is missing.
+                  """);
       assertTrue(bay.recorded(SessionEvent.ValueCalled.class).isEmpty());
     }
 
@@ -67,16 +67,17 @@ class HardwareTest {
           .after("new bolt fitted")
           .goes(
               """
-            > head marking eight point eight
-            < Head marking eight, point, eight. Say: that is correct.
-            > torque reached five two
-            < No. First answer the read-back.
-            > that was wrong
-            < Dropped.
-            < Read out the head marking.
-            > torque reached five two
-            < No. The head marking is missing.
-            """);
+              > head marking eight point eight
+              < Head marking eight, point, eight. Say: that is correct.
+              > torque reached five two
+              < No. First answer the read-back, or say: that was wrong.
+              < Head marking eight, point, eight. Say: that is correct.
+              > that was wrong
+              < Dropped.
+              < Read out the head marking.
+              > torque reached five two
+              < No. The head marking is missing.
+              """);
     }
   }
 
@@ -90,18 +91,18 @@ class HardwareTest {
           .after("new bolt fitted", "head marking 8.8", "that is correct", "wheels carry the car")
           .goes(
               """
-            > left side at ride height
-            < Ride height confirmed, left side.
-            < Stage one of two: torque, five, two newton metres.
-            > torque reached five two
-            < Stage one closed at five, two newton metres.
-            < Stage two of two: angle, six, zero degrees.
-            > angle turned six zero
-            < Stage two closed at six, zero degrees.
-            < Other side. The load confirmation is cancelled.
-            < Step two, right, bush title.
-            < Fit a new bolt. Then say: new bolt fitted.
-            """);
+              > left side at ride height
+              < Ride height confirmed, left side.
+              < Stage one of two: torque, five, two newton metres.
+              > torque reached five two
+              < Stage one closed at five, two newton metres.
+              < Stage two of two: angle, six, zero degrees.
+              > angle turned six zero
+              < Stage two closed at six, zero degrees.
+              < Other side. The load confirmation is cancelled.
+              < Step two, right, bush title.
+              < Fit a new bolt. Then say: new bolt fitted.
+              """);
     }
 
     @Test
@@ -111,18 +112,18 @@ class HardwareTest {
           .after("new bolt fitted", "head marking 10.9", "that is correct", "wheels carry the car")
           .goes(
               """
-            > left side at ride height
-            < Ride height confirmed, left side.
-            < Stage one of one: torque, one, one, seven newton metres.
-            > torque reached five two
-            < No. Heard five, two.
-            < It is torque, one, one, seven newton metres.
-            > torque reached one one seven
-            < Stage one closed at one, one, seven newton metres.
-            < Other side. The load confirmation is cancelled.
-            < Step two, right, bush title.
-            < Fit a new bolt. Then say: new bolt fitted.
-            """);
+              > left side at ride height
+              < Ride height confirmed, left side.
+              < Stage one of one: torque, one, one, seven newton metres.
+              > torque reached five two
+              < No. Heard five, two.
+              < It is torque, one, one, seven newton metres.
+              > torque reached one one seven
+              < Stage one closed at one, one, seven newton metres.
+              < Other side. The load confirmation is cancelled.
+              < Step two, right, bush title.
+              < Fit a new bolt. Then say: new bolt fitted.
+              """);
     }
 
     @Test
@@ -132,20 +133,20 @@ class HardwareTest {
           .after("new bolt fitted")
           .goes(
               """
-            > head marking eight point eight
-            < Head marking eight, point, eight. Say: that is correct.
-            > head marking ten point nine
-            < Head marking ten, point, nine. Say: that is correct.
-            > head marking ten point nine
-            < Head marking ten, point, nine kept.
-            < Needs ride height, left side. Not confirmed.
-            > wheels carry the car
-            < Left side, wheels carry the car.
-            < Read back: left side at ride height.
-            > left side at ride height
-            < Ride height confirmed, left side.
-            < Stage one of one: torque, one, one, seven newton metres.
-            """);
+              > head marking eight point eight
+              < Head marking eight, point, eight. Say: that is correct.
+              > head marking ten point nine
+              < Head marking ten, point, nine. Say: that is correct.
+              > head marking ten point nine
+              < Head marking ten, point, nine kept.
+              < Needs ride height, left side. Not confirmed.
+              > wheels carry the car
+              < Left side, wheels carry the car.
+              < Read back: left side at ride height.
+              > left side at ride height
+              < Ride height confirmed, left side.
+              < Stage one of one: torque, one, one, seven newton metres.
+              """);
     }
 
     @Test
@@ -160,16 +161,16 @@ class HardwareTest {
               "left side at ride height")
           .goes(
               """
-            > five two
-            < Five, two newton metres, matches. Say: torque reached.
-            > head marking ten point nine
-            < Head marking ten, point, nine. Say: that is correct.
-            > that is correct
-            < Head marking ten, point, nine kept.
-            < Stage one of one: torque, one, one, seven newton metres.
-            > torque reached
-            < No. Call the value first: one, one, seven newton metres.
-            """);
+              > five two
+              < Five, two newton metres, matches. Say: torque reached.
+              > head marking ten point nine
+              < Head marking ten, point, nine. Say: that is correct.
+              > that is correct
+              < Head marking ten, point, nine kept.
+              < Stage one of one: torque, one, one, seven newton metres.
+              > torque reached
+              < No. Call the value first: one, one, seven newton metres.
+              """);
     }
 
     @Test
@@ -184,12 +185,12 @@ class HardwareTest {
               "left side at ride height")
           .goes(
               """
-            > head marking twelve point nine
-            < Head marking twelve, point, nine is not in this procedure. No value.
-            > torque reached five two
-            < Stage one closed at five, two newton metres.
-            < Stage two of two: angle, six, zero degrees.
-            """);
+              > head marking twelve point nine
+              < Head marking twelve, point, nine is not in this procedure. No value.
+              > torque reached five two
+              < Stage one closed at five, two newton metres.
+              < Stage two of two: angle, six, zero degrees.
+              """);
     }
   }
 }

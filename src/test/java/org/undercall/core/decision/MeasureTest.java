@@ -20,14 +20,15 @@ class MeasureTest {
       Bay.working(Jobs.measuring(MeasureUnit.MILLIMETRE, false))
           .goes(
               """
-            > three hundred
-            < Three, zero, zero millimetres. Say: that is correct, or call it again.
-            > step completed
-            < No. First answer the read-back.
-            > that is correct
-            < Kept.
-            < Step two, look title.
-            """);
+              > three hundred
+              < Three, zero, zero millimetres. Say: that is correct, or call it again.
+              > step completed
+              < No. First answer the read-back, or say: that was wrong.
+              < Three, zero, zero millimetres. Say: that is correct, or call it again.
+              > that is correct
+              < Kept.
+              < Step two, look title.
+              """);
     }
 
     @Test
@@ -36,12 +37,12 @@ class MeasureTest {
       Bay.working(Jobs.measuring(MeasureUnit.MILLIMETRE, false))
           .goes(
               """
-            > one three
-            < One, three millimetres. Say: that is correct, or call it again.
-            > one three millimeters
-            < Kept.
-            < Step two, look title.
-            """);
+              > one three
+              < One, three millimetres. Say: that is correct, or call it again.
+              > one three millimeters
+              < Kept.
+              < Step two, look title.
+              """);
     }
 
     @Test
@@ -51,16 +52,16 @@ class MeasureTest {
           Bay.working(Jobs.measuring(MeasureUnit.MILLIMETRE, false))
               .goes(
                   """
-            > one two
-            < One, two millimetres. Say: that is correct, or call it again.
-            > one three
-            < One, three millimetres. Say: that is correct, or call it again.
-            > one two
-            < One, two millimetres. Say: that is correct, or call it again.
-            > that is correct
-            < Kept.
-            < Step two, look title.
-            """);
+                  > one two
+                  < One, two millimetres. Say: that is correct, or call it again.
+                  > one three
+                  < One, three millimetres. Say: that is correct, or call it again.
+                  > one two
+                  < One, two millimetres. Say: that is correct, or call it again.
+                  > that is correct
+                  < Kept.
+                  < Step two, look title.
+                  """);
       assertEquals("12 mm", bay.recorded(SessionEvent.Measured.class).get(0).value().toString());
     }
 
@@ -70,14 +71,14 @@ class MeasureTest {
       Bay.working(Jobs.measuring(MeasureUnit.BAR, false))
           .goes(
               """
-            > ten point five millimeters
-            < No. Call it in bar.
-            > ten point five bar
-            < One, zero, point, five bar. Say: that is correct, or call it again.
-            > ten point five
-            < Kept.
-            < Step two, look title.
-            """);
+              > ten point five millimeters
+              < No. Call it in bar.
+              > ten point five bar
+              < One, zero, point, five bar. Say: that is correct, or call it again.
+              > ten point five
+              < Kept.
+              < Step two, look title.
+              """);
     }
   }
 
@@ -90,22 +91,22 @@ class MeasureTest {
       Bay.working(Jobs.measuring(MeasureUnit.MILLIMETRE, false))
           .goes(
               """
-            > four zero one
-            < Four, zero, one millimetres. Say: that is correct, or call it again.
-            > that is correct
-            < Four, zero, one millimetres is outside the limits. The step stays open.
-            > nine millimeters
-            < Nine millimetres. Say: that is correct, or call it again.
-            > it reads nine
-            < Nine millimetres is outside the limits. The step stays open.
-            > step completed
-            < No. The value is missing.
-            > four zero zero
-            < Four, zero, zero millimetres. Say: that is correct, or call it again.
-            > that is correct
-            < Kept.
-            < Step two, look title.
-            """);
+              > four zero one
+              < Four, zero, one millimetres. Say: that is correct, or call it again.
+              > that is correct
+              < Four, zero, one millimetres is outside the limits. The step stays open.
+              > nine millimeters
+              < Nine millimetres. Say: that is correct, or call it again.
+              > it reads nine
+              < Nine millimetres is outside the limits. The step stays open.
+              > step completed
+              < No. The value is missing.
+              > four zero zero
+              < Four, zero, zero millimetres. Say: that is correct, or call it again.
+              > that is correct
+              < Kept.
+              < Step two, look title.
+              """);
     }
 
     @Test
@@ -115,12 +116,12 @@ class MeasureTest {
           Bay.working(Jobs.measuring(MeasureUnit.MILLIMETRE, true))
               .goes(
                   """
-            > four zero one millimeters
-            < Four, zero, one millimetres. Say: that is correct, or call it again.
-            > that is correct
-            < Kept. It is outside the limits.
-            < Step two, look title.
-            """);
+                  > four zero one millimeters
+                  < Four, zero, one millimetres. Say: that is correct, or call it again.
+                  > that is correct
+                  < Kept. It is outside the limits.
+                  < Step two, look title.
+                  """);
       assertFalse(bay.recorded(SessionEvent.Measured.class).get(0).withinLimits());
     }
   }
@@ -134,16 +135,17 @@ class MeasureTest {
       Bay.working(Jobs.measuring(MeasureUnit.MILLIMETRE, false))
           .goes(
               """
-            > one two inches
-            < No. Call it in millimetres.
-            > one two
-            < One, two millimetres. Say: that is correct, or call it again.
-            > one two inches
-            < No. Call it in millimetres.
-            > that is correct
-            < Kept.
-            < Step two, look title.
-            """);
+              > one two inches
+              < No. Call it in millimetres.
+              > one two
+              < One, two millimetres. Say: that is correct, or call it again.
+              > one two inches
+              < No. Call it in millimetres.
+              < One, two millimetres. Say: that is correct, or call it again.
+              > that is correct
+              < Kept.
+              < Step two, look title.
+              """);
     }
   }
 }

@@ -421,7 +421,7 @@ final class Promises {
 
   private void takenBack(SessionEvent.SayingTakenBack e) {
     StepBook book = book(e.step());
-    switch (EventKind.valueOf(e.event())) {
+    switch (EventKind.valueOf(e.what())) {
       case NEW_HARDWARE_FITTED -> books.put(e.step(), StepBook.EMPTY);
       case MARKING_NOTED -> books.put(e.step(), StepBook.loose(book.hardware(), Optional.empty()));
       case TURN_NOTED -> books.put(e.step(), book.broken(true));

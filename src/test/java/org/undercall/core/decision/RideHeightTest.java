@@ -21,13 +21,13 @@ class RideHeightTest {
               .after("350 millimeters", "that is correct")
               .goes(
                   """
-            > torque reached five two
-            < No. Ride height is not confirmed, left side.
-            > five two
-            < No. Ride height is not confirmed, left side.
-            > step completed
-            < No. Ride height is not confirmed, left side.
-            """);
+                  > torque reached five two
+                  < No. Ride height is not confirmed, left side.
+                  > five two
+                  < No. Ride height is not confirmed, left side.
+                  > step completed
+                  < No. Ride height is not confirmed, left side.
+                  """);
       assertEquals("arch/left", bay.closed());
     }
 
@@ -39,11 +39,11 @@ class RideHeightTest {
               .after("350 millimeters", "that is correct")
               .goes(
                   """
-            > left side at ride height
-            < No. Ride height is not confirmed, left side.
-            > torque reached five two
-            < No. Ride height is not confirmed, left side.
-            """);
+                  > left side at ride height
+                  < No. Ride height is not confirmed, left side.
+                  > torque reached five two
+                  < No. Ride height is not confirmed, left side.
+                  """);
       assertEquals("arch/left", bay.closed());
     }
 
@@ -55,19 +55,19 @@ class RideHeightTest {
               .after("350 millimeters", "that is correct")
               .goes(
                   """
-            > wheels carry the car
-            < Left side, wheels carry the car.
-            < Read back: left side at ride height.
-            > right side at ride height
-            < No. First answer the read-back.
-            < Read back: left side at ride height.
-            > left side at full droop
-            < No. First answer the read-back.
-            < Read back: left side at ride height.
-            > torque reached five two
-            < No. First answer the read-back.
-            < Read back: left side at ride height.
-            """);
+                  > wheels carry the car
+                  < Left side, wheels carry the car.
+                  < Read back: left side at ride height.
+                  > right side at ride height
+                  < No. First answer the read-back, or say: that was wrong.
+                  < Read back: left side at ride height.
+                  > left side at full droop
+                  < No. First answer the read-back, or say: that was wrong.
+                  < Read back: left side at ride height.
+                  > torque reached five two
+                  < No. First answer the read-back, or say: that was wrong.
+                  < Read back: left side at ride height.
+                  """);
       assertTrue(bay.recorded(SessionEvent.LoadConfirmed.class).isEmpty());
     }
 
@@ -78,23 +78,23 @@ class RideHeightTest {
           .after("350 millimeters", "that is correct")
           .goes(
               """
-            > wheels carry the car
-            < Left side, wheels carry the car.
-            < Read back: left side at ride height.
-            > cancel that
-            < Dropped.
-            < Needs ride height, left side. Not confirmed.
-            > left side at ride height
-            < No. Ride height is not confirmed, left side.
-            > wheels carry the car
-            < Left side, wheels carry the car.
-            < Read back: left side at ride height.
-            > no that is wrong
-            < Dropped.
-            < Needs ride height, left side. Not confirmed.
-            > left side at ride height
-            < No. Ride height is not confirmed, left side.
-            """);
+              > wheels carry the car
+              < Left side, wheels carry the car.
+              < Read back: left side at ride height.
+              > cancel that
+              < Dropped.
+              < Needs ride height, left side. Not confirmed.
+              > left side at ride height
+              < No. Ride height is not confirmed, left side.
+              > wheels carry the car
+              < Left side, wheels carry the car.
+              < Read back: left side at ride height.
+              > no that is wrong
+              < Dropped.
+              < Needs ride height, left side. Not confirmed.
+              > left side at ride height
+              < No. Ride height is not confirmed, left side.
+              """);
     }
 
     @Test
@@ -104,14 +104,14 @@ class RideHeightTest {
           .after("350 millimeters", "that is correct")
           .goes(
               """
-            > wheels carry the car
-            < Left side, wheels carry the car.
-            < Read back: left side at ride height.
-            > jack moved
-            < Jack moved.
-            > left side at ride height
-            < No. Ride height is not confirmed, left side.
-            """);
+              > wheels carry the car
+              < Left side, wheels carry the car.
+              < Read back: left side at ride height.
+              > jack moved
+              < Jack moved.
+              > left side at ride height
+              < No. Ride height is not confirmed, left side.
+              """);
     }
   }
 
@@ -126,20 +126,20 @@ class RideHeightTest {
               .after("350 millimeters", "that is correct")
               .goes(
                   """
-            > wheels carry the car
-            < Left side, wheels carry the car.
-            < Read back: left side at ride height.
-            > left side at ride height
-            < Ride height confirmed, left side.
-            < Stage one of two: torque, five, two newton metres.
-            > torque reached five two
-            < Stage one closed at five, two newton metres.
-            < Stage two of two: angle, six, zero degrees.
-            > angle turned six zero
-            < Stage two closed at six, zero degrees.
-            < Step three, left, rear title.
-            < Stage one of one: torque, six, two newton metres.
-            """);
+                  > wheels carry the car
+                  < Left side, wheels carry the car.
+                  < Read back: left side at ride height.
+                  > left side at ride height
+                  < Ride height confirmed, left side.
+                  < Stage one of two: torque, five, two newton metres.
+                  > torque reached five two
+                  < Stage one closed at five, two newton metres.
+                  < Stage two of two: angle, six, zero degrees.
+                  > angle turned six zero
+                  < Stage two closed at six, zero degrees.
+                  < Step three, left, rear title.
+                  < Stage one of one: torque, six, two newton metres.
+                  """);
       assertEquals("arch/left front/left", bay.closed());
     }
 
@@ -150,13 +150,13 @@ class RideHeightTest {
           .after("350 millimeters", "that is correct")
           .goes(
               """
-            > knuckle jacked body lifting
-            < Left side, knuckle jacked, body lifting.
-            < Read back: left side at ride height.
-            > left side at ride height
-            < Ride height confirmed, left side.
-            < Stage one of two: torque, five, two newton metres.
-            """);
+              > knuckle jacked body lifting
+              < Left side, knuckle jacked, body lifting.
+              < Caution. A jack under one side can lift the car off its stand.
+              < The anti-roll bar can hold it up. Measure, and say: arch height, with the value.
+              > left side at ride height
+              < No. Ride height is not confirmed, left side.
+              """);
     }
 
     @Test
@@ -166,19 +166,19 @@ class RideHeightTest {
           .after("350 millimeters", "that is correct")
           .goes(
               """
-            > arch height three six one
-            < Three, six, one millimetres, one, one millimetres above.
-            < No. That is not ride height.
-            > arch height three three nine
-            < Three, three, nine millimetres, one, one millimetres below.
-            < No. That is not ride height.
-            > arch height three six zero
-            < Three, six, zero millimetres, one, zero millimetres above.
-            < Read back: left side at ride height.
-            > left side at ride height
-            < Ride height confirmed, left side.
-            < Stage one of two: torque, five, two newton metres.
-            """);
+              > arch height three six one
+              < Three, six, one millimetres, one, one millimetres above.
+              < No. That is not ride height.
+              > arch height three three nine
+              < Three, three, nine millimetres, one, one millimetres below.
+              < No. That is not ride height.
+              > arch height three six zero
+              < Three, six, zero millimetres, one, zero millimetres above.
+              < Read back: left side at ride height.
+              > left side at ride height
+              < Ride height confirmed, left side.
+              < Stage one of two: torque, five, two newton metres.
+              """);
     }
 
     @Test
@@ -187,15 +187,15 @@ class RideHeightTest {
       Bay.working(Jobs.twoBushesASide())
           .goes(
               """
-            > put off for later
-            < Put off for later. It stays open.
-            < Step two, left, front title.
-            < Needs ride height, left side. Not confirmed.
-            > arch height three five zero
-            < No. No ride height was noted, left side.
-            > arch height one four inches
-            < No. Call the height in millimetres.
-            """);
+              > put off for later
+              < Put off for later. It stays open.
+              < Step two, left, front title.
+              < Needs ride height, left side. Not confirmed.
+              > arch height three five zero
+              < No. No ride height was noted, left side.
+              > arch height one four inches
+              < No. Call the height in millimetres.
+              """);
     }
 
     @Test
@@ -204,22 +204,24 @@ class RideHeightTest {
       Bay.working(Jobs.twoBushesASide())
           .goes(
               """
-            > three nine zero
-            < Three, nine, zero millimetres. Say: that is correct, or call it again.
-            > that is correct
-            < Kept.
-            < Step two, left, front title.
-            < Needs ride height, left side. Not confirmed.
-            > cancel that
-            < Taken back. This step is open.
-            < Step one, left, arch title.
-            < Call the value in millimetres.
-            > go to step two
-            < Step two, left, front title.
-            < Needs ride height, left side. Not confirmed.
-            > arch height three nine zero
-            < No. No ride height was noted, left side.
-            """);
+              > three nine zero
+              < Three, nine, zero millimetres.
+              < On its wheels, level, and bounced or rolled to settle?
+              < Then say: that is correct, or call it again.
+              > that is correct
+              < Kept.
+              < Step two, left, front title.
+              < Needs ride height, left side. Not confirmed.
+              > cancel that
+              < Taken back. This step is open.
+              < Step one, left, arch title.
+              < Call the value in millimetres.
+              > go to step two
+              < Step two, left, front title.
+              < Needs ride height, left side. Not confirmed.
+              > arch height three nine zero
+              < No. No ride height was noted, left side.
+              """);
     }
 
     @Test
@@ -233,10 +235,10 @@ class RideHeightTest {
               "right side at ride height")
           .goes(
               """
-            > left side at ride height
-            < Ride height confirmed, left side.
-            < Stage one of two: torque, five, two newton metres.
-            """);
+              > left side at ride height
+              < Ride height confirmed, left side.
+              < Stage one of two: torque, five, two newton metres.
+              """);
     }
   }
 }

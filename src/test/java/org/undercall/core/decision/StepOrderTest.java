@@ -19,24 +19,24 @@ class StepOrderTest {
       Bay.working(Jobs.threeLooks())
           .goes(
               """
-            > put off for later
-            < Put off for later. It stays open.
-            < Step two, two title.
-            > step completed
-            < Step closed.
-            < Step three, three title.
-            > put off waiting for parts
-            < Put off waiting for parts. It stays open.
-            < Step one, one title.
-            > step completed
-            < Step closed.
-            < Step three, three title.
-            > step completed
-            < Step closed.
-            < All steps are closed. Say: end of work.
-            > end of work
-            < Work complete. Log closed.
-            """);
+              > put off for later
+              < Put off for later. It stays open.
+              < Step two, two title.
+              > step completed
+              < Step closed.
+              < Step three, three title.
+              > put off waiting for parts
+              < Put off waiting for parts. It stays open.
+              < Step one, one title.
+              > step completed
+              < Step closed.
+              < Step three, three title.
+              > step completed
+              < Step closed.
+              < All steps are closed. Say: end of work.
+              > end of work
+              < Work complete. Log closed.
+              """);
     }
 
     @Test
@@ -45,21 +45,21 @@ class StepOrderTest {
       Bay.working(Jobs.nut(Jobs.newtonMetres("75")))
           .goes(
               """
-            > run in by hand
-            < Started, not tightened. It stays open.
-            < Step two, look title.
-            > step completed
-            < Is it seated?
-            < Say: check passed, or: check has failed.
-            > check passed
-            < Step closed.
-            < One step put aside is left.
-            < Step one, nut title.
-            < Stage one of one: torque, seven, five newton metres.
-            > torque reached seven five
-            < Stage one closed at seven, five newton metres.
-            < All steps are closed. Say: end of work.
-            """);
+              > run in by hand
+              < Started, not tightened. It stays open.
+              < Step two, look title.
+              > step completed
+              < Is it seated?
+              < Say: check passed, or: check has failed.
+              > check passed
+              < Step closed.
+              < One step put aside is left.
+              < Step one, nut title.
+              < Stage one of one: torque, seven, five newton metres.
+              > torque reached seven five
+              < Stage one closed at seven, five newton metres.
+              < All steps are closed. Say: end of work.
+              """);
     }
 
     @Test
@@ -68,21 +68,21 @@ class StepOrderTest {
       Bay.working(Jobs.threeLooks())
           .goes(
               """
-            > go back one step
-            < No. There is no such step.
-            > go to step nine
-            < No. There is no such step.
-            > step completed
-            < Step closed.
-            < Step two, two title.
-            > go back one step
-            < Step one, one title.
-            < This step is closed.
-            > step completed
-            < Say again.
-            > go to step three
-            < Step three, three title.
-            """);
+              > go back one step
+              < No. There is no such step.
+              > go to step nine
+              < No. There is no such step.
+              > step completed
+              < Step closed.
+              < Step two, two title.
+              > go back one step
+              < Step one, one title.
+              < This step is closed.
+              > step completed
+              < Say again.
+              > go to step three
+              < Step three, three title.
+              """);
     }
   }
 
@@ -96,22 +96,22 @@ class StepOrderTest {
           .after("torque reached 75")
           .goes(
               """
-            > step completed
-            < Is it seated?
-            < Say: check passed, or: check has failed.
-            > step completed
-            < No. The check is not answered.
-            > check has failed
-            < Check failed. The step stays open.
-            > check passed
-            < Say again.
-            > step completed
-            < Is it seated?
-            < Say: check passed, or: check has failed.
-            > check passed
-            < Step closed.
-            < All steps are closed. Say: end of work.
-            """);
+              > step completed
+              < Is it seated?
+              < Say: check passed, or: check has failed.
+              > step completed
+              < No. The check is not answered.
+              > check has failed
+              < Check failed. The step stays open.
+              > check passed
+              < Say again.
+              > step completed
+              < Is it seated?
+              < Say: check passed, or: check has failed.
+              > check passed
+              < Step closed.
+              < All steps are closed. Say: end of work.
+              """);
     }
   }
 
@@ -125,37 +125,37 @@ class StepOrderTest {
           Bay.working(Jobs.nutAndBush())
               .goes(
                   """
-            > move to the right side
-            < Step three, right, nut title.
-            < Stage one of one: torque, seven, five newton metres.
-            > torque reached seven five
-            < Stage one closed at seven, five newton metres.
-            < Step four, right, bush title.
-            < Needs ride height, right side. Not confirmed.
-            > move to the left side
-            < Step one, left, nut title.
-            < Stage one of one: torque, seven, five newton metres.
-            > torque reached seven five
-            < Stage one closed at seven, five newton metres.
-            < Step two, left, bush title.
-            < Needs ride height, left side. Not confirmed.
-            > wheels carry the car
-            < Left side, wheels carry the car.
-            < Read back: left side at ride height.
-            > right side at ride height
-            < No. First answer the read-back.
-            < Read back: left side at ride height.
-            > left side at ride height
-            < Ride height confirmed, left side.
-            < Stage one of one: torque, five, two newton metres.
-            > torque reached five two
-            < Stage one closed at five, two newton metres.
-            < Other side. The load confirmation is cancelled.
-            < Step four, right, bush title.
-            < Needs ride height, right side. Not confirmed.
-            > move to the left side
-            < No step is open on the left side.
-            """);
+                  > move to the right side
+                  < Step three, right, nut title.
+                  < Stage one of one: torque, seven, five newton metres.
+                  > torque reached seven five
+                  < Stage one closed at seven, five newton metres.
+                  < Step four, right, bush title.
+                  < Needs ride height, right side. Not confirmed.
+                  > move to the left side
+                  < Step one, left, nut title.
+                  < Stage one of one: torque, seven, five newton metres.
+                  > torque reached seven five
+                  < Stage one closed at seven, five newton metres.
+                  < Step two, left, bush title.
+                  < Needs ride height, left side. Not confirmed.
+                  > wheels carry the car
+                  < Left side, wheels carry the car.
+                  < Read back: left side at ride height.
+                  > right side at ride height
+                  < No. First answer the read-back, or say: that was wrong.
+                  < Read back: left side at ride height.
+                  > left side at ride height
+                  < Ride height confirmed, left side.
+                  < Stage one of one: torque, five, two newton metres.
+                  > torque reached five two
+                  < Stage one closed at five, two newton metres.
+                  < Other side. The load confirmation is cancelled.
+                  < Step four, right, bush title.
+                  < Needs ride height, right side. Not confirmed.
+                  > move to the left side
+                  < No step is open on the left side.
+                  """);
       assertEquals("nut/left bush/left nut/right", bay.closed());
     }
 
@@ -165,9 +165,9 @@ class StepOrderTest {
       Bay.working(Jobs.threeLooks())
           .goes(
               """
-            > move to the left side
-            < No step is open on the left side.
-            """);
+              > move to the left side
+              < No step is open on the left side.
+              """);
     }
   }
 
@@ -181,16 +181,17 @@ class StepOrderTest {
           Bay.working(Jobs.threeLooks())
               .goes(
                   """
-            > step completed
-            < Step closed.
-            < Step two, two title.
-            > end of work
-            < Two steps open. End anyway? Say: that is correct.
-            > step completed
-            < No. First answer the read-back.
-            > that is correct
-            < Work ended, not complete. Two steps open.
-            """);
+                  > step completed
+                  < Step closed.
+                  < Step two, two title.
+                  > end of work
+                  < Two steps open. End anyway? Say: that is correct.
+                  > step completed
+                  < No. First answer the read-back, or say: that was wrong.
+                  < Two steps open. End anyway? Say: that is correct.
+                  > that is correct
+                  < Work ended, not complete. Two steps open.
+                  """);
       assertEquals(
           List.of(new SessionEvent.SessionEnded(false, 2)),
           bay.recorded(SessionEvent.SessionEnded.class));
@@ -202,14 +203,14 @@ class StepOrderTest {
       Bay.working(Jobs.threeLooks())
           .goes(
               """
-            > end of work
-            < Three steps open. End anyway? Say: that is correct.
-            > that was wrong
-            < Dropped.
-            > step completed
-            < Step closed.
-            < Step two, two title.
-            """);
+              > end of work
+              < Three steps open. End anyway? Say: that is correct.
+              > that was wrong
+              < Dropped.
+              > step completed
+              < Step closed.
+              < Step two, two title.
+              """);
     }
 
     @Test
@@ -219,18 +220,18 @@ class StepOrderTest {
           Bay.working(Jobs.threeLooks())
               .goes(
                   """
-            > step completed
-            < Step closed.
-            < Step two, two title.
-            > step completed
-            < Step closed.
-            < Step three, three title.
-            > step completed
-            < Step closed.
-            < All steps are closed. Say: end of work.
-            > end of work
-            < Work complete. Log closed.
-            """);
+                  > step completed
+                  < Step closed.
+                  < Step two, two title.
+                  > step completed
+                  < Step closed.
+                  < Step three, three title.
+                  > step completed
+                  < Step closed.
+                  < All steps are closed. Say: end of work.
+                  > end of work
+                  < Work complete. Log closed.
+                  """);
       assertEquals(
           List.of(new SessionEvent.SessionEnded(true, 0)),
           bay.recorded(SessionEvent.SessionEnded.class));
@@ -243,13 +244,13 @@ class StepOrderTest {
           .after("step completed", "end of work", "that is correct")
           .goes(
               """
-            * restart
-            < Work taken up again.
-            < Step two, two title.
-            > step completed
-            < Step closed.
-            < Step three, three title.
-            """);
+              * restart
+              < Work taken up again.
+              < Step two, two title.
+              > step completed
+              < Step closed.
+              < Step three, three title.
+              """);
     }
   }
 }

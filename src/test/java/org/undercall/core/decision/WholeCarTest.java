@@ -15,28 +15,29 @@ class WholeCarTest {
       Bay.working(Jobs.droop())
           .goes(
               """
-            > step completed
-            < No. Full droop is not confirmed, whole car.
-            > wheels carry the car
-            < Whole car, wheels carry the car.
-            < Read back: whole car at ride height.
-            > whole car at ride height
-            < Ride height confirmed, whole car.
-            < Bring the whole car to full droop, and say how.
-            > suspension hangs free
-            < Whole car, suspension hangs free.
-            < Read back: whole car at full droop.
-            > left side at full droop
-            < No. First answer the read-back.
-            < Read back: whole car at full droop.
-            > whole car at full droop
-            < Full droop confirmed, whole car.
-            < Step two, strut title.
-            < Stage one of one: torque, four, zero newton metres.
-            > torque reached four zero
-            < Stage one closed at four, zero newton metres.
-            < All steps are closed. Say: end of work.
-            """);
+              > step completed
+              < No. Full droop is not confirmed, whole car.
+              > wheels carry the car
+              < Whole car, wheels carry the car.
+              < Read back: whole car at ride height.
+              > whole car at ride height
+              < Ride height confirmed, whole car.
+              < Bring the whole car to full droop, and say how.
+              > suspension hangs free
+              < That is another height. The load confirmation is cancelled.
+              < Whole car, suspension hangs free.
+              < Read back: whole car at full droop.
+              > left side at full droop
+              < No. First answer the read-back, or say: that was wrong.
+              < Read back: whole car at full droop.
+              > whole car at full droop
+              < Full droop confirmed, whole car.
+              < Step two, strut title.
+              < Stage one of one: torque, four, zero newton metres.
+              > torque reached four zero
+              < Stage one closed at four, zero newton metres.
+              < All steps are closed. Say: end of work.
+              """);
     }
 
     @Test
@@ -45,11 +46,11 @@ class WholeCarTest {
       Bay.working(Jobs.droop())
           .goes(
               """
-            > knuckle jacked body lifting
-            < No. That is one side only.
-            > arch height three five zero
-            < No. No ride height was noted, whole car.
-            """);
+              > knuckle jacked body lifting
+              < No. That is one side only.
+              > arch height three five zero
+              < No. No ride height was noted, whole car.
+              """);
     }
   }
 }

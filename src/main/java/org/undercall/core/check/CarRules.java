@@ -1,0 +1,111 @@
+package org.undercall.core.check;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.undercall.core.procedure.Bearing;
+import org.undercall.core.procedure.Procedure;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.procedure.Wheels;
+import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.Side;
+
+/** Walks the procedure and knows how the car stands, which wheels are off and what is undone. */
+final class CarRules {
+  private static final List<String> FASTENERS = List.of("bolt", "nut", "screw");
+
+  private final List<Walk.Place> places;
+  private final List<Spot> spots;
+  private final List<Finding> findings = new ArrayList<>();
+  private final Map<Side, Walk.Place> off = new EnumMap<>(Side.class);
+  private Bearing.Lift car = Bearing.Lift.LEFT_AS_IT_IS;
+
+  private CarRules(Procedure procedure, List<Spot> spots) {
+    this.places = Walk.of(procedure).places();
+    this.spots = spots;
+  }
+
+  static List<Finding> check(Procedure procedure, List<Spot> spots) {
+    return new CarRules(procedure, spots).walked();
+  }
+
+  private List<Finding> walked() {
+    for (int i = 0; i < places.size(); i++) {
+      Walk.Place place = places.get(i);
+      load(place);
+      undone(place, places.subList(i + 1, places.size()));
+      done(place);
+    }
+    off.forEach(
+        (side, place) -> {
+          String found = "the " + side.name().toLowerCase(Locale.ROOT) + " wheel stays off";
+          add(place, "wheelsOn", CheckRule.WHEEL_STAYS_OFF, found, "a later step that fits it");
+        });
+    return findings;
+  }
+
+  private void done(Walk.Place place) {
+    Bearing.Lift lift = place.step().head().bearing().car();
+    car = lift == Bearing.Lift.LEFT_AS_IT_IS ? car : lift;
+    if (place.step() instanceof Step.Do work && work.wheels() == Wheels.REMOVED) {
+      place.wheels().forEach(side -> off.putIfAbsent(side, place));
+    } else if (place.step() instanceof Step.Do work && work.wheels() == Wheels.FITTED) {
+      off.keySet().removeAll(place.wheels());
+    }
+  }
+
+  /** One side can be jacked with its wheel off, the whole car cannot; nothing hangs on wheels. */
+  private void load(Walk.Place place) {
+    LoadCondition needed = needs(place.step());
+    String field = place.step() instanceof Step.Load ? "condition" : "fastener/needs";
+    if (needed == LoadCondition.RIDE_HEIGHT && place.ref().side() == Side.CAR && !off.isEmpty()) {
+      String found = "ride height of the whole car with a wheel off";
+      add(place, field, CheckRule.LOAD_CANNOT_HOLD, found, "the wheels on, or a phase per side");
+    } else if (needed == LoadCondition.FULL_DROOP && car == Bearing.Lift.LOWERED) {
+      String found = "full droop with the car on its wheels";
+      add(place, field, CheckRule.LOAD_CANNOT_HOLD, found, "a step before it that raises the car");
+    }
+  }
+
+  private static LoadCondition needs(Step step) {
+    if (step instanceof Step.Fasten fasten) {
+      return fasten.fastener().needs();
+    }
+    return step instanceof Step.Load load ? load.condition() : LoadCondition.ANY;
+  }
+
+  private void undone(Walk.Place place, List<Walk.Place> later) {
+    String title = place.step().head().title();
+    boolean undoes = Spot.word(title, "undo") || Spot.word(title, "loosen");
+    List<String> kinds = FASTENERS.stream().filter(kind -> Spot.word(title, kind)).toList();
+    if (!(place.step() instanceof Step.Do) || !undoes || kinds.isEmpty()) {
+      return;
+    }
+    boolean tightened =
+        later.stream()
+            .filter(p -> shares(p, place))
+            .flatMap(p -> p.step() instanceof Step.Fasten f ? Stream.of(f) : Stream.empty())
+            .map(f -> f.fastener().name() + " " + f.head().title())
+            .anyMatch(name -> kinds.stream().anyMatch(kind -> Spot.word(name, kind)));
+    if (!tightened) {
+      String expected = "a later step that tightens it";
+      add(place, "title", CheckRule.UNDONE_NOT_TIGHTENED, '"' + title + '"', expected);
+    }
+  }
+
+  private static boolean shares(Walk.Place one, Walk.Place other) {
+    return one.ref().side() == other.ref().side()
+        || one.ref().side() == Side.CAR
+        || other.ref().side() == Side.CAR;
+  }
+
+  private void add(Walk.Place place, String field, CheckRule rule, String found, String expected) {
+    spots.stream()
+        .filter(spot -> spot.step().equals(place.step()))
+        .forEach(spot -> findings.add(spot.at(field, rule, found, expected)));
+  }
+}
