@@ -131,7 +131,7 @@ class LostLinesTest {
   }
 
   @Test
-  @DisplayName("has lost its load condition too, even after a moment")
+  @DisplayName("has lost its load condition too, and says that the log is to be doubted")
   void load() {
     Session session =
         Session.start(Walk.of(loaded.procedure()))
@@ -143,7 +143,9 @@ class LostLinesTest {
                     LoadProof.WHEELS_CARRY_THE_CAR,
                     Optional.empty()));
     SessionEvent cancelled = new SessionEvent.LoadChanged(LoadChange.PROGRAM_RESTARTED);
-    assertFalse(Decider.takeUp(session, "test", Duration.ZERO).events().contains(cancelled));
+    Decision whole = Decider.takeUp(session, "test", Duration.ZERO);
+    assertTrue(whole.events().contains(cancelled), "as after every restart");
+    assertFalse(whole.reply().text().contains("Careful. "), whole.reply()::text);
     for (LogTrouble trouble : LogTrouble.values()) {
       Decision up =
           Decider.takeUp(

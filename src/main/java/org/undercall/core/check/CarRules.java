@@ -2,9 +2,12 @@ package org.undercall.core.check;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.undercall.core.procedure.Bearing;
 import org.undercall.core.procedure.Procedure;
@@ -40,10 +43,16 @@ final class CarRules {
       undone(place, places.subList(i + 1, places.size()));
       done(place);
     }
+    Map<Step, Set<String>> stays = new LinkedHashMap<>();
     off.forEach(
-        (side, place) -> {
-          String found = "the " + side.name().toLowerCase(Locale.ROOT) + " wheel stays off";
-          add(place, "wheelsOn", CheckRule.WHEEL_STAYS_OFF, found, "a later step that fits it");
+        (side, place) ->
+            stays
+                .computeIfAbsent(place.step(), step -> new TreeSet<>())
+                .add(side.name().toLowerCase(Locale.ROOT)));
+    stays.forEach(
+        (step, sides) -> {
+          String found = "stays off: " + String.join(" and ", sides);
+          add(step, "wheelsOn", CheckRule.WHEEL_STAYS_OFF, found, "a later step that fits it");
         });
     return findings;
   }
@@ -64,10 +73,20 @@ final class CarRules {
     String field = place.step() instanceof Step.Load ? "condition" : "fastener/needs";
     if (needed == LoadCondition.RIDE_HEIGHT && place.ref().side() == Side.CAR && !off.isEmpty()) {
       String found = "ride height of the whole car with a wheel off";
-      add(place, field, CheckRule.LOAD_CANNOT_HOLD, found, "the wheels on, or a phase per side");
+      add(
+          place.step(),
+          field,
+          CheckRule.LOAD_CANNOT_HOLD,
+          found,
+          "the wheels on, or a phase per side");
     } else if (needed == LoadCondition.FULL_DROOP && car == Bearing.Lift.LOWERED) {
       String found = "full droop with the car on its wheels";
-      add(place, field, CheckRule.LOAD_CANNOT_HOLD, found, "a step before it that raises the car");
+      add(
+          place.step(),
+          field,
+          CheckRule.LOAD_CANNOT_HOLD,
+          found,
+          "a step before it that raises the car");
     }
   }
 
@@ -93,7 +112,7 @@ final class CarRules {
             .anyMatch(name -> kinds.stream().anyMatch(kind -> Spot.word(name, kind)));
     if (!tightened) {
       String expected = "a later step that tightens it";
-      add(place, "title", CheckRule.UNDONE_NOT_TIGHTENED, '"' + title + '"', expected);
+      add(place.step(), "title", CheckRule.UNDONE_NOT_TIGHTENED, '"' + title + '"', expected);
     }
   }
 
@@ -103,9 +122,9 @@ final class CarRules {
         || other.ref().side() == Side.CAR;
   }
 
-  private void add(Walk.Place place, String field, CheckRule rule, String found, String expected) {
+  private void add(Step step, String field, CheckRule rule, String found, String expected) {
     spots.stream()
-        .filter(spot -> spot.step().equals(place.step()))
+        .filter(spot -> spot.step().equals(step))
         .forEach(spot -> findings.add(spot.at(field, rule, found, expected)));
   }
 }
