@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.undercall.core.intent.SpokenNumber.Style;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.TimerName;
@@ -112,6 +113,12 @@ final class Samples {
         fillings.put("waiting for parts", new Intent.PutOff(PutOffReason.WAITING_FOR_PARTS));
         fillings.put("tool missing", new Intent.PutOff(PutOffReason.TOOL_MISSING));
         fillings.put("for later", new Intent.PutOff(PutOffReason.LATER));
+      }
+      case CAUSE -> {
+        fillings.put("as the maker says", new Intent.OutOfOrder(OrderReason.AS_THE_MAKER_SAYS));
+        fillings.put(
+            "done by somebody else", new Intent.OutOfOrder(OrderReason.DONE_BY_SOMEBODY_ELSE));
+        fillings.put("missing on this car", new Intent.OutOfOrder(OrderReason.NOT_ON_THIS_CAR));
       }
       case TIMER -> {
         fillings.put("sealant", new Intent.OfTimer(kind, TimerName.SEALANT));
