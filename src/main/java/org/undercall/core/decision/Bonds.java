@@ -41,6 +41,7 @@ final class Bonds {
     Set<Integer> before = new TreeSet<>(session.walk().named(place, bearing.after()));
     if (isWheel(place.step())) {
       before.addAll(all(i -> i < index && fits(i) && shares(i, place.wheels())));
+      before.addAll(all(i -> i < index && lift(i) == Bearing.Lift.LOWERED));
     }
     if (bearing.roadTest()) {
       before.addAll(
@@ -61,6 +62,9 @@ final class Bonds {
               i ->
                   (fits(i) || isWheel(places.get(i).step()) || isByWheels(i))
                       && shares(i, place.wheels())));
+    }
+    if (raises(place)) {
+      undone.addAll(all(i -> lift(i) == Bearing.Lift.LOWERED));
     }
     undone.remove(index);
     return closed(falling(undone, index));
@@ -130,6 +134,15 @@ final class Bonds {
 
   private boolean closed(int index) {
     return session.progress().states().get(index).closed();
+  }
+
+  private Bearing.Lift lift(int index) {
+    return places.get(index).step().head().bearing().car();
+  }
+
+  private static boolean raises(Walk.Place place) {
+    return place.step().head().bearing().car() == Bearing.Lift.RAISED
+        || Car.wheels(place) == Wheels.REMOVED;
   }
 
   private boolean fits(int index) {

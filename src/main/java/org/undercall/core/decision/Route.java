@@ -12,7 +12,8 @@ final class Route {
 
   /**
    * The next step to work on: first a fastener that was put aside for a load condition now
-   * confirmed, then the next open step, then one left open before, then one put aside.
+   * confirmed, then the next open step that no other must come before, then one left open before,
+   * then one put aside or to be done after others.
    */
   static Optional<Integer> next(Session session) {
     List<Integer> waiting = session.waiting();
@@ -33,10 +34,12 @@ final class Route {
 
   private static Optional<Integer> openFirst(Session session) {
     int at = session.progress().at();
+    Bonds bonds = new Bonds(session);
     IntPredicate open = i -> status(session, i) == StepState.Status.OPEN;
+    IntPredicate ready = i -> open.test(i) && bonds.openBefore(i).isEmpty();
     IntPredicate notClosed = i -> status(session, i) != StepState.Status.CLOSED;
-    return first(session, i -> i > at && open.test(i))
-        .or(() -> first(session, i -> i < at && open.test(i)))
+    return first(session, i -> i > at && ready.test(i))
+        .or(() -> first(session, i -> i < at && ready.test(i)))
         .or(() -> first(session, i -> i > at && notClosed.test(i)))
         .or(() -> first(session, notClosed));
   }

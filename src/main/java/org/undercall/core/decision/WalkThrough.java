@@ -107,7 +107,8 @@ public final class WalkThrough {
         new Exchange(decision.reply().sentences(), session.progress().at(), Optional.empty()));
   }
 
-  private static String answer(Session session) {
+  /** What somebody says who does just what is asked for. */
+  static String answer(Session session) {
     return switch (session.phase()) {
       case BRIEFING -> "cautions understood";
       case DO, HAND_OVER -> "step completed";

@@ -68,7 +68,7 @@ public record Walk(Procedure procedure, List<Place> places) {
    * The positions of the steps with these ids that a step means by them: on its side or for all.
    */
   public List<Integer> named(Place by, List<String> ids) {
-    Side side = by.ref().side();
+    Side side = by.step().head().bearing().corner().orElse(by.ref().side());
     return IntStream.range(0, places.size())
         .filter(i -> ids.contains(places.get(i).ref().id()))
         .filter(

@@ -17,6 +17,7 @@ import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.SoundLevels;
+import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
@@ -243,5 +244,31 @@ final class Bay {
         .filter(ref -> status(ref.id(), ref.side()) == StepState.Status.CLOSED)
         .map(StepRef::toString)
         .collect(Collectors.joining(" "));
+  }
+
+  /** Says what is asked for, and lets a time pass that is waited for. */
+  void carryOn() {
+    boolean waits = phase() == Phase.WAITING;
+    say(WalkThrough.answer(session));
+    if (waits) {
+      passes(((Step.Wait) session.place().step()).time().toSeconds());
+      say("step completed");
+    }
+  }
+
+  /** The value of the stage at hand, digit by digit. */
+  String amount() {
+    return session.stage().amount().toPlainString();
+  }
+
+  /** The number of a step by its name, such as {@code bush/left}. */
+  int number(String name) {
+    return 1
+        + walk.places().stream().map(p -> p.ref().toString()).toList().indexOf(name);
+  }
+
+  /** Plays a line of a dialogue whose reply does not matter. */
+  void plays(String line) {
+    reply(line);
   }
 }

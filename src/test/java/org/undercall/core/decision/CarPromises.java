@@ -161,6 +161,12 @@ record CarPromises(
     walk.named(place, bearing.undoes()).forEach(i -> open.add(walk.places().get(i).ref()));
     open.remove(place.ref());
     boolean up = bearing.car() == Bearing.Lift.RAISED || wheels == Wheels.REMOVED;
+    if (up) {
+      walk.places().stream()
+          .filter(p -> p.step().head().bearing().car() == Bearing.Lift.LOWERED)
+          .forEach(p -> open.add(p.ref()));
+      open.remove(place.ref());
+    }
     boolean down = bearing.car() == Bearing.Lift.LOWERED && wheels != Wheels.REMOVED;
     return new CarPromises(
         Set.copyOf(next), lifted || up, up || (raised && !down), outOfOrder, Set.copyOf(open));

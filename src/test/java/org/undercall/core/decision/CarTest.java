@@ -73,10 +73,10 @@ class CarTest {
           < Step two, wheel-off title.
           > step completed
           < Step closed.
-          < Open again with it: wheel-on title; wheel-bolts title; drive title.
+          < Open again with it: wheel-on title; down title; wheel-bolts title; and one more.
           < Step four, wheel-on title.
           > end of work
-          < Three steps open. End anyway? Say: that is correct.
+          < Four steps open. End anyway? Say: that is correct.
           """);
       assertFalse(bay.closed().contains("wheel-bolts"), bay.closed());
     }
