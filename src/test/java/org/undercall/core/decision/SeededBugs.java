@@ -67,7 +67,11 @@ final class SeededBugs {
         new SeededBug(
             "a load that was cancelled is still believed",
             "hardware, marking and load before a stage",
-            keeping((s, e) -> e instanceof SessionEvent.LoadChanged ? s : s.after(e))),
+            keeping(
+                (s, e) ->
+                    e instanceof SessionEvent.LoadChanged c
+                        ? s.with(s.car().moved(c.change()))
+                        : s.after(e))),
         new SeededBug(
             "a confirmation of another load condition is accepted",
             "hardware, marking and load before a stage",
