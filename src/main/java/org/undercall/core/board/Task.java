@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.undercall.core.decision.Car;
 import org.undercall.core.decision.Pending;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.Session;
@@ -59,23 +61,29 @@ public record Task(Phase phase, Figure figure, List<Mark> stages, List<String> d
     boolean released = RELEASED.contains(session.phase());
     List<Mark> stages =
         released && step instanceof Step.Fasten f ? marks(session, f.fastener()) : List.of();
-    return new Task(session.phase(), figure(session), stages, details(step));
+    List<String> details = new ArrayList<>(details(step));
+    details.addAll(car(session.car()));
+    return new Task(session.phase(), figure(session), stages, details);
   }
 
   private static Figure figure(Session session) {
     Step step = session.place().step();
     return switch (session.phase()) {
-      case TORQUE, ANGLE -> figure(stages(session, ((Step.Fasten) step).fastener()), session);
+      case TORQUE, ANGLE -> figure(session.stage(), session);
       case MEASURE -> measure((Step.Measure) step);
       case READ_BACK, LOAD_READ_BACK -> pending(session);
       default -> NONE;
     };
   }
 
-  private static Figure figure(List<Stage> stages, Session session) {
-    Stage stage = stages.get(state(session).tightening().stagesClosed());
+  private static Figure figure(Stage stage, Session session) {
     if (stage instanceof Stage.AngleStage angle) {
-      return new Figure(plain(angle.amount()), "°", "± " + plain(angle.plusMinus()) + "°");
+      String within = "± " + plain(angle.plusMinus()) + "°";
+      Optional<BigDecimal> turned = state(session).tightening().turned();
+      return new Figure(
+          plain(angle.amount()),
+          "°",
+          turned.map(t -> within + ", " + plain(t) + "° turned before").orElse(within));
     }
     Stage.TorqueStage torque = (Stage.TorqueStage) stage;
     String unit = torque.target().unit().symbol();
@@ -105,6 +113,15 @@ public record Task(Phase phase, Figure figure, List<Mark> stages, List<String> d
       String height = load.height().map(h -> plain(h.amount())).orElse("");
       return new Figure(height, height.isEmpty() ? "" : "mm", words(load.proof()));
     }
+    if (pending instanceof Pending.Turned turned) {
+      return new Figure(plain(turned.degrees()), "°", "turned so far in all, as heard");
+    }
+    if (pending instanceof Pending.OutOfOrder order) {
+      return new Figure("", "", "out of order, " + words(order.reason()));
+    }
+    if (pending instanceof Pending.Later later) {
+      return new Figure(Integer.toString(later.steps().size()), "", "closed further on: still so?");
+    }
     return new Figure(Integer.toString(session.openSteps()), "", "steps still open");
   }
 
@@ -127,6 +144,27 @@ public record Task(Phase phase, Figure figure, List<Mark> stages, List<String> d
     return stage instanceof Stage.TorqueStage torque
         ? torque.setting().toString()
         : ((Stage.AngleStage) stage).target().toString();
+  }
+
+  /** How the car stands and which wheels are not on, as far as that was said. */
+  private static List<String> car(Car car) {
+    List<String> known = new ArrayList<>();
+    switch (car.stance()) {
+      case RAISED -> known.add("car raised");
+      case ON_WHEELS -> known.add("car on its wheels");
+      case UNKNOWN -> {
+        // nobody said
+      }
+    }
+    car.wheels().entrySet().stream()
+        .filter(wheel -> wheel.getValue() != Car.Wheel.ON)
+        .sorted(Map.Entry.comparingByKey())
+        .forEach(
+            wheel ->
+                known.add(
+                    words(wheel.getKey())
+                        + (wheel.getValue() == Car.Wheel.OFF ? " wheel off" : " wheel in doubt")));
+    return known;
   }
 
   private static List<String> details(Step step) {

@@ -153,8 +153,8 @@ public record Session(
         && stopwatch.sinceConfirmed(now).compareTo(walk.procedure().loadHolds()) > 0;
   }
 
-  /** The stage at hand. */
-  Stage stage() {
+  /** The stage at hand; of an angle that was turned in part, its rest. */
+  public Stage stage() {
     return stages().get(tightening().stagesClosed());
   }
 

@@ -72,8 +72,7 @@ final class PhraseTable {
         List.of(
             "angle turned", "angle turned <angle>", "full angle turned", "turned through <angle>"));
     table.put(IntentKind.LOOSENED, List.of("fully loosened", "it is fully loosened"));
-    table.put(
-        IntentKind.TURNED_SO_FAR, List.of("turned so far <angle>", "so far it is turned <angle>"));
+    table.put(IntentKind.TURNED_SO_FAR, List.of("turned so far <angle>", "angle in total <angle>"));
     table.put(IntentKind.OUT_OF_ORDER, List.of("out of order <cause>"));
     table.put(
         IntentKind.READ_BACK_RIGHT,

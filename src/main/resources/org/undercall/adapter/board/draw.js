@@ -19,6 +19,7 @@ const HEADLINES = {
   hardware: "New part",
   marking: "Head marking",
   gate: "Load first",
+  begun: "How far?",
   torque: "Torque",
   angle: "Angle",
   waiting: "Wait",

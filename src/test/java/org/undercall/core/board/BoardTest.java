@@ -87,6 +87,26 @@ class BoardTest {
     }
 
     @Test
+    @DisplayName(
+        "only the rest of an angle that was broken off, once it is said how far it is turned")
+    void rest() {
+      atTheBushBolt()
+          .says("new bolt fitted", "head marking 10.9", "that is correct")
+          .says("wheels carry the car", "left side at ride height", "65", "torque reached")
+          .says("jack moved", "wheels carry the car", "left side at ride height");
+      assertEquals(Phase.BEGUN, play.board().task().phase());
+      assertHidden();
+      play.says("turned so far 40");
+      assertEquals(
+          new Task.Figure("40", "°", "turned so far in all, as heard"),
+          play.board().task().figure());
+      play.says("that is correct");
+      assertEquals(
+          new Task.Figure("35", "°", "± 5°, 40° turned before"), play.board().task().figure());
+      assertTrue(play.board().task().details().contains("car on its wheels"));
+    }
+
+    @Test
     @DisplayName("what was heard while it waits for the read-back")
     void readBack() {
       Task task = play.says("cautions understood", "381").board().task();
