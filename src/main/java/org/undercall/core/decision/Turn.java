@@ -55,7 +55,8 @@ final class Turn {
       loadChanged(LoadChange.WHEEL_OFF);
     }
     recall(Recall.leftOver(before, session));
-    if (place.step().head().changesLoad() && !(place.step() instanceof Step.Load)) {
+    boolean moves = place.step().head().changesLoad() || place.step().head().bearing().roadTest();
+    if (moves && !(place.step() instanceof Step.Load)) {
       loadChanged(LoadChange.STEP_CHANGES_LOAD);
     }
     return moveOn();

@@ -3,11 +3,13 @@ package org.undercall.core.decision;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Bearing;
 import org.undercall.core.procedure.Step;
@@ -210,6 +212,27 @@ class CarTest {
               < No. No ride height was noted, left side.
               """);
       assertEquals(1, bay.recorded(SessionEvent.RideHeightNoted.class).size());
+    }
+
+    @Test
+    @DisplayName("that is compared with the other side's, where the procedure says how far")
+    void apart() throws Exception {
+      Walk walk =
+          Walk.of(
+              ProcedureFile.load(Path.of("shared", "procedures", "front-control-arms.json"))
+                  .procedure());
+      Bay bay = Bay.working(walk);
+      bay.after("382", "that is correct", "410")
+          .goes(
+              """
+              > that is correct
+              < Kept.
+              < Left and right differ by two, eight millimetres, more than two, zero. Find the cause.
+              < Step three, Lift the car and set the stands.
+              """);
+      assertEquals(1, bay.recorded(SessionEvent.HeightsApart.class).size());
+      Bay alike = Bay.working(walk).after("382", "that is correct", "402", "that is correct");
+      assertEquals(List.of(), alike.recorded(SessionEvent.HeightsApart.class));
     }
 
     @Test
