@@ -6,6 +6,7 @@ import java.util.Set;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.event.Missing;
 import org.undercall.core.event.SessionEvent;
+import org.undercall.core.term.LoadChange;
 import org.undercall.core.term.StepRef;
 
 /**
@@ -25,6 +26,14 @@ public record Talk(Mode mode, Optional<Pending> pending, Missed missed, Optional
    * @param step the step at hand then
    */
   public record Last(EventKind kind, StepRef step) {
+    /** What is said of the car, and is the last thing said then. */
+    private static final Set<LoadChange> SAID =
+        Set.of(
+            LoadChange.CAR_RAISED,
+            LoadChange.CAR_LOWERED,
+            LoadChange.JACK_MOVED,
+            LoadChange.DANGER_CALLED);
+
     /** What can be taken back. */
     private static final Set<EventKind> DONE =
         Set.of(
@@ -59,6 +68,10 @@ public record Talk(Mode mode, Optional<Pending> pending, Missed missed, Optional
             EventKind.TIGHTENING_INTERRUPTED,
             EventKind.LOOSENED,
             EventKind.CHECK_ANSWERED,
+            EventKind.MEASURED,
+            EventKind.TIMER_STARTED,
+            EventKind.NAMED_TIMER_STARTED,
+            EventKind.NAMED_TIMER_CANCELLED,
             EventKind.WORK_DONE,
             EventKind.WORK_RESUMED,
             EventKind.SESSION_RESUMED);
@@ -79,8 +92,9 @@ public record Talk(Mode mode, Optional<Pending> pending, Missed missed, Optional
         return before;
       }
       boolean cancelled =
-          kind == EventKind.LOAD_CHANGED
-              && before.filter(last -> last.kind() == EventKind.LOAD_CONFIRMED).isPresent();
+          event instanceof SessionEvent.LoadChanged changed
+              && (SAID.contains(changed.change())
+                  || before.filter(last -> last.kind() == EventKind.LOAD_CONFIRMED).isPresent());
       boolean left =
           event instanceof SessionEvent.StepEntered
               && before.filter(last -> last.step().equals(at)).isEmpty();

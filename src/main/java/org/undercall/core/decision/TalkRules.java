@@ -73,7 +73,10 @@ final class TalkRules {
   static Decision notNow(Session session, Intent intent, Moment now) {
     return new Turn(session)
         .record(StepRules.notNow(session, intent))
-        .say(Refuse.notNow())
+        .say(
+            session.talk().pending().isPresent() && session.talk().mode() == Talk.Mode.WORKING
+                ? Refuse.notReadBack().and(Prompt.of(session))
+                : Refuse.notNow())
         .end(Outcome.REFUSED);
   }
 

@@ -99,7 +99,7 @@ public final class Refuse {
 
   /** The car is raised, and what is asked for needs it on its wheels. */
   public static Reply carRaised() {
-    return Reply.of("No. The car is raised. It must stand on its wheels.");
+    return Reply.of("No. The car is raised. Lower it, and say: car is coming down.");
   }
 
   /** Steps that come first are open. */

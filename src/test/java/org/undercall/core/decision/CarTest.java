@@ -168,7 +168,7 @@ class CarTest {
           .goes(
               """
               > torque reached five two
-              < No. The car is raised. It must stand on its wheels.
+              < No. The car is raised. Lower it, and say: car is coming down.
               > car is coming down
               < Car lowered.
               > torque reached five two

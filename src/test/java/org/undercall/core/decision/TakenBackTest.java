@@ -2,6 +2,7 @@ package org.undercall.core.decision;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.undercall.core.term.Side;
@@ -43,6 +44,16 @@ class TakenBackTest {
     Bay bay = Bay.working(Jobs.threeLooks());
     bay.after("step completed", "go to step 3", "cancel that");
     assertEquals(StepState.Status.CLOSED, bay.status("one", Side.CAR));
+  }
+
+  @Test
+  @DisplayName("not what was said before a jack was moved or a timer started")
+  void somethingElse() {
+    for (String other : List.of("jack moved", "start ten minutes for the sealant")) {
+      Bay bay = Bay.working(Jobs.threeLooks());
+      bay.after("step completed", other, "cancel that");
+      assertEquals(StepState.Status.CLOSED, bay.status("one", Side.CAR), other);
+    }
   }
 
   @Test
