@@ -263,8 +263,7 @@ final class Bay {
 
   /** The number of a step by its name, such as {@code bush/left}. */
   int number(String name) {
-    return 1
-        + walk.places().stream().map(p -> p.ref().toString()).toList().indexOf(name);
+    return 1 + walk.places().stream().map(p -> p.ref().toString()).toList().indexOf(name);
   }
 
   /** Plays a line of a dialogue whose reply does not matter. */
