@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.undercall.core.intent.Intent.Unclear;
 import org.undercall.core.intent.Intent.Unclear.Reason;
 
@@ -32,6 +33,7 @@ public final class Interpreter {
     List<String> words = phrase.words().stream().map(RecognisedPhrase.Word::text).toList();
     if (allowed.contains(IntentKind.NOTE_TEXT)) {
       return cancelling(phrase, allowed, needed(IntentKind.DANGER, minimumConfidence))
+          .or(() -> callAlone(phrase, words, allowed, minimumConfidence))
           .orElseGet(() -> note(words));
     }
     if (words.isEmpty()) {
@@ -90,6 +92,18 @@ public final class Interpreter {
         .filter(wording -> StopPhrases.confidence(phrase, wording.filled("")) >= needed)
         .findFirst()
         .map(wording -> new Intent.Plain(wording.kind()));
+  }
+
+  /** A whole note that is a call of one word, such as "stop", and was surely heard. */
+  private static Optional<Intent> callAlone(
+      RecognisedPhrase phrase,
+      List<String> words,
+      Set<IntentKind> allowed,
+      double minimumConfidence) {
+    Set<IntentKind> calls =
+        allowed.stream().filter(IntentKind::cancelsLoad).collect(Collectors.toSet());
+    return Optional.of(match(words, calls))
+        .filter(intent -> !(intent instanceof Unclear) && phrase.confidence() >= minimumConfidence);
   }
 
   /** A number of one word counts only with more words around it. */

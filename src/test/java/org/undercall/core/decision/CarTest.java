@@ -93,6 +93,45 @@ class CarTest {
   }
 
   @Nested
+  @DisplayName("is asked about when a step is opened again and nothing says what falls with it")
+  class AskedAbout {
+    private static Bay looked() {
+      return Bay.working(Jobs.threeLooks())
+          .after("step completed", "step completed", "step completed");
+    }
+
+    @Test
+    @DisplayName("and what still holds stays closed")
+    void holds() {
+      Bay bay = looked();
+      bay.goes(
+          """
+          > open step one again
+          < Open again.
+          < Step one, one title.
+          < Closed further on: two title; three title.
+          < Does that still hold? Say: that is correct, or: that was wrong.
+          > step completed
+          < No. First answer the read-back, or say: that was wrong.
+          < Closed further on: two title; three title.
+          < Does that still hold? Say: that is correct, or: that was wrong.
+          > that is correct
+          < They stay closed.
+          """);
+      assertEquals("two three", bay.closed());
+    }
+
+    @Test
+    @DisplayName("and what does not hold, or is denied, or is not answered in danger, is open")
+    void falls() {
+      for (String answer : List.of("that was wrong", "that is not correct", "stop stop")) {
+        Bay bay = looked().after("open step one again", answer);
+        assertEquals("", bay.closed(), answer);
+      }
+    }
+  }
+
+  @Nested
   @DisplayName("is not driven")
   class NotDriven {
     @Test

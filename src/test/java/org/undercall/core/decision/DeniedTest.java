@@ -1,5 +1,8 @@
 package org.undercall.core.decision;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -117,6 +120,18 @@ class DeniedTest {
             > torque reached five two
             < Say again.
             """);
+  }
+
+  @Test
+  @DisplayName("called as danger by a word alone in a note is no note either")
+  void alone() {
+    for (String call : List.of("stop", "wait", "help")) {
+      Bay bay = Bay.atRideHeight().after("take a note", call);
+      assertEquals(Phase.ON_HOLD, bay.phase(), call);
+    }
+    assertEquals(Phase.GATE, Bay.atRideHeight().after("take a note", "jack moved").phase());
+    Bay talk = Bay.atRideHeight().after("take a note", "wait for the new bolt");
+    assertEquals(Phase.TORQUE, talk.phase(), "a note that begins so is one");
   }
 
   @Test
