@@ -151,6 +151,7 @@ public record Task(Phase phase, Figure figure, List<Mark> stages, List<String> d
     List<String> known = new ArrayList<>();
     switch (car.stance()) {
       case RAISED -> known.add("car raised");
+      case JACKED -> known.add("car raised, jack under a knuckle");
       case ON_WHEELS -> known.add("car on its wheels");
       case UNKNOWN -> {
         // nobody said

@@ -25,8 +25,10 @@ public record Car(Stance stance, Map<Side, Wheel> wheels, boolean lifted) {
   public enum Stance {
     UNKNOWN,
     ON_WHEELS,
-    /** On stands, on a lift, or held by a jack. */
-    RAISED
+    /** On stands or on a lift. */
+    RAISED,
+    /** The same, with a jack under one knuckle. */
+    JACKED
   }
 
   /** Whether a wheel is on its hub. */
@@ -42,6 +44,11 @@ public record Car(Stance stance, Map<Side, Wheel> wheels, boolean lifted) {
   /** Whether nothing speaks against all of these wheels being on. */
   boolean hasOn(Set<Side> sides) {
     return sides.stream().noneMatch(side -> wheels.getOrDefault(side, Wheel.ON) != Wheel.ON);
+  }
+
+  /** Whether it is known to be off its wheels. */
+  boolean isUp() {
+    return stance == Stance.RAISED || stance == Stance.JACKED;
   }
 
   /** After a step was done. */
@@ -88,7 +95,8 @@ public record Car(Stance stance, Map<Side, Wheel> wheels, boolean lifted) {
   Car shown(LoadProof proof) {
     return switch (proof) {
       case WHEELS_CARRY_THE_CAR -> new Car(Stance.ON_WHEELS, wheels, lifted);
-      case KNUCKLE_JACKED_BODY_LIFTING, SUSPENSION_HANGS_FREE -> raised();
+      case KNUCKLE_JACKED_BODY_LIFTING -> new Car(Stance.JACKED, wheels, true);
+      case SUSPENSION_HANGS_FREE -> raised();
       case ARCH_HEIGHT_WITHIN_TOLERANCE -> this;
     };
   }

@@ -147,7 +147,7 @@ final class StepRules {
     }
     Step step = session.place().step();
     boolean onGround = Bonds.isWheel(step) || step.head().bearing().roadTest();
-    if (onGround && session.car().stance() == Car.Stance.RAISED) {
+    if (onGround && session.car().isUp()) {
       return Optional.of(refuse(session, Missing.CAR_ON_WHEELS, Refuse.carRaised()));
     }
     List<Walk.Place> open = new Bonds(session).openBefore(session.progress().at());

@@ -17,6 +17,7 @@ import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.procedure.Wheels;
 import org.undercall.core.procedure.WorkPhase;
+import org.undercall.core.term.LoadChange;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
 import org.undercall.core.term.OrderReason;
@@ -175,6 +176,10 @@ class BondsTest {
     assertEquals(on.wheels(), on.undone(walk.places().get(1)).wheels(), "it was put on since");
     assertEquals(Car.Wheel.DOUBTED, on.undone(walk.places().get(2)).wheels().get(Side.RIGHT));
     assertEquals(Car.Stance.RAISED, on.shown(LoadProof.SUSPENSION_HANGS_FREE).stance());
+    Car jacked = on.shown(LoadProof.KNUCKLE_JACKED_BODY_LIFTING);
+    assertEquals(Car.Stance.JACKED, jacked.stance());
+    assertTrue(jacked.isUp());
+    assertEquals(Car.Stance.UNKNOWN, jacked.moved(LoadChange.JACK_MOVED).stance());
     assertEquals(Car.Stance.ON_WHEELS, on.shown(LoadProof.WHEELS_CARRY_THE_CAR).stance());
   }
 
