@@ -28,6 +28,9 @@ class BargeInTest {
   private List<String> listed = List.of();
   private int closed;
 
+  /** Open once the voice speaks: nothing is called before. */
+  private final CountDownLatch speaking = new CountDownLatch(1);
+
   /** Speaks until it is stopped or, if nothing is called, until all frames are taken. */
   private final class FakeVoice implements Voice {
     private final CountDownLatch silent;
@@ -39,6 +42,7 @@ class BargeInTest {
     @Override
     public void say(String words) {
       log.add("say " + words);
+      speaking.countDown();
       try {
         assertTrue(silent.await(20, TimeUnit.SECONDS), "neither stopped nor at the end");
       } catch (InterruptedException e) {
@@ -92,6 +96,11 @@ class BargeInTest {
 
     @Override
     public boolean accept(byte[] sound, int length) {
+      try {
+        assertTrue(speaking.await(20, TimeUnit.SECONDS), "the voice never spoke");
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+      }
       heard = Math.min(words.size(), heard + 1);
       return false;
     }
