@@ -3,6 +3,7 @@ package org.undercall.core.decision;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import org.undercall.core.event.EventKind;
 import org.undercall.core.event.Missing;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
@@ -119,9 +120,10 @@ final class ReadBackRules {
   static Decision takeBack(Session session, Intent intent, Moment now) {
     Turn turn = new Turn(session);
     Optional<Talk.Last> last = session.talk().last();
-    if (last.isEmpty()) {
+    boolean loosened = last.filter(l -> l.kind() == EventKind.LOOSENED).isPresent();
+    if (last.isEmpty() || loosened) {
       return turn.record(StepRules.notNow(session, intent))
-          .say(Say.nothingToTakeBack())
+          .say(loosened ? Say.staysLoose() : Say.nothingToTakeBack())
           .end(Outcome.REFUSED);
     }
     return takeBack(turn, last.get()).end(Outcome.ACCEPTED);

@@ -47,6 +47,7 @@ public record Talk(Mode mode, Optional<Pending> pending, Missed missed, Optional
             EventKind.FASTENER_SNUG,
             EventKind.STEP_PUT_OFF,
             EventKind.TURN_NOTED,
+            EventKind.LOOSENED,
             EventKind.OUT_OF_ORDER_NOTED);
 
     /** What was refused, changed or taken back: nothing is left to be taken back. */
@@ -66,7 +67,6 @@ public record Talk(Mode mode, Optional<Pending> pending, Missed missed, Optional
             EventKind.STAGE_TAKEN_BACK,
             EventKind.SAYING_TAKEN_BACK,
             EventKind.TIGHTENING_INTERRUPTED,
-            EventKind.LOOSENED,
             EventKind.CHECK_ANSWERED,
             EventKind.MEASURED,
             EventKind.TIMER_STARTED,

@@ -205,6 +205,11 @@ public final class Say {
     return Reply.of(used ? "Loose. It was turned, so it needs a new one." : "Loose.");
   }
 
+  /** What was said to be loose stays so: from the first stage on it must be. */
+  public static Reply staysLoose() {
+    return Reply.of("It counts as loose. If it is still tight, loosen it now.");
+  }
+
   /** How far an angle was turned is kept. */
   public static Reply turnKept(BigDecimal degrees) {
     return Reply.of("Kept: " + Words.digits(degrees) + " degrees.");

@@ -174,6 +174,24 @@ class BrokenOffTest {
   }
 
   @Test
+  @DisplayName("is to be loosened when \"fully loosened\" was said by mistake: no stage comes back")
+  void saidLooseByMistake() {
+    atAngle()
+        .goes(
+            """
+            > fully loosened
+            < Loose.
+            < Stage one of two: torque, five, two newton metres.
+            > cancel that
+            < It counts as loose. If it is still tight, loosen it now.
+            > angle turned six zero
+            < No. The torque stage comes first.
+            > cancel that
+            < Nothing to take back.
+            """);
+  }
+
+  @Test
   @DisplayName("may still be tight when its step is opened again")
   void openedAgain() {
     Bay.working(Jobs.nut(Jobs.newtonMetres("52"), Jobs.degrees("60")))
