@@ -39,12 +39,13 @@ FROM (
 
 CREATE TABLE mark AS
 SELECT session, step, seq,
-  arg_max(id = 'EV05', nr) FILTER (id IN ('EV05', 'EV25', 'EV26', 'EV27', 'EV28')) AS closes,
+  arg_max(id = 'EV05', nr) FILTER (id IN ('EV05', 'EV25', 'EV26', 'EV27', 'EV28', 'EV66', 'EV73')) AS closes,
   arg_max(id IN ('EV25', 'EV26'), nr) FILTER (id IN ('EV25', 'EV26') OR touch) AS puts_aside,
   arg_max(id = 'EV35', nr) FILTER (id IN ('EV35', 'EV36', 'EV37')) AS times,
   bool_or(touch) AS touched,
-  count(*) FILTER (id IN ('EV27', 'EV28')) AS reopened
-FROM (SELECT *, id IN ('EV04', 'EV06', 'EV07', 'EV08', 'EV10', 'EV11', 'EV15', 'EV18', 'EV20',
+  count(*) FILTER (id IN ('EV27', 'EV28', 'EV66', 'EV73')) AS reopened
+FROM (SELECT *, id IN ('EV04', 'EV06', 'EV07', 'EV08', 'EV10', 'EV11', 'EV15', 'EV18', 'EV20', 'EV63',
+    'EV64', 'EV74', 'EV75',
     'EV35') AS touch FROM told WHERE step IS NOT NULL)
 GROUP BY session, step, seq;
 

@@ -63,6 +63,10 @@ final class BoardJson {
                     .put("torque", mark.torque())
                     .put("text", mark.text())
                     .put("closed", mark.closed()));
+    ArrayNode set = node.putArray("set");
+    task.set()
+        .forEach(
+            spot -> set.addObject().put("number", spot.number()).put("state", name(spot.state())));
     ArrayNode details = node.putArray("details");
     task.details().forEach(details::add);
     return node;

@@ -15,10 +15,12 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.Kebab;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.MeasureUnit;
+import org.undercall.core.term.Positions;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 import org.undercall.port.Fault;
@@ -76,6 +78,11 @@ record Form<T>(
               WrittenTime::instant),
           text(StepRef.class, "step id with /left or /right", StepRef::toString, Form::step),
           text(Measure.class, "number, blank, unit", Measure::toString, Form::measure),
+          text(
+              Positions.class,
+              "numbers from 1 with blanks between them",
+              Positions::toString,
+              Form::positions),
           text(HeadMarking.class, "property class", HeadMarking::text, HeadMarking::new));
 
   private static final Map<Class<?>, Form<?>> BY_TYPE = byType();
@@ -141,6 +148,13 @@ record Form<T>(
       }
     }
     return new StepRef(text, Side.CAR);
+  }
+
+  private static Positions positions(String text) {
+    if (!text.matches("[1-9][0-9]{0,2}( [1-9][0-9]{0,2})*")) {
+      throw new IllegalArgumentException(text);
+    }
+    return new Positions(Stream.of(text.split(" ", -1)).map(Integer::valueOf).toList());
   }
 
   private static Measure measure(String text) {

@@ -78,7 +78,7 @@ final class FastenerTable {
       if (i > 0) {
         m.open("tr");
       }
-      stage(m, i + 1, stages.get(i));
+      stage(m, i + 1, stages.get(i), fastener.set().count());
       m.close();
     }
     m.closeLine();
@@ -124,7 +124,7 @@ final class FastenerTable {
         .orElse(ReviewWords.plain(fastener.needs()) + " " + lacking(step, "NOT CONFIRMED"));
   }
 
-  private void stage(Markup m, int number, StepReview.StageReview stage) {
+  private void stage(Markup m, int number, StepReview.StageReview stage, int count) {
     boolean torque = stage.specification() instanceof Stage.TorqueStage;
     String unit =
         stage.specification() instanceof Stage.TorqueStage t
@@ -136,7 +136,10 @@ final class FastenerTable {
     String outside = stage.within() ? "" : " OUTSIDE";
     String called = stage.called().map(v -> v.toPlainString() + unit + outside).orElse("no value");
     m.leaf("td", called);
-    m.leaf("td", stage.closed().map(labels::time).orElse("OPEN"));
+    m.leaf(
+        "td",
+        stage.closed().map(labels::time).orElse("OPEN")
+            + ReviewWords.ofSet(stage, count, labels::time));
     m.leaf("td", stage.closed().map(at -> tool(stage.specification(), at)).orElse("–"));
   }
 

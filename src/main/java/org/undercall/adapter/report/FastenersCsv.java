@@ -40,6 +40,7 @@ public final class FastenersCsv {
           "deviation",
           "within_tolerance",
           "closed",
+          "one_by_one",
           "head_marking",
           "one_time_use",
           "new_hardware",
@@ -80,7 +81,7 @@ public final class FastenersCsv {
           csv,
           step,
           fastener,
-          List.of("", "", "", "", "", "", "", "", "", ""),
+          List.of("", "", "", "", "", "", "", "", "", "", ""),
           tool(Optional.empty()));
     }
     for (int i = 0; i < stages.size(); i++) {
@@ -125,7 +126,20 @@ public final class FastenersCsv {
         stage.called().map(BigDecimal::toPlainString),
         stage.deviation().map(BigDecimal::toPlainString),
         stage.called().map(called -> yes(stage.within())),
-        time(stage.closed()));
+        time(stage.closed()),
+        ofSet(stage));
+  }
+
+  /** The positions of a set, each with its time and what was called; blank if there are none. */
+  private static String ofSet(StepReview.StageReview stage) {
+    return stage.positions().stream()
+        .map(
+            p ->
+                p.number()
+                    + (p.counted() ? " counted " : " ")
+                    + ReviewJson.time(p.closed())
+                    + p.called().map(v -> " at " + v.toPlainString()).orElse(""))
+        .collect(Collectors.joining("; "));
   }
 
   private static List<Object> conditions(StepReview.Tightened tightened, Fastener fastener) {

@@ -1,8 +1,14 @@
 package org.undercall.adapter.report;
 
 import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.HashSet;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.review.Span;
@@ -65,6 +71,33 @@ final class ReviewWords {
   private static String dialled(Stage stage) {
     boolean adaptor = stage instanceof Stage.TorqueStage t && t.dialled().isPresent();
     return adaptor ? ", wrench set to " + ((Stage.TorqueStage) stage).setting() : "";
+  }
+
+  /**
+   * The positions of a set that were called, each with its time; which are open, unless none is.
+   *
+   * @param time how a time is written
+   * @return empty for a single fastener, and for a set that was not called one by one
+   */
+  static String ofSet(
+      StepReview.StageReview stage, int count, Function<OffsetDateTime, String> time) {
+    if (stage.positions().isEmpty()) {
+      return "";
+    }
+    boolean counted = stage.positions().stream().anyMatch(StepReview.Position::counted);
+    Set<Integer> called =
+        stage.positions().stream()
+            .map(StepReview.Position::number)
+            .collect(Collectors.toCollection(HashSet::new));
+    String open =
+        IntStream.rangeClosed(1, count)
+            .filter(n -> !called.contains(n))
+            .mapToObj(String::valueOf)
+            .collect(Collectors.joining(", "));
+    return stage.positions().stream()
+            .map(p -> "no. " + p.number() + " " + time.apply(p.closed()))
+            .collect(Collectors.joining(", ", "; ", counted ? ", counted" : ""))
+        + (open.isEmpty() ? "" : "; OPEN: no. " + open);
   }
 
   static String doubt(StepReview.Doubt doubt) {

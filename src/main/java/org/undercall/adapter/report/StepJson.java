@@ -76,5 +76,16 @@ final class StepJson {
     stage.deviation().ifPresent(deviation -> node.put("deviation", deviation));
     node.put("within", stage.within());
     stage.closed().ifPresent(at -> node.put("closed", ReviewJson.time(at)));
+    if (!stage.positions().isEmpty()) {
+      ArrayNode set = node.putArray("set");
+      stage.positions().forEach(position -> position(set.addObject(), position));
+    }
+  }
+
+  private static void position(ObjectNode node, StepReview.Position position) {
+    node.put("number", position.number());
+    position.called().ifPresent(called -> node.put("called", called));
+    node.put("closed", ReviewJson.time(position.closed()));
+    node.put("counted", position.counted());
   }
 }

@@ -3,6 +3,7 @@ package org.undercall.adapter.report;
 import java.time.Duration;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.undercall.core.procedure.Step;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.StepReview;
 
@@ -63,7 +64,7 @@ final class StepText {
     tightened.load().ifPresent(l -> lines.add(2, ReviewWords.confirmed(l.event()) + at(l)));
     int number = 1;
     for (StepReview.StageReview stage : tightened.stages()) {
-      lines.add(2, "stage " + number + ": " + stage(stage));
+      lines.add(2, "stage " + number + ": " + stage(stage, step));
       number++;
     }
     if (tightened.voided() > 0) {
@@ -71,7 +72,7 @@ final class StepText {
     }
   }
 
-  private static String stage(StepReview.StageReview stage) {
+  private static String stage(StepReview.StageReview stage, StepReview step) {
     String called =
         stage
             .called()
@@ -79,7 +80,12 @@ final class StepText {
             .orElse(", no value called");
     String closed =
         stage.closed().map(c -> ", closed " + ReviewText.TIME.format(c)).orElse(", open");
-    return ReviewWords.specification(stage) + called + closed + ReviewText.clip(stage.clip());
+    int count = ((Step.Fasten) step.place().step()).fastener().set().count();
+    return ReviewWords.specification(stage)
+        + called
+        + closed
+        + ReviewWords.ofSet(stage, count, ReviewText.TIME::format)
+        + ReviewText.clip(stage.clip());
   }
 
   private static void addTrouble(Lines lines, StepReview step) {

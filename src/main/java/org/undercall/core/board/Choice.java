@@ -72,6 +72,7 @@ public record Choice(String phrase, Group group, boolean twice) {
       case REPEAT,
           WHAT_IS_LEFT,
           WHERE_AM_I,
+          WHICH_ONE,
           WRENCH_SETTING,
           OTHER_UNIT,
           WHY_THIS_VALUE,

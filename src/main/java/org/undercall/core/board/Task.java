@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.undercall.core.decision.Car;
 import org.undercall.core.decision.Pending;
 import org.undercall.core.decision.Phase;
@@ -23,9 +24,11 @@ import org.undercall.core.procedure.Step;
  * @param phase what the session waits for
  * @param figure the number to be read from afar
  * @param stages the stages of the fastener at hand; empty while its values are not released
+ * @param set where a set stands at the stage at hand, by position; empty for a single fastener
  * @param details about the fastener or the step, in short
  */
-public record Task(Phase phase, Figure figure, List<Mark> stages, List<String> details) {
+public record Task(
+    Phase phase, Figure figure, List<Mark> stages, List<Spot> set, List<String> details) {
   /** The phases in which the values of the fastener at hand may be seen. */
   private static final Set<Phase> RELEASED =
       EnumSet.of(Phase.TORQUE, Phase.ANGLE, Phase.CLOSED_STEP, Phase.ALL_CLOSED);
@@ -34,6 +37,7 @@ public record Task(Phase phase, Figure figure, List<Mark> stages, List<String> d
 
   public Task {
     stages = List.copyOf(stages);
+    set = List.copyOf(set);
     details = List.copyOf(details);
   }
 
@@ -55,6 +59,21 @@ public record Task(Phase phase, Figure figure, List<Mark> stages, List<String> d
    */
   public record Mark(boolean torque, String text, boolean closed) {}
 
+  /**
+   * One fastener of a set.
+   *
+   * @param number its position, from 1
+   * @param state whether it was called at the stage at hand
+   */
+  public record Spot(int number, SpotState state) {}
+
+  /** Whether a fastener of a set was called at the stage at hand. */
+  public enum SpotState {
+    CLOSED,
+    NEXT,
+    OPEN
+  }
+
   /** What is to be done now in a session. */
   public static Task of(Session session) {
     Step step = session.place().step();
@@ -63,7 +82,30 @@ public record Task(Phase phase, Figure figure, List<Mark> stages, List<String> d
         released && step instanceof Step.Fasten f ? marks(session, f.fastener()) : List.of();
     List<String> details = new ArrayList<>(details(step));
     details.addAll(car(session.car()));
-    return new Task(session.phase(), figure(session), stages, details);
+    return new Task(session.phase(), figure(session), stages, set(session), details);
+  }
+
+  private static List<Spot> set(Session session) {
+    boolean tightening =
+        session.phase() == Phase.TORQUE
+            || session.phase() == Phase.ANGLE
+            || session.phase() == Phase.BEGUN
+            || session.talk().pending().orElse(null) instanceof Pending.OfSet;
+    if (!tightening || !(session.place().step() instanceof Step.Fasten fasten)) {
+      return List.of();
+    }
+    Fastener.FastenerSet set = fasten.fastener().set();
+    List<Integer> left = state(session).tightening().pass().left(set.sequence());
+    return IntStream.rangeClosed(1, set.several() ? set.count() : 0)
+        .mapToObj(n -> new Spot(n, state(n, left)))
+        .toList();
+  }
+
+  private static SpotState state(int number, List<Integer> left) {
+    if (!left.contains(number)) {
+      return SpotState.CLOSED;
+    }
+    return left.get(0) == number ? SpotState.NEXT : SpotState.OPEN;
   }
 
   private static Figure figure(Session session) {
@@ -115,6 +157,9 @@ public record Task(Phase phase, Figure figure, List<Mark> stages, List<String> d
     }
     if (pending instanceof Pending.Turned turned) {
       return new Figure(plain(turned.degrees()), "°", "turned so far in all, as heard");
+    }
+    if (pending instanceof Pending.OfSet ofSet) {
+      return new Figure(ofSet.positions().toString(), "", "of the set, as heard");
     }
     if (pending instanceof Pending.OutOfOrder order) {
       return new Figure("", "", "out of order, " + words(order.reason()));

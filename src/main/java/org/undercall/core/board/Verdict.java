@@ -30,6 +30,9 @@ public enum Verdict {
           EventKind.MEASURE_CALLED,
           EventKind.MARKING_CALLED,
           EventKind.LOAD_CALLED,
+          EventKind.TURN_CALLED,
+          EventKind.POSITIONS_CALLED,
+          EventKind.OUT_OF_ORDER_CALLED,
           EventKind.END_CALLED);
 
   /** What became of a phrase, by the events that were recorded for it. */

@@ -32,6 +32,11 @@ final class Applied {
     on(ValueCalled.class, (s, e) -> tighten(s, e.step(), t -> t.withCalled(some(e.value()))));
     on(ValueDropped.class, (s, e) -> tighten(s, e.step(), t -> t.withCalled(Optional.empty())));
     on(StageClosed.class, (s, e) -> stageClosed(s, e));
+    on(
+        PositionsClosed.class,
+        (s, e) -> tighten(settled(s), e.step(), t -> t.withClosed(e.positions())));
+    on(PositionsTakenBack.class, (s, e) -> opened(s, e));
+    on(PositionsCalled.class, (s, e) -> await(s, new Pending.OfSet(e.step(), e.positions())));
     on(TighteningInterrupted.class, (s, e) -> interrupted(s, e.step()));
     on(TurnCalled.class, (s, e) -> await(s, new Pending.Turned(e.step(), e.degrees())));
     on(TurnNoted.class, (s, e) -> turned(settled(s), e));
@@ -44,7 +49,7 @@ final class Applied {
                     s,
                     e.step(),
                     t ->
-                        t.with(t.tightening().withStagesClosed(e.stage() - 1))
+                        t.with(t.tightening().withStageTakenBack(e.stage()))
                             .with(StepState.Status.OPEN)),
                 e.step()));
     on(ClosingLapsed.class, (s, e) -> lapsed(s, e.step()));
@@ -184,6 +189,22 @@ final class Applied {
     return closed.with(closed.car().done(place(session, step)));
   }
 
+  /** Some of a set are open again; which of them were turned is known if they come next. */
+  private static Session opened(Session session, PositionsTakenBack e) {
+    Fastener fastener = ((Step.Fasten) kind(session, e.step())).fastener();
+    List<Integer> sequence = fastener.set().sequence();
+    boolean angle = session.atAngle();
+    return tighten(
+        session,
+        e.step(),
+        t -> {
+          List<Integer> left = t.pass().without(e.positions(), false).left(sequence);
+          int many = Math.min(left.size(), e.positions().numbers().size());
+          boolean next = many == 1 && left.subList(0, 1).equals(e.positions().numbers());
+          return t.withOpened(e.positions(), angle, next);
+        });
+  }
+
   private static Session interrupted(Session session, StepRef step) {
     boolean angle = session.ref().equals(step) && session.atAngle();
     return tighten(session, step, t -> t.broken(angle));
@@ -239,8 +260,9 @@ final class Applied {
             step,
             s -> {
               int stages = firstAngle(fastener, s.tightening());
-              Tightening tight = s.tightening().withStagesClosed(stages).broken(stages > 0);
-              return StepState.FRESH.with(tight);
+              Tightening tight = s.tightening().withStagesClosed(stages);
+              boolean each = fastener.set().several() && stages > 0;
+              return StepState.FRESH.with(each ? tight.doubted() : tight.broken(stages > 0));
             }),
         step);
   }
@@ -270,7 +292,7 @@ final class Applied {
   }
 
   private static Session stageClosed(Session session, StageClosed e) {
-    return closing(session, e.step(), s -> s.with(s.tightening().withStagesClosed(e.stage())));
+    return closing(session, e.step(), s -> s.with(s.tightening().withNextStageClosed(e.stage())));
   }
 
   private static Session closing(Session session, StepRef step, UnaryOperator<StepState> how) {

@@ -16,6 +16,7 @@ import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
 import org.undercall.core.term.Claim;
 import org.undercall.core.term.LoadChange;
+import org.undercall.core.term.Positions;
 import org.undercall.core.term.StepRef;
 
 /** What was said not to be so, and answers too short to count. */
@@ -31,8 +32,20 @@ final class Denied {
     boolean working = session.talk().mode() == Talk.Mode.WORKING;
     if (working && !readBack && wasClosedBy(session, denied)) {
       turn.say(Say.denied(denied, true));
-      return ReadBackRules.closing(turn, session.progress().lastClosed().orElseThrow())
-          .end(Outcome.REFUSED);
+      ReadBackRules.closing(turn, session.progress().lastClosed().orElseThrow());
+      SetRules.denied(turn.session(), (Intent.Denied) intent, denied)
+          .ifPresent(open -> SetRules.open(turn, open));
+      return turn.end(Outcome.REFUSED);
+    }
+    Intent.Denied said = (Intent.Denied) intent;
+    if ((working || session.phase() == Phase.ON_HOLD) && !readBack) {
+      Optional<Positions> open = SetRules.denied(session, said, denied);
+      if (open.isPresent()) {
+        return SetRules.open(turn, open.get()).end(Outcome.REFUSED);
+      }
+      if (SetRules.isOpen(session, said, denied)) {
+        return turn.say(Say.denied(denied, true)).end(Outcome.REFUSED);
+      }
     }
     turn.drop();
     turn.say(readBack ? Say.dropped() : Say.denied(denied, isOpen(session, denied)));

@@ -7,8 +7,10 @@ import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.ConfusableNumbers;
 import org.undercall.core.intent.Intent;
+import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.SpokenNumber;
 import org.undercall.core.intent.SpokenUnit;
+import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.reply.Refuse;
@@ -22,8 +24,15 @@ final class FastenRules {
   private FastenRules() {}
 
   static Decision newHardware(Session session, Intent intent, Moment now) {
+    Fastener fastener = ((Step.Fasten) session.place().step()).fastener();
+    int count = fastener.set().count();
+    int said = intent instanceof Intent.Counted counted ? counted.number() : 1;
+    if (said != count) {
+      return StepRules.refuse(session, Missing.COUNT, Refuse.countHardware(fastener));
+    }
+    Optional<Integer> counted = count > 1 ? Optional.of(count) : Optional.empty();
     return new Turn(session)
-        .record(new SessionEvent.NewHardwareFitted(session.ref()))
+        .record(new SessionEvent.NewHardwareFitted(session.ref(), counted))
         .say(Say.newHardware())
         .prompt()
         .end(Outcome.ACCEPTED);
@@ -34,9 +43,10 @@ final class FastenRules {
     boolean used =
         ((Step.Fasten) session.place().step()).fastener().part().oneTimeUse()
             && session.angleBegun();
+    int count = ((Step.Fasten) session.place().step()).fastener().set().count();
     return new Turn(session)
         .record(new SessionEvent.Loosened(session.ref()))
-        .say(Say.loosened(used))
+        .say(Say.loosened(used, count))
         .prompt()
         .end(Outcome.ACCEPTED);
   }
@@ -71,7 +81,10 @@ final class FastenRules {
         new Turn(session).record(new SessionEvent.TurnNoted(turned.step(), turned.degrees()));
     Session after = turn.session();
     if (after.tightening().called().isPresent() && after.phase() == Phase.ANGLE) {
-      return close(turn).end(Outcome.ACCEPTED);
+      boolean several = ((Step.Fasten) after.place().step()).fastener().set().several();
+      return several
+          ? SetRules.completed(turn, new Intent.Plain(IntentKind.ANGLE_COMPLETED))
+          : close(turn).end(Outcome.ACCEPTED);
     }
     return turn.say(Say.turnKept(turned.degrees())).prompt().end(Outcome.ACCEPTED);
   }
@@ -104,13 +117,13 @@ final class FastenRules {
   }
 
   static Decision snugIfLoose(Session session, Intent intent, Moment now) {
-    return session.tightening().stagesClosed() > 0
+    return session.tightening().tight()
         ? loosenFirst(session, intent, now)
         : snug(session, intent, now);
   }
 
   static Decision markingIfLoose(Session session, Intent intent, Moment now) {
-    return session.tightening().stagesClosed() > 0
+    return session.tightening().tight()
         ? loosenFirst(session, intent, now)
         : marking(session, intent, now);
   }
@@ -149,7 +162,15 @@ final class FastenRules {
     if (turn.session().tightening().called().isEmpty()) {
       return StepRules.missing(session, intent, now);
     }
-    return close(turn).end(Outcome.ACCEPTED);
+    if (((Step.Fasten) session.place().step()).fastener().set().several()) {
+      return SetRules.completed(turn, intent);
+    }
+    boolean other =
+        (intent instanceof Intent.OfPosition of && of.position() != 1)
+            || intent instanceof Intent.Counted;
+    return other
+        ? StepRules.refuse(session, Missing.POSITION, Refuse.noSuchPosition(1))
+        : close(turn).end(Outcome.ACCEPTED);
   }
 
   static Decision otherStage(Session session, Intent intent, Moment now) {
@@ -158,18 +179,22 @@ final class FastenRules {
         : StepRules.refuse(session, Missing.TORQUE_STAGE, Refuse.torqueFirst());
   }
 
-  private static Turn close(Turn turn) {
+  /** Closes the stage at hand, and the step with its last one. */
+  static Turn close(Turn turn) {
     Session session = turn.session();
     Stage stage = session.specified();
     int number = session.tightening().stagesClosed() + 1;
     boolean last = number == session.stages().size();
-    String value =
-        stage instanceof Stage.TorqueStage torque
-            ? recorded(torque)
-            : recorded((Stage.AngleStage) stage, session.tightening());
-    turn.record(new SessionEvent.StageClosed(session.ref(), number, value))
+    turn.record(new SessionEvent.StageClosed(session.ref(), number, recorded(session)))
         .say(Say.stageClosed(number, stage));
     return last ? turn.close() : turn.prompt();
+  }
+
+  /** What is recorded of the stage at hand. */
+  static String recorded(Session session) {
+    return session.specified() instanceof Stage.AngleStage angle
+        ? recorded(angle, session.tightening())
+        : recorded((Stage.TorqueStage) session.specified());
   }
 
   /** The torque of the specification, and what was dialled for it with an adaptor on. */

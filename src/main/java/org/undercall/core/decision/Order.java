@@ -52,6 +52,18 @@ final class Order {
         ValueDropped.class,
         (p, e) -> first(p.atHand(e.step(), Step.Fasten.class), p.calledBefore()));
     on(StageClosed.class, (p, e) -> first(p.nextStage(e.step(), e.stage()), p.calledBefore()));
+    on(
+        PositionsClosed.class,
+        (p, e) ->
+            first(
+                first(p.nextStage(e.step(), e.stage()), p.calledBefore()), p.open(e.positions())));
+    on(
+        PositionsCalled.class,
+        (p, e) ->
+            first(first(p.settled(), p.nextStage(e.step(), e.stage())), p.open(e.positions())));
+    on(
+        PositionsTakenBack.class,
+        (p, e) -> first(p.known(e.step()), p.closedOfSet(e.step(), e.stage(), e.positions())));
     on(StagesVoided.class, (p, e) -> p.begunBefore(e.step()));
     on(TighteningInterrupted.class, (p, e) -> p.begunBefore(e.step()));
     on(TurnCalled.class, (p, e) -> first(p.interrupted(e.step()), degrees(e.degrees())));

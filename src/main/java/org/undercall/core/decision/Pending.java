@@ -9,6 +9,7 @@ import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.OrderReason;
+import org.undercall.core.term.Positions;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 
@@ -30,6 +31,9 @@ public sealed interface Pending {
 
   /** How far the angle of the stage at hand was turned, in degrees. */
   record Turned(StepRef step, BigDecimal degrees) implements Pending {}
+
+  /** A position of a set out of turn, or all that are left by their number. */
+  record OfSet(StepRef step, Positions positions) implements Pending {}
 
   /** Why the step at hand is closed before those that come first. */
   record OutOfOrder(StepRef step, OrderReason reason) implements Pending {}

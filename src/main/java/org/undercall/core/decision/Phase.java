@@ -74,7 +74,8 @@ public enum Phase {
     return pending instanceof Pending.Load ? LOAD_READ_BACK : READ_BACK;
   }
 
-  private static Phase ofStep(Session session) {
+  /** What the step at hand waits for, whatever waits to be read back. */
+  static Phase ofStep(Session session) {
     if (session.progress().allClosed()) {
       return ALL_CLOSED;
     }

@@ -6,6 +6,7 @@ import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.Positions;
 import org.undercall.core.term.StepRef;
 
 /**
@@ -58,6 +59,31 @@ record Possible(Session session) {
   Optional<String> nextStage(StepRef step, int stage) {
     return first(
         atHand(step, Step.Fasten.class), when(isNextStage(stage), "the stage that is next"));
+  }
+
+  /** Positions of the set at hand that are open. */
+  Optional<String> open(Positions positions) {
+    boolean ofSet =
+        fastener()
+            .filter(f -> f.set().several())
+            .filter(
+                f ->
+                    session
+                        .tightening()
+                        .pass()
+                        .left(f.set().sequence())
+                        .containsAll(positions.numbers()))
+            .isPresent();
+    return when(ofSet, "positions of a set that are open");
+  }
+
+  /** Positions of the set at hand that were called, even while the work is held. */
+  Optional<String> closedOfSet(StepRef step, int stage, Positions positions) {
+    return when(
+        step.equals(session.ref())
+            && isNextStage(stage)
+            && session.tightening().pass().closed().containsAll(positions.numbers()),
+        "positions that were called before");
   }
 
   private boolean isNextStage(int stage) {

@@ -2,6 +2,7 @@ package org.undercall.core.decision;
 
 import java.util.List;
 import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Fastener.FastenerSet;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.reply.Ask;
 import org.undercall.core.reply.Refuse;
@@ -27,7 +28,7 @@ final class Prompt {
       case CHECK -> Ask.check(((Step.Do) session.place().step()).check().orElseThrow());
       case MEASURE -> Ask.measure((Step.Measure) session.place().step());
       case HARDWARE -> Ask.hardware(fastener(session));
-      case MARKING -> Ask.marking();
+      case MARKING -> Ask.marking(fastener(session).set().count());
       case GATE -> Ask.gate(fastener(session).needs(), session.side());
       case BEGUN -> Ask.turnedSoFar(session.specified(), session.tightening().turned());
       case TORQUE, ANGLE -> stage(session);
@@ -58,12 +59,29 @@ final class Prompt {
 
   private static Reply stage(Session session) {
     Reply stage =
-        Ask.stage(fastener(session), session.stages(), session.tightening().stagesClosed());
+        Ask.stage(
+                fastener(session),
+                session.stages(),
+                session.tightening().stagesClosed(),
+                session.tightening().tight())
+            .and(ofSet(session));
     return session
         .tightening()
         .turned()
         .map(turned -> Ask.rest(session.specified(), turned).and(stage))
         .orElse(stage);
+  }
+
+  /** Which fastener of a set is next. */
+  private static Reply ofSet(Session session) {
+    FastenerSet set = fastener(session).set();
+    return session
+        .tightening()
+        .pass()
+        .next(set.sequence())
+        .filter(n -> set.several())
+        .map(Ask::nextOfSet)
+        .orElse(Reply.SILENCE);
   }
 
   private static Reply readBack(Pending pending, Session session) {
@@ -77,6 +95,9 @@ final class Prompt {
     if (pending instanceof Pending.Turned turned) {
       return Ask.readBackTurned(turned.degrees());
     }
+    if (pending instanceof Pending.OfSet ofSet) {
+      return Ask.readBackSet(ofSet.positions(), fastener(session).set().count());
+    }
     if (pending instanceof Pending.OutOfOrder order) {
       return Ask.readBackOrder(order.reason());
     }
@@ -87,7 +108,7 @@ final class Prompt {
               .toList());
     }
     if (pending instanceof Pending.Marking marking) {
-      return Ask.readBack(marking.marking());
+      return Ask.readBack(marking.marking(), fastener(session).set().count());
     }
     if (pending instanceof Pending.Load load) {
       return Ask.readBackLoad(load.side(), load.condition());

@@ -18,6 +18,7 @@ import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadChange;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.MeasureUnit;
+import org.undercall.core.term.Positions;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 
@@ -52,6 +53,9 @@ final class ReadBackRules {
     }
     if (pending instanceof Pending.Turned turned) {
       return FastenRules.keepTurned(session, turned);
+    }
+    if (pending instanceof Pending.OfSet ofSet) {
+      return SetRules.keep(session, ofSet, intent, now);
     }
     if (pending instanceof Pending.OutOfOrder order) {
       return new Turn(session)
@@ -136,6 +140,8 @@ final class ReadBackRules {
           turn.record(new SessionEvent.ValueDropped(session.ref())).say(Say.dropped());
       case STEP_CLOSED, STAGE_CLOSED ->
           closing(turn, session.progress().lastClosed().orElseThrow());
+      case POSITIONS_CLOSED ->
+          SetRules.open(turn, new Positions(session.tightening().pass().last()));
       case LOAD_CONFIRMED -> turn.loadChanged(LoadChange.TAKEN_BACK).prompt();
       case NOTE_KEPT ->
           turn.record(new SessionEvent.SayingTakenBack(last.step(), last.kind().name()))

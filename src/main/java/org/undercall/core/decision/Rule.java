@@ -68,7 +68,7 @@ final class Rule {
               ASKED,
               REFUSED),
           rule("lsfr", "refuses: it is to be loosened first", FastenRules::loosenFirst, REFUSED),
-          rule("hdwr", "notes new hardware", FastenRules::newHardware, ACCEPTED),
+          rule("hdwr", "notes new hardware", FastenRules::newHardware, ACCEPTED, REFUSED),
           rule("snug", "notes: started, not tightened", FastenRules::snug, ACCEPTED),
           rule(
               "slos",
@@ -133,6 +133,7 @@ final class Rule {
           rule("left", "names the open steps", TalkRules::left, ANSWERED),
           rule("wher", "names the place in the walk", TalkRules::where, ANSWERED),
           rule("sett", "says what the wrench is set to", ValueQuestions::setting, ANSWERED),
+          rule("whch", "says which of a set is next and left", SetRules::which, ANSWERED),
           rule("unit", "says the torque in the other unit", ValueQuestions::otherUnit, ANSWERED),
           rule("why", "says what the value is for", ValueQuestions::why, ANSWERED),
           rule("note", "lets a note be spoken", TalkRules::note, ACCEPTED),

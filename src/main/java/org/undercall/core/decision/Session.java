@@ -144,7 +144,8 @@ public record Session(
   /** Whether an angle of the fastener at hand may have been turned since it was loose. */
   boolean angleBegun() {
     boolean none = tightening().turned().filter(t -> t.signum() == 0).isPresent();
-    return atAngle() && (tightening().interrupted() || !none);
+    boolean some = !tightening().pass().closed().isEmpty();
+    return atAngle() && (tightening().interrupted() || some || !none);
   }
 
   /** Whether what was confirmed about the load was confirmed too long ago. */

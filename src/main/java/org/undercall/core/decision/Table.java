@@ -37,6 +37,7 @@ final class Table {
       WHAT_IS_LEFT          -    left left left left left left left left left left left left -    -    -    left left left -
       WHERE_AM_I            -    wher wher wher wher wher wher wher wher wher wher wher wher -    -    -    wher wher wher -
       WRENCH_SETTING        -    -    -    -    -    -    -    -    sett sett -    -    -    -    -    -    -    -    -    -
+      WHICH_ONE             -    -    -    -    -    -    -    whch whch whch -    -    -    -    -    -    -    -    -    -
       OTHER_UNIT            -    -    -    -    -    -    -    -    unit -    -    -    -    -    -    -    -    -    -    -
       WHY_THIS_VALUE        -    -    -    -    -    -    -    -    why  why  -    -    -    -    -    -    -    -    -    -
       GO_TO_STEP            -    go   go   go   go   go   go   go   go   go   go   go   go   -    -    -    -    go   go   -

@@ -115,7 +115,8 @@ final class Turn {
 
   /** A tightening that is left or interrupted is not gone on with as if nothing had been. */
   Turn interrupt() {
-    if (session.talk().pending().orElse(null) instanceof Pending.Turned) {
+    Pending pending = session.talk().pending().orElse(null);
+    if (pending instanceof Pending.Turned || pending instanceof Pending.OfSet) {
       drop();
     }
     boolean angle = session.atAngle() && !session.tightening().interrupted();

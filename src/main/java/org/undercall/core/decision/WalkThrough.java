@@ -114,7 +114,7 @@ public final class WalkThrough {
       case DO, HAND_OVER -> "step completed";
       case CHECK -> "check passed";
       case MEASURE -> measured((Step.Measure) session.place().step());
-      case HARDWARE -> "new hardware fitted";
+      case HARDWARE -> newHardware(((Step.Fasten) session.place().step()).fastener());
       case MARKING -> "head marking " + marking(session);
       case GATE, LOAD -> isDroop(session) ? "suspension hangs free" : rideHeight(session);
       case TORQUE -> "torque reached " + amount(session.stage());
@@ -127,6 +127,12 @@ public final class WalkThrough {
       case BEGUN, NOTING, ON_HOLD, ENDED ->
           throw new IllegalStateException("nobody led to " + session.phase());
     };
+  }
+
+  private static String newHardware(Fastener fastener) {
+    return fastener.set().several()
+        ? fastener.set().count() + " new bolts fitted"
+        : "new hardware fitted";
   }
 
   /** With a wheel off the knuckle is jacked; the height shows it where one was noted. */

@@ -121,6 +121,18 @@ public enum EventKind {
       "EV73",
       SessionEvent.ReopenedTight.class,
       "A step was opened again; its fastener may still be tight."),
+  POSITIONS_CLOSED(
+      "EV74",
+      SessionEvent.PositionsClosed.class,
+      "Positions of a set were called at a stage: one by itself, or all that were left."),
+  POSITIONS_TAKEN_BACK(
+      "EV75",
+      SessionEvent.PositionsTakenBack.class,
+      "Positions of a set are open again at the stage at hand."),
+  POSITIONS_CALLED(
+      "EV76",
+      SessionEvent.PositionsCalled.class,
+      "A position out of turn, or all that are left, waits for read-back."),
   LOG_DOUBTED(
       "EV60",
       SessionEvent.LogDoubted.class,

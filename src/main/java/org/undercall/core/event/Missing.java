@@ -29,6 +29,12 @@ public enum Missing {
   /** How far an angle was turned, or a fastener loosened. */
   TURNED_SO_FAR,
   ONE_SIDE,
+  /** The number of all fasteners of a set. */
+  COUNT,
+  /** The fasteners of a set one by one. */
+  ONE_BY_ONE,
+  /** A position of the set that is open. */
+  POSITION,
   OTHER_UNIT,
   /** It was said not to be so, or not surely. */
   AFFIRMATION

@@ -11,6 +11,7 @@ import org.undercall.core.term.LoadProof;
 import org.undercall.core.term.LogTrouble;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.OrderReason;
+import org.undercall.core.term.Positions;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
@@ -46,6 +47,15 @@ public sealed interface SessionEvent {
 
   record StageClosed(StepRef step, int stage, String value) implements SessionEvent {}
 
+  /** Positions of a set were called at a stage: one by itself, or all that were left. */
+  record PositionsClosed(StepRef step, int stage, Positions positions, String value)
+      implements SessionEvent {}
+
+  record PositionsTakenBack(StepRef step, int stage, Positions positions) implements SessionEvent {}
+
+  /** A position out of turn, or all that are left by their number, waits to be read back. */
+  record PositionsCalled(StepRef step, int stage, Positions positions) implements SessionEvent {}
+
   record StagesVoided(StepRef step) implements SessionEvent {}
 
   record CloseRefused(StepRef step, Missing missing) implements SessionEvent {}
@@ -62,7 +72,17 @@ public sealed interface SessionEvent {
 
   record MarkingRefused(StepRef step, HeadMarking marking) implements SessionEvent {}
 
-  record NewHardwareFitted(StepRef step) implements SessionEvent {}
+  /**
+   * New hardware was fitted.
+   *
+   * @param count how many, counted aloud; empty for a single fastener
+   */
+  record NewHardwareFitted(StepRef step, Optional<Integer> count) implements SessionEvent {
+    /** A single new fastener. */
+    public NewHardwareFitted(StepRef step) {
+      this(step, Optional.empty());
+    }
+  }
 
   record LoadCalled(Side side, LoadCondition condition, LoadProof proof, Optional<Measure> height)
       implements SessionEvent {}

@@ -1,5 +1,6 @@
 package org.undercall.core.intent;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -131,7 +132,17 @@ public final class Denials {
         .max(
             Comparator.<Claimed>comparingDouble(claim -> claim.shared(words))
                 .thenComparing(claim -> allowed.contains(claim.kind())))
-        .map(claim -> new Intent.Denied(claim.kind()));
+        .map(claim -> new Intent.Denied(claim.kind(), position(words)));
+  }
+
+  /** The position of a set that is named: the only number among the words, if it is small. */
+  private static Optional<Integer> position(List<String> words) {
+    List<String> number = words.stream().filter(NumberWords.ALL::contains).toList();
+    return SpokenNumbers.read(number) instanceof NumberReading.Read read
+            && read.number().value().scale() <= 0
+            && read.number().value().compareTo(BigDecimal.valueOf(Slot.LARGEST_SET)) <= 0
+        ? Optional.of(read.number().value().intValueExact())
+        : Optional.empty();
   }
 
   /** The telling words of a wording that closes. */

@@ -31,6 +31,12 @@ final class Fillings {
     return switch (slot) {
       case TORQUE, ANGLE, LENGTH, VALUE -> quantities(slot);
       case STEP -> upTo(LARGEST_STEP_LISTENED).toList();
+      case POSITION -> ofSet(1).toList();
+      case COUNT -> ofSet(2).toList();
+      case ALL ->
+          ofSet(2)
+              .flatMap(n -> Stream.of(n + " " + SlotWords.OF + " " + n, SlotWords.EVERY + " " + n))
+              .toList();
       case SIDE -> List.copyOf(SlotWords.SIDES.values());
       case WHEEL_SIDE -> SlotWords.SIDES.values().stream().limit(2).toList();
       case MARKING -> markings();
@@ -39,6 +45,14 @@ final class Fillings {
       case TIMER -> List.copyOf(SlotWords.TIMERS.values());
       case MINUTES_AND_TIMER -> minutesAndTimer();
     };
+  }
+
+  /** Each number of a set as it is usually said. */
+  private static Stream<String> ofSet(int least) {
+    return Stream.of(NumberWords.DIGITS, NumberWords.TEENS)
+        .flatMap(List::stream)
+        .limit(Slot.LARGEST_SET + 1)
+        .skip(least);
   }
 
   private static Stream<String> upTo(int largest) {

@@ -40,7 +40,12 @@ public sealed interface Intent {
    *
    * @param denied what it would have been without the denial
    */
-  record Denied(IntentKind denied) implements Intent {
+  record Denied(IntentKind denied, Optional<Integer> position) implements Intent {
+    /** A denial of no position of a set. */
+    public Denied(IntentKind denied) {
+      this(denied, Optional.empty());
+    }
+
     @Override
     public IntentKind kind() {
       return IntentKind.DENIED;
@@ -54,6 +59,17 @@ public sealed interface Intent {
       return IntentKind.PUT_OFF;
     }
   }
+
+  /** A stage of one fastener of a set, by its position from 1. */
+  record OfPosition(IntentKind kind, int position) implements Intent {}
+
+  /**
+   * A whole set by its number, such as "five of five".
+   *
+   * @param number how many
+   * @param of how many there are
+   */
+  record Counted(IntentKind kind, int number, int of) implements Intent {}
 
   /** Why a step is closed before those that should come first. */
   record OutOfOrder(OrderReason reason) implements Intent {

@@ -14,6 +14,7 @@ public enum IntentKind {
   REPEAT("Say the last reply again."),
   WHAT_IS_LEFT("Say which steps are still open."),
   WHERE_AM_I("Say the step, side and stage at hand."),
+  WHICH_ONE("Which fastener of the set is next, and which are left."),
   WRENCH_SETTING("What is set on the wrench for the stage at hand."),
   OTHER_UNIT("The torque of the stage at hand in another unit."),
   WHY_THIS_VALUE("What the value of the stage at hand is for."),

@@ -10,8 +10,9 @@ import java.util.Map;
  *
  * <p>Rules, held by tests: a wording has at least two words, except a called number, a call for a
  * stop and a short answer, which close nothing and are on no word list; no wording belongs to two
- * kinds; losing or changing one word never turns a phrase into another kind that changes the state.
- * A name in angle brackets is a {@link Slot}.
+ * kinds; losing or changing one word never turns a phrase into another kind that changes the state,
+ * but for the number of one of a set, which is read back unless just that one is waited for. A name
+ * in angle brackets is a {@link Slot}.
  */
 final class PhraseTable {
   /** The wordings of each kind that is spoken. */
@@ -49,7 +50,14 @@ final class PhraseTable {
         IntentKind.FITTED_SNUG, List.of("fitted hand tight", "run in by hand", "only snug so far"));
     table.put(
         IntentKind.NEW_HARDWARE,
-        List.of("new bolt fitted", "new nut fitted", "new hardware fitted"));
+        List.of(
+            "new bolt fitted",
+            "new nut fitted",
+            "new hardware fitted",
+            "<count> new bolts fitted",
+            "<count> new nuts fitted",
+            "<count> new bolts",
+            "<count> new nuts"));
     table.put(
         IntentKind.HEAD_MARKING,
         List.of("head marking <marking>", "head is marked <marking>", "bolt is marked <marking>"));
@@ -66,11 +74,19 @@ final class PhraseTable {
             "wrench clicked",
             "wrench clicked at <torque>",
             "tightened to torque",
-            "tightened to <torque>"));
+            "tightened to <torque>",
+            "<position> clicked",
+            "number <position> clicked",
+            "<all> clicked"));
     table.put(
         IntentKind.ANGLE_COMPLETED,
         List.of(
-            "angle turned", "angle turned <angle>", "full angle turned", "turned through <angle>"));
+            "angle turned",
+            "angle turned <angle>",
+            "full angle turned",
+            "turned through <angle>",
+            "<position> turned",
+            "number <position> turned"));
     table.put(IntentKind.LOOSENED, List.of("fully loosened", "it is fully loosened"));
     table.put(IntentKind.TURNED_SO_FAR, List.of("turned so far <angle>", "angle in total <angle>"));
     table.put(IntentKind.OUT_OF_ORDER, List.of("out of order <cause>"));
@@ -162,6 +178,7 @@ final class PhraseTable {
         List.of("what is that in foot pounds", "what is that in newton meters"));
     table.put(
         IntentKind.WHY_THIS_VALUE, List.of("why this value", "where does this value come from"));
+    table.put(IntentKind.WHICH_ONE, List.of("which one is next", "which ones are left"));
     table.put(IntentKind.BE_QUIET, List.of("stop talking", "be quiet now", "quiet please"));
     table.put(IntentKind.NOTE, List.of("take a note", "make a note"));
     table.put(IntentKind.ATTENTION, List.of("attention please listen"));

@@ -103,6 +103,7 @@ public final class Phrasebook {
                 SlotWords.CAUSES.values().stream(),
                 SlotWords.TIMERS.values().stream(),
                 SlotWords.MINUTES_FOR.stream(),
+                Stream.of(SlotWords.OF, SlotWords.EVERY),
                 NumberWords.ALL.stream())
             .flatMap(part -> part);
     return Collections.unmodifiableSortedSet(

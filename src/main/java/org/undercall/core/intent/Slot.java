@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.IntFunction;
 import java.util.regex.Pattern;
 import org.undercall.core.intent.Intent.OfNumber;
 import org.undercall.core.intent.Intent.OfSide;
@@ -35,6 +36,12 @@ enum Slot {
   VALUE,
   /** The number of a step, from 1. */
   STEP,
+  /** A position in a set, from 1. */
+  POSITION,
+  /** How many, from 2. */
+  COUNT,
+  /** A whole set by its number, such as "five of five" or "all five". */
+  ALL,
   /** The left side, the right side or the whole car. */
   SIDE,
   /** The left or the right side. */
@@ -52,6 +59,9 @@ enum Slot {
 
   /** The longest timer that can be started by voice, in minutes. */
   static final int MOST_MINUTES = 180;
+
+  /** The largest set of fasteners that is listened for. */
+  static final int LARGEST_SET = 12;
 
   private static final int LARGEST_STEP = 999;
   private static final Pattern MARKING_FORM = Pattern.compile("[1-9][0-9]?\\.[1-9]");
@@ -88,6 +98,9 @@ enum Slot {
     return switch (this) {
       case TORQUE, ANGLE, LENGTH, VALUE -> quantity(kind, words);
       case STEP -> step(kind, words);
+      case POSITION -> ofSet(words, n -> new Intent.OfPosition(kind, n));
+      case COUNT -> ofSet(words, n -> new Intent.Counted(kind, n, n));
+      case ALL -> all(kind, words);
       case SIDE, WHEEL_SIDE -> side(kind, String.join(" ", words));
       case MARKING -> marking(words);
       case CAUSE -> cause(String.join(" ", words));
@@ -163,6 +176,32 @@ enum Slot {
     return isWhole(read, LARGEST_STEP)
         ? new OfStep(kind, read.number().value().intValueExact())
         : new Unclear(Reason.NOT_A_PHRASE);
+  }
+
+  private static Intent ofSet(List<String> words, IntFunction<Intent> intent) {
+    NumberReading reading = SpokenNumbers.read(words);
+    if (!(reading instanceof NumberReading.Read read)) {
+      return refused(reading);
+    }
+    return isWhole(read, LARGEST_SET)
+        ? intent.apply(read.number().value().intValueExact())
+        : new Unclear(Reason.NOT_A_PHRASE);
+  }
+
+  private static Intent all(IntentKind kind, List<String> words) {
+    int of = words.indexOf(SlotWords.OF);
+    if (of < 0) {
+      boolean every = !words.isEmpty() && words.get(0).equals(SlotWords.EVERY);
+      return every
+          ? ofSet(words.subList(1, words.size()), n -> new Intent.Counted(kind, n, n))
+          : new Unclear(Reason.NOT_A_PHRASE);
+    }
+    return ofSet(
+        words.subList(0, of),
+        number ->
+            ofSet(
+                words.subList(of + 1, words.size()),
+                whole -> new Intent.Counted(kind, number, whole)));
   }
 
   private Intent side(IntentKind kind, String words) {

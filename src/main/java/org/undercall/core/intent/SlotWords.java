@@ -81,6 +81,11 @@ final class SlotWords {
   /** What stands between the number and the name of a timer that is started. */
   static final List<String> MINUTES_FOR = List.of("minutes for the", "minute for the");
 
+  /** The words with which a whole set is counted: "five of five", "all five". */
+  static final String OF = "of";
+
+  static final String EVERY = "all";
+
   /** The property classes of ISO 898-1, which are listened for in a head marking. */
   static final List<String> MARKINGS =
       List.of("4.6", "4.8", "5.6", "5.8", "6.8", "8.8", "9.8", "10.9", "12.9");

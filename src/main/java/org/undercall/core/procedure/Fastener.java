@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 
@@ -86,6 +87,16 @@ public record Fastener(
         throw new IllegalArgumentException("an order names each of " + count + " once: " + order);
       }
     }
+
+    /** Whether there are several. */
+    public boolean several() {
+      return count > 1;
+    }
+
+    /** The positions in the order of tightening; by number if the order is free. */
+    public List<Integer> sequence() {
+      return order.isEmpty() ? IntStream.rangeClosed(1, count).boxed().toList() : order;
+    }
   }
 
   public Fastener {
@@ -126,6 +137,14 @@ public record Fastener(
         List.of(name.toLowerCase(Locale.ROOT).split("[^a-z]+", -1)).stream()
             .anyMatch(word -> word.startsWith("wheel"));
     return joint.wheel() || (named && set.count() >= FEWEST_OF_A_WHEEL);
+  }
+
+  /**
+   * Whether all of a set may be called at once, with their number: of a wheel, or where an order is
+   * given, each is called by itself.
+   */
+  public boolean mayBeCounted() {
+    return set.several() && set.order().isEmpty() && !holdsWheel();
   }
 
   /** Whether the head marking must be read out before a value is released. */

@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Stage;
@@ -14,6 +13,7 @@ import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.OrderReason;
+import org.undercall.core.term.Positions;
 import org.undercall.core.term.Side;
 
 /** What the program says to tell what is next or to ask for something. */
@@ -86,12 +86,33 @@ public final class Ask {
           case BOLT -> "bolt";
           case NUT, SELF_LOCKING_NUT -> "nut";
         };
+    if (fastener.set().several()) {
+      String all = Words.count(fastener.set().count()) + " new " + part + "s";
+      return Reply.of("Fit " + all + ". Then say: " + all + " fitted.");
+    }
     return Reply.of("Fit a new " + part + ". Then say: new " + part + " fitted.");
   }
 
-  /** The head marking is to be read out. */
-  public static Reply marking() {
-    return Reply.of("Read out the head marking.");
+  /** The head marking of so many fasteners is to be read out. */
+  public static Reply marking(int count) {
+    return count > 1
+        ? Reply.of(
+            "Read out the head marking. All " + Words.count(count) + " must have the same one.")
+        : Reply.of("Read out the head marking.");
+  }
+
+  /** Which fastener of a set is next. */
+  public static Reply nextOfSet(int position) {
+    return Reply.of("Next: number " + Words.count(position) + ".");
+  }
+
+  /** A position out of turn, or all of a set that are left, read back. */
+  public static Reply readBackSet(Positions positions, int count) {
+    String what =
+        positions.numbers().size() == 1
+            ? "Number " + Words.count(positions.numbers().get(0)) + ", out of turn."
+            : "All " + Words.count(count) + ", none left out?";
+    return Reply.of(what + " Say: that is correct.");
   }
 
   /** The load condition that a fastener waits for. */
@@ -100,10 +121,14 @@ public final class Ask {
         "Needs " + Words.condition(needed) + ", " + Words.side(side) + ". Not confirmed.");
   }
 
-  /** The stage at hand, for example "Stage one of two: torque, one, one, zero newton metres." */
-  public static Reply stage(Fastener fastener, List<Stage> stages, int index) {
+  /**
+   * The stage at hand, for example "Stage one of two: torque, one, one, zero newton metres."
+   *
+   * @param begun whether some of a set were called at it
+   */
+  public static Reply stage(Fastener fastener, List<Stage> stages, int index, boolean begun) {
     List<String> sentences = new ArrayList<>();
-    if (index == 0 && fastener.set().count() > 1) {
+    if (index == 0 && !begun && fastener.set().several()) {
       sentences.add(set(fastener));
     }
     sentences.add(
@@ -119,13 +144,13 @@ public final class Ask {
 
   private static String set(Fastener fastener) {
     String all = Words.sentence(Words.count(fastener.set().count())) + " fasteners";
-    if (fastener.set().order().isEmpty()) {
+    if (fastener.mayBeCounted()) {
       return all + ".";
     }
-    return all
-        + ", in the order "
-        + fastener.set().order().stream().map(Words::count).collect(Collectors.joining(", "))
-        + ".";
+    if (fastener.set().order().isEmpty()) {
+      return all + ", one by one.";
+    }
+    return all + ", in the order " + Words.numbers(fastener.set().order()) + ".";
   }
 
   /** How far a tightening that was broken off is turned, or that it is loosened. */
@@ -219,9 +244,10 @@ public final class Ask {
         Words.sentence(Words.measure(value)) + ". Say: that is correct, or call it again.");
   }
 
-  /** A head marking read back. */
-  public static Reply readBack(HeadMarking marking) {
-    return Reply.of("Head marking " + Words.marking(marking) + ". Say: that is correct.");
+  /** The head marking of so many fasteners, read back. */
+  public static Reply readBack(HeadMarking marking, int count) {
+    String all = count > 1 ? ", all " + Words.count(count) : "";
+    return Reply.of("Head marking " + Words.marking(marking) + all + ". Say: that is correct.");
   }
 
   /** The end of the work with open steps, read back. */

@@ -2,6 +2,8 @@ package org.undercall.core.reply;
 
 import java.math.BigDecimal;
 import java.util.List;
+import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.LoadCondition;
@@ -25,6 +27,46 @@ public final class Refuse {
   /** New hardware is not confirmed. */
   public static Reply hardware() {
     return Reply.of("No. New hardware is not confirmed.");
+  }
+
+  /** New fasteners of a set are to be counted. */
+  public static Reply countHardware(Fastener fastener) {
+    int count = fastener.set().count();
+    String part = fastener.part().hardware() == Hardware.BOLT ? "bolt" : "nut";
+    return count > 1
+        ? Reply.of("No. Count them. Say: " + Words.count(count) + " new " + part + "s fitted.")
+        : Reply.of("No. It is one. Say: new " + part + " fitted.");
+  }
+
+  /** The number said of a set is not that of all. */
+  public static Reply count(int said, int count) {
+    return Reply.of(
+        "No. "
+            + Words.sentence(Words.count(said))
+            + " is not all. There are "
+            + Words.count(count)
+            + ".");
+  }
+
+  /** The fasteners of a set are called one by one. */
+  public static Reply oneByOne(int next) {
+    return Reply.of("No. One by one. Next: number " + Words.count(next) + ".");
+  }
+
+  /** There is no such position in a set. */
+  public static Reply noSuchPosition(int count) {
+    return Reply.of(
+        count > 1 ? "No. There are only " + Words.count(count) + "." : "No. There is only one.");
+  }
+
+  /** A position of a set was called before. */
+  public static Reply positionClosed(int position, int next) {
+    return Reply.of(
+        "No. Number "
+            + Words.count(position)
+            + " is done. Next: number "
+            + Words.count(next)
+            + ".");
   }
 
   /** The head marking was not read out. */

@@ -43,6 +43,22 @@ public final class Say {
     return Reply.of("Stage " + Words.count(number) + " closed at " + Words.value(stage) + ".");
   }
 
+  /** One of a set was called at its stage, and others are left. */
+  public static Reply positionClosed(int position, List<Integer> left) {
+    return Reply.of(
+        Words.sentence(Words.count(position))
+            + " done. "
+            + Words.sentence(Words.count(left.size()))
+            + " left. Next: number "
+            + Words.count(left.get(0))
+            + ".");
+  }
+
+  /** Positions of a set are open again. */
+  public static Reply positionsOpen(List<Integer> positions) {
+    return Reply.of("Number " + Words.numbers(positions) + " open again.");
+  }
+
   /** A called value does not match; both are read out. */
   public static Reply valueRefused(BigDecimal called, Stage stage) {
     return Reply.of("No. Heard " + Words.digits(called) + ".", "It is " + Words.stage(stage) + ".");
@@ -200,8 +216,13 @@ public final class Say {
    * A fastener was loosened fully.
    *
    * @param used whether it must be replaced
+   * @param count how many there are of it
    */
-  public static Reply loosened(boolean used) {
+  public static Reply loosened(boolean used, int count) {
+    if (count > 1) {
+      String all = "All " + Words.count(count) + " count as loose";
+      return Reply.of(used ? all + ". They were turned, so they need new ones." : all + ".");
+    }
     return Reply.of(used ? "Loose. It was turned, so it needs a new one." : "Loose.");
   }
 

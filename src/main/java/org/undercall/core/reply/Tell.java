@@ -16,6 +16,15 @@ public final class Tell {
 
   private Tell() {}
 
+  /** What is done and left of the set at hand. */
+  public static Reply ofSet(List<Integer> closed, List<Integer> left) {
+    String done = closed.isEmpty() ? "None is done" : "Done: number " + Words.numbers(closed);
+    return Reply.of(
+        done + ".",
+        "Next: number " + Words.count(left.get(0)) + ".",
+        "Left: " + Words.numbers(left) + ".");
+  }
+
   /** The microphone went away. */
   public static Reply microphoneGone() {
     return Reply.of("The microphone is gone.", "I cannot hear you. The work is kept.");

@@ -50,6 +50,11 @@ final class Words {
     return number < SMALL.size() ? SMALL.get(number) : Integer.toString(number);
   }
 
+  /** Numbers one after the other: "one, three, five". */
+  static String numbers(List<Integer> numbers) {
+    return numbers.stream().map(Words::count).collect(Collectors.joining(", "));
+  }
+
   /** A count of things: "one step", "two steps". */
   static String count(int number, String thing) {
     return count(number) + " " + thing + (number == 1 ? "" : "s");

@@ -73,6 +73,7 @@ final class FactsReader {
     if (event instanceof SessionEvent.ValueCalled
         || event instanceof SessionEvent.MeasureCalled
         || event instanceof SessionEvent.MarkingCalled
+        || event instanceof SessionEvent.PositionsCalled
         || event instanceof SessionEvent.LoadCalled) {
       called = text;
     } else if (event instanceof SessionEvent.ValueDropped

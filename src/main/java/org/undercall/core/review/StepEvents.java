@@ -71,6 +71,12 @@ final class StepEvents {
     if (event instanceof SessionEvent.StageClosed e) {
       return Optional.of(e.step());
     }
+    if (event instanceof SessionEvent.PositionsClosed e) {
+      return Optional.of(e.step());
+    }
+    if (event instanceof SessionEvent.PositionsTakenBack e) {
+      return Optional.of(e.step());
+    }
     if (event instanceof SessionEvent.StagesVoided e) {
       return Optional.of(e.step());
     }

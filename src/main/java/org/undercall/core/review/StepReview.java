@@ -112,18 +112,35 @@ public record StepReview(
   record Called(BigDecimal value, Optional<String> clip) {}
 
   /**
+   * One of a set at a stage.
+   *
+   * @param number its position
+   * @param called the value that was called for it
+   * @param closed when
+   * @param counted whether it was called together with others, by their number
+   */
+  public record Position(
+      int number, Optional<BigDecimal> called, OffsetDateTime closed, boolean counted) {}
+
+  /**
    * A stage against its specification.
    *
    * @param specification the target and its tolerance
    * @param called the value the technician called; it was not measured by the program
    * @param clip the file with the sound of that call, as the log names it; empty if there is none
    * @param closed when the stage was closed; empty if it is open
+   * @param positions of a set, those that were called, in that order; empty for a single fastener
+   *     and for a set that was not called one by one, as earlier versions took it
    */
   public record StageReview(
       Stage specification,
       Optional<BigDecimal> called,
       Optional<String> clip,
-      Optional<OffsetDateTime> closed) {
+      Optional<OffsetDateTime> closed,
+      List<Position> positions) {
+    public StageReview {
+      positions = List.copyOf(positions);
+    }
 
     /** Called value less target, in the unit of the specification. */
     public Optional<BigDecimal> deviation() {

@@ -51,6 +51,10 @@ final class StepTrace {
       tightening.dropped();
     } else if (event instanceof SessionEvent.StageClosed e) {
       tightening.stageClosed(e.stage(), now.at());
+    } else if (event instanceof SessionEvent.PositionsClosed e) {
+      tightening.positions(e.stage(), e.positions(), now.at());
+    } else if (event instanceof SessionEvent.PositionsTakenBack e) {
+      tightening.opened(e.stage(), e.positions());
     } else if (event instanceof SessionEvent.MarkingNoted e) {
       tightening.marking(e.marking());
     } else if (event instanceof SessionEvent.NewHardwareFitted) {

@@ -12,12 +12,15 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.Positions;
 
 /** What has been read so far about the tightening of one step. */
 final class TighteningTrace {
   private final Step step;
   private final Map<Integer, StepReview.Called> called = new HashMap<>();
   private final Map<Integer, OffsetDateTime> closed = new HashMap<>();
+  private final Map<Integer, List<StepReview.Position>> positions = new HashMap<>();
+  private List<Integer> last = List.of();
   private Optional<HeadMarking> marking = Optional.empty();
   private Optional<OffsetDateTime> newHardware = Optional.empty();
   private Optional<Review.Timed<SessionEvent.LoadConfirmed>> load = Optional.empty();
@@ -43,6 +46,32 @@ final class TighteningTrace {
   void called(int stage, StepReview.Called value) {
     BigDecimal before = turned.orElse(BigDecimal.ZERO);
     called.put(stage, new StepReview.Called(value.value().add(before), value.clip()));
+  }
+
+  /** Positions of a set were called at a stage. */
+  void positions(int stage, Positions more, OffsetDateTime at) {
+    Optional<BigDecimal> value =
+        Optional.ofNullable(called.get(stage)).map(StepReview.Called::value);
+    boolean counted = more.numbers().size() > 1;
+    List<StepReview.Position> all = positions.computeIfAbsent(stage, s -> new ArrayList<>());
+    more.numbers().forEach(n -> all.add(new StepReview.Position(n, value, at, counted)));
+    last = more.numbers();
+    turned = Optional.empty();
+    interrupted = false;
+  }
+
+  /** Positions of a set are open again. */
+  void opened(int stage, Positions back) {
+    withdraw(stage, back.numbers());
+    if (angleAtHand().isPresent()) {
+      interrupted();
+    }
+  }
+
+  private void withdraw(int stage, List<Integer> numbers) {
+    positions
+        .computeIfAbsent(stage, s -> new ArrayList<>())
+        .removeIf(p -> numbers.contains(p.number()));
   }
 
   /** Broken off: how far an angle was turned is not known. */
@@ -72,7 +101,8 @@ final class TighteningTrace {
 
   /** Loosened fully; what was turned through an angle is not new any more. */
   void loosened() {
-    boolean none = turned.filter(t -> t.signum() == 0).isPresent() && !interrupted;
+    boolean some = !positions.getOrDefault(closed.size() + 1, List.of()).isEmpty();
+    boolean none = turned.filter(t -> t.signum() == 0).isPresent() && !interrupted && !some;
     boolean used = angleAtHand().isPresent() && !none;
     voided();
     if (used) {
@@ -105,6 +135,7 @@ final class TighteningTrace {
     }
     int angle = first;
     closed.keySet().removeIf(stage -> stage >= angle);
+    positions.keySet().removeIf(stage -> stage >= angle);
     load = Optional.empty();
     interrupted();
   }
@@ -113,6 +144,7 @@ final class TighteningTrace {
   void takenBack(int stage) {
     closed.remove(stage);
     called.remove(stage);
+    withdraw(stage, last);
     turned = Optional.empty();
     load = Optional.empty();
   }
@@ -157,6 +189,7 @@ final class TighteningTrace {
     interrupted = false;
     called.clear();
     closed.clear();
+    positions.clear();
   }
 
   StepReview.Tightened tightened() {
@@ -179,7 +212,8 @@ final class TighteningTrace {
                 stages.get(i - 1),
                 Optional.ofNullable(called.get(i)).map(StepReview.Called::value),
                 Optional.ofNullable(called.get(i)).flatMap(StepReview.Called::clip),
-                Optional.ofNullable(closed.get(i))));
+                Optional.ofNullable(closed.get(i)),
+                positions.getOrDefault(i, List.of())));
       }
     }
     return reviews;

@@ -96,6 +96,7 @@ function figure(task, board) {
   text("details", task.details.join(" · "));
   at("prompt").hidden = staged;
   dial(task);
+  set(task.set);
   at("stages").replaceChildren(
     ...task.stages.map((s, i) => {
       const item = node("li");
@@ -121,6 +122,40 @@ function dial(task) {
   at("turn").setAttribute("d", `M0 0V-52A52 52 0 ${far} 1 ${end[0].toFixed(2)} ${end[1].toFixed(2)}Z`);
   at("needle").setAttribute("d", `M0 0L${end[0].toFixed(2)} ${end[1].toFixed(2)}`);
   at("dial").setAttribute("aria-label", `A turn of ${task.digits} degrees, clockwise`);
+}
+
+/** The fasteners of a set around the number of the next: called ones filled, open ones hollow. */
+function set(spots) {
+  const next = spots.find((spot) => spot.state === "next");
+  at("set").toggleAttribute("hidden", spots.length === 0);
+  const around = 2 * Math.PI * 42;
+  const radius = Math.min(15, (around / Math.max(spots.length, 1)) * 0.42);
+  at("set").replaceChildren(
+    ...spots.map((spot, i) => {
+      const turn = (2 * Math.PI * i) / spots.length;
+      const group = svg("g", { class: spot.state });
+      const place = `translate(${(42 * Math.sin(turn)).toFixed(1)} ${(-42 * Math.cos(turn)).toFixed(1)})`;
+      group.setAttribute("transform", place);
+      const number = svg("text", { y: (radius * 0.36).toFixed(1), "font-size": radius.toFixed(1) });
+      number.textContent = spot.state === "closed" ? "\u2713" : String(spot.number);
+      group.append(svg("circle", { r: radius.toFixed(1) }), number);
+      return group;
+    }),
+  );
+  if (next) {
+    const number = svg("text", { class: "middle", y: 12 });
+    number.textContent = String(next.number);
+    at("set").append(number);
+  }
+  const numbers = (state) => spots.filter((spot) => spot.state === state).map((spot) => spot.number);
+  const done = numbers("closed").join(", ") || "none";
+  at("set").setAttribute("aria-label", `Of ${spots.length}, done: ${done}; next: ${next ? next.number : "none"}`);
+}
+
+function svg(name, attributes) {
+  const made = document.createElementNS("http://www.w3.org/2000/svg", name);
+  for (const [key, value] of Object.entries(attributes)) made.setAttribute(key, value);
+  return made;
 }
 
 /** A device that is gone, in words and with a sign; its return, until something is heard. */

@@ -119,6 +119,8 @@ public final class LogSchema {
       case "BigDecimal" -> node.put("type", "number");
       case "String", "StepRef" -> node.put("type", "string");
       case "Instant" -> node.put("type", "string").put("format", "date-time");
+      case "Positions" ->
+          node.put("type", "string").put("pattern", "^[1-9][0-9]{0,2}( [1-9][0-9]{0,2})*$");
       case "HeadMarking" -> node.put("type", "string").put("pattern", "^[1-9][0-9]?\\.[0-9]$");
       case "Measure" -> node.put("type", "string").put("pattern", measure());
       default -> throw new IllegalStateException("no form in the schema for " + type);

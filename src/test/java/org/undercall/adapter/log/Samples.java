@@ -17,6 +17,7 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.MeasureUnit;
+import org.undercall.core.term.Positions;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 
@@ -26,22 +27,27 @@ final class Samples {
       "bolt \"A\"\\ worn\n\r\t\u000b\u000c\u0000\u001f\u007f\u0085\u2028\u2029\ufeff 90° N·m \ud83d\udd27 \ud800";
 
   private static final Map<Class<?>, List<?>> VALUES =
-      Map.of(
-          String.class, List.of("", "front strut", ODD_TEXT),
-          boolean.class, List.of(true, false),
-          int.class, List.of(1, 0, Integer.MAX_VALUE),
-          Integer.class, List.of(1, 3),
-          long.class, List.of(1200L, 0L, Long.MAX_VALUE),
-          BigDecimal.class, List.of(new BigDecimal("110.0"), dec("0.1"), dec("1E+2"), dec("1E-7")),
-          Instant.class,
-              List.of(Instant.parse("2026-11-25T08:00:00Z"), Instant.ofEpochSecond(1, 123456789)),
-          StepRef.class,
+      Map.ofEntries(
+          Map.entry(String.class, List.of("", "front strut", ODD_TEXT)),
+          Map.entry(boolean.class, List.of(true, false)),
+          Map.entry(int.class, List.of(1, 0, Integer.MAX_VALUE)),
+          Map.entry(Integer.class, List.of(1, 3)),
+          Map.entry(long.class, List.of(1200L, 0L, Long.MAX_VALUE)),
+          Map.entry(
+              BigDecimal.class,
+              List.of(new BigDecimal("110.0"), dec("0.1"), dec("1E+2"), dec("1E-7"))),
+          Map.entry(
+              Instant.class,
+              List.of(Instant.parse("2026-11-25T08:00:00Z"), Instant.ofEpochSecond(1, 123456789))),
+          Map.entry(
+              StepRef.class,
               List.of(
                   new StepRef("arm-bolt", Side.LEFT),
                   new StepRef("arm-bolt", Side.RIGHT),
-                  new StepRef("arm-bolt", Side.CAR)),
-          HeadMarking.class, List.of(new HeadMarking("10.9"), new HeadMarking("8.8")),
-          Measure.class, measures());
+                  new StepRef("arm-bolt", Side.CAR))),
+          Map.entry(HeadMarking.class, List.of(new HeadMarking("10.9"), new HeadMarking("8.8"))),
+          Map.entry(Positions.class, List.of(Positions.of(3), new Positions(List.of(1, 5, 2)))),
+          Map.entry(Measure.class, measures()));
 
   private Samples() {}
 

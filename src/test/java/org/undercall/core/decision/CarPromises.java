@@ -39,6 +39,10 @@ record CarPromises(
           on(promises.place(e.step()).wheels()), "a wheel tightened while it is on", event);
       Promises.require(
           !raised || outOfOrder.contains(e.step()), "a wheel tightened on the ground", event);
+    } else if (event instanceof SessionEvent.PositionsClosed e
+        && isWheel(promises.place(e.step()))) {
+      Promises.require(
+          on(promises.place(e.step()).wheels()), "a wheel tightened while it is on", event);
     } else if (event instanceof SessionEvent.StepClosed e) {
       checkOrder(promises, promises.place(e.step()));
     } else if (event instanceof SessionEvent.SessionEnded e && e.complete()) {

@@ -65,6 +65,14 @@ class ExhaustiveSearchTest {
   }
 
   @Test
+  void noneDoesAtASetOfThreeWithAnAngle() {
+    Search.Found found = Search.through(SampleProcedures.setOfThree(), 99, SAME);
+    System.out.println("exhaustive search, a set of three: " + found);
+    assertTrue(found.whole(), "every state was found");
+    assertTrue(found.states() > 1000, "the search went somewhere");
+  }
+
+  @Test
   void noneAsDeepAsThisAtThreeFastenersOfEachLoadOnEachSide() {
     Search.Found found = Search.through(SampleProcedures.threeOnBothSides(), DEPTH, Set.of());
     System.out.println("exhaustive search, three fasteners on each side: " + found);

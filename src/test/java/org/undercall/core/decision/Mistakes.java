@@ -1,5 +1,6 @@
 package org.undercall.core.decision;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,8 +10,10 @@ import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.SpokenNumber;
 import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.OrderReason;
+import org.undercall.core.term.Positions;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 
@@ -97,7 +100,10 @@ final class Mistakes {
   }
 
   static Session otherVariant(Session session, Intent intent) {
-    boolean depends = session.phase() == Phase.TORQUE && session.tightening().marking().isPresent();
+    boolean depends =
+        session.phase() == Phase.TORQUE
+            && !isSet(session)
+            && session.tightening().marking().isPresent();
     return depends ? tightened(session, marked(session, "10.9")) : session;
   }
 
@@ -193,5 +199,81 @@ final class Mistakes {
   static Session neverLifted(Session session) {
     Car car = session.car();
     return session.with(new Car(car.stance(), car.wheels(), false));
+  }
+
+  static List<SessionEvent> closeWithFirst(List<SessionEvent> events) {
+    List<SessionEvent> more = new ArrayList<>(events);
+    boolean closed = events.stream().anyMatch(SessionEvent.StageClosed.class::isInstance);
+    for (SessionEvent event : events) {
+      if (event instanceof SessionEvent.PositionsClosed e && !closed) {
+        more.add(new SessionEvent.StageClosed(e.step(), e.stage(), e.value()));
+      }
+    }
+    return more;
+  }
+
+  static Intent anyPosition(Session session, Intent intent) {
+    return intent instanceof Intent.OfPosition of ? new Intent.Plain(of.kind()) : intent;
+  }
+
+  static List<SessionEvent> countedAtOnce(List<SessionEvent> events) {
+    return events.stream()
+        .map(
+            e ->
+                e instanceof SessionEvent.PositionsCalled c
+                    ? new SessionEvent.PositionsClosed(c.step(), c.stage(), c.positions(), "")
+                    : e)
+        .toList();
+  }
+
+  static Session orderForgotten(Session session, Intent intent) {
+    return intent instanceof Intent.Counted && isSet(session)
+        ? withSet(session, count(session))
+        : session;
+  }
+
+  static Session oneForAll(Session session, Intent intent) {
+    boolean stage = session.phase() == Phase.TORQUE || session.phase() == Phase.ANGLE;
+    return stage && isSet(session) ? withSet(session, 1) : session;
+  }
+
+  private static boolean isSet(Session session) {
+    return session.place().step() instanceof Step.Fasten && count(session) > 1;
+  }
+
+  private static int count(Session session) {
+    return ((Step.Fasten) session.place().step()).fastener().set().count();
+  }
+
+  private static Session withSet(Session session, int count) {
+    List<Walk.Place> places = new ArrayList<>(session.walk().places());
+    int at = session.progress().at();
+    Walk.Place old = places.get(at);
+    Step other = SampleProcedures.set(old.step(), count, List.of());
+    places.set(at, new Walk.Place(old.ref(), old.phase(), other));
+    return new Session(
+        new Walk(session.walk().procedure(), places),
+        session.progress(),
+        session.loads(),
+        session.car(),
+        session.talk(),
+        session.timers(),
+        session.stopwatch());
+  }
+
+  static Session setStays(Session session, SessionEvent event) {
+    Session after = session.after(event);
+    if (!(event instanceof SessionEvent.StageTakenBack e)
+        || !(after.place().step() instanceof Step.Fasten fasten)
+        || !after.ref().equals(e.step())
+        || !fasten.fastener().set().several()) {
+      return after;
+    }
+    List<Integer> sequence = fasten.fastener().set().sequence();
+    List<Integer> left = after.tightening().pass().left(sequence);
+    return left.size() < 2
+        ? after
+        : tightened(
+            after, after.tightening().withClosed(new Positions(left.subList(0, left.size() - 1))));
   }
 }

@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.event.Missing;
 import org.undercall.core.event.SessionEvent;
@@ -23,6 +25,7 @@ import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.Measure;
+import org.undercall.core.term.Positions;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 
@@ -50,6 +53,7 @@ final class Promises {
           SessionEvent.LoadChanged.class,
           SessionEvent.TighteningInterrupted.class,
           SessionEvent.StageTakenBack.class,
+          SessionEvent.PositionsTakenBack.class,
           SessionEvent.ClosingTakenBack.class,
           SessionEvent.ClosingLapsed.class,
           SessionEvent.StepEntered.class,
@@ -66,6 +70,7 @@ final class Promises {
       Optional<HeadMarking> heardMarking,
       Optional<SessionEvent.LoadCalled> heardLoad,
       Optional<BigDecimal> heardTurn,
+      Optional<Positions> heardSet,
       CarPromises car) {}
 
   private final Walk walk;
@@ -77,6 +82,7 @@ final class Promises {
   private Optional<HeadMarking> heardMarking = Optional.empty();
   private Optional<SessionEvent.LoadCalled> heardLoad = Optional.empty();
   private Optional<BigDecimal> heardTurn = Optional.empty();
+  private Optional<Positions> heardSet = Optional.empty();
   private CarPromises car = CarPromises.START;
 
   Promises(Walk walk) {
@@ -97,6 +103,7 @@ final class Promises {
     heardMarking = kept.heardMarking();
     heardLoad = kept.heardLoad();
     heardTurn = kept.heardTurn();
+    heardSet = kept.heardSet();
     car = kept.car();
   }
 
@@ -110,6 +117,7 @@ final class Promises {
     heardMarking = other.heardMarking;
     heardLoad = other.heardLoad;
     heardTurn = other.heardTurn;
+    heardSet = other.heardSet;
     car = other.car;
   }
 
@@ -125,7 +133,15 @@ final class Promises {
   /** All else that is kept. */
   Kept kept() {
     return new Kept(
-        Map.copyOf(loads), at, worked, heardMeasure, heardMarking, heardLoad, heardTurn, car);
+        Map.copyOf(loads),
+        at,
+        worked,
+        heardMeasure,
+        heardMarking,
+        heardLoad,
+        heardTurn,
+        heardSet,
+        car);
   }
 
   /** Checks one decision, or throws. */
@@ -142,6 +158,7 @@ final class Promises {
     if (!notNow) {
       contradict(intent);
     }
+    Optional<Integer> denied = denied(intent, decision);
     for (SessionEvent event : decision.events()) {
       types.add(event.getClass());
       car.check(this, event);
@@ -151,6 +168,10 @@ final class Promises {
     }
     car.checkAll(this);
     car = car.settled();
+    if (denied.isPresent()) {
+      boolean open = !book(at).set().called().contains(denied.get());
+      require(open, "a position that is denied is open", decision);
+    }
     if (SAFER_ONLY.contains(intent.kind())) {
       types.removeAll(SAFER);
       require(types.isEmpty(), "a denial or doubt only makes safer", decision);
@@ -164,6 +185,24 @@ final class Promises {
       require(types.isEmpty(), "an unclear phrase changes nothing", decision);
     }
     checkReply(decision.reply().text(), types, decision);
+  }
+
+  /** The position at hand that is denied, unless something that was read back is. */
+  private Optional<Integer> denied(Intent intent, Decision decision) {
+    boolean other =
+        decision.events().stream()
+            .anyMatch(
+                e ->
+                    e instanceof SessionEvent.ReadBackDropped
+                        || e instanceof SessionEvent.NotNow
+                        || e instanceof SessionEvent.StepEntered);
+    boolean angle = atAngle(at);
+    return intent instanceof Intent.Denied d
+            && !other
+            && d.denied() == (angle ? IntentKind.ANGLE_COMPLETED : IntentKind.TORQUE_COMPLETED)
+            && place(at).step() instanceof Step.Fasten
+        ? d.position()
+        : Optional.empty();
   }
 
   /** Whatever else is said to be so, or a break of the work, ends a confirmation. */
@@ -212,6 +251,8 @@ final class Promises {
   private void check(Intent intent, SessionEvent event) {
     if (event instanceof SessionEvent.StageClosed e) {
       checkStage(intent, e);
+    } else if (event instanceof SessionEvent.PositionsClosed e) {
+      checkPositions(intent, e);
     } else if (event instanceof SessionEvent.StepClosed e) {
       checkStep(intent, e);
     } else if (event instanceof SessionEvent.ValueCalled e) {
@@ -274,13 +315,32 @@ final class Promises {
     require(unit.equals("none") || unit.equals(right), "the unit of the specification", e);
   }
 
+  private void checkPositions(Intent intent, SessionEvent.PositionsClosed e) {
+    StepBook book = book(e.step());
+    boolean torque = stages(e.step()).get(e.stage() - 1) instanceof Stage.TorqueStage;
+    IntentKind wanted = torque ? IntentKind.TORQUE_COMPLETED : IntentKind.ANGLE_COMPLETED;
+    require(e.step().equals(at), "a position closed at the step at hand", e);
+    require(e.stage() == book.stages() + 1, "stages in order, in one go", e);
+    require(!book.broken(), "an angle that was not broken off", e);
+    require(book.called() == e.stage(), "a value called for this stage", e);
+    require(ready(e.step()), "hardware, marking and load before a stage", e);
+    boolean turned =
+        intent.kind() == IntentKind.READ_BACK_RIGHT && !torque && book.turned().isPresent();
+    Intent said = turned && heardSet.isEmpty() ? new Intent.Plain(wanted) : intent;
+    book.set().check(said, e, fastener(e.step()), wanted, heardSet);
+  }
+
   private void checkStage(Intent intent, SessionEvent.StageClosed e) {
     StepBook book = book(e.step());
     boolean torque = stages(e.step()).get(e.stage() - 1) instanceof Stage.TorqueStage;
     IntentKind wanted = torque ? IntentKind.TORQUE_COMPLETED : IntentKind.ANGLE_COMPLETED;
     boolean turnedBefore =
         intent.kind() == IntentKind.READ_BACK_RIGHT && !torque && book.turned().isPresent();
-    require(intent.kind() == wanted || turnedBefore, "a stage closed by its own phrase", e);
+    boolean ofSet =
+        fastener(e.step()).set().several() && intent.kind() == IntentKind.READ_BACK_RIGHT;
+    require(
+        intent.kind() == wanted || turnedBefore || ofSet, "a stage closed by its own phrase", e);
+    require(book.set().complete(fastener(e.step())), "every one of a set called", e);
     require(e.step().equals(at), "a stage closed at the step at hand", e);
     require(e.stage() == book.stages() + 1, "stages in order, in one go", e);
     require(!book.broken(), "an angle that was not broken off", e);
@@ -319,12 +379,29 @@ final class Promises {
       loadMayChange(!(place(e.step()).step() instanceof Step.Load) && changesLoad(e.step()));
     } else if (event instanceof SessionEvent.StageClosed e) {
       books.put(e.step(), book(e.step()).go(e.stage(), 0));
+    } else if (event instanceof SessionEvent.PositionsClosed e) {
+      SetBook set = book(e.step()).set().with(e.positions().numbers());
+      boolean doubt = set.doubted() && !set.complete(fastener(e.step()));
+      books.put(e.step(), book(e.step()).with(set, doubt));
+      heardSet = Optional.empty();
+    } else if (event instanceof SessionEvent.PositionsTakenBack e) {
+      boolean angle = atAngle(e.step());
+      SetBook old = book(e.step()).set();
+      SetBook set =
+          angle
+              ? old.opened(e.positions().numbers(), fastener(e.step()))
+              : old.without(e.positions().numbers());
+      StepBook next = book(e.step()).with(set, angle);
+      books.put(e.step(), angle ? next.go(next.stages(), 0) : next);
     } else if (event instanceof SessionEvent.ValueCalled e) {
       books.put(e.step(), book(e.step()).go(book(e.step()).stages(), e.stage()));
     } else if (event instanceof SessionEvent.ValueDropped e) {
       books.put(e.step(), book(e.step()).go(book(e.step()).stages(), 0));
     } else if (event instanceof SessionEvent.StageTakenBack e) {
-      books.put(e.step(), book(e.step()).closed(false).go(e.stage() - 1, 0));
+      StepBook next = book(e.step()).closed(false).go(e.stage() - 1, 0);
+      Fastener fastener = fastener(e.step());
+      SetBook all = new SetBook(positions(fastener), next.set().last(), false);
+      books.put(e.step(), fastener.set().several() ? next.with(all.lastTakenBack(), false) : next);
     } else if (event instanceof SessionEvent.ClosingTakenBack e) {
       books.put(e.step(), book(e.step()).closed(false).go(0, 0));
       withdrawn(e.step());
@@ -348,7 +425,8 @@ final class Promises {
     } else if (event instanceof SessionEvent.Loosened e) {
       StepBook book = book(e.step());
       boolean none = book.turned().filter(t -> t.signum() == 0).isPresent();
-      boolean used = atAngle(e.step()) && (book.broken() || !none);
+      boolean some = !book.set().called().isEmpty();
+      boolean used = atAngle(e.step()) && (book.broken() || some || !none);
       books.put(e.step(), used ? StepBook.EMPTY : StepBook.loose(book.hardware(), book.marking()));
     } else {
       keepHeard(event);
@@ -372,6 +450,9 @@ final class Promises {
       heardMeasure = Optional.empty();
       heardMarking = Optional.empty();
       heardTurn = Optional.empty();
+      heardSet = Optional.empty();
+    } else if (event instanceof SessionEvent.PositionsCalled e) {
+      heardSet = Optional.of(e.positions());
     } else if (event instanceof SessionEvent.TurnCalled e) {
       heardTurn = Optional.of(e.degrees());
     } else if (event instanceof SessionEvent.SayingTakenBack e) {
@@ -458,7 +539,14 @@ final class Promises {
     while (stages.get(before) instanceof Stage.TorqueStage) {
       before++;
     }
-    return book(ref).closed(false).go(before, 0).broken(true);
+    SetBook set = new SetBook(Set.of(), Set.of(), fastener(ref).set().several());
+    return book(ref).closed(false).go(before, 0).with(set, true);
+  }
+
+  private static Set<Integer> positions(Fastener fastener) {
+    return IntStream.rangeClosed(1, fastener.set().count())
+        .boxed()
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private boolean changesLoad(StepRef ref) {

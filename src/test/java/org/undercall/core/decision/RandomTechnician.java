@@ -11,6 +11,7 @@ import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.SoundLevels;
 import org.undercall.core.intent.SpokenNumber;
 import org.undercall.core.intent.SpokenUnit;
+import org.undercall.core.procedure.Step;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.PutOffReason;
@@ -70,7 +71,7 @@ public final class RandomTechnician {
           of(pick(IntentKind.STEP_COMPLETED, IntentKind.TIMER_START, IntentKind.TIMER_ENDED));
       case CHECK -> of(IntentKind.CHECK_PASSED);
       case MEASURE -> number(IntentKind.VALUE_CALLED, pick("350", "390", "5"));
-      case HARDWARE -> of(IntentKind.NEW_HARDWARE);
+      case HARDWARE -> newHardware(session);
       case MARKING -> of(IntentKind.HEAD_MARKING);
       case GATE, LOAD -> load(session);
       case BEGUN ->
@@ -114,6 +115,9 @@ public final class RandomTechnician {
   }
 
   private Intent stage(Session session, IntentKind completed) {
+    if (count(session) > 1 && random.nextInt(3) == 0) {
+      return ofSet(completed, count(session));
+    }
     boolean full = random.nextInt(8) == 0;
     String amount = (full ? session.specified() : session.stage()).amount().toPlainString();
     return switch (random.nextInt(3)) {
@@ -123,9 +127,36 @@ public final class RandomTechnician {
     };
   }
 
+  private static int count(Session session) {
+    return ((Step.Fasten) session.place().step()).fastener().set().count();
+  }
+
+  private Intent newHardware(Session session) {
+    int count = count(session);
+    return count > 1 && random.nextInt(5) > 0
+        ? new Intent.Counted(IntentKind.NEW_HARDWARE, count, count)
+        : of(IntentKind.NEW_HARDWARE);
+  }
+
+  /** Something that is said of a set. */
+  private Intent ofSet(IntentKind completed, int count) {
+    int position = 1 + random.nextInt(count + (random.nextInt(4) == 0 ? 1 : 0));
+    return switch (random.nextInt(5)) {
+      case 0 -> new Intent.Counted(completed, position, count);
+      case 1 -> new Intent.Counted(completed, count, count);
+      case 2 -> new Intent.Denied(completed, Optional.of(position));
+      case 3 -> new Intent.Denied(completed);
+      default -> new Intent.OfPosition(completed, position);
+    };
+  }
+
   private Intent of(IntentKind kind) {
     return switch (kind) {
       case ARCH_HEIGHT -> number(kind, pick("350", "355", "390", "5"));
+      case NEW_HARDWARE ->
+          random.nextBoolean()
+              ? new Intent.Plain(kind)
+              : new Intent.Counted(kind, 1 + random.nextInt(3), 3);
       case VALUE_CALLED -> number(kind, NUMBERS.get(random.nextInt(NUMBERS.size())));
       case TORQUE_COMPLETED, ANGLE_COMPLETED ->
           random.nextBoolean()

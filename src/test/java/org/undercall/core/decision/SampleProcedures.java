@@ -100,6 +100,15 @@ final class SampleProcedures {
                     wheelBolts("wheel-bolts")))));
   }
 
+  /** For the car: a set of three in free order, by torque and angle. */
+  static Walk setOfThree() {
+    List<Stage> stages = List.of(torque("52"), angle("60"));
+    Fastener.Part bolt = new Fastener.Part(Hardware.BOLT, false, Lubrication.DRY);
+    Step one =
+        fasten("plate", bolt, LoadCondition.ANY, List.of(new Variant(Optional.empty(), stages)));
+    return Walk.of(procedure(new WorkPhase("work", false, List.of(set(one, 3, List.of())))));
+  }
+
   static Step.Head head(String id, boolean changesLoad) {
     return new Step.Head(id, id + " title", List.of(), changesLoad);
   }
@@ -257,11 +266,37 @@ final class SampleProcedures {
       case 2 -> new Step.Wait(head(id, false), Duration.ofSeconds(30));
       case 3 -> new Step.Load(head(id, random.nextBoolean()), some);
       case 4 -> new Step.HandOver(head(id, false), "after 50 kilometres");
-      case 5 -> bushBolt(id);
+      case 5 -> sometimesSet(bushBolt(id), random);
       case 6 -> wheel(id, Wheels.REMOVED);
       case 7 -> wheel(id, Wheels.FITTED);
-      case 8 -> wheelBolts(id);
-      default -> randomFastener(id, random);
+      case 8 -> sometimesSet(wheelBolts(id), random);
+      default -> sometimesSet(randomFastener(id, random), random);
+    };
+  }
+
+  /** The same fastener as a set: now and then with an order that is no count. */
+  static Step set(Step step, int count, List<Integer> order) {
+    Step.Fasten fasten = (Step.Fasten) step;
+    Fastener f = fasten.fastener();
+    return new Step.Fasten(
+        fasten.head(),
+        new Fastener(
+            f.name(),
+            f.thread(),
+            f.drive(),
+            f.part(),
+            f.needs(),
+            new Fastener.FastenerSet(count, order),
+            f.variants(),
+            f.joint()));
+  }
+
+  private static Step sometimesSet(Step step, SplittableRandom random) {
+    return switch (random.nextInt(9)) {
+      case 0 -> set(step, 2, List.of());
+      case 1 -> set(step, 3, List.of(1, 3, 2));
+      case 2 -> set(step, 3, List.of());
+      default -> step;
     };
   }
 

@@ -11,10 +11,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.undercall.core.event.Moment;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.SpokenNumber;
+import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.OrderReason;
@@ -52,6 +54,7 @@ final class Search {
           IntentKind.SHORT_ANSWER,
           IntentKind.ARCH_HEIGHT,
           IntentKind.WRENCH_SETTING,
+          IntentKind.WHICH_ONE,
           IntentKind.OTHER_UNIT,
           IntentKind.WHY_THIS_VALUE);
 
@@ -121,7 +124,7 @@ final class Search {
     this.walk = walk;
     long onOneSide = walk.places().stream().filter(p -> p.ref().side() != Side.RIGHT).count();
     alphabet =
-        alphabet((int) Math.max(2, onOneSide)).stream()
+        Stream.concat(alphabet((int) Math.max(2, onOneSide)).stream(), ofSets(walk))
             .filter(intent -> !without.contains(intent.kind()))
             .toList();
   }
@@ -208,6 +211,27 @@ final class Search {
             .with(standing.car())
             .with(new Talk(standing.mode(), standing.pending(), Talk.Missed.NONE, standing.last()));
     return new Node(session, new Promises(walk, bookOf, kept.part(key.charAt(2 * steps + 2))));
+  }
+
+  /** What is said of the largest set of a walk; nothing if it has none. */
+  private static Stream<Intent> ofSets(Walk walk) {
+    int count =
+        walk.places().stream()
+            .filter(place -> place.step() instanceof Step.Fasten)
+            .mapToInt(place -> ((Step.Fasten) place.step()).fastener().set().count())
+            .max()
+            .orElse(1);
+    Stream.Builder<Intent> intents = Stream.builder();
+    for (IntentKind kind : List.of(IntentKind.TORQUE_COMPLETED, IntentKind.ANGLE_COMPLETED)) {
+      for (int position = 1; count > 1 && position <= count; position++) {
+        intents.add(new Intent.OfPosition(kind, position));
+        intents.add(new Intent.Denied(kind, Optional.of(position)));
+      }
+      if (count > 1) {
+        intents.add(new Intent.Counted(kind, count, count));
+      }
+    }
+    return intents.build();
   }
 
   private static List<Intent> alphabet(int steps) {

@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
+import org.undercall.core.procedure.Step;
 import org.undercall.core.term.LoadChange;
 
 /** Mistakes that would cost somebody a wheel, each with the promise it breaks. */
@@ -20,7 +21,7 @@ final class SeededBugs {
   private SeededBugs() {}
 
   static List<SeededBug> all() {
-    return Stream.of(sides(), loads(), car(), fasteners(), values(), closings())
+    return Stream.of(sides(), loads(), car(), fasteners(), sets(), values(), closings())
         .flatMap(s -> s)
         .toList();
   }
@@ -147,7 +148,11 @@ final class SeededBugs {
             "a road test is driven with a fastener open",
             "a road test with every fastener closed",
             believing(
-                (s, i) -> s.place().step().head().bearing().roadTest() ? Mistakes.excused(s) : s)));
+                (s, i) ->
+                    s.place().step().head().bearing().roadTest()
+                            && !(s.place().step() instanceof Step.Fasten)
+                        ? Mistakes.excused(s)
+                        : s)));
   }
 
   private static Stream<SeededBug> fasteners() {
@@ -198,6 +203,38 @@ final class SeededBugs {
             "an unknown head marking is taken as a known one",
             "a marking read back",
             replacing(Mistakes::knownMarking)));
+  }
+
+  private static Stream<SeededBug> sets() {
+    return Stream.of(
+        new SeededBug(
+            "one word closes a whole set",
+            "every one of a set called",
+            believing(Mistakes::oneForAll)),
+        new SeededBug(
+            "a stage of a set is closed with its first fastener",
+            "every one of a set called",
+            recording(Mistakes::closeWithFirst)),
+        new SeededBug(
+            "any number counts as the next one",
+            "the position that was called",
+            hearing(Mistakes::anyPosition)),
+        new SeededBug(
+            "a set is counted at once, without being read back",
+            "the position that was called",
+            recording(Mistakes::countedAtOnce)),
+        new SeededBug(
+            "a set in star order is counted",
+            "in order means one by one",
+            believing(Mistakes::orderForgotten)),
+        new SeededBug(
+            "a position that is denied stays closed",
+            "a position that is denied is open",
+            dropping(SessionEvent.PositionsTakenBack.class)),
+        new SeededBug(
+            "a stage that was taken back leaves a set as if all were called",
+            "the position that was called",
+            keeping(Mistakes::setStays)));
   }
 
   private static Stream<SeededBug> values() {

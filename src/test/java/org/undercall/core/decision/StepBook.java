@@ -2,6 +2,7 @@ package org.undercall.core.decision;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import java.util.Set;
 import org.undercall.core.term.HeadMarking;
 
 /**
@@ -14,6 +15,7 @@ import org.undercall.core.term.HeadMarking;
  * @param called the stage a value was called for, 0 for none
  * @param broken whether its angle was broken off, so that what was turned is not known
  * @param turned the degrees turned before, as they were read back
+ * @param set which of a set were called at the stage at hand
  */
 record StepBook(
     boolean closed,
@@ -22,30 +24,50 @@ record StepBook(
     int stages,
     int called,
     boolean broken,
-    Optional<BigDecimal> turned) {
+    Optional<BigDecimal> turned,
+    SetBook set) {
   static final StepBook EMPTY = loose(false, Optional.empty());
 
   static StepBook loose(boolean hardware, Optional<HeadMarking> marking) {
-    return new StepBook(false, hardware, marking, 0, 0, false, Optional.empty());
+    return new StepBook(false, hardware, marking, 0, 0, false, Optional.empty(), SetBook.EMPTY);
   }
 
   StepBook closed(boolean now) {
-    return new StepBook(now, hardware, marking, stages, called, broken, turned);
+    return new StepBook(now, hardware, marking, stages, called, broken, turned, set);
   }
 
   /** After this many stages, with a value called for this one. */
   StepBook go(int stage, int value) {
     boolean same = stage == stages;
     return new StepBook(
-        closed, hardware, marking, stage, value, same && broken, same ? turned : Optional.empty());
+        closed,
+        hardware,
+        marking,
+        stage,
+        value,
+        same && broken,
+        same ? turned : Optional.empty(),
+        same ? set : new SetBook(Set.of(), set.last(), false));
   }
 
   StepBook broken(boolean atAngle) {
-    return new StepBook(false, hardware, marking, stages, 0, atAngle, Optional.empty());
+    return new StepBook(false, hardware, marking, stages, 0, atAngle, Optional.empty(), set);
   }
 
   StepBook turned(BigDecimal degrees, boolean tooFar, boolean reached) {
     return new StepBook(
-        false, hardware, marking, stages, reached ? stages + 1 : 0, tooFar, Optional.of(degrees));
+        false,
+        hardware,
+        marking,
+        stages,
+        reached ? stages + 1 : 0,
+        tooFar,
+        Optional.of(degrees),
+        set);
+  }
+
+  /** With these of the set called, or not; what one was turned, the next was not. */
+  StepBook with(SetBook next, boolean atAngle) {
+    return new StepBook(false, hardware, marking, stages, called, atAngle, Optional.empty(), next);
   }
 }

@@ -87,6 +87,19 @@ final class Samples {
         fillings.put("twenty five", new Intent.OfStep(kind, 25));
         fillings.put("one hundred and four", new Intent.OfStep(kind, 104));
       }
+      case POSITION -> {
+        fillings.put("one", new Intent.OfPosition(kind, 1));
+        fillings.put("twelve", new Intent.OfPosition(kind, 12));
+      }
+      case COUNT -> {
+        fillings.put("two", new Intent.Counted(kind, 2, 2));
+        fillings.put("six", new Intent.Counted(kind, 6, 6));
+      }
+      case ALL -> {
+        fillings.put("five of five", new Intent.Counted(kind, 5, 5));
+        fillings.put("four of five", new Intent.Counted(kind, 4, 5));
+        fillings.put("all six", new Intent.Counted(kind, 6, 6));
+      }
       case SIDE, WHEEL_SIDE -> {
         fillings.put("left side", new Intent.OfSide(kind, Side.LEFT));
         fillings.put("right side", new Intent.OfSide(kind, Side.RIGHT));
