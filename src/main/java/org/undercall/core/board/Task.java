@@ -158,6 +158,9 @@ public record Task(
     if (pending instanceof Pending.Turned turned) {
       return new Figure(plain(turned.degrees()), "°", "turned so far in all, as heard");
     }
+    if (pending instanceof Pending.Reading reading) {
+      return new Figure(plain(reading.value()), "°", "turned, as heard");
+    }
     if (pending instanceof Pending.OfSet ofSet) {
       return new Figure(ofSet.positions().toString(), "", "of the set, as heard");
     }

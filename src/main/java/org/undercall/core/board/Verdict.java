@@ -32,6 +32,7 @@ public enum Verdict {
           EventKind.LOAD_CALLED,
           EventKind.TURN_CALLED,
           EventKind.POSITIONS_CALLED,
+          EventKind.READING_CALLED,
           EventKind.OUT_OF_ORDER_CALLED,
           EventKind.END_CALLED);
 

@@ -29,7 +29,12 @@ final class Applied {
     on(StepClosed.class, (s, e) -> closed(s, e.step()));
     on(WorkDone.class, (s, e) -> change(s, e.step(), t -> t.withWorkDone(true)));
     on(CheckAnswered.class, (s, e) -> change(s, e.step(), t -> t.withWorkDone(false)));
-    on(ValueCalled.class, (s, e) -> tighten(s, e.step(), t -> t.withCalled(some(e.value()))));
+    on(
+        ReadingCalled.class,
+        (s, e) -> await(s, new Pending.Reading(e.step(), e.value(), e.closes())));
+    on(
+        ValueCalled.class,
+        (s, e) -> tighten(settled(s), e.step(), t -> t.withCalled(some(e.value()))));
     on(ValueDropped.class, (s, e) -> tighten(s, e.step(), t -> t.withCalled(Optional.empty())));
     on(StageClosed.class, (s, e) -> stageClosed(s, e));
     on(

@@ -89,6 +89,30 @@ final class FastenRules {
     return turn.say(Say.turnKept(turned.degrees())).prompt().end(Outcome.ACCEPTED);
   }
 
+  /** Keeps a reading within the tolerance; the stage closes if it was said to be completed. */
+  static Decision keepReading(Session session, Pending.Reading reading, Intent intent, Moment now) {
+    Turn dropped = new Turn(session).drop();
+    Session after = dropped.session();
+    Optional<Decision> early = StepRules.tooEarly(after);
+    if (early.isPresent()) {
+      return dropped.then(early.get());
+    }
+    if (after.phase() != Phase.ANGLE) {
+      return dropped.then(StepRules.missing(after, intent, now));
+    }
+    int stage = session.tightening().stagesClosed() + 1;
+    Turn turn =
+        new Turn(session)
+            .record(new SessionEvent.ValueCalled(session.ref(), stage, reading.value()));
+    if (!reading.closes()) {
+      return turn.say(Say.readingKept()).end(Outcome.ACCEPTED);
+    }
+    boolean several = ((Step.Fasten) session.place().step()).fastener().set().several();
+    return several
+        ? SetRules.completed(turn, new Intent.Plain(IntentKind.ANGLE_COMPLETED))
+        : close(turn).end(Outcome.ACCEPTED);
+  }
+
   static Decision marking(Session session, Intent intent, Moment now) {
     HeadMarking marking = ((Intent.Marking) intent).marking();
     Step.Fasten step = (Step.Fasten) session.place().step();
@@ -186,8 +210,18 @@ final class FastenRules {
     int number = session.tightening().stagesClosed() + 1;
     boolean last = number == session.stages().size();
     turn.record(new SessionEvent.StageClosed(session.ref(), number, recorded(session)))
-        .say(Say.stageClosed(number, stage));
+        .say(Say.stageClosed(number, stage, amount(session)));
     return last ? turn.close() : turn.prompt();
+  }
+
+  /** What was called for the stage at hand; of an angle all of it, with what was turned before. */
+  private static BigDecimal amount(Session session) {
+    Tightening tightening = session.tightening();
+    BigDecimal called = tightening.called().orElseThrow();
+    boolean before =
+        session.specified() instanceof Stage.AngleStage angle
+            && tightening.turned().filter(turned -> !angle.isReachedBy(turned)).isPresent();
+    return before ? called.add(tightening.turned().orElseThrow()) : called;
   }
 
   /** What is recorded of the stage at hand. */
@@ -207,14 +241,18 @@ final class FastenRules {
 
   /** The angle in all, and how much of it was turned before a break. */
   private static String recorded(Stage.AngleStage stage, Tightening tightening) {
+    BigDecimal called = tightening.called().orElse(stage.amount());
     return tightening
         .turned()
         .map(
             turned ->
                 stage.isReachedBy(turned)
                     ? new Angle(turned) + ", turned before a break"
-                    : stage.target() + " in all, " + turned.toPlainString() + " before a break")
-        .orElse(stage.target().toString());
+                    : new Angle(turned.add(called))
+                        + " in all, "
+                        + turned.toPlainString()
+                        + " before a break")
+        .orElse(new Angle(called).toString());
   }
 
   private static void keep(Turn turn, Intent.OfNumber value) {
@@ -230,8 +268,15 @@ final class FastenRules {
     if (value.unit().isPresent() && !value.unit().equals(unit(stage))) {
       return Optional.of(StepRules.refuse(session, Missing.OTHER_UNIT, Refuse.otherUnit(stage)));
     }
+    boolean words = value.number().style() == SpokenNumber.Style.WORDS;
     if (called.compareTo(stage.amount()) != 0) {
       int number = session.tightening().stagesClosed() + 1;
+      if (stage instanceof Stage.AngleStage angle && angle.isReachedBy(called)) {
+        return Optional.of(
+            words && ConfusableNumbers.isConfusable(called)
+                ? digitByDigit(session, called)
+                : readBack(session, number, value));
+      }
       Turn turn = new Turn(session);
       if (session.tightening().called().isPresent()) {
         turn.record(new SessionEvent.ValueDropped(session.ref()));
@@ -241,11 +286,19 @@ final class FastenRules {
               .say(Say.valueRefused(called, stage))
               .end(Outcome.REFUSED));
     }
-    boolean words = value.number().style() == SpokenNumber.Style.WORDS;
     if (words && ConfusableNumbers.isConfusable(called)) {
       return Optional.of(digitByDigit(session, called));
     }
     return Optional.empty();
+  }
+
+  private static Decision readBack(Session session, int stage, Intent.OfNumber value) {
+    boolean closes = value.kind() == IntentKind.ANGLE_COMPLETED;
+    return new Turn(session)
+        .record(
+            new SessionEvent.ReadingCalled(session.ref(), stage, value.number().value(), closes))
+        .prompt()
+        .end(Outcome.ASKED);
   }
 
   private static Decision digitByDigit(Session session, BigDecimal called) {

@@ -47,6 +47,7 @@ final class Order {
                 p.atHand(e.step(), Step.Do.class),
                 when(p.session().state().workDone(), "work that is done")));
     on(ValueCalled.class, (p, e) -> p.nextStage(e.step(), e.stage()));
+    on(ReadingCalled.class, (p, e) -> first(p.nextStage(e.step(), e.stage()), p.holds(e.value())));
     on(ValueRefused.class, (p, e) -> p.nextStage(e.step(), e.stage()));
     on(
         ValueDropped.class,

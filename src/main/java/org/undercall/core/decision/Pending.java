@@ -29,11 +29,21 @@ public sealed interface Pending {
   record Load(Side side, LoadCondition condition, LoadProof proof, Optional<Measure> height)
       implements Pending {}
 
+  /** Something about the stage at hand; it is dropped when the tightening is broken off. */
+  sealed interface OfStage extends Pending {}
+
+  /**
+   * A reading that is within the tolerance of the stage at hand and not its nominal value.
+   *
+   * @param closes whether the stage was said to be completed with it
+   */
+  record Reading(StepRef step, BigDecimal value, boolean closes) implements OfStage {}
+
   /** How far the angle of the stage at hand was turned, in degrees. */
-  record Turned(StepRef step, BigDecimal degrees) implements Pending {}
+  record Turned(StepRef step, BigDecimal degrees) implements OfStage {}
 
   /** A position of a set out of turn, or all that are left by their number. */
-  record OfSet(StepRef step, Positions positions) implements Pending {}
+  record OfSet(StepRef step, Positions positions) implements OfStage {}
 
   /** Why the step at hand is closed before those that come first. */
   record OutOfOrder(StepRef step, OrderReason reason) implements Pending {}

@@ -1,5 +1,6 @@
 package org.undercall.core.decision;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.undercall.core.procedure.Fastener;
@@ -59,6 +60,15 @@ record Possible(Session session) {
   Optional<String> nextStage(StepRef step, int stage) {
     return first(
         atHand(step, Step.Fasten.class), when(isNextStage(stage), "the stage that is next"));
+  }
+
+  /** A reading within the tolerance of the stage at hand. */
+  Optional<String> holds(BigDecimal value) {
+    return when(
+        stagesAtHand().isPresent()
+            && session.stage() instanceof Stage.AngleStage angle
+            && angle.isReachedBy(value),
+        "a reading within the tolerance of an angle");
   }
 
   /** Positions of the set at hand that are open. */

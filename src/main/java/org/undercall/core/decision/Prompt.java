@@ -95,6 +95,9 @@ final class Prompt {
     if (pending instanceof Pending.Turned turned) {
       return Ask.readBackTurned(turned.degrees());
     }
+    if (pending instanceof Pending.Reading reading) {
+      return Ask.readBackReading(reading.value(), session.stage());
+    }
     if (pending instanceof Pending.OfSet ofSet) {
       return Ask.readBackSet(ofSet.positions(), fastener(session).set().count());
     }

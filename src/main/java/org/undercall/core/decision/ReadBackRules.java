@@ -54,6 +54,9 @@ final class ReadBackRules {
     if (pending instanceof Pending.Turned turned) {
       return FastenRules.keepTurned(session, turned);
     }
+    if (pending instanceof Pending.Reading reading) {
+      return FastenRules.keepReading(session, reading, intent, now);
+    }
     if (pending instanceof Pending.OfSet ofSet) {
       return SetRules.keep(session, ofSet, intent, now);
     }
@@ -85,6 +88,10 @@ final class ReadBackRules {
   /** The value was called again: the same one is kept, another one is read back in its place. */
   static Decision valueAgain(Session session, Intent intent, Moment now) {
     Pending pending = session.talk().pending().orElseThrow();
+    if (pending instanceof Pending.Reading reading
+        && ((Intent.OfNumber) intent).number().value().compareTo(reading.value()) == 0) {
+      return FastenRules.keepReading(session, reading, intent, now);
+    }
     if (!(pending instanceof Pending.Value value)) {
       return StepRules.missing(session, intent, now);
     }

@@ -115,8 +115,7 @@ final class Turn {
 
   /** A tightening that is left or interrupted is not gone on with as if nothing had been. */
   Turn interrupt() {
-    Pending pending = session.talk().pending().orElse(null);
-    if (pending instanceof Pending.Turned || pending instanceof Pending.OfSet) {
+    if (session.talk().pending().orElse(null) instanceof Pending.OfStage) {
       drop();
     }
     boolean angle = session.atAngle() && !session.tightening().interrupted();

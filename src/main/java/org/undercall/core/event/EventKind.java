@@ -133,6 +133,10 @@ public enum EventKind {
       "EV76",
       SessionEvent.PositionsCalled.class,
       "A position out of turn, or all that are left, waits for read-back."),
+  READING_CALLED(
+      "EV77",
+      SessionEvent.ReadingCalled.class,
+      "A reading within the tolerance, not the nominal value, waits for read-back."),
   LOG_DOUBTED(
       "EV60",
       SessionEvent.LogDoubted.class,

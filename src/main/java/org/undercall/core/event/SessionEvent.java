@@ -56,6 +56,12 @@ public sealed interface SessionEvent {
   /** A position out of turn, or all that are left by their number, waits to be read back. */
   record PositionsCalled(StepRef step, int stage, Positions positions) implements SessionEvent {}
 
+  /**
+   * A reading within the tolerance of a stage waits to be read back; with it the stage may close.
+   */
+  record ReadingCalled(StepRef step, int stage, BigDecimal value, boolean closes)
+      implements SessionEvent {}
+
   record StagesVoided(StepRef step) implements SessionEvent {}
 
   record CloseRefused(StepRef step, Missing missing) implements SessionEvent {}

@@ -106,6 +106,19 @@ public final class Ask {
     return Reply.of("Next: number " + Words.count(position) + ".");
   }
 
+  /** A reading within the tolerance, with how far it lies from the nominal value, read back. */
+  public static Reply readBackReading(BigDecimal value, Stage stage) {
+    BigDecimal off = value.subtract(stage.amount());
+    return Reply.of(
+        Words.sentence(Words.digits(value))
+            + " "
+            + Words.unit(stage)
+            + ", "
+            + Words.digits(off.abs())
+            + (off.signum() > 0 ? " above. " : " below. ")
+            + "Say: that is correct.");
+  }
+
   /** A position out of turn, or all of a set that are left, read back. */
   public static Reply readBackSet(Positions positions, int count) {
     String what =

@@ -32,15 +32,21 @@ public final class Say {
     return Reply.of("Check failed. The step stays open.");
   }
 
+  /** A reading within the tolerance was kept. */
+  public static Reply readingKept() {
+    return Reply.of("Kept. Say: angle turned.");
+  }
+
   /** A called value matches the stage. */
   public static Reply valueMatches(Stage stage) {
     String closing = stage instanceof Stage.TorqueStage ? "torque reached" : "angle turned";
     return Reply.of(Words.sentence(Words.value(stage)) + ", matches. Say: " + closing + ".");
   }
 
-  /** A stage was closed with its value. */
-  public static Reply stageClosed(int number, Stage stage) {
-    return Reply.of("Stage " + Words.count(number) + " closed at " + Words.value(stage) + ".");
+  /** A stage was closed with the value that was called for it. */
+  public static Reply stageClosed(int number, Stage stage, BigDecimal called) {
+    String value = Words.digits(called) + " " + Words.unit(stage);
+    return Reply.of("Stage " + Words.count(number) + " closed at " + value + ".");
   }
 
   /** One of a set was called at its stage, and others are left. */
@@ -61,7 +67,11 @@ public final class Say {
 
   /** A called value does not match; both are read out. */
   public static Reply valueRefused(BigDecimal called, Stage stage) {
-    return Reply.of("No. Heard " + Words.digits(called) + ".", "It is " + Words.stage(stage) + ".");
+    Reply refused =
+        Reply.of("No. Heard " + Words.digits(called) + ".", "It is " + Words.stage(stage) + ".");
+    return stage instanceof Stage.AngleStage angle && !angle.isExceededBy(called)
+        ? refused.and(Reply.of("Turn it on."))
+        : refused;
   }
 
   /** A measured value was kept. */

@@ -74,6 +74,7 @@ final class FactsReader {
         || event instanceof SessionEvent.MeasureCalled
         || event instanceof SessionEvent.MarkingCalled
         || event instanceof SessionEvent.PositionsCalled
+        || event instanceof SessionEvent.ReadingCalled
         || event instanceof SessionEvent.LoadCalled) {
       called = text;
     } else if (event instanceof SessionEvent.ValueDropped

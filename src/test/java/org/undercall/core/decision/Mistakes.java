@@ -1,5 +1,6 @@
 package org.undercall.core.decision;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -183,7 +184,7 @@ final class Mistakes {
 
   static Session startedAgain(Session session, SessionEvent event) {
     Session after = session.after(event);
-    return event instanceof SessionEvent.TighteningInterrupted
+    return event instanceof SessionEvent.TighteningInterrupted && !isSet(after)
         ? tightened(after, after.tightening().withStagesClosed(0))
         : after;
   }
@@ -199,6 +200,17 @@ final class Mistakes {
   static Session neverLifted(Session session) {
     Car car = session.car();
     return session.with(new Car(car.stance(), car.wheels(), false));
+  }
+
+  static List<SessionEvent> readMore(List<SessionEvent> events) {
+    return events.stream()
+        .map(
+            e ->
+                e instanceof SessionEvent.ReadingCalled r
+                    ? new SessionEvent.ReadingCalled(
+                        r.step(), r.stage(), r.value().add(BigDecimal.TEN), r.closes())
+                    : e)
+        .toList();
   }
 
   static List<SessionEvent> closeWithFirst(List<SessionEvent> events) {

@@ -71,6 +71,7 @@ final class Promises {
       Optional<SessionEvent.LoadCalled> heardLoad,
       Optional<BigDecimal> heardTurn,
       Optional<Positions> heardSet,
+      Optional<SessionEvent.ReadingCalled> heardReading,
       CarPromises car) {}
 
   private final Walk walk;
@@ -83,6 +84,8 @@ final class Promises {
   private Optional<SessionEvent.LoadCalled> heardLoad = Optional.empty();
   private Optional<BigDecimal> heardTurn = Optional.empty();
   private Optional<Positions> heardSet = Optional.empty();
+  private Optional<SessionEvent.ReadingCalled> heardReading = Optional.empty();
+  private boolean closesByReading;
   private CarPromises car = CarPromises.START;
 
   Promises(Walk walk) {
@@ -104,6 +107,7 @@ final class Promises {
     heardLoad = kept.heardLoad();
     heardTurn = kept.heardTurn();
     heardSet = kept.heardSet();
+    heardReading = kept.heardReading();
     car = kept.car();
   }
 
@@ -118,6 +122,7 @@ final class Promises {
     heardLoad = other.heardLoad;
     heardTurn = other.heardTurn;
     heardSet = other.heardSet;
+    heardReading = other.heardReading;
     car = other.car;
   }
 
@@ -141,6 +146,7 @@ final class Promises {
         heardLoad,
         heardTurn,
         heardSet,
+        heardReading,
         car);
   }
 
@@ -159,6 +165,7 @@ final class Promises {
       contradict(intent);
     }
     Optional<Integer> denied = denied(intent, decision);
+    closesByReading = false;
     for (SessionEvent event : decision.events()) {
       types.add(event.getClass());
       car.check(this, event);
@@ -292,6 +299,20 @@ final class Promises {
   }
 
   private void checkValue(Intent intent, SessionEvent.ValueCalled e) {
+    if (heardReading.isPresent()) {
+      boolean right =
+          intent.kind() == IntentKind.READ_BACK_RIGHT
+              || (intent instanceof Intent.OfNumber again
+                  && again.number().value().compareTo(e.value()) == 0);
+      boolean same = heardReading.get().value().compareTo(e.value()) == 0;
+      closesByReading = heardReading.get().closes();
+      require(right && same, "a reading read back", e);
+      Stage.AngleStage angle = (Stage.AngleStage) stages(e.step()).get(e.stage() - 1);
+      BigDecimal all = e.value().add(book(e.step()).turned().orElse(BigDecimal.ZERO));
+      BigDecimal off = all.subtract(angle.target().degrees()).abs();
+      require(off.compareTo(angle.plusMinus()) <= 0, "a reading within the tolerance", e);
+      return;
+    }
     Intent.OfNumber said = (Intent.OfNumber) intent;
     require(said.number().value().compareTo(e.value()) == 0, "the value that was said", e);
     Stage stage = stages(e.step()).get(e.stage() - 1);
@@ -325,7 +346,10 @@ final class Promises {
     require(book.called() == e.stage(), "a value called for this stage", e);
     require(ready(e.step()), "hardware, marking and load before a stage", e);
     boolean turned =
-        intent.kind() == IntentKind.READ_BACK_RIGHT && !torque && book.turned().isPresent();
+        closesByReading
+            || (intent.kind() == IntentKind.READ_BACK_RIGHT
+                && !torque
+                && book.turned().isPresent());
     Intent said = turned && heardSet.isEmpty() ? new Intent.Plain(wanted) : intent;
     book.set().check(said, e, fastener(e.step()), wanted, heardSet);
   }
@@ -339,7 +363,9 @@ final class Promises {
     boolean ofSet =
         fastener(e.step()).set().several() && intent.kind() == IntentKind.READ_BACK_RIGHT;
     require(
-        intent.kind() == wanted || turnedBefore || ofSet, "a stage closed by its own phrase", e);
+        intent.kind() == wanted || turnedBefore || ofSet || closesByReading,
+        "a stage closed by its own phrase",
+        e);
     require(book.set().complete(fastener(e.step())), "every one of a set called", e);
     require(e.step().equals(at), "a stage closed at the step at hand", e);
     require(e.stage() == book.stages() + 1, "stages in order, in one go", e);
@@ -395,6 +421,7 @@ final class Promises {
       books.put(e.step(), angle ? next.go(next.stages(), 0) : next);
     } else if (event instanceof SessionEvent.ValueCalled e) {
       books.put(e.step(), book(e.step()).go(book(e.step()).stages(), e.stage()));
+      heardReading = Optional.empty();
     } else if (event instanceof SessionEvent.ValueDropped e) {
       books.put(e.step(), book(e.step()).go(book(e.step()).stages(), 0));
     } else if (event instanceof SessionEvent.StageTakenBack e) {
@@ -451,6 +478,9 @@ final class Promises {
       heardMarking = Optional.empty();
       heardTurn = Optional.empty();
       heardSet = Optional.empty();
+      heardReading = Optional.empty();
+    } else if (event instanceof SessionEvent.ReadingCalled e) {
+      heardReading = Optional.of(e);
     } else if (event instanceof SessionEvent.PositionsCalled e) {
       heardSet = Optional.of(e.positions());
     } else if (event instanceof SessionEvent.TurnCalled e) {

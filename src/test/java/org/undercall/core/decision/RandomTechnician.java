@@ -119,7 +119,10 @@ public final class RandomTechnician {
       return ofSet(completed, count(session));
     }
     boolean full = random.nextInt(8) == 0;
-    String amount = (full ? session.specified() : session.stage()).amount().toPlainString();
+    BigDecimal exact = (full ? session.specified() : session.stage()).amount();
+    boolean read = completed == IntentKind.ANGLE_COMPLETED && random.nextInt(3) == 0;
+    String amount =
+        (read ? exact.add(BigDecimal.valueOf(random.nextInt(5) - 2)) : exact).toPlainString();
     return switch (random.nextInt(3)) {
       case 0 -> number(IntentKind.VALUE_CALLED, amount);
       case 1 -> number(completed, amount);

@@ -239,7 +239,7 @@ final class Search {
     for (IntentKind kind : EnumSet.complementOf(EnumSet.copyOf(LEFT_OUT))) {
       switch (kind) {
         case VALUE_CALLED, TORQUE_COMPLETED, ANGLE_COMPLETED -> {
-          for (String value : List.of("52", "60", "38")) {
+          for (String value : List.of("52", "60", "61", "38")) {
             intents.add(number(kind, value));
           }
         }

@@ -248,6 +248,18 @@ final class SeededBugs {
             "the value that was said",
             hearing(Mistakes::rightValue)),
         new SeededBug(
+            "a reading counts without being read back",
+            "the value of the specification",
+            replacing(
+                e ->
+                    e instanceof SessionEvent.ReadingCalled r
+                        ? new SessionEvent.ValueCalled(r.step(), r.stage(), r.value())
+                        : e)),
+        new SeededBug(
+            "a reading outside the tolerance is kept",
+            "a reading within the tolerance",
+            recording(Mistakes::readMore)),
+        new SeededBug(
             "a value is accepted in another unit",
             "the unit of the specification",
             hearing(

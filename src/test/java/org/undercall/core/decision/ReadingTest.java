@@ -1,0 +1,117 @@
+package org.undercall.core.decision;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.undercall.core.event.SessionEvent;
+
+@DisplayName("An angle as it was read")
+class ReadingTest {
+  private static Bay atAngle() {
+    return Bay.atRideHeight().after("torque reached 52");
+  }
+
+  private static List<String> closed(Bay bay) {
+    return bay.recorded(SessionEvent.StageClosed.class).stream()
+        .map(SessionEvent.StageClosed::value)
+        .toList();
+  }
+
+  @Test
+  @DisplayName("within the tolerance is read back and stands as read")
+  void within() {
+    Bay bay = atAngle();
+    bay.goes(
+        """
+        > angle turned six one
+        < Six, one degrees, one above. Say: that is correct.
+        > that is correct
+        < Stage two closed at six, one degrees.
+        < Step three, left, rear title.
+        < Stage one of one: torque, six, two newton metres.
+        """);
+    assertEquals(List.of("52 N·m", "61°"), closed(bay));
+  }
+
+  @Test
+  @DisplayName("called alone closes nothing before the angle is said to be turned")
+  void alone() {
+    Bay bay = atAngle();
+    bay.goes(
+        """
+        > five nine
+        < Five, nine degrees, one below. Say: that is correct.
+        > angle turned
+        < No. First answer the read-back, or say: that was wrong.
+        < Five, nine degrees, one below. Say: that is correct.
+        > five nine
+        < Kept. Say: angle turned.
+        > angle turned
+        < Stage two closed at five, nine degrees.
+        < Step three, left, rear title.
+        < Stage one of one: torque, six, two newton metres.
+        """);
+    assertEquals(List.of("52 N·m", "59°"), closed(bay));
+  }
+
+  @Test
+  @DisplayName("outside the tolerance is refused, and says how to go on")
+  void outside() {
+    atAngle()
+        .goes(
+            """
+            > angle turned five five
+            < No. Heard five, five.
+            < It is angle, six, zero degrees.
+            < Turn it on.
+            > angle turned seven five
+            < No. Heard seven, five.
+            < It is angle, six, zero degrees.
+            > angle turned six one
+            < Six, one degrees, one above. Say: that is correct.
+            > that was wrong
+            < Dropped.
+            < Stage two of two: angle, six, zero degrees.
+            > angle turned six two
+            < No. Heard six, two.
+            < It is angle, six, zero degrees.
+            """);
+  }
+
+  @Test
+  @DisplayName("is dropped with the load that it needs")
+  void dropped() {
+    Bay bay = atAngle();
+    bay.goes(
+        """
+        > angle turned six one
+        < Six, one degrees, one above. Say: that is correct.
+        > i moved the jack
+        < Jack moved. The load confirmation is cancelled.
+        < The tightening is broken off.
+        > that is correct
+        < Say again.
+        """);
+    assertEquals(List.of("52 N·m"), closed(bay));
+  }
+
+  @Test
+  @DisplayName("counts with what was turned before a break")
+  void rest() {
+    Bay bay = atAngle();
+    bay.after("take a break now", "resume the work", "wheels carry the car");
+    bay.after("left side at ride height", "turned so far two two degrees", "that is correct");
+    bay.goes(
+        """
+        > angle turned three nine
+        < Three, nine degrees, one above. Say: that is correct.
+        > that is correct
+        < Stage two closed at six, one degrees.
+        < Step three, left, rear title.
+        < Stage one of one: torque, six, two newton metres.
+        """);
+    assertEquals(List.of("52 N·m", "61° in all, 22 before a break"), closed(bay));
+  }
+}
