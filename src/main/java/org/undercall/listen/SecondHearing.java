@@ -44,8 +44,12 @@ final class SecondHearing {
   /** Silence before and after, without which a word gets lost: 0.4 s. */
   private static final byte[] SILENCE = new byte[BYTES_PER_SAMPLE * Frames.RATE * 4 / 10];
 
+  /** A phrase that begins so soon after words that were not understood is the rest of them. */
+  private static final double LEAST_PAUSE = 0.4;
+
   private final RecogniserMaker maker;
   private final Deque<Frame> recent = new ArrayDeque<>();
+  private double endOfUnclear = Double.NEGATIVE_INFINITY;
 
   SecondHearing(RecogniserMaker maker) {
     this.maker = maker;
@@ -76,6 +80,14 @@ final class SecondHearing {
 
   /** Looks at a phrase again in another way than at work. */
   RecognisedPhrase of(RecognisedPhrase first, Looks looks) {
+    RecognisedPhrase heard = heard(first, looks);
+    boolean clear = looks.counts(heard, Interpreter.LEAST_CONFIDENCE);
+    endOfUnclear =
+        clear ? Double.NEGATIVE_INFINITY : first.words().get(first.words().size() - 1).end();
+    return heard;
+  }
+
+  private RecognisedPhrase heard(RecognisedPhrase first, Looks looks) {
     List<Frame> sound = soundOf(recent, first, SECONDS_BEFORE);
     recent.clear();
     if (sound.isEmpty()) {
@@ -88,15 +100,27 @@ final class SecondHearing {
     List<String> rivals = looks.rivals(second, Interpreter.LEAST_CONFIDENCE);
     List<Alternative> alternatives =
         rivals.isEmpty() ? List.of() : maker.alternatives(rivals, bytes(sound), start(sound));
-    if (looks.isBeyondDoubt(second, alternatives)) {
+    boolean poor = !rivals.isEmpty() && certainty(sound).poor();
+    boolean more = !rivals.isEmpty() && isPartOfMore(first, second, sound, poor);
+    if (!more && looks.isBeyondDoubt(second, alternatives)) {
       return second;
     }
     List<Frame> near = soundOf(sound, first, SECONDS_FREE);
     RecognisedPhrase free = maker.freely(bytes(near), start(near));
     HeardTwice both = new HeardTwice(second, free);
-    return rivals.isEmpty()
-        ? looks.judged(both, Interpreter.LEAST_CONFIDENCE)
-        : looks.weighed(both, alternatives, certainty(sound).poor(), Interpreter.LEAST_CONFIDENCE);
+    RecognisedPhrase judged =
+        rivals.isEmpty()
+            ? looks.judged(both, Interpreter.LEAST_CONFIDENCE)
+            : looks.weighed(both, alternatives, poor, Interpreter.LEAST_CONFIDENCE);
+    boolean closes = !looks.rivals(judged, Interpreter.LEAST_CONFIDENCE).isEmpty();
+    return more && closes ? unsure(judged) : judged;
+  }
+
+  /** Whether a phrase that closes was said among more words, which the list does not hold. */
+  private boolean isPartOfMore(
+      RecognisedPhrase first, RecognisedPhrase heard, List<Frame> sound, boolean poor) {
+    return first.words().get(0).start() - endOfUnclear < LEAST_PAUSE
+        || UnheardSpeech.around(sound, heard, poor);
   }
 
   private static Certainty certainty(List<Frame> sound) {

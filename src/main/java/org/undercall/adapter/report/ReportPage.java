@@ -27,6 +27,7 @@ public final class ReportPage {
         "report, log " + dossier.seal().sum().substring(0, 16));
     m.open("body").open("main");
     new SummarySection(dossier).add(m);
+    StepSections.troubles(m, dossier);
     new FastenerTable(dossier).add(m);
     StepSections steps = new StepSections(dossier);
     steps.timeline(m);

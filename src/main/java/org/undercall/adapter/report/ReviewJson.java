@@ -74,6 +74,8 @@ public final class ReviewJson {
     remarks.loads().forEach(n -> timed(loads, n).put("what", ReviewWords.load(n.event())));
     ArrayNode changes = root.putArray("changes");
     remarks.changes().forEach(n -> timed(changes, n).put("what", ReviewWords.change(n.event())));
+    ArrayNode troubles = root.putArray("troubles");
+    remarks.troubles().forEach(n -> timed(troubles, n).put("what", ReviewWords.trouble(n.event())));
     ArrayNode refusals = root.putArray("refusals");
     remarks.refusals().forEach(refusal -> refusal(refusals.addObject(), refusal));
     ArrayNode notes = root.putArray("notes");

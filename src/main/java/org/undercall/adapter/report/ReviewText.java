@@ -26,6 +26,10 @@ public final class ReviewText {
   public static String of(Review review) {
     ReviewText text = new ReviewText(review);
     text.head();
+    text.section(
+        "What went wrong",
+        review.remarks().troubles(),
+        n -> time(n.at()) + ReviewWords.trouble(n.event()) + clip(n.clip()));
     text.steps();
     text.remarks();
     text.times();
@@ -135,6 +139,9 @@ public final class ReviewText {
       lines.add(1, "Every step is closed with all that it needs.");
       return;
     }
+    review
+        .unsettled()
+        .forEach(n -> lines.add(1, "Not settled: " + ReviewWords.trouble(n.event()) + "."));
     lines.add(1, open + " of " + review.steps().size() + " steps open.");
     if (!review.ending().losses().isEmpty()) {
       lines.add(1, "Something of the log is lost, and what it said is not known.");

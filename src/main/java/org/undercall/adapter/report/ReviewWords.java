@@ -158,6 +158,17 @@ final class ReviewWords {
   }
 
   /** What was undone, taken back, broken off or done out of order. */
+  /** What went wrong, or how it was settled. */
+  static String trouble(SessionEvent event) {
+    if (event instanceof SessionEvent.TroubleNoted e) {
+      String where = e.position().map(n -> "no. " + n + " ").orElse("");
+      return step(e.step()) + ": " + where + plain(e.trouble());
+    }
+    return event instanceof SessionEvent.TroubleSettled e
+        ? step(e.step()) + ": settled, " + plain(e.remedy())
+        : step(((SessionEvent.SayingTakenBack) event).step()) + ": taken back";
+  }
+
   static String change(SessionEvent event) {
     if (event instanceof SessionEvent.StepReopened e) {
       return step(e.step()) + ": opened again";

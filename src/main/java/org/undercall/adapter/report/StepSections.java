@@ -110,6 +110,22 @@ final class StepSections {
     return String.join("; ", parts);
   }
 
+  /** What went wrong, before everything else. */
+  static void troubles(Markup m, Dossier dossier) {
+    List<Review.Timed<SessionEvent>> troubles = dossier.review().remarks().troubles();
+    if (troubles.isEmpty()) {
+      return;
+    }
+    Labels labels = new Labels(dossier);
+    m.leaf("h2", "What went wrong", "id", "troubles");
+    Table table =
+        Table.begin(m, "What went wrong, and how it was settled", List.of("When|10", "What|90"));
+    troubles.forEach(c -> table.row(labels.time(c.at()), ReviewWords.trouble(c.event())));
+    table.end();
+    int open = dossier.review().unsettled().size();
+    m.leaf("p", open == 0 ? "All of it was settled." : open + " NOT SETTLED.", "class", "strong");
+  }
+
   void changes(Markup m) {
     List<Review.Timed<SessionEvent>> changes = dossier.review().remarks().changes();
     if (changes.isEmpty()) {

@@ -40,6 +40,10 @@ final class SummarySection {
     fact(m, "Phrases not understood", "" + review.totals().notUnderstood());
     fact(m, "Notes", "" + review.remarks().notes().size());
     m.close().closeLine();
+    list(
+        m,
+        "Went wrong and not settled",
+        review.unsettled().stream().map(n -> ReviewWords.trouble(n.event())).toList());
     list(m, "Open", review.open().stream().map(this::open).toList());
     list(m, "Closed, but the log does not bear it out", doubts());
     list(m, "Handed over, still to be done", handOvers());
@@ -53,7 +57,16 @@ final class SummarySection {
     } else {
       String ended =
           review.ending().ended() ? "The session was ended." : "The session was not ended.";
-      text = "NOT COMPLETE. " + open + " of " + review.steps().size() + " steps open. " + ended;
+      int wrong = review.unsettled().size();
+      String first = wrong == 0 ? "" : wrong + " gone wrong and not settled. ";
+      text =
+          "NOT COMPLETE. "
+              + first
+              + open
+              + " of "
+              + review.steps().size()
+              + " steps open. "
+              + ended;
     }
     m.leaf("p", text, "class", "verdict");
   }

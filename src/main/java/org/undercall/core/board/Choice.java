@@ -67,7 +67,7 @@ public record Choice(String phrase, Group group, boolean twice) {
           JACK_MOVED,
           DANGER ->
           Group.LOAD;
-      case GO_TO_STEP, STEP_BACK, PUT_OFF, FITTED_SNUG, REOPEN, SIDE_CHANGE, CANCEL_THAT ->
+      case GO_TO_STEP, STEP_BACK, PUT_OFF, FITTED_SNUG, REOPEN, SIDE_CHANGE, TROUBLE, CANCEL_THAT ->
           Group.LEAVE;
       case REPEAT,
           WHAT_IS_LEFT,

@@ -158,6 +158,9 @@ public record Task(
     if (pending instanceof Pending.Turned turned) {
       return new Figure(plain(turned.degrees()), "°", "turned so far in all, as heard");
     }
+    if (pending instanceof Pending.Wrong wrong) {
+      return new Figure("", "", words(wrong.trouble()) + ", as heard");
+    }
     if (pending instanceof Pending.Reading reading) {
       return new Figure(plain(reading.value()), "°", "turned, as heard");
     }

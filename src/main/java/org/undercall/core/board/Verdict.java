@@ -33,6 +33,7 @@ public enum Verdict {
           EventKind.TURN_CALLED,
           EventKind.POSITIONS_CALLED,
           EventKind.READING_CALLED,
+          EventKind.TROUBLE_CALLED,
           EventKind.OUT_OF_ORDER_CALLED,
           EventKind.END_CALLED);
 

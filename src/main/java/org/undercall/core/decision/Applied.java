@@ -14,6 +14,7 @@ import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.Remedy;
 import org.undercall.core.term.StepRef;
 import org.undercall.core.term.TimerName;
 
@@ -65,6 +66,17 @@ final class Applied {
         OutOfOrderNoted.class,
         (s, e) -> change(settled(s), e.step(), t -> t.outOfOrder(e.reason())));
     on(SayingTakenBack.class, (s, e) -> sayingTakenBack(s, e));
+    on(
+        TroubleCalled.class,
+        (s, e) -> await(s, new Pending.Wrong(e.step(), e.trouble(), e.position())));
+    on(
+        TroubleNoted.class,
+        (s, e) ->
+            change(
+                settled(s),
+                e.step(),
+                t -> t.wrong(some(new StepState.Wrong(e.trouble(), e.position())))));
+    on(TroubleSettled.class, (s, e) -> troubleSettled(s, e));
     on(StagesVoided.class, (s, e) -> tighten(s, e.step(), t -> t.withStagesClosed(0)));
     on(MeasureCalled.class, (s, e) -> await(s, new Pending.Value(e.step(), e.value())));
     on(Measured.class, (s, e) -> settled(s));
@@ -194,6 +206,26 @@ final class Applied {
     return closed.with(closed.car().done(place(session, step)));
   }
 
+  /** A fastener starts again, of a set the one at which something went wrong. */
+  private static Session troubleSettled(Session session, TroubleSettled e) {
+    boolean renewed = e.remedy() == Remedy.NEW_HARDWARE;
+    return change(
+        session,
+        e.step(),
+        state -> {
+          Optional<Integer> position = state.wrong().flatMap(StepState.Wrong::position);
+          StepState open = state.wrong(Optional.empty());
+          if (!(kind(session, e.step()) instanceof Step.Fasten fasten) || state.wrong().isEmpty()) {
+            return open;
+          }
+          Tightening before = state.tightening();
+          return open.with(
+              position
+                  .map(n -> before.renewed(n, fasten.fastener().set().sequence()))
+                  .orElse(renewed ? before.withNewHardware() : Tightening.LOOSE));
+        });
+  }
+
   /** Some of a set are open again; which of them were turned is known if they come next. */
   private static Session opened(Session session, PositionsTakenBack e) {
     Fastener fastener = ((Step.Fasten) kind(session, e.step())).fastener();
@@ -286,6 +318,7 @@ final class Applied {
       case FASTENER_SNUG, STEP_PUT_OFF ->
           change(session, e.step(), t -> t.with(StepState.Status.OPEN));
       case TURN_NOTED -> tighten(session, e.step(), t -> t.broken(true));
+      case TROUBLE_NOTED -> change(session, e.step(), t -> t.wrong(Optional.empty()));
       case OUT_OF_ORDER_NOTED -> change(session, e.step(), StepState::inOrder);
       default -> session;
     };

@@ -89,7 +89,7 @@ final class Denied {
     Phase phase = session.phase();
     boolean tightened = phase == Phase.ANGLE || phase == Phase.TORQUE;
     boolean before = phase == Phase.HARDWARE || phase == Phase.MARKING || phase == Phase.GATE;
-    boolean begun = phase == Phase.BEGUN;
+    boolean begun = phase == Phase.BEGUN || phase == Phase.TROUBLE;
     return switch (denied) {
       case CAUTIONS_UNDERSTOOD -> phase == Phase.BRIEFING;
       case CHECK_PASSED -> phase == Phase.CHECK;

@@ -28,7 +28,7 @@ final class FastenRules {
     int count = fastener.set().count();
     int said = intent instanceof Intent.Counted counted ? counted.number() : 1;
     if (said != count) {
-      return StepRules.refuse(session, Missing.COUNT, Refuse.countHardware(fastener));
+      return StepRules.refuse(session, Missing.COUNT, Refuse.countHardware(fastener, count));
     }
     Optional<Integer> counted = count > 1 ? Optional.of(count) : Optional.empty();
     return new Turn(session)

@@ -65,6 +65,9 @@ final class Order {
     on(
         PositionsTakenBack.class,
         (p, e) -> first(p.known(e.step()), p.closedOfSet(e.step(), e.stage(), e.positions())));
+    on(TroubleCalled.class, (p, e) -> first(p.settled(), p.atHand(e.step())));
+    on(TroubleNoted.class, (p, e) -> p.atHand(e.step()));
+    on(TroubleSettled.class, (p, e) -> first(p.settled(), p.atHand(e.step())));
     on(StagesVoided.class, (p, e) -> p.begunBefore(e.step()));
     on(TighteningInterrupted.class, (p, e) -> p.begunBefore(e.step()));
     on(TurnCalled.class, (p, e) -> first(p.interrupted(e.step()), degrees(e.degrees())));

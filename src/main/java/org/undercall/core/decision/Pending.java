@@ -12,6 +12,7 @@ import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.Positions;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
+import org.undercall.core.term.Trouble;
 
 /** What was said and waits to be read back before it counts. */
 public sealed interface Pending {
@@ -24,6 +25,9 @@ public sealed interface Pending {
 
   /** The end of the work with steps still open. */
   record End() implements Pending {}
+
+  /** Something that went wrong. */
+  record Wrong(StepRef step, Trouble trouble, Optional<Integer> position) implements Pending {}
 
   /** A load condition. */
   record Load(Side side, LoadCondition condition, LoadProof proof, Optional<Measure> height)

@@ -22,6 +22,8 @@ public enum Phase {
   GATE("GAT"),
   /** A tightening that was broken off: how far its angle was turned is to be said. */
   BEGUN("BGN"),
+  /** Something went wrong and is not settled. */
+  TROUBLE("TRB"),
   /** A torque stage. */
   TORQUE("TRQ"),
   /** An angle stage. */
@@ -81,6 +83,9 @@ public enum Phase {
     }
     if (session.state().closed()) {
       return CLOSED_STEP;
+    }
+    if (session.state().wrong().isPresent()) {
+      return TROUBLE;
     }
     Step step = session.place().step();
     if (step instanceof Step.Fasten fasten) {

@@ -124,6 +124,9 @@ record Possible(Session session) {
 
   /** Everything the step at hand needs to be closed is there. */
   Optional<String> canClose() {
+    if (session.state().wrong().isPresent()) {
+      return Optional.of("what went wrong settled");
+    }
     if (session.place().step() instanceof Step.Fasten) {
       int closed = session.tightening().stagesClosed();
       return when(

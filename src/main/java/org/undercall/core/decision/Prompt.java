@@ -1,9 +1,11 @@
 package org.undercall.core.decision;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Fastener.FastenerSet;
 import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Walk;
 import org.undercall.core.reply.Ask;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Reply;
@@ -30,6 +32,7 @@ final class Prompt {
       case HARDWARE -> Ask.hardware(fastener(session));
       case MARKING -> Ask.marking(fastener(session).set().count());
       case GATE -> Ask.gate(fastener(session).needs(), session.side());
+      case TROUBLE -> trouble(session);
       case BEGUN -> Ask.turnedSoFar(session.specified(), session.tightening().turned());
       case TORQUE, ANGLE -> stage(session);
       case WAITING -> waiting(session);
@@ -72,6 +75,15 @@ final class Prompt {
         .orElse(stage);
   }
 
+  private static Reply trouble(Session session) {
+    StepState.Wrong wrong = session.state().wrong().orElseThrow();
+    int count =
+        session.place().step() instanceof Step.Fasten fasten && wrong.position().isEmpty()
+            ? fasten.fastener().set().count()
+            : 1;
+    return Ask.trouble(wrong.trouble(), wrong.position(), count);
+  }
+
   /** Which fastener of a set is next. */
   private static Reply ofSet(Session session) {
     FastenerSet set = fastener(session).set();
@@ -94,6 +106,9 @@ final class Prompt {
     }
     if (pending instanceof Pending.Turned turned) {
       return Ask.readBackTurned(turned.degrees());
+    }
+    if (pending instanceof Pending.Wrong wrong) {
+      return Ask.readBackTrouble(wrong.trouble(), wrong.position());
     }
     if (pending instanceof Pending.Reading reading) {
       return Ask.readBackReading(reading.value(), session.stage());
@@ -132,7 +147,16 @@ final class Prompt {
   /** The session has ended: timers that still ran are not called any more. */
   static Reply ended(Session session, boolean complete) {
     List<String> names = TimerRules.runningNames(session);
-    Reply ended = Say.ended(complete, session.progress().open());
+    List<String> wrong = new ArrayList<>();
+    for (Walk.Place place : session.walk().places()) {
+      session
+          .progress()
+          .states()
+          .get(session.walk().indexOf(place.ref()))
+          .wrong()
+          .ifPresent(w -> wrong.add(Say.trouble(place, w.trouble())));
+    }
+    Reply ended = Say.ended(complete, session.progress().open(), wrong);
     return names.isEmpty() ? ended : ended.and(Timing.notCalled(names));
   }
 }

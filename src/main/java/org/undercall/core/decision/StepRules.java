@@ -175,6 +175,11 @@ final class StepRules {
       case HARDWARE -> refuse(session, Missing.NEW_HARDWARE, Refuse.hardware());
       case MARKING -> refuse(session, Missing.HEAD_MARKING, Refuse.marking());
       case GATE, LOAD -> refuse(session, missing(needed), Refuse.load(needed, session.side()));
+      case TROUBLE ->
+          refuse(
+              session,
+              Missing.REMEDY,
+              Refuse.trouble(session.state().wrong().orElseThrow().trouble()));
       case BEGUN ->
           session.tightening().turned().isPresent()
               ? refuse(session, Missing.TURNED_SO_FAR, Refuse.turnedTooFar())

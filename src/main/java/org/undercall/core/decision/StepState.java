@@ -3,6 +3,7 @@ package org.undercall.core.decision;
 import java.util.Optional;
 import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.PutOffReason;
+import org.undercall.core.term.Trouble;
 
 /**
  * How far a step has come.
@@ -11,6 +12,7 @@ import org.undercall.core.term.PutOffReason;
  * @param workDone whether the work of a do step is done and only its check question is open
  * @param reason why it was put off
  * @param tightening for a fastener
+ * @param wrong what went wrong and is not settled
  * @param outOfOrder why it may be closed before those that come first; empty if it may not
  */
 public record StepState(
@@ -18,7 +20,14 @@ public record StepState(
     boolean workDone,
     Optional<PutOffReason> reason,
     Tightening tightening,
+    Optional<Wrong> wrong,
     Optional<OrderReason> outOfOrder) {
+  /**
+   * What went wrong.
+   *
+   * @param position of a set, from 1; empty if it is all of it, or a single fastener
+   */
+  public record Wrong(Trouble trouble, Optional<Integer> position) {}
 
   /** Whether a step is open, and how. */
   public enum Status {
@@ -30,7 +39,13 @@ public record StepState(
   }
 
   static final StepState FRESH =
-      new StepState(Status.OPEN, false, Optional.empty(), Tightening.LOOSE, Optional.empty());
+      new StepState(
+          Status.OPEN,
+          false,
+          Optional.empty(),
+          Tightening.LOOSE,
+          Optional.empty(),
+          Optional.empty());
 
   /** Whether nothing of it is left to do. */
   public boolean closed() {
@@ -38,27 +53,31 @@ public record StepState(
   }
 
   StepState with(Status next) {
-    return new StepState(next, workDone, reason, tightening, outOfOrder);
+    return new StepState(next, workDone, reason, tightening, wrong, outOfOrder);
   }
 
   StepState withWorkDone(boolean done) {
-    return new StepState(status, done, reason, tightening, outOfOrder);
+    return new StepState(status, done, reason, tightening, wrong, outOfOrder);
   }
 
   StepState with(Tightening next) {
-    return new StepState(status, workDone, reason, next, outOfOrder);
+    return new StepState(status, workDone, reason, next, wrong, outOfOrder);
   }
 
   StepState putOff(PutOffReason why) {
     Status next = status == Status.SNUG ? Status.SNUG : Status.PUT_OFF;
-    return new StepState(next, false, Optional.of(why), tightening, outOfOrder);
+    return new StepState(next, false, Optional.of(why), tightening, wrong, outOfOrder);
   }
 
   StepState outOfOrder(OrderReason why) {
-    return new StepState(status, workDone, reason, tightening, Optional.of(why));
+    return new StepState(status, workDone, reason, tightening, wrong, Optional.of(why));
   }
 
   StepState inOrder() {
-    return new StepState(status, workDone, reason, tightening, Optional.empty());
+    return new StepState(status, workDone, reason, tightening, wrong, Optional.empty());
+  }
+
+  StepState wrong(Optional<Wrong> next) {
+    return new StepState(status, workDone, reason, tightening, next, outOfOrder);
   }
 }

@@ -49,6 +49,7 @@ public record Talk(Mode mode, Optional<Pending> pending, Missed missed, Optional
             EventKind.STEP_PUT_OFF,
             EventKind.TURN_NOTED,
             EventKind.LOOSENED,
+            EventKind.TROUBLE_NOTED,
             EventKind.OUT_OF_ORDER_NOTED);
 
     /** What was refused, changed or taken back: nothing is left to be taken back. */
@@ -67,6 +68,7 @@ public record Talk(Mode mode, Optional<Pending> pending, Missed missed, Optional
             EventKind.CLOSING_TAKEN_BACK,
             EventKind.STAGE_TAKEN_BACK,
             EventKind.POSITIONS_TAKEN_BACK,
+            EventKind.TROUBLE_SETTLED,
             EventKind.SAYING_TAKEN_BACK,
             EventKind.TIGHTENING_INTERRUPTED,
             EventKind.CHECK_ANSWERED,

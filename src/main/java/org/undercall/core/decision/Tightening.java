@@ -1,6 +1,7 @@
 package org.undercall.core.decision;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.Positions;
@@ -71,7 +72,7 @@ public record Tightening(
 
   /** One stage more is closed; of a set it is kept what was called last. */
   Tightening withNextStageClosed(int stage) {
-    return new Tightening(newHardware, marking, stage).with(pass.ended());
+    return new Tightening(newHardware, marking, stage).with(pass.ended(stage));
   }
 
   /** A stage was taken back; of a set only what was called last. */
@@ -112,9 +113,15 @@ public record Tightening(
         pass.without(back, atAngle && !next));
   }
 
+  /** One of a set is renewed: it starts again from the first stage. */
+  Tightening renewed(int position, List<Integer> sequence) {
+    Pass next = pass.renewed(position, stagesClosed, sequence);
+    return new Tightening(newHardware, marking, 0).with(next);
+  }
+
   /** Each of a set that is open may have been turned through the angle at hand. */
   Tightening doubted() {
-    return broken(true).with(new Pass(pass.closed(), pass.before(), true));
+    return broken(true).with(new Pass(pass.closed(), pass.before(), true, pass.ahead()));
   }
 
   /** Broken off; what was called does not count, and how far an angle was turned is not known. */

@@ -69,6 +69,7 @@ final class TimeRules {
       case MARKING -> Timing.WaitedFor.MARKING;
       case GATE, LOAD -> Timing.WaitedFor.LOAD;
       case TORQUE -> Timing.WaitedFor.TORQUE;
+      case TROUBLE -> Timing.WaitedFor.TROUBLE;
       case BEGUN, ANGLE -> Timing.WaitedFor.ANGLE;
       case WAITING -> Timing.WaitedFor.TIMER;
       case HAND_OVER -> Timing.WaitedFor.HAND_OVER;

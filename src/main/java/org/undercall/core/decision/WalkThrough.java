@@ -124,7 +124,7 @@ public final class WalkThrough {
       case LOAD_READ_BACK ->
           side(session.side()) + (isDroop(session) ? " at full droop" : " at ride height");
       case ALL_CLOSED, CLOSED_STEP -> "end of work";
-      case BEGUN, NOTING, ON_HOLD, ENDED ->
+      case BEGUN, TROUBLE, NOTING, ON_HOLD, ENDED ->
           throw new IllegalStateException("nobody led to " + session.phase());
     };
   }

@@ -137,6 +137,16 @@ public enum EventKind {
       "EV77",
       SessionEvent.ReadingCalled.class,
       "A reading within the tolerance, not the nominal value, waits for read-back."),
+  TROUBLE_CALLED(
+      "EV78", SessionEvent.TroubleCalled.class, "Something that went wrong waits for read-back."),
+  TROUBLE_NOTED(
+      "EV79",
+      SessionEvent.TroubleNoted.class,
+      "Something went wrong: the step waits until it is settled."),
+  TROUBLE_SETTLED(
+      "EV80",
+      SessionEvent.TroubleSettled.class,
+      "What went wrong, or a check that failed, was settled."),
   LOG_DOUBTED(
       "EV60",
       SessionEvent.LogDoubted.class,

@@ -28,6 +28,8 @@ public enum Missing {
   STEPS_BEFORE,
   /** How far an angle was turned, or a fastener loosened. */
   TURNED_SO_FAR,
+  /** A way out of what went wrong. */
+  REMEDY,
   ONE_SIDE,
   /** The number of all fasteners of a set. */
   COUNT,

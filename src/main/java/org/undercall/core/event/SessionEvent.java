@@ -13,9 +13,11 @@ import org.undercall.core.term.Measure;
 import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.Positions;
 import org.undercall.core.term.PutOffReason;
+import org.undercall.core.term.Remedy;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 import org.undercall.core.term.TimerName;
+import org.undercall.core.term.Trouble;
 
 /**
  * Something that happened in a session. Its permanent id and its sentence stand in {@link
@@ -61,6 +63,16 @@ public sealed interface SessionEvent {
    */
   record ReadingCalled(StepRef step, int stage, BigDecimal value, boolean closes)
       implements SessionEvent {}
+
+  /** Something went wrong, and waits to be read back; of a set at a position, if it is known. */
+  record TroubleCalled(StepRef step, Trouble trouble, Optional<Integer> position)
+      implements SessionEvent {}
+
+  record TroubleNoted(StepRef step, Trouble trouble, Optional<Integer> position)
+      implements SessionEvent {}
+
+  /** What went wrong, or a check that failed, was settled; a fastener starts again. */
+  record TroubleSettled(StepRef step, Remedy remedy) implements SessionEvent {}
 
   record StagesVoided(StepRef step) implements SessionEvent {}
 

@@ -41,10 +41,19 @@ final class Fillings {
       case WHEEL_SIDE -> SlotWords.SIDES.values().stream().limit(2).toList();
       case MARKING -> markings();
       case CAUSE -> List.copyOf(SlotWords.CAUSES.values());
+      case TROUBLE -> troubles();
       case REASON -> SlotWords.REASONS.values().stream().flatMap(List::stream).toList();
       case TIMER -> List.copyOf(SlotWords.TIMERS.values());
       case MINUTES_AND_TIMER -> minutesAndTimer();
     };
+  }
+
+  /** Each trouble, and one of them with each number of a set. */
+  private static List<String> troubles() {
+    List<String> all = SlotWords.TROUBLES.values().stream().flatMap(List::stream).toList();
+    return Stream.concat(
+            all.stream(), ofSet(1).map(n -> SlotWords.NUMBER + " " + n + " " + all.get(0)))
+        .toList();
   }
 
   /** Each number of a set as it is usually said. */

@@ -7,6 +7,7 @@ import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.TimerName;
+import org.undercall.core.term.Trouble;
 
 /** What the technician meant by one phrase. */
 public sealed interface Intent {
@@ -70,6 +71,14 @@ public sealed interface Intent {
    * @param of how many there are
    */
   record Counted(IntentKind kind, int number, int of) implements Intent {}
+
+  /** Something that went wrong; of a set at a position, if one is named. */
+  record OfTrouble(Trouble trouble, Optional<Integer> position) implements Intent {
+    @Override
+    public IntentKind kind() {
+      return IntentKind.TROUBLE;
+    }
+  }
 
   /** Why a step is closed before those that should come first. */
   record OutOfOrder(OrderReason reason) implements Intent {

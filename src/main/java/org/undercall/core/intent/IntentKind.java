@@ -58,6 +58,8 @@ public enum IntentKind {
   LOOSENED("The fastener at hand is loose again; its tightening starts anew."),
   TURNED_SO_FAR("How far an angle that was broken off is turned in all; read back."),
   OUT_OF_ORDER("Why the step is closed before those that should come first; read back."),
+  TROUBLE("Something went wrong at the step at hand; read back."),
+  SETTLED("What went wrong, or a check that failed, was repaired or replaced."),
   SHORT_ANSWER("A short answer, such as \"done\"; it closes nothing."),
   UNCLEAR("Something was heard that is no phrase of this phase.");
 
@@ -103,6 +105,7 @@ public enum IntentKind {
           LOOSENED,
           TURNED_SO_FAR,
           OUT_OF_ORDER,
+          SETTLED,
           END_OF_WORK ->
           true;
       default -> false;

@@ -89,6 +89,10 @@ final class PhraseTable {
             "number <position> turned"));
     table.put(IntentKind.LOOSENED, List.of("fully loosened", "it is fully loosened"));
     table.put(IntentKind.TURNED_SO_FAR, List.of("turned so far <angle>", "angle in total <angle>"));
+    table.put(IntentKind.TROUBLE, List.of("<trouble>"));
+    table.put(
+        IntentKind.SETTLED,
+        List.of("it is repaired now", "part is replaced now", "fault is repaired now"));
     table.put(IntentKind.OUT_OF_ORDER, List.of("out of order <cause>"));
     table.put(
         IntentKind.READ_BACK_RIGHT,

@@ -101,6 +101,8 @@ public final class Phrasebook {
                 SlotWords.SIDES.values().stream(),
                 SlotWords.REASONS.values().stream().flatMap(List::stream),
                 SlotWords.CAUSES.values().stream(),
+                SlotWords.TROUBLES.values().stream().flatMap(List::stream),
+                Stream.of(SlotWords.NUMBER),
                 SlotWords.TIMERS.values().stream(),
                 SlotWords.MINUTES_FOR.stream(),
                 Stream.of(SlotWords.OF, SlotWords.EVERY),

@@ -23,6 +23,7 @@ import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.TimerName;
+import org.undercall.core.term.Trouble;
 
 /** A part of a wording that stands for many words, such as a number or a side. */
 enum Slot {
@@ -52,6 +53,8 @@ enum Slot {
   REASON,
   /** Why a step is closed out of order. */
   CAUSE,
+  /** What went wrong, with or without "number" and a position before it. */
+  TROUBLE,
   /** The name of a timer. */
   TIMER,
   /** Whole minutes and the name of a timer. */
@@ -88,6 +91,7 @@ enum Slot {
       case SIDE -> List.copyOf(SlotWords.SIDES.values());
       case WHEEL_SIDE -> List.of(SlotWords.SIDES.get(Side.LEFT), SlotWords.SIDES.get(Side.RIGHT));
       case CAUSE -> List.copyOf(SlotWords.CAUSES.values());
+      case TROUBLE -> SlotWords.TROUBLES.values().stream().map(words -> words.get(0)).toList();
       case REASON -> SlotWords.REASONS.values().stream().map(words -> words.get(0)).toList();
       default -> List.of();
     };
@@ -104,6 +108,7 @@ enum Slot {
       case SIDE, WHEEL_SIDE -> side(kind, String.join(" ", words));
       case MARKING -> marking(words);
       case CAUSE -> cause(String.join(" ", words));
+      case TROUBLE -> trouble(words);
       case REASON -> reason(String.join(" ", words));
       case TIMER ->
           timer(String.join(" ", words))
@@ -239,6 +244,24 @@ enum Slot {
         .<Intent>map(cause -> new Intent.OutOfOrder(cause.getKey()))
         .findFirst()
         .orElse(new Unclear(Reason.NOT_A_PHRASE));
+  }
+
+  private static Intent trouble(List<String> words) {
+    String all = String.join(" ", words);
+    for (Map.Entry<Trouble, List<String>> trouble : SlotWords.TROUBLES.entrySet()) {
+      for (String wording : trouble.getValue()) {
+        if (all.equals(wording)) {
+          return new Intent.OfTrouble(trouble.getKey(), Optional.empty());
+        }
+        if (all.startsWith(SlotWords.NUMBER + " ") && all.endsWith(" " + wording)) {
+          int end = words.size() - wording.split(" ", -1).length;
+          return ofSet(
+              words.subList(1, Math.max(1, end)),
+              n -> new Intent.OfTrouble(trouble.getKey(), Optional.of(n)));
+        }
+      }
+    }
+    return new Unclear(Reason.NOT_A_PHRASE);
   }
 
   private static Intent refused(NumberReading reading) {

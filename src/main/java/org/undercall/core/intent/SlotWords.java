@@ -10,6 +10,7 @@ import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.TimerName;
+import org.undercall.core.term.Trouble;
 
 /** The words that can fill a {@link Slot}, apart from the number words. */
 final class SlotWords {
@@ -80,6 +81,31 @@ final class SlotWords {
 
   /** What stands between the number and the name of a timer that is started. */
   static final List<String> MINUTES_FOR = List.of("minutes for the", "minute for the");
+
+  /** The words for each thing that can go wrong. */
+  static final Map<Trouble, List<String>> TROUBLES =
+      ordered(
+          List.of(
+              entry(
+                  Trouble.THREAD_STRIPPED,
+                  List.of("thread is stripped", "thread stripped", "thread is damaged")),
+              entry(
+                  Trouble.BROKEN,
+                  List.of("bolt is broken", "bolt broke", "stud is broken", "nut is broken")),
+              entry(Trouble.SEIZED, List.of("bolt is seized", "it is seized", "nut is seized")),
+              entry(
+                  Trouble.KEEPS_TURNING,
+                  List.of("it keeps turning", "bolt keeps turning", "bolt is yielding")),
+              entry(Trouble.TURNED_TOO_FAR, List.of("turned too far")),
+              entry(Trouble.TORQUE_NOT_REACHED, List.of("torque cannot be reached")),
+              entry(
+                  Trouble.WRONG_HARDWARE,
+                  List.of("wrong hardware in the kit", "wrong bolt in the kit")),
+              entry(Trouble.PART_MISSING, List.of("part is missing", "a part is missing")),
+              entry(Trouble.SEAT_DAMAGED, List.of("seat is damaged", "surface is damaged"))));
+
+  /** What stands before a position. */
+  static final String NUMBER = "number";
 
   /** The words with which a whole set is counted: "five of five", "all five". */
   static final String OF = "of";

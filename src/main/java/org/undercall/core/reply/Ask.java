@@ -15,6 +15,7 @@ import org.undercall.core.term.Measure;
 import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.Positions;
 import org.undercall.core.term.Side;
+import org.undercall.core.term.Trouble;
 
 /** What the program says to tell what is next or to ask for something. */
 public final class Ask {
@@ -117,6 +118,21 @@ public final class Ask {
             + Words.digits(off.abs())
             + (off.signum() > 0 ? " above. " : " below. ")
             + "Say: that is correct.");
+  }
+
+  /** Something that went wrong, read back. */
+  public static Reply readBackTrouble(Trouble trouble, Optional<Integer> position) {
+    return Reply.of(
+        Words.sentence(Words.trouble(trouble, position))
+            + ". It stays open. Say: that is correct.");
+  }
+
+  /** What went wrong and is not settled, with the ways out of it. */
+  public static Reply trouble(Trouble trouble, Optional<Integer> position, int count) {
+    String renewed = count > 1 ? Words.count(count) + " new bolts fitted" : "new bolt fitted";
+    return Reply.of(
+        Words.sentence(Words.trouble(trouble, position)) + ", not settled.",
+        "Say: " + renewed + ", or: it is repaired now. Or put it off.");
   }
 
   /** A position out of turn, or all of a set that are left, read back. */

@@ -8,6 +8,7 @@ import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.Side;
+import org.undercall.core.term.Trouble;
 
 /** What the program says to refuse: what is missing, in one short sentence. */
 public final class Refuse {
@@ -29,9 +30,13 @@ public final class Refuse {
     return Reply.of("No. New hardware is not confirmed.");
   }
 
-  /** New fasteners of a set are to be counted. */
-  public static Reply countHardware(Fastener fastener) {
-    int count = fastener.set().count();
+  /** Something went wrong that is not settled. */
+  public static Reply trouble(Trouble trouble) {
+    return Reply.of("No. " + Words.sentence(Words.trouble(trouble)) + ", not settled.");
+  }
+
+  /** So many new fasteners are to be counted. */
+  public static Reply countHardware(Fastener fastener, int count) {
     String part = fastener.part().hardware() == Hardware.BOLT ? "bolt" : "nut";
     return count > 1
         ? Reply.of("No. Count them. Say: " + Words.count(count) + " new " + part + "s fitted.")

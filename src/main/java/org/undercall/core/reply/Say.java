@@ -16,7 +16,9 @@ import org.undercall.core.term.LoadProof;
 import org.undercall.core.term.LogTrouble;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.PutOffReason;
+import org.undercall.core.term.Remedy;
 import org.undercall.core.term.Side;
+import org.undercall.core.term.Trouble;
 
 /** What the program says about something that was done or asked. */
 public final class Say {
@@ -63,6 +65,11 @@ public final class Say {
   /** Positions of a set are open again. */
   public static Reply positionsOpen(List<Integer> positions) {
     return Reply.of("Number " + Words.numbers(positions) + " open again.");
+  }
+
+  /** What went wrong was settled. */
+  public static Reply settled(Remedy remedy) {
+    return Reply.of(remedy == Remedy.NEW_HARDWARE ? "New hardware noted." : "Repair noted.");
   }
 
   /** A called value does not match; both are read out. */
@@ -296,12 +303,26 @@ public final class Say {
     return Reply.of("The bush would keep " + Words.digits(degrees.abs()) + " degrees of twist.");
   }
 
-  /** The session has ended. */
-  public static Reply ended(boolean complete, int open) {
-    return complete
-        ? Reply.of("Work complete. Log closed.")
-        : Reply.of(
-            "Work ended, not complete. " + Words.sentence(Words.count(open, "step")) + " open.");
+  /**
+   * The session has ended.
+   *
+   * @param wrong what went wrong and was not settled, each in words
+   */
+  public static Reply ended(boolean complete, int open, List<String> wrong) {
+    if (complete) {
+      return Reply.of("Work complete. Log closed.");
+    }
+    String first = wrong.isEmpty() ? "" : "Not settled: " + String.join("; ", wrong) + ". ";
+    return Reply.of(
+        "Work ended, not complete. "
+            + first
+            + Words.sentence(Words.count(open, "step"))
+            + " open.");
+  }
+
+  /** What went wrong at a step, in words. */
+  public static String trouble(Walk.Place place, Trouble trouble) {
+    return Words.step(place.ref(), place.step().head().title()) + ", " + Words.trouble(trouble);
   }
 
   /** The session was taken up again. */

@@ -26,6 +26,7 @@ public final class Timing {
     LOAD("the load condition"),
     TORQUE("torque stage"),
     ANGLE("angle stage"),
+    TROUBLE("what went wrong"),
     TIMER("the waiting time"),
     HAND_OVER("the hand-over"),
     READ_BACK("the read-back"),

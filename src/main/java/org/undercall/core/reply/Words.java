@@ -3,6 +3,7 @@ package org.undercall.core.reply;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Walk;
@@ -17,6 +18,7 @@ import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 import org.undercall.core.term.Torque;
 import org.undercall.core.term.TorqueUnit;
+import org.undercall.core.term.Trouble;
 
 /** The words for values, units, sides and conditions. */
 final class Words {
@@ -151,6 +153,25 @@ final class Words {
       case TOOL_MISSING -> "tool missing";
       case LATER -> "for later";
     };
+  }
+
+  static String trouble(Trouble trouble) {
+    return switch (trouble) {
+      case THREAD_STRIPPED -> "thread stripped";
+      case BROKEN -> "broken";
+      case SEIZED -> "seized";
+      case KEEPS_TURNING -> "keeps turning";
+      case TURNED_TOO_FAR -> "turned too far";
+      case TORQUE_NOT_REACHED -> "torque not reached";
+      case WRONG_HARDWARE -> "wrong hardware";
+      case PART_MISSING -> "part missing";
+      case SEAT_DAMAGED -> "seat damaged";
+    };
+  }
+
+  /** What went wrong, of a set with its position: "number three, broken". */
+  static String trouble(Trouble trouble, Optional<Integer> position) {
+    return position.map(n -> "number " + count(n) + ", ").orElse("") + trouble(trouble);
   }
 
   static String reason(OrderReason reason) {

@@ -44,6 +44,7 @@ final class RemarkReader {
       new LinkedHashMap<>();
   private final List<Review.Timed<SessionEvent>> timers = new ArrayList<>();
   private final List<Review.Timed<SessionEvent>> changes = new ArrayList<>();
+  private final List<Review.Timed<SessionEvent>> troubles = new ArrayList<>();
   private int notUnderstood;
 
   /** Reads an event; gives back the refusal if it is one. */
@@ -59,6 +60,14 @@ final class RemarkReader {
     }
     if (CHANGES.contains(event.getClass())) {
       changes.add(new Review.Timed<>(decision.at().wall(), event, clip(decision)));
+    }
+    boolean back =
+        event instanceof SessionEvent.SayingTakenBack said
+            && said.what().equals(EventKind.TROUBLE_NOTED.name());
+    if (back
+        || event instanceof SessionEvent.TroubleNoted
+        || event instanceof SessionEvent.TroubleSettled) {
+      troubles.add(new Review.Timed<>(decision.at().wall(), event, clip(decision)));
     }
     if (event instanceof SessionEvent.SayingTakenBack e
         && e.what().equals(EventKind.NOTE_KEPT.name())
@@ -104,7 +113,7 @@ final class RemarkReader {
 
   Review.Remarks remarks(List<Review.Timed<SessionEvent>> loads) {
     return new Review.Remarks(
-        refusals, notes, loads, List.copyOf(handOvers.values()), timers, changes);
+        refusals, notes, loads, List.copyOf(handOvers.values()), timers, troubles, changes);
   }
 
   int notUnderstood() {

@@ -3,7 +3,9 @@ package org.undercall.core.review;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
@@ -52,6 +54,7 @@ public record Review(
    * @param loads load conditions confirmed and cancelled, ride heights noted
    * @param handOvers items handed over, still to be done
    * @param timers timers started, ended and cancelled, and a clock that was set
+   * @param troubles what went wrong, and how it was settled
    * @param changes what was undone, taken back, broken off and done out of order
    */
   public record Remarks(
@@ -60,8 +63,10 @@ public record Review(
       List<Timed<SessionEvent>> loads,
       List<Timed<SessionEvent.HandedOver>> handOvers,
       List<Timed<SessionEvent>> timers,
+      List<Timed<SessionEvent>> troubles,
       List<Timed<SessionEvent>> changes) {
     public Remarks {
+      troubles = List.copyOf(troubles);
       changes = List.copyOf(changes);
       timers = List.copyOf(timers);
       refusals = List.copyOf(refusals);
@@ -69,6 +74,21 @@ public record Review(
       loads = List.copyOf(loads);
       handOvers = List.copyOf(handOvers);
     }
+  }
+
+  /** What went wrong and was not settled, in the order in which it was said. */
+  public List<Timed<SessionEvent.TroubleNoted>> unsettled() {
+    Map<StepRef, Timed<SessionEvent.TroubleNoted>> open = new LinkedHashMap<>();
+    for (Timed<SessionEvent> timed : remarks.troubles()) {
+      if (timed.event() instanceof SessionEvent.TroubleNoted e) {
+        open.put(e.step(), new Timed<>(timed.at(), e, timed.clip()));
+      } else if (timed.event() instanceof SessionEvent.TroubleSettled e) {
+        open.remove(e.step());
+      } else if (timed.event() instanceof SessionEvent.SayingTakenBack e) {
+        open.remove(e.step());
+      }
+    }
+    return List.copyOf(open.values());
   }
 
   /**

@@ -77,6 +77,12 @@ final class StepEvents {
     if (event instanceof SessionEvent.PositionsTakenBack e) {
       return Optional.of(e.step());
     }
+    if (event instanceof SessionEvent.TroubleNoted e) {
+      return Optional.of(e.step());
+    }
+    if (event instanceof SessionEvent.TroubleSettled e) {
+      return Optional.of(e.step());
+    }
     if (event instanceof SessionEvent.StagesVoided e) {
       return Optional.of(e.step());
     }

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.undercall.core.event.EventKind;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.Remedy;
 
 /** What has been read so far about the work of one step. */
 final class StepTrace {
@@ -14,6 +16,9 @@ final class StepTrace {
   final List<Review.Timed<SessionEvent.CheckAnswered>> answers = new ArrayList<>();
   final List<Review.Timed<SessionEvent.Measured>> measured = new ArrayList<>();
   final List<Review.Refusal> refusals = new ArrayList<>();
+
+  private Optional<Integer> wrong = Optional.empty();
+  private boolean troubled;
 
   StepTrace(Walk.Place place) {
     this.place = place;
@@ -38,6 +43,7 @@ final class StepTrace {
       tightening.loosened();
     } else if (event instanceof SessionEvent.SayingTakenBack e) {
       tightening.takenBack(e.what());
+      troubled = troubled && !e.what().equals(EventKind.TROUBLE_NOTED.name());
     } else if (event instanceof SessionEvent.ClosingTakenBack
         || event instanceof SessionEvent.StagesVoided) {
       tightening.voided();
@@ -55,6 +61,15 @@ final class StepTrace {
       tightening.positions(e.stage(), e.positions(), now.at());
     } else if (event instanceof SessionEvent.PositionsTakenBack e) {
       tightening.opened(e.stage(), e.positions());
+    } else if (event instanceof SessionEvent.TroubleNoted e) {
+      wrong = e.position();
+      troubled = true;
+    } else if (event instanceof SessionEvent.TroubleSettled e) {
+      if (troubled) {
+        tightening.renewed(
+            wrong, e.remedy() == Remedy.NEW_HARDWARE ? Optional.of(now.at()) : Optional.empty());
+      }
+      troubled = false;
     } else if (event instanceof SessionEvent.MarkingNoted e) {
       tightening.marking(e.marking());
     } else if (event instanceof SessionEvent.NewHardwareFitted) {

@@ -68,6 +68,26 @@ final class TighteningTrace {
     }
   }
 
+  /**
+   * It starts again with new hardware or after a repair; of a set only one, the others wait for it.
+   *
+   * @param newFitted when new hardware was fitted; empty after a repair
+   */
+  void renewed(Optional<Integer> position, Optional<OffsetDateTime> newFitted) {
+    if (position.isEmpty()) {
+      voided();
+      marking = Optional.empty();
+      newHardware = newFitted;
+      return;
+    }
+    voided += closed.isEmpty() ? 0 : 1;
+    Map<Integer, List<StepReview.Position>> kept = new HashMap<>(positions);
+    clearStages();
+    positions.putAll(kept);
+    positions.keySet().forEach(stage -> withdraw(stage, List.of(position.get())));
+    load = Optional.empty();
+  }
+
   private void withdraw(int stage, List<Integer> numbers) {
     positions
         .computeIfAbsent(stage, s -> new ArrayList<>())

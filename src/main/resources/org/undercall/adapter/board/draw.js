@@ -20,6 +20,7 @@ const HEADLINES = {
   marking: "Head marking",
   gate: "Load first",
   begun: "How far?",
+  trouble: "Went wrong",
   torque: "Torque",
   angle: "Angle",
   waiting: "Wait",

@@ -23,6 +23,7 @@ final class BehaviourPage {
               Map.entry(Phase.MARKING, "the head marking is to be read out"),
               Map.entry(Phase.GATE, "the fastener needs a load condition that is not confirmed"),
               Map.entry(Phase.BEGUN, "an angle was broken off: how far it is turned is to be said"),
+              Map.entry(Phase.TROUBLE, "something went wrong and is not settled"),
               Map.entry(Phase.TORQUE, "a torque stage"),
               Map.entry(Phase.ANGLE, "an angle stage"),
               Map.entry(Phase.WAITING, "a wait step"),
@@ -48,7 +49,14 @@ final class BehaviourPage {
     groups.put("load and hand over", List.of(Phase.LOAD, Phase.HAND_OVER));
     groups.put(
         "a fastener",
-        List.of(Phase.HARDWARE, Phase.MARKING, Phase.GATE, Phase.BEGUN, Phase.TORQUE, Phase.ANGLE));
+        List.of(
+            Phase.HARDWARE,
+            Phase.MARKING,
+            Phase.GATE,
+            Phase.BEGUN,
+            Phase.TROUBLE,
+            Phase.TORQUE,
+            Phase.ANGLE));
     groups.put("read back first", List.of(Phase.READ_BACK, Phase.LOAD_READ_BACK));
     groups.put("aside", List.of(Phase.NOTING, Phase.ON_HOLD, Phase.CLOSED_STEP));
     groups.put("the end", List.of(Phase.ALL_CLOSED, Phase.ENDED));

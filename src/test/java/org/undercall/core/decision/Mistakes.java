@@ -13,8 +13,8 @@ import org.undercall.core.intent.SpokenNumber;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.OrderReason;
-import org.undercall.core.term.Positions;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 
@@ -49,7 +49,8 @@ final class Mistakes {
 
   static Session anyLoad(Session session, SessionEvent event) {
     Session after = session.after(event);
-    return event instanceof SessionEvent.LoadConfirmed e
+    boolean needed = Session.needs(after.place()) != LoadCondition.ANY;
+    return event instanceof SessionEvent.LoadConfirmed e && needed && !isSet(after)
         ? after.with(after.loads().withConfirmed(e.side(), Session.needs(after.place()), e.proof()))
         : after;
   }
@@ -192,7 +193,7 @@ final class Mistakes {
   static Session usedAgain(Session session, SessionEvent event) {
     Tightening before = session.tightening();
     Session after = session.after(event);
-    return event instanceof SessionEvent.Loosened
+    return event instanceof SessionEvent.Loosened && before.marking().isEmpty()
         ? tightened(after, before.loosened(false))
         : after;
   }
@@ -232,7 +233,7 @@ final class Mistakes {
     return events.stream()
         .map(
             e ->
-                e instanceof SessionEvent.PositionsCalled c
+                e instanceof SessionEvent.PositionsCalled c && c.positions().numbers().size() > 1
                     ? new SessionEvent.PositionsClosed(c.step(), c.stage(), c.positions(), "")
                     : e)
         .toList();
@@ -273,19 +274,22 @@ final class Mistakes {
         session.stopwatch());
   }
 
-  static Session setStays(Session session, SessionEvent event) {
+  static Session nothingWrong(Session session, Intent intent) {
+    int at = session.progress().at();
+    return session.with(session.progress().change(at, s -> s.wrong(Optional.empty())));
+  }
+
+  static Session goesOn(Session session, SessionEvent event) {
     Session after = session.after(event);
-    if (!(event instanceof SessionEvent.StageTakenBack e)
-        || !(after.place().step() instanceof Step.Fasten fasten)
-        || !after.ref().equals(e.step())
-        || !fasten.fastener().set().several()) {
-      return after;
-    }
-    List<Integer> sequence = fasten.fastener().set().sequence();
-    List<Integer> left = after.tightening().pass().left(sequence);
-    return left.size() < 2
-        ? after
-        : tightened(
-            after, after.tightening().withClosed(new Positions(left.subList(0, left.size() - 1))));
+    return event instanceof SessionEvent.TroubleSettled e
+            && after.ref().equals(e.step())
+            && !isSet(after)
+            && session.tightening().stagesClosed() > 0
+            && !session.tightening().interrupted()
+            && after.place().step() instanceof Step.Fasten fasten
+            && !fasten.fastener().dependsOnMarking()
+            && !fasten.fastener().part().oneTimeUse()
+        ? tightened(after, session.tightening())
+        : after;
   }
 }

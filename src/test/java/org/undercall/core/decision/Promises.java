@@ -26,6 +26,7 @@ import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.Positions;
+import org.undercall.core.term.Remedy;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 
@@ -72,6 +73,7 @@ final class Promises {
       Optional<BigDecimal> heardTurn,
       Optional<Positions> heardSet,
       Optional<SessionEvent.ReadingCalled> heardReading,
+      Optional<SessionEvent.TroubleCalled> heardTrouble,
       CarPromises car) {}
 
   private final Walk walk;
@@ -85,6 +87,7 @@ final class Promises {
   private Optional<BigDecimal> heardTurn = Optional.empty();
   private Optional<Positions> heardSet = Optional.empty();
   private Optional<SessionEvent.ReadingCalled> heardReading = Optional.empty();
+  private Optional<SessionEvent.TroubleCalled> heardTrouble = Optional.empty();
   private boolean closesByReading;
   private CarPromises car = CarPromises.START;
 
@@ -108,6 +111,7 @@ final class Promises {
     heardTurn = kept.heardTurn();
     heardSet = kept.heardSet();
     heardReading = kept.heardReading();
+    heardTrouble = kept.heardTrouble();
     car = kept.car();
   }
 
@@ -123,6 +127,7 @@ final class Promises {
     heardTurn = other.heardTurn;
     heardSet = other.heardSet;
     heardReading = other.heardReading;
+    heardTrouble = other.heardTrouble;
     car = other.car;
   }
 
@@ -147,6 +152,7 @@ final class Promises {
         heardTurn,
         heardSet,
         heardReading,
+        heardTrouble,
         car);
   }
 
@@ -285,6 +291,16 @@ final class Promises {
       boolean right = intent.kind() == IntentKind.READ_BACK_RIGHT;
       require(right && heardTurn.equals(Optional.of(e.degrees())), "a turn read back", event);
       require(book(e.step()).broken(), "a turn of an angle that was broken off", event);
+    } else if (event instanceof SessionEvent.TroubleNoted e) {
+      boolean same =
+          heardTrouble
+              .filter(h -> h.trouble() == e.trouble() && h.position().equals(e.position()))
+              .isPresent();
+      boolean right = intent.kind() == IntentKind.READ_BACK_RIGHT;
+      require(right && same, "what went wrong was read back", event);
+    } else if (event instanceof SessionEvent.TroubleSettled) {
+      boolean own = intent.kind() == IntentKind.SETTLED || intent.kind() == IntentKind.NEW_HARDWARE;
+      require(own, "settled by its own phrase", event);
     } else if (event instanceof SessionEvent.Loosened) {
       require(intent.kind() == IntentKind.LOOSENED, "loosened by its own phrase", event);
     } else if (event instanceof SessionEvent.SessionEnded e && e.complete()) {
@@ -336,15 +352,29 @@ final class Promises {
     require(unit.equals("none") || unit.equals(right), "the unit of the specification", e);
   }
 
+  private void settle(SessionEvent.TroubleSettled e) {
+    StepBook book = book(e.step());
+    if (book.wrong().isEmpty()) {
+      return;
+    }
+    boolean fastener = place(e.step()).step() instanceof Step.Fasten;
+    books.put(
+        e.step(),
+        fastener
+            ? book.settled(e.remedy() == Remedy.NEW_HARDWARE, fastener(e.step()).set().count())
+            : book.wrong(Optional.empty()));
+  }
+
   private void checkPositions(Intent intent, SessionEvent.PositionsClosed e) {
     StepBook book = book(e.step());
     boolean torque = stages(e.step()).get(e.stage() - 1) instanceof Stage.TorqueStage;
     IntentKind wanted = torque ? IntentKind.TORQUE_COMPLETED : IntentKind.ANGLE_COMPLETED;
     require(e.step().equals(at), "a position closed at the step at hand", e);
+    require(book.wrong().isEmpty(), "nothing closes before what went wrong is settled", e);
     require(e.stage() == book.stages() + 1, "stages in order, in one go", e);
     require(!book.broken(), "an angle that was not broken off", e);
-    require(book.called() == e.stage(), "a value called for this stage", e);
     require(ready(e.step()), "hardware, marking and load before a stage", e);
+    require(book.called() == e.stage(), "a value called for this stage", e);
     boolean turned =
         closesByReading
             || (intent.kind() == IntentKind.READ_BACK_RIGHT
@@ -368,6 +398,7 @@ final class Promises {
         e);
     require(book.set().complete(fastener(e.step())), "every one of a set called", e);
     require(e.step().equals(at), "a stage closed at the step at hand", e);
+    require(book.wrong().isEmpty(), "nothing closes before what went wrong is settled", e);
     require(e.stage() == book.stages() + 1, "stages in order, in one go", e);
     require(!book.broken(), "an angle that was not broken off", e);
     require(book.called() == e.stage(), "a value called for this stage", e);
@@ -377,6 +408,8 @@ final class Promises {
   private void checkStep(Intent intent, SessionEvent.StepClosed e) {
     require(e.step().equals(at), "a step closed at the step at hand", e);
     require(!book(e.step()).closed(), "closed once", e);
+    require(
+        book(e.step()).wrong().isEmpty(), "nothing closes before what went wrong is settled", e);
     Step step = place(e.step()).step();
     if (step instanceof Step.Fasten) {
       require(book(e.step()).stages() == stages(e.step()).size(), "all stages closed", e);
@@ -479,6 +512,14 @@ final class Promises {
       heardTurn = Optional.empty();
       heardSet = Optional.empty();
       heardReading = Optional.empty();
+      heardTrouble = Optional.empty();
+    } else if (event instanceof SessionEvent.TroubleCalled e) {
+      heardTrouble = Optional.of(e);
+    } else if (event instanceof SessionEvent.TroubleNoted e) {
+      books.put(e.step(), book(e.step()).wrong(Optional.of(e)));
+      heardTrouble = Optional.empty();
+    } else if (event instanceof SessionEvent.TroubleSettled e) {
+      settle(e);
     } else if (event instanceof SessionEvent.ReadingCalled e) {
       heardReading = Optional.of(e);
     } else if (event instanceof SessionEvent.PositionsCalled e) {
@@ -535,6 +576,7 @@ final class Promises {
     switch (EventKind.valueOf(e.what())) {
       case NEW_HARDWARE_FITTED -> books.put(e.step(), StepBook.EMPTY);
       case MARKING_NOTED -> books.put(e.step(), StepBook.loose(book.hardware(), Optional.empty()));
+      case TROUBLE_NOTED -> books.put(e.step(), book.wrong(Optional.empty()));
       case TURN_NOTED -> books.put(e.step(), book.broken(true));
       default -> {
         // nothing that is kept here

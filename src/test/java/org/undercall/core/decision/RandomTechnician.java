@@ -11,12 +11,15 @@ import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.SoundLevels;
 import org.undercall.core.intent.SpokenNumber;
 import org.undercall.core.intent.SpokenUnit;
+import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.TimerName;
+import org.undercall.core.term.Trouble;
 
 /** Says sensible things most of the time, and anything at all the rest of the time. */
 public final class RandomTechnician {
@@ -60,6 +63,9 @@ public final class RandomTechnician {
     if (random.nextInt(15) == 0) {
       return number(IntentKind.ARCH_HEIGHT, pick("350", "350", "390"));
     }
+    if (session.phase() == Phase.ANGLE && random.nextInt(20) == 0) {
+      return new Intent.OfStep(IntentKind.REOPEN, random.nextInt(12));
+    }
     boolean early = !new Bonds(session).openBefore(session.progress().at()).isEmpty();
     if (early && Decider.heard(session).contains(IntentKind.OUT_OF_ORDER) && random.nextBoolean()) {
       return of(IntentKind.OUT_OF_ORDER);
@@ -71,9 +77,10 @@ public final class RandomTechnician {
           of(pick(IntentKind.STEP_COMPLETED, IntentKind.TIMER_START, IntentKind.TIMER_ENDED));
       case CHECK -> of(IntentKind.CHECK_PASSED);
       case MEASURE -> number(IntentKind.VALUE_CALLED, pick("350", "390", "5"));
-      case HARDWARE -> newHardware(session);
+      case HARDWARE -> random.nextInt(6) == 0 ? tooEarly(session) : newHardware(session);
       case MARKING -> of(IntentKind.HEAD_MARKING);
       case GATE, LOAD -> load(session);
+      case TROUBLE -> remedy(session);
       case BEGUN ->
           random.nextInt(3) == 0
               ? of(IntentKind.LOOSENED)
@@ -130,8 +137,28 @@ public final class RandomTechnician {
     };
   }
 
+  private Intent remedy(Session session) {
+    boolean set = session.place().step() instanceof Step.Fasten && count(session) > 1;
+    boolean all = set && session.state().wrong().orElseThrow().position().isEmpty();
+    return switch (random.nextInt(4)) {
+      case 0 -> of(IntentKind.SETTLED);
+      case 1 -> of(IntentKind.PUT_OFF);
+      default ->
+          all
+              ? new Intent.Counted(IntentKind.NEW_HARDWARE, count(session), count(session))
+              : new Intent.Plain(IntentKind.NEW_HARDWARE);
+    };
+  }
+
   private static int count(Session session) {
     return ((Step.Fasten) session.place().step()).fastener().set().count();
+  }
+
+  /** The torque without the new hardware. */
+  private Intent tooEarly(Session session) {
+    Fastener fastener = ((Step.Fasten) session.place().step()).fastener();
+    Stage first = fastener.variants().get(0).stages().get(0);
+    return number(IntentKind.TORQUE_COMPLETED, first.amount().toPlainString());
   }
 
   private Intent newHardware(Session session) {
@@ -156,6 +183,10 @@ public final class RandomTechnician {
   private Intent of(IntentKind kind) {
     return switch (kind) {
       case ARCH_HEIGHT -> number(kind, pick("350", "355", "390", "5"));
+      case TROUBLE ->
+          new Intent.OfTrouble(
+              pick(Trouble.values()),
+              random.nextInt(3) == 0 ? Optional.of(1 + random.nextInt(4)) : Optional.empty());
       case NEW_HARDWARE ->
           random.nextBoolean()
               ? new Intent.Plain(kind)

@@ -21,7 +21,7 @@ final class SeededBugs {
   private SeededBugs() {}
 
   static List<SeededBug> all() {
-    return Stream.of(sides(), loads(), car(), fasteners(), sets(), values(), closings())
+    return Stream.of(sides(), loads(), car(), fasteners(), sets(), troubles(), values(), closings())
         .flatMap(s -> s)
         .toList();
   }
@@ -221,7 +221,7 @@ final class SeededBugs {
             hearing(Mistakes::anyPosition)),
         new SeededBug(
             "a set is counted at once, without being read back",
-            "the position that was called",
+            "a count is read back",
             recording(Mistakes::countedAtOnce)),
         new SeededBug(
             "a set in star order is counted",
@@ -230,11 +230,27 @@ final class SeededBugs {
         new SeededBug(
             "a position that is denied stays closed",
             "a position that is denied is open",
-            dropping(SessionEvent.PositionsTakenBack.class)),
+            dropping(SessionEvent.PositionsTakenBack.class)));
+  }
+
+  private static Stream<SeededBug> troubles() {
+    return Stream.of(
         new SeededBug(
-            "a stage that was taken back leaves a set as if all were called",
-            "the position that was called",
-            keeping(Mistakes::setStays)));
+            "a stripped thread is forgotten",
+            "nothing closes before what went wrong is settled",
+            believing(Mistakes::nothingWrong)),
+        new SeededBug(
+            "what went wrong counts without being read back",
+            "what went wrong was read back",
+            replacing(
+                e ->
+                    e instanceof SessionEvent.TroubleCalled c
+                        ? new SessionEvent.TroubleNoted(c.step(), c.trouble(), c.position())
+                        : e)),
+        new SeededBug(
+            "after new hardware it goes on where it stopped",
+            "stages in order, in one go",
+            keeping(Mistakes::goesOn)));
   }
 
   private static Stream<SeededBug> values() {

@@ -41,7 +41,8 @@ class PhrasebookTest {
         for (Wording wording : Phrasebook.compiledWordings(kind)) {
           int words = wording.before().size() + wording.after().size();
           boolean more =
-              wording.slot().isPresent() && (words > 0 || kind == IntentKind.VALUE_CALLED);
+              wording.slot().isPresent()
+                  && (words > 0 || kind == IntentKind.VALUE_CALLED || kind == IntentKind.TROUBLE);
           boolean closesNothing = kind == IntentKind.DANGER || kind == IntentKind.SHORT_ANSWER;
           assertTrue(words >= 2 || more || closesNothing, wording.toString());
         }
@@ -99,7 +100,7 @@ class PhrasebookTest {
     void ofAllKindsStaysSmall() {
       int size = Phrasebook.wordList(ALL).size();
       System.out.println("word list of all kinds: " + size + " phrases");
-      assertTrue(size < 1_600, "phrases: " + size);
+      assertTrue(size < 1_700, "phrases: " + size);
     }
 
     @ParameterizedTest

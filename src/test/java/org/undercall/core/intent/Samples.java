@@ -14,6 +14,7 @@ import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.TimerName;
+import org.undercall.core.term.Trouble;
 
 /** Phrases made by hand for each slot, with the intent that they must give. */
 final class Samples {
@@ -126,6 +127,17 @@ final class Samples {
         fillings.put("waiting for parts", new Intent.PutOff(PutOffReason.WAITING_FOR_PARTS));
         fillings.put("tool missing", new Intent.PutOff(PutOffReason.TOOL_MISSING));
         fillings.put("for later", new Intent.PutOff(PutOffReason.LATER));
+      }
+      case TROUBLE -> {
+        fillings.put(
+            "thread is stripped", new Intent.OfTrouble(Trouble.THREAD_STRIPPED, Optional.empty()));
+        fillings.put(
+            "it keeps turning", new Intent.OfTrouble(Trouble.KEEPS_TURNING, Optional.empty()));
+        fillings.put(
+            "number three thread is stripped",
+            new Intent.OfTrouble(Trouble.THREAD_STRIPPED, Optional.of(3)));
+        fillings.put(
+            "turned too far", new Intent.OfTrouble(Trouble.TURNED_TOO_FAR, Optional.empty()));
       }
       case CAUSE -> {
         fillings.put("as the maker says", new Intent.OutOfOrder(OrderReason.AS_THE_MAKER_SAYS));

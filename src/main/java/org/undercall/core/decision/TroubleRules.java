@@ -1,0 +1,93 @@
+package org.undercall.core.decision;
+
+import java.util.Optional;
+import org.undercall.core.event.Missing;
+import org.undercall.core.event.Moment;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.intent.Intent;
+import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.reply.Refuse;
+import org.undercall.core.reply.Say;
+import org.undercall.core.term.Remedy;
+import org.undercall.core.term.Trouble;
+
+/**
+ * What is done when something went wrong. It is read back; then the step waits until it is settled,
+ * and a fastener starts again from its first stage.
+ */
+final class TroubleRules {
+  private TroubleRules() {}
+
+  /** Something went wrong at the step at hand; of a set at the one named, or the one at hand. */
+  static Decision called(Session session, Intent intent, Moment now) {
+    if (session.state().closed()) {
+      return TalkRules.notNow(session, intent, now);
+    }
+    Intent.OfTrouble said = (Intent.OfTrouble) intent;
+    Turn turn = new Turn(session).drop();
+    Optional<Integer> position = position(turn.session(), said);
+    int most = fastener(session).map(f -> f.set().count()).orElse(1);
+    if (position.filter(n -> n > most).isPresent()) {
+      return turn.then(
+          StepRules.refuse(turn.session(), Missing.POSITION, Refuse.noSuchPosition(most)));
+    }
+    return turn.record(new SessionEvent.TroubleCalled(session.ref(), said.trouble(), position))
+        .prompt()
+        .end(Outcome.ASKED);
+  }
+
+  private static Optional<Integer> position(Session session, Intent.OfTrouble said) {
+    Optional<Fastener> set = fastener(session).filter(f -> f.set().several());
+    if (set.isEmpty()) {
+      return said.position().filter(n -> n != 1);
+    }
+    boolean kit =
+        said.trouble() == Trouble.WRONG_HARDWARE || said.trouble() == Trouble.PART_MISSING;
+    return said.position()
+        .or(
+            () ->
+                kit
+                    ? Optional.empty()
+                    : session.tightening().pass().next(set.get().set().sequence()));
+  }
+
+  /** Keeps what went wrong. */
+  static Decision keep(Session session, Pending.Wrong wrong) {
+    return new Turn(session)
+        .record(new SessionEvent.TroubleNoted(wrong.step(), wrong.trouble(), wrong.position()))
+        .interrupt()
+        .prompt()
+        .end(Outcome.ACCEPTED);
+  }
+
+  /** New hardware is there: it starts again. */
+  static Decision newHardware(Session session, Intent intent, Moment now) {
+    boolean all = session.state().wrong().orElseThrow().position().isEmpty();
+    Optional<Fastener> fastener = fastener(session);
+    int count = all ? fastener.map(f -> f.set().count()).orElse(1) : 1;
+    int said = intent instanceof Intent.Counted counted ? counted.number() : 1;
+    return fastener.isEmpty() || said == count
+        ? settled(session, Remedy.NEW_HARDWARE)
+        : StepRules.refuse(session, Missing.COUNT, Refuse.countHardware(fastener.get(), count));
+  }
+
+  /** It was repaired, or the part replaced. */
+  static Decision repaired(Session session, Intent intent, Moment now) {
+    return settled(session, Remedy.REPAIRED);
+  }
+
+  private static Decision settled(Session session, Remedy remedy) {
+    return new Turn(session)
+        .record(new SessionEvent.TroubleSettled(session.ref(), remedy))
+        .say(Say.settled(remedy))
+        .prompt()
+        .end(Outcome.ACCEPTED);
+  }
+
+  private static Optional<Fastener> fastener(Session session) {
+    return session.place().step() instanceof Step.Fasten fasten
+        ? Optional.of(fasten.fastener())
+        : Optional.empty();
+  }
+}
