@@ -39,13 +39,18 @@ FROM (
 
 CREATE TABLE mark AS
 SELECT session, step, seq,
-  arg_max(id = 'EV05', nr) FILTER (id IN ('EV05', 'EV25', 'EV26', 'EV27', 'EV28', 'EV66', 'EV73')) AS closes,
+  arg_max(id = 'EV05', nr) FILTER (id IN ('EV05', 'EV25', 'EV26', 'EV27', 'EV28', 'EV65', 'EV66', 'EV73')) AS closes,
   arg_max(id IN ('EV25', 'EV26'), nr) FILTER (id IN ('EV25', 'EV26') OR touch) AS puts_aside,
   arg_max(id = 'EV35', nr) FILTER (id IN ('EV35', 'EV36', 'EV37')) AS times,
   bool_or(touch) AS touched,
-  count(*) FILTER (id IN ('EV27', 'EV28', 'EV66', 'EV73')) AS reopened
-FROM (SELECT *, id IN ('EV04', 'EV06', 'EV07', 'EV08', 'EV10', 'EV11', 'EV15', 'EV18', 'EV20', 'EV63',
-    'EV64', 'EV74', 'EV75',
+  count(*) FILTER (id IN ('EV27', 'EV28', 'EV66', 'EV73') OR (id = 'EV65' AND was)) AS reopened
+FROM (SELECT *,
+    -- a stage that is taken back opens its step again only if the step was closed
+    coalesce(last_value(CASE WHEN id = 'EV05' THEN true
+      WHEN id IN ('EV27', 'EV28', 'EV65', 'EV66', 'EV73') THEN false END IGNORE NULLS)
+      OVER (PARTITION BY session, step ORDER BY seq, nr
+        ROWS BETWEEN UNBOUNDED PRECEDING AND 1 PRECEDING), false) AS was, id IN ('EV04', 'EV06', 'EV07', 'EV08', 'EV10', 'EV11', 'EV15', 'EV18', 'EV20', 'EV63',
+    'EV64', 'EV74', 'EV75', 'EV79', 'EV80',
     'EV35') AS touch FROM told WHERE step IS NOT NULL)
 GROUP BY session, step, seq;
 
