@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.clips.ClipWriter;
@@ -13,6 +14,7 @@ import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.adapter.speaker.SpokenCache;
 import org.undercall.adapter.speaker.WavVoice;
+import org.undercall.core.term.Job;
 import org.undercall.listen.LazyEar;
 import org.undercall.port.Ear;
 import org.undercall.port.Fault;
@@ -28,6 +30,15 @@ import org.undercall.sound.WavTimeline;
  * real recogniser hears it, the replies are spoken, and all of it is written to a WAV file.
  */
 public final class Demo {
+  /** Every word of it is invented. */
+  private static final Job INVENTED =
+      new Job(
+          Optional.of("INVENTED 1"),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.of("demonstration"),
+          Optional.of("invented technician"));
+
   private static final int RATE = DemoVoices.RATE;
 
   private final Path procedure;
@@ -64,7 +75,7 @@ public final class Demo {
     Path sound = Files.createTempFile(sessions, "dialogue", ".wav");
     SessionFolder folder;
     try (WavTimeline timeline = new WavTimeline(sound, RATE);
-        Work work = Work.on(procedure, sessions, true)) {
+        Work work = Work.on(procedure, sessions, INVENTED, true)) {
       folder = work.folder();
       work.keep(new ClipWriter(folder.clips(), ClipWriter.Settings.STANDARD, dialogue::print));
       converse(work, timeline, model, dialogue);

@@ -18,6 +18,7 @@ import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.Job;
 import org.undercall.port.Clips;
 import org.undercall.port.Display;
 import org.undercall.port.Ear;
@@ -43,7 +44,8 @@ final class OpenSession implements AutoCloseable {
   }
 
   /** Begins a session in a new folder, which keeps the whole procedure. */
-  static OpenSession begin(Path sessions, LoadedProcedure loaded, OffsetDateTime now) throws Fault {
+  static OpenSession begin(Path sessions, LoadedProcedure loaded, Job job, OffsetDateTime now)
+      throws Fault {
     SessionFolder folder =
         SessionFolder.create(sessions, loaded.wholeName(), loaded.wholeBytes(), now);
     folder.procedureBytes(loaded.sha256());
@@ -54,7 +56,8 @@ final class OpenSession implements AutoCloseable {
             procedure.about().title(),
             procedure.about().revision(),
             loaded.sha256(),
-            ProgramVersion.TEXT);
+            ProgramVersion.TEXT,
+            job);
     SessionLogFile log = SessionLogFile.open(folder.log());
     return new OpenSession(folder, log, session, Decider.begin(session, started));
   }

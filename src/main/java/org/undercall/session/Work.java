@@ -15,6 +15,7 @@ import org.undercall.adapter.log.SessionLogFile;
 import org.undercall.adapter.procedure.LoadedProcedure;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.decision.Session;
+import org.undercall.core.term.Job;
 import org.undercall.port.Clips;
 import org.undercall.port.Display;
 import org.undercall.port.Ear;
@@ -39,10 +40,11 @@ public final class Work implements AutoCloseable {
    * Takes up the latest session of this very procedure that is not complete, or begins one.
    *
    * @param sessions the folder of all sessions
+   * @param job which car, which job and who, for a new session
    * @param fresh whether to begin a new one in any case
    * @throws Fault LOG-027 if the latest one cannot be gone on with; none is begun then
    */
-  public static Work on(Path procedure, Path sessions, boolean fresh) throws Fault {
+  public static Work on(Path procedure, Path sessions, Job job, boolean fresh) throws Fault {
     LoadedProcedure loaded = ProcedureFile.load(procedure);
     List<String> passedOver = new ArrayList<>();
     Optional<SessionFolder> open =
@@ -51,7 +53,7 @@ public final class Work implements AutoCloseable {
       return new Work(takenUp(open.get(), loaded), true, passedOver);
     }
     OffsetDateTime now = Time.ofMachine().now().wall();
-    return new Work(OpenSession.begin(sessions, loaded, now), false, passedOver);
+    return new Work(OpenSession.begin(sessions, loaded, job, now), false, passedOver);
   }
 
   /** Nothing is begun beside a session that should go on but cannot, unless that is asked for. */

@@ -25,6 +25,7 @@ import org.undercall.command.App;
 import org.undercall.core.decision.Session;
 import org.undercall.core.decision.WalkThrough;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.Job;
 import org.undercall.listen.KeyboardEar;
 import org.undercall.port.Time;
 import org.undercall.text.Sha256;
@@ -58,7 +59,7 @@ class BlocksSessionTest {
   }
 
   private SessionFolder begun() throws Exception {
-    try (Work work = Work.on(procedure, sessions, false)) {
+    try (Work work = Work.on(procedure, sessions, Job.NOT_GIVEN, false)) {
       assertFalse(work.takenUp());
       said(work, "cautions understood\n300\nthat is correct\n");
       return work.folder();
@@ -125,13 +126,13 @@ class BlocksSessionTest {
   @DisplayName("is found again by its procedure, and a changed block begins a new one")
   void foundAgain() throws Exception {
     SessionFolder session = begun();
-    try (Work again = Work.on(procedure, sessions, false)) {
+    try (Work again = Work.on(procedure, sessions, Job.NOT_GIVEN, false)) {
       assertTrue(again.takenUp());
       assertEquals(session, again.folder());
     }
     Path block = folder.resolve("blocks/wheel-fitting.json");
     Files.writeString(block, Files.readString(block).replace("crosswise", "across"));
-    try (Work other = Work.on(procedure, sessions, false)) {
+    try (Work other = Work.on(procedure, sessions, Job.NOT_GIVEN, false)) {
       assertFalse(other.takenUp());
     }
     try (Work again = Work.takeUp(session)) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Random;
 import org.undercall.adapter.recogniser.ModelFolder;
 import org.undercall.adapter.recogniser.SpeechModel;
+import org.undercall.core.term.Job;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Fault;
 import org.undercall.port.Time;
@@ -27,7 +28,7 @@ final class HeardWork {
     Frames sound = new EndlessFrames(WavFrames.open(Path.of(args[2])));
     try (SpeechModel model = SpeechModel.load(ModelFolder.verify(Path.of(args[3])));
         SoundEar ear = SoundEar.standard(sound, model);
-        Work work = Work.on(Path.of(args[0]), Path.of(args[1]), false)) {
+        Work work = Work.on(Path.of(args[0]), Path.of(args[1]), Job.NOT_GIVEN, false)) {
       work.run(ear, new Printed(), Time.ofMachine());
     }
   }

@@ -32,6 +32,7 @@ import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.review.Review;
+import org.undercall.core.term.Job;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
 import org.undercall.core.term.Side;
@@ -225,7 +226,7 @@ class ImpossibleLogTest {
       Fault fault = assertThrows(Fault.class, () -> Work.takeUp(folder));
       assertEquals(LogCode.IMPOSSIBLE, fault.code());
     }
-    Fault told = assertThrows(Fault.class, () -> Work.on(DEMO, sessions, false));
+    Fault told = assertThrows(Fault.class, () -> Work.on(DEMO, sessions, Job.NOT_GIVEN, false));
     String message = told.getMessage();
     assertTrue(message.startsWith("LOG-027 session " + folder.name() + ", log line 3: "), message);
     assertTrue(message.contains("--new begins another session"), message);
@@ -241,7 +242,7 @@ class ImpossibleLogTest {
             .message()
             .startsWith("LOG-027 log.jsonl line 3 (seq 3): found {\"id\":\"EV05\""),
         findings.get(0).message());
-    try (Work asked = Work.on(DEMO, sessions, true)) {
+    try (Work asked = Work.on(DEMO, sessions, Job.NOT_GIVEN, true)) {
       assertFalse(asked.takenUp());
     }
     assertEquals(2, SessionFolder.all(sessions).size());

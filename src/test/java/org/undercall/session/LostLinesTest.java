@@ -27,6 +27,7 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.review.LogMaker;
 import org.undercall.core.review.Review;
+import org.undercall.core.term.Job;
 import org.undercall.core.term.LoadChange;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
@@ -59,7 +60,7 @@ class LostLinesTest {
 
   private Recorded takenUp() throws Exception {
     SessionLoop.Ports ports = new Bench().ports();
-    try (Work work = Work.on(PROCEDURE, sessions, false)) {
+    try (Work work = Work.on(PROCEDURE, sessions, Job.NOT_GIVEN, false)) {
       assertTrue(work.takenUp());
       work.run(ports.ear(), ports.voice(), ports.time());
     }
@@ -82,7 +83,7 @@ class LostLinesTest {
   void changed() throws Exception {
     String text = Files.readString(folder.log());
     Files.writeString(folder.log(), text.replaceFirst("\"seq\":3", "\"seq\":4"));
-    try (Work work = Work.on(PROCEDURE, sessions, false)) {
+    try (Work work = Work.on(PROCEDURE, sessions, Job.NOT_GIVEN, false)) {
       assertFalse(work.takenUp());
       assertEquals(1, work.passedOver().size());
       String told = work.passedOver().get(0);
@@ -92,10 +93,10 @@ class LostLinesTest {
       work.run(ports.ear(), ports.voice(), ports.time());
     }
     Path other = Path.of("shared", "procedures", "strut-top-mount.json");
-    try (Work work = Work.on(other, sessions, false)) {
+    try (Work work = Work.on(other, sessions, Job.NOT_GIVEN, false)) {
       assertEquals(List.of(), work.passedOver());
     }
-    try (Work work = Work.on(PROCEDURE, sessions, false)) {
+    try (Work work = Work.on(PROCEDURE, sessions, Job.NOT_GIVEN, false)) {
       assertTrue(work.takenUp());
       assertEquals(List.of(), work.passedOver());
     }

@@ -11,6 +11,7 @@ import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Tool;
 import org.undercall.core.review.StepReview;
+import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.text.Markup;
 
@@ -99,7 +100,7 @@ final class FastenerTable {
     String marking =
         tightened
             .marking()
-            .map(Object::toString)
+            .map(m -> m + otherSide(step, m))
             .orElse(fastener.dependsOnMarking() ? lacking(step, "NOT READ") : "not asked for");
     String hardware =
         tightened
@@ -107,6 +108,17 @@ final class FastenerTable {
             .map(at -> "confirmed " + labels.time(at))
             .orElse(fastener.part().oneTimeUse() ? lacking(step, "NOT CONFIRMED") : "not required");
     return List.of(what, marking, hardware, load(fastener, step));
+  }
+
+  /** Another head marking that was read for the same step on the other side. */
+  private String otherSide(StepReview step, HeadMarking marking) {
+    return dossier.review().steps().stream()
+        .filter(s -> s.place().ref().id().equals(step.place().ref().id()))
+        .flatMap(s -> s.tightened().marking().stream())
+        .filter(m -> !m.equals(marking))
+        .findFirst()
+        .map(m -> ", OTHER SIDE " + m)
+        .orElse("");
   }
 
   /** What is not there is a lack only in a step that was closed without it. */

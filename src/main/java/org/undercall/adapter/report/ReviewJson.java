@@ -53,6 +53,12 @@ public final class ReviewJson {
     root.put("began", time(head.started()));
     root.put("lastEntry", time(head.last()));
     root.put("version", head.version());
+    ObjectNode job = root.putObject("job");
+    head.job().registration().ifPresent(text -> job.put("registration", text));
+    head.job().vin().ifPresent(vin -> job.put("vin", vin.text()));
+    head.job().odometer().ifPresent(km -> job.put("odometer", km.toString()));
+    head.job().number().ifPresent(text -> job.put("number", text));
+    head.job().technician().ifPresent(text -> job.put("technician", text));
     ArrayNode tools = root.putArray("tools");
     head.tools()
         .forEach(

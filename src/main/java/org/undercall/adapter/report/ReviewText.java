@@ -41,6 +41,7 @@ public final class ReviewText {
     var about = review.head().about();
     lines.add(0, about.title() + ", revision " + about.revision());
     lines.add(0, "Vehicle: " + about.vehicle());
+    JobWords.of(review.head().job()).forEach((name, text) -> lines.add(0, name + ": " + text));
     lines.add(0, "Values of the procedure: " + about.values());
     lines.add(0, ReviewWords.CALLED_NOT_MEASURED);
     lines.add(0, "Began " + DAY_AND_TIME.format(review.head().started()));

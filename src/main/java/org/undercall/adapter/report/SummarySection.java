@@ -1,9 +1,11 @@
 package org.undercall.adapter.report;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.StepReview;
+import org.undercall.core.term.Job;
 import org.undercall.text.Markup;
 
 /** The first page: what job, when, how long, whether it is complete, what is left to do. */
@@ -30,7 +32,7 @@ final class SummarySection {
     m.open("table", "class", "facts").leaf("caption", "The job").open("tbody");
     fact(m, "Vehicle", about.vehicle());
     dossier.given().customer().ifPresent(name -> fact(m, "Customer", name));
-    dossier.given().technician().ifPresent(name -> fact(m, "Technician", name));
+    JobWords.of(job()).forEach((name, text) -> fact(m, name, text));
     fact(m, "Procedure", about.title() + ", revision " + about.revision() + ", " + about.author());
     fact(m, "Values of the procedure", about.values());
     fact(m, "Began", Labels.dayAndTime(review.head().started()));
@@ -69,6 +71,13 @@ final class SummarySection {
               + ended;
     }
     m.leaf("p", text, "class", "verdict");
+  }
+
+  /** As the log has it; a technician that it does not name may be given for the report. */
+  private Job job() {
+    Job kept = review.head().job();
+    Optional<String> who = kept.technician().or(() -> dossier.given().technician());
+    return new Job(kept.registration(), kept.vin(), kept.odometer(), kept.number(), who);
   }
 
   private String times() {

@@ -12,6 +12,7 @@ import org.undercall.command.desk.Offer;
 import org.undercall.command.desk.ProcedureShelf;
 import org.undercall.command.desk.Terminal;
 import org.undercall.command.option.SessionsOption;
+import org.undercall.core.term.Job;
 import org.undercall.port.Fault;
 import org.undercall.port.Time;
 import org.undercall.session.Dialogue;
@@ -42,6 +43,7 @@ public final class WorkOptions {
   private String resume;
 
   @Mixin private SessionsOption sessions;
+  @Mixin private JobOptions jobs;
 
   @Option(names = "--new", description = "Begin a new session even if one is open.")
   private boolean fresh;
@@ -63,6 +65,7 @@ public final class WorkOptions {
    */
   Chosen choose(PrintWriter out) throws Fault, IOException {
     remindAfter();
+    jobs.job();
     if (resume != null && (procedure != null || fresh)) {
       throw wrong("found --resume with " + (fresh ? "--new" : "a procedure") + ", expected one");
     }
@@ -104,6 +107,18 @@ public final class WorkOptions {
     Dialogue dialogue = new Dialogue(out);
     work.passedOver().forEach(fault -> dialogue.print("Not taken up: " + fault));
     dialogue.print(how + work.folder().path());
+    if (work.takenUp() && !jobs.job().equals(Job.NOT_GIVEN)) {
+      dialogue.print("Car, job and technician stay as the session began; --new begins another.");
+    }
+    jobs.job()
+        .vin()
+        .filter(vin -> !vin.checkDigitFits())
+        .ifPresent(
+            vin ->
+                dialogue.print(
+                    "The check digit of "
+                        + vin
+                        + " does not fit; outside North America it need not."));
     work.dropped().ifPresent(line -> dialogue.print("A torn last line was dropped: " + line));
     return work;
   }
@@ -113,8 +128,8 @@ public final class WorkOptions {
       return Work.takeUp(session.folder());
     }
     return chosen instanceof Chosen.Fresh begin
-        ? Work.on(begin.file(), sessions.folder(), true)
-        : Work.on(((Chosen.Procedure) chosen).file(), sessions.folder(), false);
+        ? Work.on(begin.file(), sessions.folder(), jobs.job(), true)
+        : Work.on(((Chosen.Procedure) chosen).file(), sessions.folder(), jobs.job(), false);
   }
 
   /** The quiet before the first reminder; zero for none. */

@@ -40,7 +40,7 @@ final class Applied {
     on(StageClosed.class, (s, e) -> stageClosed(s, e));
     on(
         PositionsClosed.class,
-        (s, e) -> tighten(settled(s), e.step(), t -> t.withClosed(e.positions())));
+        (s, e) -> tighten(settled(s), e.step(), t -> t.withClosed(e.positions(), s.atAngle())));
     on(PositionsTakenBack.class, (s, e) -> opened(s, e));
     on(PositionsCalled.class, (s, e) -> await(s, new Pending.OfSet(e.step(), e.positions())));
     on(TighteningInterrupted.class, (s, e) -> interrupted(s, e.step()));

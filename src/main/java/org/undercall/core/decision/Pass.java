@@ -62,7 +62,7 @@ public record Pass(
 
   /** Once all were called at a stage: those that were further before; what stays if taken back. */
   Pass ended(int stage) {
-    return new Pass(furtherThan(stage), before, false, ahead);
+    return new Pass(furtherThan(stage), before, doubted && !ahead.isEmpty(), ahead);
   }
 
   /**

@@ -2,6 +2,7 @@ package org.undercall.core.decision;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Fastener.FastenerSet;
 import org.undercall.core.procedure.Step;
@@ -12,6 +13,7 @@ import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
 import org.undercall.core.reply.Tell;
 import org.undercall.core.reply.Timing;
+import org.undercall.core.term.HeadMarking;
 
 /** What the program says to tell what the session waits for. */
 final class Prompt {
@@ -84,6 +86,15 @@ final class Prompt {
     return Ask.trouble(wrong.trouble(), wrong.position(), count);
   }
 
+  /** The head marking that was read for the same step on the other side. */
+  private static Optional<HeadMarking> otherSide(Session session) {
+    return session.walk().places().stream()
+        .filter(p -> p.ref().id().equals(session.ref().id()) && !p.ref().equals(session.ref()))
+        .map(p -> session.progress().states().get(session.walk().indexOf(p.ref())))
+        .flatMap(state -> state.tightening().marking().stream())
+        .findFirst();
+  }
+
   /** Which fastener of a set is next. */
   private static Reply ofSet(Session session) {
     FastenerSet set = fastener(session).set();
@@ -126,7 +137,10 @@ final class Prompt {
               .toList());
     }
     if (pending instanceof Pending.Marking marking) {
-      return Ask.readBack(marking.marking(), fastener(session).set().count());
+      return Ask.readBack(
+          marking.marking(),
+          fastener(session).set().count(),
+          otherSide(session).filter(m -> !m.equals(marking.marking())));
     }
     if (pending instanceof Pending.Load load) {
       return Ask.readBackLoad(load.side(), load.condition());

@@ -130,15 +130,26 @@ final class SetRules {
   }
 
   private static boolean isOfStage(Session session, Claim claim) {
-    return switch (Phase.ofStep(session)) {
-      case TORQUE, ANGLE, BEGUN, GATE ->
-          fastener(session).set().several()
-              && claim
-                  == (session.specified() instanceof Stage.AngleStage
-                      ? Claim.ANGLE_TURNED
-                      : Claim.TORQUE_REACHED);
-      default -> false;
-    };
+    boolean tightening =
+        switch (Phase.ofStep(session)) {
+          case TORQUE, ANGLE, BEGUN, GATE, TROUBLE ->
+              session.place().step() instanceof Step.Fasten && fastener(session).set().several();
+          default -> false;
+        };
+    return tightening && stage(session).filter(stage -> claim == claim(stage)).isPresent();
+  }
+
+  /** The stage at hand of a set; empty while its head marking is not known. */
+  private static Optional<Stage> stage(Session session) {
+    int at = session.tightening().stagesClosed();
+    return fastener(session)
+        .stagesFor(session.tightening().marking())
+        .filter(stages -> at < stages.size())
+        .map(stages -> stages.get(at));
+  }
+
+  private static Claim claim(Stage stage) {
+    return stage instanceof Stage.AngleStage ? Claim.ANGLE_TURNED : Claim.TORQUE_REACHED;
   }
 
   /** Opens positions of a set again. */

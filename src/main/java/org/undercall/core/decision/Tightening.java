@@ -72,7 +72,9 @@ public record Tightening(
 
   /** One stage more is closed; of a set it is kept what was called last. */
   Tightening withNextStageClosed(int stage) {
-    return new Tightening(newHardware, marking, stage).with(pass.ended(stage));
+    Pass next = pass.ended(stage);
+    return new Tightening(
+        newHardware, marking, stage, Optional.empty(), next.doubted(), Optional.empty(), next);
   }
 
   /** A stage was taken back; of a set only what was called last. */
@@ -85,13 +87,13 @@ public record Tightening(
   }
 
   /** More of a set were called; what one was turned before a break, the next was not. */
-  Tightening withClosed(Positions more) {
+  Tightening withClosed(Positions more, boolean atAngle) {
     return new Tightening(
         newHardware,
         marking,
         stagesClosed,
         called,
-        pass.doubted(),
+        atAngle && pass.doubted(),
         Optional.empty(),
         pass.with(more));
   }

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.Optional;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.HearingTrouble;
+import org.undercall.core.term.Job;
 import org.undercall.core.term.LoadChange;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
@@ -18,6 +19,7 @@ import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 import org.undercall.core.term.TimerName;
 import org.undercall.core.term.Trouble;
+import org.undercall.core.term.Vin;
 
 /**
  * Something that happened in a session. Its permanent id and its sentence stand in {@link
@@ -25,8 +27,41 @@ import org.undercall.core.term.Trouble;
  */
 public sealed interface SessionEvent {
 
-  record SessionStarted(String title, String revision, String sha256, String version)
-      implements SessionEvent {}
+  /**
+   * A session began.
+   *
+   * @param odometer in kilometres
+   */
+  record SessionStarted(
+      String title,
+      String revision,
+      String sha256,
+      String version,
+      Optional<String> registration,
+      Optional<String> vin,
+      Optional<Measure> odometer,
+      Optional<String> jobNumber,
+      Optional<String> technician)
+      implements SessionEvent {
+    /** Of a job of which nothing was given. */
+    public SessionStarted(String title, String revision, String sha256, String version) {
+      this(title, revision, sha256, version, Job.NOT_GIVEN);
+    }
+
+    /** Of a job. */
+    public SessionStarted(String title, String revision, String sha256, String version, Job job) {
+      this(
+          title,
+          revision,
+          sha256,
+          version,
+          job.registration(),
+          job.vin().map(Vin::text),
+          job.odometer(),
+          job.number(),
+          job.technician());
+    }
+  }
 
   record SessionResumed(String version) implements SessionEvent {}
 

@@ -273,10 +273,18 @@ public final class Ask {
         Words.sentence(Words.measure(value)) + ". Say: that is correct, or call it again.");
   }
 
-  /** The head marking of so many fasteners, read back. */
-  public static Reply readBack(HeadMarking marking, int count) {
+  /**
+   * The head marking of so many fasteners, read back.
+   *
+   * @param other another one that was read on the other side
+   */
+  public static Reply readBack(HeadMarking marking, int count, Optional<HeadMarking> other) {
     String all = count > 1 ? ", all " + Words.count(count) : "";
-    return Reply.of("Head marking " + Words.marking(marking) + all + ". Say: that is correct.");
+    String read = "Head marking " + Words.marking(marking) + all + ".";
+    return other
+        .map(m -> "The other side has " + Words.marking(m) + ".")
+        .map(o -> Reply.of(read, o, "Is that so? Say: that is correct."))
+        .orElseGet(() -> Reply.of(read + " Say: that is correct."));
   }
 
   /** The end of the work with open steps, read back. */

@@ -11,6 +11,7 @@ import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.Job;
 import org.undercall.core.term.StepRef;
 
 /**
@@ -40,6 +41,7 @@ public record Review(
       String version,
       OffsetDateTime started,
       OffsetDateTime last,
+      Job job,
       List<ToolState> tools) {
     public Head {
       tools = List.copyOf(tools);

@@ -7,7 +7,9 @@ import java.util.Optional;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.Job;
 import org.undercall.core.term.StepRef;
+import org.undercall.core.term.Vin;
 
 /** Reads a log once, from the first decision to the last. */
 final class ReviewReader {
@@ -19,6 +21,7 @@ final class ReviewReader {
   private final LoadTrace loads = new LoadTrace();
   private final ClipTrace clips = new ClipTrace();
   private String version = "";
+  private Job job = Job.NOT_GIVEN;
 
   ReviewReader(Walk walk, Recorded first) {
     this.walk = walk;
@@ -35,11 +38,19 @@ final class ReviewReader {
       course.read(event);
       if (event instanceof SessionEvent.SessionStarted e) {
         version = e.version();
+        job = job(e);
       }
       loads.read(event, course.now().at());
       StepEvents.stepOf(event).map(steps::get).ifPresent(trace -> readStep(trace, event, clip));
       remarks.read(event, decision, course.atHand()).ifPresent(this::noteRefusal);
     }
+  }
+
+  /** A number that is no identification number is left out; the program writes none. */
+  private static Job job(SessionEvent.SessionStarted e) {
+    Optional<Vin> vin =
+        e.vin().flatMap(text -> Vin.isOne(text) ? Optional.of(new Vin(text)) : Optional.empty());
+    return new Job(e.registration(), vin, e.odometer(), e.jobNumber(), e.technician());
   }
 
   private void noteRefusal(Review.Refusal refusal) {
@@ -58,7 +69,8 @@ final class ReviewReader {
   Review review(List<ToolState> tools) {
     Reading last = course.now();
     return new Review(
-        new Review.Head(walk.procedure().about(), version, first.at().wall(), last.at(), tools),
+        new Review.Head(
+            walk.procedure().about(), version, first.at().wall(), last.at(), job, tools),
         steps.values().stream()
             .map(trace -> trace.review(course.of(trace.place.ref()), last))
             .toList(),

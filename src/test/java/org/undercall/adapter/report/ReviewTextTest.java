@@ -58,6 +58,11 @@ class ReviewTextTest {
         """
         Bush bolts, revision 2
         Vehicle: Invented van
+        Registration: not given
+        VIN: not given
+        Odometer: not given
+        Job number: not given
+        Technician: not given
         Values of the procedure: invented for demonstration
         Values as called by the technician, not measured by this program.
         Began 2026-11-25 09:00:00 +01:00

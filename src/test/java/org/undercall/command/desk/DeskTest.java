@@ -33,6 +33,7 @@ import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.adapter.speaker.PrintVoice;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.review.LogMaker;
+import org.undercall.core.term.Job;
 import org.undercall.listen.KeyboardEar;
 import org.undercall.port.Fault;
 import org.undercall.port.Time;
@@ -65,7 +66,7 @@ class DeskTest {
 
   /** Works with typed phrases until they end. */
   private SessionFolder worked(Path procedure, String typed) throws Exception {
-    try (Work work = Work.on(procedure, sessions(), true);
+    try (Work work = Work.on(procedure, sessions(), Job.NOT_GIVEN, true);
         KeyboardEar ear = new KeyboardEar(new java.io.StringReader(typed), () -> {});
         PrintVoice voice = new PrintVoice(words -> {})) {
       work.run(ear, voice, Time.ofMachine());

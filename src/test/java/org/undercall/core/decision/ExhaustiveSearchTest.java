@@ -66,8 +66,16 @@ class ExhaustiveSearchTest {
 
   @Test
   void noneDoesAtASetOfThreeWithAnAngle() {
-    Search.Found found = Search.through(SampleProcedures.setOfThree(), 99, SAME);
+    Search.Found found = Search.through(SampleProcedures.setOf(3), 99, SAME);
     System.out.println("exhaustive search, a set of three: " + found);
+    assertTrue(found.whole(), "every state was found");
+    assertTrue(found.states() > 1000, "the search went somewhere");
+  }
+
+  @Test
+  void noneDoesAtASetOfTwoAtWhichSomethingGoesWrong() {
+    Search.Found found = Search.through(SampleProcedures.setOf(2), 99, SAME);
+    System.out.println("exhaustive search, a set of two with something wrong: " + found);
     assertTrue(found.whole(), "every state was found");
     assertTrue(found.states() > 1000, "the search went somewhere");
   }

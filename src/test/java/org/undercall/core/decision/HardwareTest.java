@@ -35,6 +35,26 @@ class HardwareTest {
     }
 
     @Test
+    @DisplayName("before a marking that differs from the other side's is asked about")
+    void otherSide() {
+      Bay.working(SampleProcedures.bushOnBothSides())
+          .after("new bolt fitted", "head marking ten point nine", "that is correct")
+          .after("move to the right side", "new bolt fitted")
+          .goes(
+              """
+              > head marking eight point eight
+              < Head marking eight, point, eight.
+              < The other side has ten, point, nine.
+              < Is that so? Say: that is correct.
+              > that was wrong
+              < Dropped.
+              < Read out the head marking.
+              > head marking ten point nine
+              < Head marking ten, point, nine. Say: that is correct.
+              """);
+    }
+
+    @Test
     @DisplayName("for a marking that the procedure does not know")
     void unknown() {
       Bay bay =

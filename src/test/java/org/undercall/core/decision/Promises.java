@@ -438,9 +438,13 @@ final class Promises {
       loadMayChange(!(place(e.step()).step() instanceof Step.Load) && changesLoad(e.step()));
     } else if (event instanceof SessionEvent.StageClosed e) {
       books.put(e.step(), book(e.step()).go(e.stage(), 0));
+      SetBook set = book(e.step()).set();
+      if (set.doubted() && atAngle(e.step())) {
+        books.put(e.step(), book(e.step()).with(set, true));
+      }
     } else if (event instanceof SessionEvent.PositionsClosed e) {
       SetBook set = book(e.step()).set().with(e.positions().numbers());
-      boolean doubt = set.doubted() && !set.complete(fastener(e.step()));
+      boolean doubt = set.doubted() && atAngle(e.step()) && !set.complete(fastener(e.step()));
       books.put(e.step(), book(e.step()).with(set, doubt));
       heardSet = Optional.empty();
     } else if (event instanceof SessionEvent.PositionsTakenBack e) {
@@ -460,7 +464,7 @@ final class Promises {
     } else if (event instanceof SessionEvent.StageTakenBack e) {
       StepBook next = book(e.step()).closed(false).go(e.stage() - 1, 0);
       Fastener fastener = fastener(e.step());
-      SetBook all = new SetBook(positions(fastener), next.set().last(), false);
+      SetBook all = new SetBook(positions(fastener), next.set().last(), false, next.set().far());
       books.put(e.step(), fastener.set().several() ? next.with(all.lastTakenBack(), false) : next);
     } else if (event instanceof SessionEvent.ClosingTakenBack e) {
       books.put(e.step(), book(e.step()).closed(false).go(0, 0));

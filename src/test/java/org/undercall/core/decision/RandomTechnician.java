@@ -63,7 +63,8 @@ public final class RandomTechnician {
     if (random.nextInt(15) == 0) {
       return number(IntentKind.ARCH_HEIGHT, pick("350", "350", "390"));
     }
-    if (session.phase() == Phase.ANGLE && random.nextInt(20) == 0) {
+    boolean half = session.phase() == Phase.ANGLE || session.phase() == Phase.CHECK;
+    if (half && random.nextInt(8) == 0) {
       return new Intent.OfStep(IntentKind.REOPEN, random.nextInt(12));
     }
     boolean early = !new Bonds(session).openBefore(session.progress().at()).isEmpty();

@@ -100,13 +100,13 @@ final class SampleProcedures {
                     wheelBolts("wheel-bolts")))));
   }
 
-  /** For the car: a set of three in free order, by torque and angle. */
-  static Walk setOfThree() {
+  /** For the car: a set in free order, by torque and angle. */
+  static Walk setOf(int count) {
     List<Stage> stages = List.of(torque("52"), angle("60"));
     Fastener.Part bolt = new Fastener.Part(Hardware.BOLT, false, Lubrication.DRY);
     Step one =
         fasten("plate", bolt, LoadCondition.ANY, List.of(new Variant(Optional.empty(), stages)));
-    return Walk.of(procedure(new WorkPhase("work", false, List.of(set(one, 3, List.of())))));
+    return Walk.of(procedure(new WorkPhase("work", false, List.of(set(one, count, List.of())))));
   }
 
   static Step.Head head(String id, boolean changesLoad) {

@@ -23,6 +23,7 @@ import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
+import org.undercall.core.term.Trouble;
 
 /**
  * Every sequence of intents and restarts in a procedure, breadth first, each state once, watched by
@@ -55,6 +56,8 @@ final class Search {
           IntentKind.ARCH_HEIGHT,
           IntentKind.WRENCH_SETTING,
           IntentKind.WHICH_ONE,
+          IntentKind.TROUBLE,
+          IntentKind.SETTLED,
           IntentKind.OTHER_UNIT,
           IntentKind.WHY_THIS_VALUE);
 
@@ -230,6 +233,10 @@ final class Search {
       if (count > 1) {
         intents.add(new Intent.Counted(kind, count, count));
       }
+    }
+    if (count == 2) {
+      intents.add(new Intent.OfTrouble(Trouble.BROKEN, Optional.of(2)));
+      intents.add(new Intent.Plain(IntentKind.SETTLED));
     }
     return intents.build();
   }

@@ -56,7 +56,7 @@ record SetBook(Set<Integer> called, Set<Integer> last, boolean doubted, Map<Inte
     Set<Integer> further = new TreeSet<>();
     far.forEach(
         (position, stages) -> further.addAll(stages > stage ? List.of(position) : List.of()));
-    return new SetBook(Set.copyOf(further), last, false, far);
+    return new SetBook(Set.copyOf(further), last, doubted && !far.isEmpty(), far);
   }
 
   /** One is renewed, when so many stages are closed. */

@@ -107,7 +107,7 @@ class TroubleTest {
   @Test
   @DisplayName("at one of a set after the first stage brings only that one up to the others")
   void ofSetInStages() {
-    Bay.working(SampleProcedures.setOfThree())
+    Bay.working(SampleProcedures.setOf(3))
         .after("torque reached 52", "wrench clicked", "wrench clicked", "angle turned 60")
         .goes(
             """
