@@ -109,7 +109,9 @@ class ReportCommandTest {
     assertFalse(page().contains("Customer"));
     assertEquals(0, run("--customer", "C & D", "--technician", " "), err::toString);
     assertTrue(page().contains("C &amp; D"));
-    assertFalse(page().contains("Technician"));
+    assertTrue(page().contains("Technician</th><td>not given"));
+    assertEquals(0, run("--technician", "C & D"), err::toString);
+    assertTrue(page().contains("Technician</th><td>C &amp; D"));
   }
 
   @Test
