@@ -141,7 +141,7 @@ final class Rule {
               TroubleRules::newHardware,
               ACCEPTED,
               REFUSED),
-          rule("fixd", "starts again after a repair", TroubleRules::repaired, ACCEPTED),
+          rule("fixd", "starts again after a repair", TroubleRules::repaired, ACCEPTED, REFUSED),
           rule("chkr", "keeps that a failed check was settled", TroubleRules::repaired, ACCEPTED),
           rule("unit", "says the torque in the other unit", ValueQuestions::otherUnit, ANSWERED),
           rule("why", "says what the value is for", ValueQuestions::why, ANSWERED),

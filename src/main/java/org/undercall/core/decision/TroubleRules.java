@@ -72,9 +72,13 @@ final class TroubleRules {
         : StepRules.refuse(session, Missing.COUNT, Refuse.countHardware(fastener.get(), count));
   }
 
-  /** It was repaired, or the part replaced. */
+  /** It was repaired, or the part replaced; what is used once is only renewed. */
   static Decision repaired(Session session, Intent intent, Moment now) {
-    return settled(session, Remedy.REPAIRED);
+    boolean ofSet = session.state().wrong().flatMap(StepState.Wrong::position).isPresent();
+    Optional<Fastener> once = fastener(session).filter(f -> ofSet && f.part().oneTimeUse());
+    return once.isPresent()
+        ? StepRules.refuse(session, Missing.NEW_HARDWARE, Refuse.countHardware(once.get(), 1))
+        : settled(session, Remedy.REPAIRED);
   }
 
   private static Decision settled(Session session, Remedy remedy) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.undercall.core.intent.IntentKind;
+import org.undercall.core.procedure.Walk;
 
 /**
  * Every sequence of intents and restarts, until no new state is found or to a depth, on small
@@ -58,24 +59,22 @@ class ExhaustiveSearchTest {
 
   @Test
   void noneDoesAtAWheelABushBoltWithAnAngleAndWorkThatUndoesIt() {
-    Search.Found found = Search.through(SampleProcedures.wheelAndBush(), 99, SAME);
-    System.out.println("exhaustive search, wheel, bush bolt and what undoes it: " + found);
-    assertTrue(found.whole(), "every state was found");
-    assertTrue(found.states() > 1000, "the search went somewhere");
+    whole("wheel, bush bolt and what undoes it", SampleProcedures.wheelAndBush());
   }
 
   @Test
   void noneDoesAtASetOfThreeWithAnAngle() {
-    Search.Found found = Search.through(SampleProcedures.setOf(3), 99, SAME);
-    System.out.println("exhaustive search, a set of three: " + found);
-    assertTrue(found.whole(), "every state was found");
-    assertTrue(found.states() > 1000, "the search went somewhere");
+    whole("a set of three", SampleProcedures.setOf(3));
   }
 
   @Test
   void noneDoesAtASetOfTwoAtWhichSomethingGoesWrong() {
-    Search.Found found = Search.through(SampleProcedures.setOf(2), 99, SAME);
-    System.out.println("exhaustive search, a set of two with something wrong: " + found);
+    whole("a set of two with something wrong", SampleProcedures.setOf(2));
+  }
+
+  private static void whole(String what, Walk walk) {
+    Search.Found found = Search.through(walk, 99, SAME);
+    System.out.println("exhaustive search, " + what + ": " + found);
     assertTrue(found.whole(), "every state was found");
     assertTrue(found.states() > 1000, "the search went somewhere");
   }

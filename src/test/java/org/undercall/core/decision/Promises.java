@@ -301,6 +301,7 @@ final class Promises {
     } else if (event instanceof SessionEvent.TroubleSettled) {
       boolean own = intent.kind() == IntentKind.SETTLED || intent.kind() == IntentKind.NEW_HARDWARE;
       require(own, "settled by its own phrase", event);
+      requireNewAgain(((SessionEvent.TroubleSettled) event));
     } else if (event instanceof SessionEvent.Loosened) {
       require(intent.kind() == IntentKind.LOOSENED, "loosened by its own phrase", event);
     } else if (event instanceof SessionEvent.SessionEnded e && e.complete()) {
@@ -350,6 +351,15 @@ final class Promises {
                 ? "FOOT_POUNDS"
                 : "NEWTON_METRES";
     require(unit.equals("none") || unit.equals(right), "the unit of the specification", e);
+  }
+
+  /** A one-time fastener of a set that went wrong is renewed, not repaired. */
+  private void requireNewAgain(SessionEvent.TroubleSettled e) {
+    boolean ofSet = book(e.step()).wrong().flatMap(SessionEvent.TroubleNoted::position).isPresent();
+    boolean once =
+        place(e.step()).step() instanceof Step.Fasten f && f.fastener().part().oneTimeUse();
+    require(
+        !(ofSet && once) || e.remedy() == Remedy.NEW_HARDWARE, "what is used once is renewed", e);
   }
 
   private void settle(SessionEvent.TroubleSettled e) {

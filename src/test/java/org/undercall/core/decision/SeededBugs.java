@@ -15,6 +15,7 @@ import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.term.LoadChange;
+import org.undercall.core.term.Remedy;
 
 /** Mistakes that would cost somebody a wheel, each with the promise it breaks. */
 final class SeededBugs {
@@ -246,6 +247,14 @@ final class SeededBugs {
                 e ->
                     e instanceof SessionEvent.TroubleCalled c
                         ? new SessionEvent.TroubleNoted(c.step(), c.trouble(), c.position())
+                        : e)),
+        new SeededBug(
+            "a one-time bolt of a set is repaired and used again",
+            "what is used once is renewed",
+            replacing(
+                e ->
+                    e instanceof SessionEvent.TroubleSettled t
+                        ? new SessionEvent.TroubleSettled(t.step(), Remedy.REPAIRED)
                         : e)),
         new SeededBug(
             "after new hardware it goes on where it stopped",

@@ -138,6 +138,27 @@ class TroubleTest {
   }
 
   @Test
+  @DisplayName("at one of a set that is used once is renewed, not repaired")
+  void usedOnce() {
+    Walk walk =
+        Walk.of(
+            SampleProcedures.procedure(
+                new WorkPhase(
+                    "work",
+                    true,
+                    List.of(
+                        SampleProcedures.set(SampleProcedures.bushBolt("bush"), 2, List.of())))));
+    Bay bay =
+        Bay.working(walk)
+            .after("two new bolts fitted", "head marking ten point nine", "that is correct")
+            .after("wheels carry the car", "left side at ride height", "bolt broke")
+            .after("that is correct", "it is repaired now");
+    assertEquals(List.of(), bay.recorded(SessionEvent.TroubleSettled.class));
+    bay.after("new bolt fitted");
+    assertEquals(1, bay.recorded(SessionEvent.TroubleSettled.class).size());
+  }
+
+  @Test
   @DisplayName("is taken back by cancel that, put off, and named at the end")
   void ended() {
     Bay bay = wheel();
