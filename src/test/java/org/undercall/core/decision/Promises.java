@@ -298,10 +298,10 @@ final class Promises {
               .isPresent();
       boolean right = intent.kind() == IntentKind.READ_BACK_RIGHT;
       require(right && same, "what went wrong was read back", event);
-    } else if (event instanceof SessionEvent.TroubleSettled) {
+    } else if (event instanceof SessionEvent.TroubleSettled e) {
       boolean own = intent.kind() == IntentKind.SETTLED || intent.kind() == IntentKind.NEW_HARDWARE;
       require(own, "settled by its own phrase", event);
-      requireNewAgain(((SessionEvent.TroubleSettled) event));
+      requireNewAgain(e);
     } else if (event instanceof SessionEvent.Loosened) {
       require(intent.kind() == IntentKind.LOOSENED, "loosened by its own phrase", event);
     } else if (event instanceof SessionEvent.SessionEnded e && e.complete()) {
