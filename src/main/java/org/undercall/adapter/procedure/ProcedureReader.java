@@ -50,9 +50,10 @@ final class ProcedureReader {
   private static Tool tool(JsonNode tool) {
     return new Tool(
         text(tool, "id"),
+        tool.path("kind").asText().equals("indicating") ? Tool.Kind.INDICATING : Tool.Kind.CLICKING,
         torque(tool, "least"),
         torque(tool, "most"),
-        LocalDate.parse(text(tool, "calibrated")));
+        optional(tool, "calibrated").map(LocalDate::parse));
   }
 
   private static WorkPhase phase(JsonNode phase) {

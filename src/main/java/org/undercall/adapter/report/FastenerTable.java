@@ -1,16 +1,11 @@
 package org.undercall.adapter.report;
 
-import java.time.LocalDate;
-import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalInt;
-import org.undercall.core.fastening.Calibration;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
-import org.undercall.core.procedure.Tool;
 import org.undercall.core.review.StepReview;
+import org.undercall.core.review.ToolState;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.text.Markup;
@@ -32,9 +27,8 @@ final class FastenerTable {
           "Tool and calibration|11");
 
   private static final String TOOLS =
-      "Tools: the log does not name the wrench. Shown is the first wrench that the procedure lists"
-          + " and whose range holds the setting, with the date of calibration stated there, judged"
-          + " by 12 months (ISO 6789-1:2017) on the day of the work. Uses are not counted here.";
+      "Tools: the wrench is the one that was named aloud; nothing is inferred where none was. Its"
+          + " calibration is judged by 12 months (ISO 6789-1:2017) on the day of the last entry.";
 
   private final Dossier dossier;
   private final Labels labels;
@@ -152,7 +146,7 @@ final class FastenerTable {
         "td",
         stage.closed().map(labels::time).orElse("OPEN")
             + ReviewWords.ofSet(stage, count, labels::time));
-    m.leaf("td", stage.closed().map(at -> tool(stage.specification(), at)).orElse("–"));
+    m.leaf("td", stage.closed().isPresent() ? tool(stage) : "–");
   }
 
   private static String target(Stage stage) {
@@ -168,25 +162,22 @@ final class FastenerTable {
     return "–";
   }
 
-  private String tool(Stage stage, OffsetDateTime at) {
-    if (!(stage instanceof Stage.TorqueStage torque)) {
+  private String tool(StepReview.StageReview stage) {
+    if (!(stage.specification() instanceof Stage.TorqueStage)) {
       return "angle, tool not named";
     }
-    Optional<Tool> tool =
-        dossier.procedure().tools().stream().filter(t -> t.covers(torque.setting())).findFirst();
-    return tool.map(t -> t.id() + ", " + calibrated(t, at.toLocalDate()))
-        .orElse("none listed holds the setting");
+    if (stage.wrenches().isEmpty()) {
+      return "not named";
+    }
+    String calibration =
+        ToolWords.named(dossier.review().head().tools(), stage)
+            .map(state -> ", " + calibrated(state))
+            .orElse("");
+    return String.join(", ", stage.wrenches()) + calibration;
   }
 
-  private static String calibrated(Tool tool, LocalDate day) {
-    Calibration calibration = new Calibration(tool.calibrated(), OptionalInt.empty());
-    Calibration.Interval interval = Calibration.Interval.ISO_6789;
-    String state =
-        switch (calibration.on(day, interval)) {
-          case VALID, DUE_BY_USES -> "in date until " + calibration.dueOn(interval);
-          case DUE_BY_DATE -> "OVERDUE since " + calibration.dueOn(interval);
-          case DATE_NOT_YET -> "DATE LIES AFTER THE WORK";
-        };
-    return "calibrated " + tool.calibrated() + ", " + state;
+  private static String calibrated(ToolState state) {
+    return state.tool().calibrated().map(day -> "calibrated " + day + ", ").orElse("")
+        + ToolWords.state(state);
   }
 }

@@ -2,9 +2,9 @@ package org.undercall.adapter.report;
 
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -82,12 +82,11 @@ public final class FastenersCsv {
           step,
           fastener,
           List.of("", "", "", "", "", "", "", "", "", "", ""),
-          tool(Optional.empty()));
+          List.of("", "", ""));
     }
     for (int i = 0; i < stages.size(); i++) {
       StepReview.StageReview stage = stages.get(i);
-      Optional<ToolState> tool = ToolState.first(tools, stage.specification());
-      row(csv, step, fastener, stage(i + 1, stage), tool(tool));
+      row(csv, step, fastener, stage(i + 1, stage), tool(stage, tools));
     }
   }
 
@@ -168,10 +167,12 @@ public final class FastenersCsv {
         StepText.doubts(step));
   }
 
-  private static List<Object> tool(Optional<ToolState> tool) {
-    return Arrays.asList(
-        tool.map(t -> t.tool().id()),
-        tool.map(t -> t.tool().calibrated().toString()),
+  /** What was named; the calibration only if it was one wrench. */
+  private static List<Object> tool(StepReview.StageReview stage, List<ToolState> tools) {
+    Optional<ToolState> tool = ToolWords.named(tools, stage);
+    return List.of(
+        String.join(", ", stage.wrenches()),
+        tool.flatMap(t -> t.tool().calibrated()).map(LocalDate::toString),
         tool.map(ToolWords::state));
   }
 

@@ -9,6 +9,7 @@ import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.Span;
+import org.undercall.core.review.ToolState;
 
 /**
  * A review as JSON, with the same content as the text: times in ISO form, lengths of time in whole
@@ -25,7 +26,7 @@ public final class ReviewJson {
     ObjectNode root = MAPPER.createObjectNode();
     head(root, review.head());
     ArrayNode steps = root.putArray("steps");
-    review.steps().forEach(step -> StepJson.put(steps.addObject(), step, review.head().tools()));
+    review.steps().forEach(step -> StepJson.put(steps.addObject(), step));
     remarks(root, review);
     Review.Totals totals = review.totals();
     ObjectNode times = root.putObject("totals");
@@ -63,15 +64,19 @@ public final class ReviewJson {
     head.tools()
         .forEach(
             t ->
-                tools
-                    .addObject()
+                calibrated(tools.addObject(), t)
                     .put("id", t.tool().id())
                     .put("least", t.tool().least().toString())
                     .put("most", t.tool().most().toString())
-                    .put("calibrated", t.tool().calibrated().toString())
                     .put("calibration", ToolWords.state(t))
-                    .put("due", t.due().toString())
+                    .put("kind", ReviewWords.plain(t.tool().kind()))
                     .put("uses", t.uses()));
+  }
+
+  private static ObjectNode calibrated(ObjectNode tool, ToolState state) {
+    state.tool().calibrated().ifPresent(day -> tool.put("calibrated", day.toString()));
+    state.calibration().ifPresent(held -> tool.put("due", held.due().toString()));
+    return tool;
   }
 
   private static void remarks(ObjectNode root, Review review) {

@@ -157,7 +157,6 @@ final class ReviewWords {
         : event.toString();
   }
 
-  /** What was undone, taken back, broken off or done out of order. */
   /** What went wrong, or how it was settled. */
   static String trouble(SessionEvent event) {
     if (event instanceof SessionEvent.TroubleNoted e) {
@@ -169,6 +168,7 @@ final class ReviewWords {
         : step(((SessionEvent.SayingTakenBack) event).step()) + ": taken back";
   }
 
+  /** What was undone, taken back, broken off, done out of order or with an overdue wrench. */
   static String change(SessionEvent event) {
     if (event instanceof SessionEvent.StepReopened e) {
       return step(e.step()) + ": opened again";
@@ -200,6 +200,13 @@ final class ReviewWords {
     }
     if (event instanceof SessionEvent.Loosened e) {
       return step(e.step()) + ": fully loosened";
+    }
+    if (event instanceof SessionEvent.OverdueNoted e) {
+      return step(e.step())
+          + ": "
+          + e.wrench()
+          + " used with its calibration over, "
+          + plain(e.reason());
     }
     return event instanceof SessionEvent.OutOfOrderNoted e
         ? step(e.step()) + ": out of order, " + plain(e.reason())

@@ -2,16 +2,14 @@ package org.undercall.adapter.report;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.List;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.review.StepReview;
-import org.undercall.core.review.ToolState;
 
 /** One step of a review as a JSON object. */
 final class StepJson {
   private StepJson() {}
 
-  static void put(ObjectNode node, StepReview step, List<ToolState> tools) {
+  static void put(ObjectNode node, StepReview step) {
     node.put("step", step.place().ref().toString());
     node.put("title", step.place().step().head().title());
     node.put("phase", step.place().phase());
@@ -24,7 +22,7 @@ final class StepJson {
     node.put("asideMillis", times.aside().toMillis());
     node.put("timedMillis", times.timed().toMillis());
     work(node, step.work());
-    tightened(node, step.tightened(), tools);
+    tightened(node, step.tightened());
     ArrayNode doubts = node.putArray("doubts");
     step.doubts().stream().sorted().map(ReviewWords::doubt).forEach(doubts::add);
   }
@@ -47,8 +45,7 @@ final class StepJson {
     work.putOff().forEach(reason -> putOff.add(ReviewWords.plain(reason)));
   }
 
-  private static void tightened(
-      ObjectNode node, StepReview.Tightened tightened, List<ToolState> tools) {
+  private static void tightened(ObjectNode node, StepReview.Tightened tightened) {
     tightened.marking().ifPresent(marking -> node.put("headMarking", marking.text()));
     tightened.newHardware().ifPresent(at -> node.put("newHardware", ReviewJson.time(at)));
     tightened
@@ -59,18 +56,20 @@ final class StepJson {
                     .put("at", ReviewJson.time(load.at()))
                     .put("what", ReviewWords.confirmed(load.event())));
     ArrayNode stages = node.putArray("stages");
-    tightened.stages().forEach(stage -> stage(stages.addObject(), stage, tools));
+    tightened.stages().forEach(stage -> stage(stages.addObject(), stage));
     node.put("voided", tightened.voided());
   }
 
-  private static void stage(ObjectNode node, StepReview.StageReview stage, List<ToolState> tools) {
+  private static void stage(ObjectNode node, StepReview.StageReview stage) {
     boolean torque = stage.specification() instanceof Stage.TorqueStage;
     node.put("kind", torque ? "torque" : "angle");
     node.put("specification", ReviewWords.specification(stage));
     if (stage.specification() instanceof Stage.TorqueStage t) {
       node.put("wrenchSetTo", t.setting().toString());
     }
-    ToolState.first(tools, stage.specification()).ifPresent(t -> node.put("tool", t.tool().id()));
+    if (!stage.wrenches().isEmpty()) {
+      node.put("tool", String.join(", ", stage.wrenches()));
+    }
     stage.called().ifPresent(called -> node.put("called", called));
     stage.clip().ifPresent(clip -> node.put("clip", clip));
     stage.deviation().ifPresent(deviation -> node.put("deviation", deviation));

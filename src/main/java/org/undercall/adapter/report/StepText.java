@@ -84,6 +84,7 @@ final class StepText {
     return ReviewWords.specification(stage)
         + called
         + closed
+        + (stage.wrenches().isEmpty() ? "" : ", " + String.join(", ", stage.wrenches()))
         + ReviewWords.ofSet(stage, count, ReviewText.TIME::format)
         + ReviewText.clip(stage.clip());
   }

@@ -1,12 +1,16 @@
 package org.undercall.adapter.report;
 
+import java.util.List;
+import java.util.Optional;
+import org.undercall.core.procedure.Tool;
+import org.undercall.core.review.StepReview;
 import org.undercall.core.review.ToolState;
 
 /** The words of the written review for torque wrenches. */
 final class ToolWords {
   /** Said of every list of wrenches. */
   static final String NOT_NAMED =
-      "The log does not name the wrench: a torque counts for the first one whose range holds it.";
+      "A torque counts for the wrench that was named, else for each that could have served.";
 
   private ToolWords() {}
 
@@ -16,8 +20,8 @@ final class ToolWords {
         + state.tool().least()
         + " to "
         + state.tool().most()
-        + ", calibrated "
-        + state.tool().calibrated()
+        + (state.tool().kind() == Tool.Kind.INDICATING ? ", indicating" : "")
+        + state.tool().calibrated().map(day -> ", calibrated " + day).orElse("")
         + ", "
         + state(state)
         + ", torques closed: "
@@ -26,11 +30,23 @@ final class ToolWords {
 
   /** Whether the calibration held. */
   static String state(ToolState state) {
-    return switch (state.state()) {
-      case VALID -> "calibration holds until " + state.due();
-      case DUE_BY_DATE -> "CALIBRATION OVER since " + state.due();
-      case DUE_BY_USES -> "CALIBRATION OVER by uses";
-      case DATE_NOT_YET -> "CALIBRATION DATE not yet reached";
-    };
+    return state
+        .calibration()
+        .map(
+            held ->
+                switch (held.state()) {
+                  case VALID -> "calibration holds until " + held.due();
+                  case DUE_BY_DATE -> "CALIBRATION OVER since " + held.due();
+                  case DUE_BY_USES -> "CALIBRATION OVER by uses";
+                  case DATE_NOT_YET -> "CALIBRATION DATE not yet reached";
+                })
+        .orElse("calibration not stated");
+  }
+
+  /** The wrench that was named for a stage, if just one was. */
+  static Optional<ToolState> named(List<ToolState> tools, StepReview.StageReview stage) {
+    return tools.stream()
+        .filter(state -> stage.wrenches().equals(List.of(state.tool().id())))
+        .findFirst();
   }
 }

@@ -63,8 +63,7 @@ public final class WalkText {
         + tool.least()
         + " to "
         + tool.most()
-        + ", calibrated "
-        + tool.calibrated();
+        + tool.calibrated().map(day -> ", calibrated " + day).orElse("");
   }
 
   private static String part(LayOut.Part part) {

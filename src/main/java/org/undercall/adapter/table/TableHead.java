@@ -77,9 +77,10 @@ final class TableHead {
 
   private void tool(List<Cell> cells) {
     Cell first = cells.get(0);
-    if (cells.size() != 5) {
+    if (cells.size() != 5 && cells.size() != 6) {
       String expected =
-          "name, least, most, unit, day of calibration: wrench 2; 40; 210; Nm; 2026-03-31";
+          "name, least, most, unit, day of calibration, perhaps the kind: "
+              + "wrench 2; 40; 210; Nm; 2026-03-31; clicking";
       faults.at(first, TableCode.HEAD, cells.size() + " values", expected);
       return;
     }
@@ -96,7 +97,12 @@ final class TableHead {
         .ifPresentOrElse(
             u -> tool.put("unit", u.symbol()),
             () -> faults.at(unit, TableCode.OTHER_UNIT, unit.shown(), "N·m, lbf·ft or lbf·in"));
-    tool.put("calibrated", cells.get(4).given());
+    if (!cells.get(4).given().equals("-")) {
+      tool.put("calibrated", cells.get(4).given());
+    }
+    if (cells.size() == 6) {
+      tool.put("kind", cells.get(5).given());
+    }
   }
 
   private void rideHeight(List<Cell> cells) {

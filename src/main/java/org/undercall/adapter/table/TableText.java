@@ -1,5 +1,6 @@
 package org.undercall.adapter.table;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -97,7 +98,8 @@ public record TableText(String csv, List<String> left) {
               StepText.number(tool.least().amount()),
               StepText.number(tool.most().amount()),
               tool.most().unit().symbol(),
-              tool.calibrated().toString()));
+              tool.calibrated().map(LocalDate::toString).orElse("-"),
+              tool.kind() == Tool.Kind.INDICATING ? "indicating" : "clicking"));
     }
   }
 

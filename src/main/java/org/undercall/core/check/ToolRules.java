@@ -20,7 +20,11 @@ final class ToolRules {
     List<Finding> findings = new ArrayList<>();
     for (int i = 0; i < tools.size(); i++) {
       Tool tool = tools.get(i);
-      Calibration calibration = new Calibration(tool.calibrated(), counted(uses, tool));
+      if (tool.calibrated().isEmpty()) {
+        continue;
+      }
+      LocalDate calibrated = tool.calibrated().get();
+      Calibration calibration = new Calibration(calibrated, counted(uses, tool));
       Calibration.State state = calibration.on(on, Calibration.Interval.ISO_6789);
       if (state == Calibration.State.DUE_BY_USES) {
         String found = tool.id() + " used " + uses.get(tool.id()) + " times since its calibration";
@@ -29,7 +33,7 @@ final class ToolRules {
             new Finding(
                 CheckRule.CALIBRATION_OVER, "/tools/" + i + "/calibrated", found, expected));
       } else if (state != Calibration.State.VALID) {
-        String found = tool.id() + " calibrated on " + tool.calibrated();
+        String found = tool.id() + " calibrated on " + calibrated;
         String expected = "a day up to 12 months before " + on;
         String pointer = "/tools/" + i + "/calibrated";
         findings.add(new Finding(CheckRule.CALIBRATION_OVER, pointer, found, expected));

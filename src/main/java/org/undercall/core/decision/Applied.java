@@ -10,6 +10,9 @@ import java.util.stream.IntStream;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.event.SessionEvent.*;
+import org.undercall.core.event.SessionEvent.OverdueCalled;
+import org.undercall.core.event.SessionEvent.OverdueNoted;
+import org.undercall.core.event.SessionEvent.WrenchNamed;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
@@ -77,6 +80,11 @@ final class Applied {
                 e.step(),
                 t -> t.wrong(some(new StepState.Wrong(e.trouble(), e.position())))));
     on(TroubleSettled.class, (s, e) -> troubleSettled(s, e));
+    on(WrenchNamed.class, (s, e) -> s.with(s.bench().using(e.wrench())));
+    on(
+        OverdueCalled.class,
+        (s, e) -> await(s, new Pending.Overdue(e.step(), e.wrench(), e.reason())));
+    on(OverdueNoted.class, (s, e) -> settled(s).with(s.bench().excusing(e.wrench())));
     on(StagesVoided.class, (s, e) -> tighten(s, e.step(), t -> t.withStagesClosed(0)));
     on(MeasureCalled.class, (s, e) -> await(s, new Pending.Value(e.step(), e.value())));
     on(Measured.class, (s, e) -> settled(s));

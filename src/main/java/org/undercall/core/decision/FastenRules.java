@@ -17,6 +17,7 @@ import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Say;
 import org.undercall.core.term.Angle;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.Torque;
 import org.undercall.core.term.TorqueUnit;
 
 /** What is done with fasteners: hardware, head marking, values and stages. */
@@ -93,11 +94,12 @@ final class FastenRules {
   static Decision keepReading(Session session, Pending.Reading reading, Intent intent, Moment now) {
     Turn dropped = new Turn(session).drop();
     Session after = dropped.session();
-    Optional<Decision> early = StepRules.tooEarly(after);
+    Optional<Decision> early =
+        WrenchRules.calibrationOver(after, now).or(() -> StepRules.tooEarly(after));
     if (early.isPresent()) {
       return dropped.then(early.get());
     }
-    if (after.phase() != Phase.ANGLE) {
+    if (after.phase() != Phase.ANGLE && after.phase() != Phase.TORQUE) {
       return dropped.then(StepRules.missing(after, intent, now));
     }
     int stage = session.tightening().stagesClosed() + 1;
@@ -105,11 +107,13 @@ final class FastenRules {
         new Turn(session)
             .record(new SessionEvent.ValueCalled(session.ref(), stage, reading.value()));
     if (!reading.closes()) {
-      return turn.say(Say.readingKept()).end(Outcome.ACCEPTED);
+      return turn.say(Say.readingKept(after.stage())).end(Outcome.ACCEPTED);
     }
     boolean several = ((Step.Fasten) session.place().step()).fastener().set().several();
+    IntentKind kind =
+        after.phase() == Phase.ANGLE ? IntentKind.ANGLE_COMPLETED : IntentKind.TORQUE_COMPLETED;
     return several
-        ? SetRules.completed(turn, new Intent.Plain(IntentKind.ANGLE_COMPLETED))
+        ? SetRules.completed(turn, new Intent.Plain(kind))
         : close(turn).end(Outcome.ACCEPTED);
   }
 
@@ -159,7 +163,8 @@ final class FastenRules {
 
   /** A value called for the stage at hand. It closes nothing. */
   static Decision called(Session session, Intent intent, Moment now) {
-    return StepRules.tooEarly(session)
+    return WrenchRules.calibrationOver(session, now)
+        .or(() -> StepRules.tooEarly(session))
         .or(() -> refusedValue(session, (Intent.OfNumber) intent))
         .orElseGet(
             () -> {
@@ -171,7 +176,8 @@ final class FastenRules {
 
   /** The stage at hand is said to be completed, with or without its value. */
   static Decision completed(Session session, Intent intent, Moment now) {
-    Optional<Decision> early = StepRules.tooEarly(session);
+    Optional<Decision> early =
+        WrenchRules.calibrationOver(session, now).or(() -> StepRules.tooEarly(session));
     if (early.isPresent()) {
       return early.get();
     }
@@ -228,11 +234,17 @@ final class FastenRules {
   static String recorded(Session session) {
     return session.specified() instanceof Stage.AngleStage angle
         ? recorded(angle, session.tightening())
-        : recorded((Stage.TorqueStage) session.specified());
+        : recorded((Stage.TorqueStage) session.specified(), session.tightening());
   }
 
-  /** The torque of the specification, and what was dialled for it with an adaptor on. */
-  private static String recorded(Stage.TorqueStage stage) {
+  /** The torque of the specification, or what was read; with an adaptor what was dialled for it. */
+  private static String recorded(Stage.TorqueStage stage, Tightening tightening) {
+    Optional<BigDecimal> read =
+        tightening.called().filter(called -> called.compareTo(stage.amount()) != 0);
+    if (read.isPresent()) {
+      String adaptor = stage.dialled().isPresent() ? " at the wrench, with the adaptor" : "";
+      return new Torque(read.get(), stage.target().unit()) + ", read" + adaptor;
+    }
     return stage
         .dialled()
         .map(d -> stage.target() + ", wrench set to " + d.setting() + " with the adaptor")
@@ -268,10 +280,14 @@ final class FastenRules {
     if (value.unit().isPresent() && !value.unit().equals(unit(stage))) {
       return Optional.of(StepRules.refuse(session, Missing.OTHER_UNIT, Refuse.otherUnit(stage)));
     }
+    if (value.unit().isEmpty() && needsUnit(session)) {
+      return Optional.of(StepRules.refuse(session, Missing.UNIT, Refuse.unit(stage)));
+    }
     boolean words = value.number().style() == SpokenNumber.Style.WORDS;
+    boolean read = stage instanceof Stage.AngleStage || WrenchRules.indicates(session);
     if (called.compareTo(stage.amount()) != 0) {
       int number = session.tightening().stagesClosed() + 1;
-      if (stage instanceof Stage.AngleStage angle && angle.isReachedBy(called)) {
+      if (read && stage.isReachedBy(called)) {
         return Optional.of(
             words && ConfusableNumbers.isConfusable(called)
                 ? digitByDigit(session, called)
@@ -283,7 +299,7 @@ final class FastenRules {
       }
       return Optional.of(
           turn.record(new SessionEvent.ValueRefused(session.ref(), number, called, stage.amount()))
-              .say(Say.valueRefused(called, stage))
+              .say(Say.valueRefused(called, stage, read))
               .end(Outcome.REFUSED));
     }
     if (words && ConfusableNumbers.isConfusable(called)) {
@@ -292,8 +308,15 @@ final class FastenRules {
     return Optional.empty();
   }
 
+  /** Where torques are in more than one unit, a number alone could be of either. */
+  private static boolean needsUnit(Session session) {
+    return session.stage() instanceof Stage.TorqueStage
+        && unit(session.stage()).isPresent()
+        && session.walk().procedure().mixesUnits();
+  }
+
   private static Decision readBack(Session session, int stage, Intent.OfNumber value) {
-    boolean closes = value.kind() == IntentKind.ANGLE_COMPLETED;
+    boolean closes = value.kind() != IntentKind.VALUE_CALLED;
     return new Turn(session)
         .record(
             new SessionEvent.ReadingCalled(session.ref(), stage, value.number().value(), closes))

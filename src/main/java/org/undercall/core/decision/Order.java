@@ -13,6 +13,9 @@ import java.util.function.BiFunction;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.event.SessionEvent.*;
+import org.undercall.core.event.SessionEvent.OverdueCalled;
+import org.undercall.core.event.SessionEvent.OverdueNoted;
+import org.undercall.core.event.SessionEvent.WrenchNamed;
 import org.undercall.core.procedure.Step;
 
 /**
@@ -68,6 +71,11 @@ final class Order {
     on(TroubleCalled.class, (p, e) -> first(p.settled(), p.atHand(e.step())));
     on(TroubleNoted.class, (p, e) -> p.atHand(e.step()));
     on(TroubleSettled.class, (p, e) -> first(p.settled(), p.atHand(e.step())));
+    on(WrenchNamed.class, (p, e) -> first(p.atHand(e.step()), p.listed(e.wrench())));
+    on(
+        OverdueCalled.class,
+        (p, e) -> first(first(p.settled(), p.atHand(e.step())), p.listed(e.wrench())));
+    on(OverdueNoted.class, (p, e) -> first(p.atHand(e.step()), p.listed(e.wrench())));
     on(StagesVoided.class, (p, e) -> p.begunBefore(e.step()));
     on(TighteningInterrupted.class, (p, e) -> p.begunBefore(e.step()));
     on(TurnCalled.class, (p, e) -> first(p.interrupted(e.step()), degrees(e.degrees())));

@@ -9,6 +9,7 @@ import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.OrderReason;
+import org.undercall.core.term.OverdueReason;
 import org.undercall.core.term.Positions;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
@@ -28,6 +29,9 @@ public sealed interface Pending {
 
   /** Something that went wrong. */
   record Wrong(StepRef step, Trouble trouble, Optional<Integer> position) implements Pending {}
+
+  /** Why a wrench is used although its calibration is over. */
+  record Overdue(StepRef step, String wrench, OverdueReason reason) implements Pending {}
 
   /** A load condition. */
   record Load(Side side, LoadCondition condition, LoadProof proof, Optional<Measure> height)

@@ -66,9 +66,16 @@ record Possible(Session session) {
   Optional<String> holds(BigDecimal value) {
     return when(
         stagesAtHand().isPresent()
-            && session.stage() instanceof Stage.AngleStage angle
-            && angle.isReachedBy(value),
-        "a reading within the tolerance of an angle");
+            && session.stage().isReachedBy(value)
+            && (session.stage() instanceof Stage.AngleStage || WrenchRules.indicates(session)),
+        "a reading within the tolerance, of an angle or at a wrench that is read");
+  }
+
+  /** A wrench that the procedure lists. */
+  Optional<String> listed(String wrench) {
+    return when(
+        session.walk().procedure().wrenches().called(wrench).isPresent(),
+        "a wrench that the procedure lists");
   }
 
   /** Positions of the set at hand that are open. */

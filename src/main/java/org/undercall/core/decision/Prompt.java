@@ -7,6 +7,7 @@ import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Fastener.FastenerSet;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.procedure.Wrenches;
 import org.undercall.core.reply.Ask;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Reply;
@@ -69,7 +70,8 @@ final class Prompt {
                 session.stages(),
                 session.tightening().stagesClosed(),
                 session.tightening().tight())
-            .and(ofSet(session));
+            .and(ofSet(session))
+            .and(WrenchRules.prompt(session));
     return session
         .tightening()
         .turned()
@@ -120,6 +122,11 @@ final class Prompt {
     }
     if (pending instanceof Pending.Wrong wrong) {
       return Ask.readBackTrouble(wrong.trouble(), wrong.position());
+    }
+    if (pending instanceof Pending.Overdue overdue) {
+      Wrenches wrenches = session.walk().procedure().wrenches();
+      int number = wrenches.number(wrenches.called(overdue.wrench()).orElseThrow());
+      return Ask.readBackOverdue(number, overdue.reason());
     }
     if (pending instanceof Pending.Reading reading) {
       return Ask.readBackReading(reading.value(), session.stage());

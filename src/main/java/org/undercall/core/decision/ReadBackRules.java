@@ -57,6 +57,9 @@ final class ReadBackRules {
     if (pending instanceof Pending.Reading reading) {
       return FastenRules.keepReading(session, reading, intent, now);
     }
+    if (pending instanceof Pending.Overdue overdue) {
+      return WrenchRules.keep(session, overdue);
+    }
     if (pending instanceof Pending.Wrong wrong) {
       return TroubleRules.keep(session, wrong);
     }

@@ -134,6 +134,13 @@ final class Rule {
           rule("wher", "names the place in the walk", TalkRules::where, ANSWERED),
           rule("sett", "says what the wrench is set to", ValueQuestions::setting, ANSWERED),
           rule("whch", "says which of a set is next and left", SetRules::which, ANSWERED),
+          rule("wrch", "names the wrench, if it fits", WrenchRules::named, ACCEPTED, REFUSED),
+          rule(
+              "over",
+              "reads back why a wrench out of calibration is used",
+              WrenchRules::overdue,
+              ASKED,
+              REFUSED),
           rule("trbl", "reads back what went wrong", TroubleRules::called, ASKED, REFUSED),
           rule(
               "newh",

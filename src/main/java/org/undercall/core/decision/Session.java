@@ -25,6 +25,7 @@ import org.undercall.core.term.StepRef;
  * @param progress how far the walk has come
  * @param loads how the suspension is loaded
  * @param car what is known of the car and its wheels
+ * @param bench what is known of the torque wrenches
  * @param talk where the conversation stands
  * @param timers the timers that run, and whose time is over
  * @param stopwatch how long it took so far
@@ -34,6 +35,7 @@ public record Session(
     Progress progress,
     Loads loads,
     Car car,
+    Bench bench,
     Talk talk,
     Timers timers,
     Stopwatch stopwatch) {
@@ -51,6 +53,7 @@ public record Session(
         Progress.start(walk.places().size()),
         Loads.NONE,
         Car.NOT_KNOWN,
+        Bench.NOTHING_SAID,
         Talk.START,
         Timers.NONE,
         Stopwatch.START);
@@ -74,7 +77,7 @@ public record Session(
   public Session after(Recorded decision) {
     Stopwatch next = stopwatch.until(this, decision);
     Session s = after(decision.events());
-    return new Session(walk, s.progress, s.loads, s.car, s.talk, s.timers, next);
+    return new Session(walk, s.progress, s.loads, s.car, s.bench, s.talk, s.timers, next);
   }
 
   /** What the session waits for. */
@@ -194,23 +197,27 @@ public record Session(
   }
 
   Session with(Progress next) {
-    return new Session(walk, next, loads, car, talk, timers, stopwatch);
+    return new Session(walk, next, loads, car, bench, talk, timers, stopwatch);
   }
 
   Session with(Loads next) {
-    return new Session(walk, progress, next, car, talk, timers, stopwatch);
+    return new Session(walk, progress, next, car, bench, talk, timers, stopwatch);
   }
 
   Session with(Car next) {
-    return new Session(walk, progress, loads, next, talk, timers, stopwatch);
+    return new Session(walk, progress, loads, next, bench, talk, timers, stopwatch);
+  }
+
+  Session with(Bench next) {
+    return new Session(walk, progress, loads, car, next, talk, timers, stopwatch);
   }
 
   Session with(Talk next) {
-    return new Session(walk, progress, loads, car, next, timers, stopwatch);
+    return new Session(walk, progress, loads, car, bench, next, timers, stopwatch);
   }
 
   Session with(Timers next) {
-    return new Session(walk, progress, loads, car, talk, next, stopwatch);
+    return new Session(walk, progress, loads, car, bench, talk, next, stopwatch);
   }
 
   /** How many steps are not closed. */

@@ -75,7 +75,8 @@ final class SetRules {
   static Decision keep(Session session, Pending.OfSet pending, Intent intent, Moment now) {
     Turn dropped = new Turn(session).drop();
     Session after = dropped.session();
-    Optional<Decision> early = StepRules.tooEarly(after);
+    Optional<Decision> early =
+        WrenchRules.calibrationOver(after, now).or(() -> StepRules.tooEarly(after));
     if (early.isPresent()) {
       return dropped.then(early.get());
     }

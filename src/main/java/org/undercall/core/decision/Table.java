@@ -38,6 +38,8 @@ final class Table {
       REPEAT                rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept -    rept rept rept -
       WHAT_IS_LEFT          -    left left left left left left left left left left left left left -    -    -    left left left -
       WHERE_AM_I            -    wher wher wher wher wher wher wher wher wher wher wher wher wher -    -    -    wher wher wher -
+      WRENCH_NAMED          -    -    -    -    wrch wrch wrch wrch -    wrch wrch -    -    -    -    -    -    -    -    -    -
+      OVERDUE               -    -    -    -    -    -    -    -    -    over -    -    -    -    -    -    -    -    -    -    -
       WRENCH_SETTING        -    -    -    -    -    -    -    -    -    sett sett -    -    -    -    -    -    -    -    -    -
       WHICH_ONE             -    -    -    -    -    -    -    whch -    whch whch -    -    -    -    -    -    -    -    -    -
       OTHER_UNIT            -    -    -    -    -    -    -    -    -    unit -    -    -    -    -    -    -    -    -    -    -

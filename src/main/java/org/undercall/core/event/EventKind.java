@@ -147,6 +147,15 @@ public enum EventKind {
       "EV80",
       SessionEvent.TroubleSettled.class,
       "What went wrong, or a check that failed, was settled."),
+  WRENCH_NAMED("EV81", SessionEvent.WrenchNamed.class, "The wrench that is used was named."),
+  OVERDUE_CALLED(
+      "EV82",
+      SessionEvent.OverdueCalled.class,
+      "The use of a wrench whose calibration is over waits for read-back."),
+  OVERDUE_NOTED(
+      "EV83",
+      SessionEvent.OverdueNoted.class,
+      "A wrench is used although its calibration is over, for a reason."),
   LOG_DOUBTED(
       "EV60",
       SessionEvent.LogDoubted.class,

@@ -38,6 +38,12 @@ public enum Missing {
   /** A position of the set that is open. */
   POSITION,
   OTHER_UNIT,
+  /** The unit of a value, where the procedure mixes them. */
+  UNIT,
+  /** A wrench that is listed and fits the torque. */
+  WRENCH,
+  /** A calibration that holds. */
+  CALIBRATION,
   /** It was said not to be so, or not surely. */
   AFFIRMATION
 }

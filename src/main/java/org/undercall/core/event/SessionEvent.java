@@ -12,6 +12,7 @@ import org.undercall.core.term.LoadProof;
 import org.undercall.core.term.LogTrouble;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.OrderReason;
+import org.undercall.core.term.OverdueReason;
 import org.undercall.core.term.Positions;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Remedy;
@@ -98,6 +99,18 @@ public sealed interface SessionEvent {
    */
   record ReadingCalled(StepRef step, int stage, BigDecimal value, boolean closes)
       implements SessionEvent {}
+
+  /**
+   * The wrench that is used from here on.
+   *
+   * @param wrench its name in the procedure
+   */
+  record WrenchNamed(StepRef step, String wrench) implements SessionEvent {}
+
+  /** Why a wrench is used although its calibration is over; waits to be read back. */
+  record OverdueCalled(StepRef step, String wrench, OverdueReason reason) implements SessionEvent {}
+
+  record OverdueNoted(StepRef step, String wrench, OverdueReason reason) implements SessionEvent {}
 
   /** Something went wrong, and waits to be read back; of a set at a position, if it is known. */
   record TroubleCalled(StepRef step, Trouble trouble, Optional<Integer> position)

@@ -41,6 +41,7 @@ final class Fillings {
       case WHEEL_SIDE -> SlotWords.SIDES.values().stream().limit(2).toList();
       case MARKING -> markings();
       case CAUSE -> List.copyOf(SlotWords.CAUSES.values());
+      case EXCUSE -> List.copyOf(SlotWords.EXCUSES.values());
       case TROUBLE -> troubles();
       case REASON -> SlotWords.REASONS.values().stream().flatMap(List::stream).toList();
       case TIMER -> List.copyOf(SlotWords.TIMERS.values());

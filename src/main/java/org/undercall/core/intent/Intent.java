@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.OrderReason;
+import org.undercall.core.term.OverdueReason;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.TimerName;
@@ -85,6 +86,14 @@ public sealed interface Intent {
     @Override
     public IntentKind kind() {
       return IntentKind.OUT_OF_ORDER;
+    }
+  }
+
+  /** Why a wrench is used although its calibration is over. */
+  record Overdue(OverdueReason reason) implements Intent {
+    @Override
+    public IntentKind kind() {
+      return IntentKind.OVERDUE;
     }
   }
 

@@ -15,6 +15,8 @@ public enum IntentKind {
   WHAT_IS_LEFT("Say which steps are still open."),
   WHERE_AM_I("Say the step, side and stage at hand."),
   WHICH_ONE("Which fastener of the set is next, and which are left."),
+  WRENCH_NAMED("The torque wrench that is used; carries its number."),
+  OVERDUE("Why a wrench is used although its calibration is over; read back."),
   WRENCH_SETTING("What is set on the wrench for the stage at hand."),
   OTHER_UNIT("The torque of the stage at hand in another unit."),
   WHY_THIS_VALUE("What the value of the stage at hand is for."),
@@ -105,6 +107,7 @@ public enum IntentKind {
           LOOSENED,
           TURNED_SO_FAR,
           OUT_OF_ORDER,
+          OVERDUE,
           SETTLED,
           END_OF_WORK ->
           true;

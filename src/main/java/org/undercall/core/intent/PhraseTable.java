@@ -94,6 +94,8 @@ final class PhraseTable {
         IntentKind.SETTLED,
         List.of("it is repaired now", "part is replaced now", "fault is repaired now"));
     table.put(IntentKind.OUT_OF_ORDER, List.of("out of order <cause>"));
+    table.put(IntentKind.WRENCH_NAMED, List.of("wrench <position>", "using wrench <position>"));
+    table.put(IntentKind.OVERDUE, List.of("calibration over <excuse>"));
     table.put(
         IntentKind.READ_BACK_RIGHT,
         List.of("that is correct", "read back correct", "you heard me right"));

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.regex.Pattern;
 import org.undercall.core.intent.Intent.OfNumber;
@@ -53,6 +54,8 @@ enum Slot {
   REASON,
   /** Why a step is closed out of order. */
   CAUSE,
+  /** Why a wrench is used although its calibration is over. */
+  EXCUSE,
   /** What went wrong, with or without "number" and a position before it. */
   TROUBLE,
   /** The name of a timer. */
@@ -91,6 +94,7 @@ enum Slot {
       case SIDE -> List.copyOf(SlotWords.SIDES.values());
       case WHEEL_SIDE -> List.of(SlotWords.SIDES.get(Side.LEFT), SlotWords.SIDES.get(Side.RIGHT));
       case CAUSE -> List.copyOf(SlotWords.CAUSES.values());
+      case EXCUSE -> List.copyOf(SlotWords.EXCUSES.values());
       case TROUBLE -> SlotWords.TROUBLES.values().stream().map(words -> words.get(0)).toList();
       case REASON -> SlotWords.REASONS.values().stream().map(words -> words.get(0)).toList();
       default -> List.of();
@@ -107,7 +111,8 @@ enum Slot {
       case ALL -> all(kind, words);
       case SIDE, WHEEL_SIDE -> side(kind, String.join(" ", words));
       case MARKING -> marking(words);
-      case CAUSE -> cause(String.join(" ", words));
+      case CAUSE -> named(SlotWords.CAUSES, String.join(" ", words), Intent.OutOfOrder::new);
+      case EXCUSE -> named(SlotWords.EXCUSES, String.join(" ", words), Intent.Overdue::new);
       case TROUBLE -> trouble(words);
       case REASON -> reason(String.join(" ", words));
       case TIMER ->
@@ -238,10 +243,10 @@ enum Slot {
     return new Unclear(Reason.NOT_A_PHRASE);
   }
 
-  private static Intent cause(String words) {
-    return SlotWords.CAUSES.entrySet().stream()
-        .filter(cause -> cause.getValue().equals(words))
-        .<Intent>map(cause -> new Intent.OutOfOrder(cause.getKey()))
+  private static <T> Intent named(Map<T, String> names, String words, Function<T, Intent> intent) {
+    return names.entrySet().stream()
+        .filter(name -> name.getValue().equals(words))
+        .map(name -> intent.apply(name.getKey()))
         .findFirst()
         .orElse(new Unclear(Reason.NOT_A_PHRASE));
   }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.undercall.core.term.OrderReason;
+import org.undercall.core.term.OverdueReason;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.TimerName;
@@ -66,6 +67,14 @@ final class SlotWords {
               entry(OrderReason.AS_THE_MAKER_SAYS, "as the maker says"),
               entry(OrderReason.DONE_BY_SOMEBODY_ELSE, "done by somebody else"),
               entry(OrderReason.NOT_ON_THIS_CAR, "missing on this car")));
+
+  /** The words for each reason to use a wrench whose calibration is over. */
+  static final Map<OverdueReason, String> EXCUSES =
+      ordered(
+          List.of(
+              entry(OverdueReason.NO_OTHER_WRENCH, "no other wrench here"),
+              entry(OverdueReason.CHECKED_ON_A_TESTER, "checked on the tester"),
+              entry(OverdueReason.AS_TOLD, "used as i was told")));
 
   /** The words for each timer that is started by voice. */
   static final Map<TimerName, String> TIMERS =

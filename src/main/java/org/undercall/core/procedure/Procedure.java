@@ -4,6 +4,8 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.undercall.core.term.Torque;
 
 /**
  * A loaded procedure.
@@ -44,6 +46,25 @@ public record Procedure(
       Optional<RideHeight> rideHeight,
       List<WorkPhase> phases) {
     this(about, cautions, tools, rideHeight, LOAD_HOLDS, phases);
+  }
+
+  /** The torque wrenches with their numbers. */
+  public Wrenches wrenches() {
+    return new Wrenches(tools);
+  }
+
+  /** Whether its torques are in more than one unit. */
+  public boolean mixesUnits() {
+    return phases.stream()
+            .flatMap(phase -> phase.steps().stream())
+            .flatMap(step -> step instanceof Step.Fasten f ? Stream.of(f.fastener()) : Stream.of())
+            .flatMap(fastener -> fastener.variants().stream())
+            .flatMap(variant -> variant.stages().stream())
+            .flatMap(s -> s instanceof Stage.TorqueStage t ? Stream.of(t.target()) : Stream.of())
+            .map(Torque::unit)
+            .distinct()
+            .count()
+        > 1;
   }
 
   public Procedure {

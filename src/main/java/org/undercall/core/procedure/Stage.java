@@ -1,6 +1,7 @@
 package org.undercall.core.procedure;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Optional;
 import org.undercall.core.term.Angle;
 import org.undercall.core.term.Torque;
@@ -13,6 +14,12 @@ public sealed interface Stage {
    * wrench is set to, or the angle.
    */
   BigDecimal amount();
+
+  /** Whether an amount is more than that of this stage with its tolerance. */
+  boolean isExceededBy(BigDecimal amount);
+
+  /** Whether an amount is that of this stage, within its tolerance. */
+  boolean isReachedBy(BigDecimal amount);
 
   /**
    * Tighten to a torque.
@@ -41,6 +48,23 @@ public sealed interface Stage {
     public BigDecimal amount() {
       return setting().amount();
     }
+
+    @Override
+    public boolean isExceededBy(BigDecimal amount) {
+      return amount.compareTo(amount().add(tolerance())) > 0;
+    }
+
+    @Override
+    public boolean isReachedBy(BigDecimal amount) {
+      return !isExceededBy(amount) && amount.compareTo(amount().subtract(tolerance())) >= 0;
+    }
+
+    /** The tolerance at the wrench: with an adaptor it is less or more than at the fastener. */
+    private BigDecimal tolerance() {
+      return dialled.isEmpty()
+          ? plusMinus
+          : plusMinus.multiply(amount()).divide(target.amount(), MathContext.DECIMAL32);
+    }
   }
 
   /**
@@ -65,12 +89,12 @@ public sealed interface Stage {
       return rest.signum() > 0 ? new AngleStage(new Angle(rest), plusMinus) : this;
     }
 
-    /** Whether so many degrees are more than the angle with its tolerance. */
+    @Override
     public boolean isExceededBy(BigDecimal degrees) {
       return degrees.compareTo(target.degrees().add(plusMinus)) > 0;
     }
 
-    /** Whether so many degrees are the angle, within its tolerance. */
+    @Override
     public boolean isReachedBy(BigDecimal degrees) {
       return !isExceededBy(degrees) && degrees.compareTo(target.degrees().subtract(plusMinus)) >= 0;
     }

@@ -13,6 +13,7 @@ import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.OrderReason;
+import org.undercall.core.term.OverdueReason;
 import org.undercall.core.term.Positions;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.Trouble;
@@ -118,6 +119,33 @@ public final class Ask {
             + Words.digits(off.abs())
             + (off.signum() > 0 ? " above. " : " below. ")
             + "Say: that is correct.");
+  }
+
+  /** Which wrench is used. */
+  public static Reply whichWrench() {
+    return Reply.of("Which wrench? Say its number.");
+  }
+
+  /** The wrench that was named does not fit the torque at hand. */
+  public static Reply otherWrench(int number) {
+    return Reply.of("Wrench " + Words.count(number) + " does not fit. Which one?");
+  }
+
+  /** The calibration of the wrench in use is over: another one, or a reason. */
+  public static Reply overdue(int number) {
+    return Reply.of(
+        "The calibration of wrench " + Words.count(number) + " is over.",
+        "Take another, or say: calibration over, and why.");
+  }
+
+  /** Why a wrench is used although its calibration is over, read back. */
+  public static Reply readBackOverdue(int number, OverdueReason reason) {
+    return Reply.of(
+        "Wrench "
+            + Words.count(number)
+            + ", calibration over, "
+            + Words.reason(reason)
+            + ". Say: that is correct.");
   }
 
   /** Something that went wrong, read back. */

@@ -5,9 +5,11 @@ import java.util.List;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Tool;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.Side;
+import org.undercall.core.term.Torque;
 import org.undercall.core.term.Trouble;
 
 /** What the program says to refuse: what is missing, in one short sentence. */
@@ -72,6 +74,42 @@ public final class Refuse {
             + " is done. Next: number "
             + Words.count(next)
             + ".");
+  }
+
+  /** No wrench is listed by a number. */
+  public static Reply noSuchWrench(int number, List<Integer> numbers) {
+    String listed = numbers.isEmpty() ? "None is listed." : "Listed: " + Words.numbers(numbers);
+    return Reply.of(
+        "No. There is no wrench " + Words.count(number) + ".",
+        numbers.isEmpty() ? listed : listed + ".");
+  }
+
+  /** A wrench has another unit, or its range does not hold the torque. */
+  public static Reply wrenchDoesNotFit(int number, Tool tool, Torque torque) {
+    String why =
+        tool.most().unit() != torque.unit()
+            ? " is in " + Words.unit(tool.most().unit())
+            : torque.amount().compareTo(tool.most().amount()) > 0
+                ? " ends at " + Words.torque(tool.most())
+                : " begins at " + Words.torque(tool.least());
+    return Reply.of("No. Wrench " + Words.count(number) + why + ".");
+  }
+
+  /** The calibration of the wrench in use is over. */
+  public static Reply calibrationOver(int number) {
+    return Reply.of("No.").and(Ask.overdue(number));
+  }
+
+  /** One of the wrenches that could be in use is out of calibration. */
+  public static Reply nameTheWrench(int overdue) {
+    return Reply.of(
+        "No. The calibration of wrench " + Words.count(overdue) + " is over.",
+        "Say which wrench you use.");
+  }
+
+  /** A value needs its unit, since the procedure has torques in more than one. */
+  public static Reply unit(Stage stage) {
+    return Reply.of("No. Say the unit too: " + Words.unit(stage) + ".");
   }
 
   /** The head marking was not read out. */

@@ -35,14 +35,28 @@ public final class Say {
   }
 
   /** A reading within the tolerance was kept. */
-  public static Reply readingKept() {
-    return Reply.of("Kept. Say: angle turned.");
+  public static Reply readingKept(Stage stage) {
+    return Reply.of("Kept. Say: " + closing(stage) + ".");
+  }
+
+  private static String closing(Stage stage) {
+    return stage instanceof Stage.TorqueStage ? "torque reached" : "angle turned";
+  }
+
+  /** A wrench was named. */
+  public static Reply wrench(int number) {
+    return Reply.of("Wrench " + Words.count(number) + ".");
+  }
+
+  /** It was noted why a wrench out of calibration is used. */
+  public static Reply overdueNoted() {
+    return Reply.of("Noted. Go on.");
   }
 
   /** A called value matches the stage. */
   public static Reply valueMatches(Stage stage) {
-    String closing = stage instanceof Stage.TorqueStage ? "torque reached" : "angle turned";
-    return Reply.of(Words.sentence(Words.value(stage)) + ", matches. Say: " + closing + ".");
+    String value = Words.sentence(Words.value(stage));
+    return Reply.of(value + ", matches. Say: " + closing(stage) + ".");
   }
 
   /** A stage was closed with the value that was called for it. */
@@ -72,13 +86,21 @@ public final class Say {
     return Reply.of(remedy == Remedy.NEW_HARDWARE ? "New hardware noted." : "Repair noted.");
   }
 
-  /** A called value does not match; both are read out. */
-  public static Reply valueRefused(BigDecimal called, Stage stage) {
+  /**
+   * A called value does not match the stage.
+   *
+   * @param read whether it is a reading, so that it may be gone on from
+   */
+  public static Reply valueRefused(BigDecimal called, Stage stage, boolean read) {
     Reply refused =
         Reply.of("No. Heard " + Words.digits(called) + ".", "It is " + Words.stage(stage) + ".");
-    return stage instanceof Stage.AngleStage angle && !angle.isExceededBy(called)
-        ? refused.and(Reply.of("Turn it on."))
-        : refused;
+    if (!read) {
+      return refused;
+    }
+    if (!stage.isExceededBy(called)) {
+      return refused.and(Reply.of("Turn it on."));
+    }
+    return refused.and(Reply.of("If it is past that, say: turned too far."));
   }
 
   /** A measured value was kept. */

@@ -13,6 +13,7 @@ import org.undercall.core.term.LoadProof;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.MeasureUnit;
 import org.undercall.core.term.OrderReason;
+import org.undercall.core.term.OverdueReason;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
@@ -172,6 +173,14 @@ final class Words {
   /** What went wrong, of a set with its position: "number three, broken". */
   static String trouble(Trouble trouble, Optional<Integer> position) {
     return position.map(n -> "number " + count(n) + ", ").orElse("") + trouble(trouble);
+  }
+
+  static String reason(OverdueReason reason) {
+    return switch (reason) {
+      case NO_OTHER_WRENCH -> "no other wrench here";
+      case CHECKED_ON_A_TESTER -> "checked on the tester";
+      case AS_TOLD -> "used as told";
+    };
   }
 
   static String reason(OrderReason reason) {

@@ -36,6 +36,7 @@ final class RemarkReader {
           SessionEvent.TighteningInterrupted.class,
           SessionEvent.TurnNoted.class,
           SessionEvent.Loosened.class,
+          SessionEvent.OverdueNoted.class,
           SessionEvent.OutOfOrderNoted.class);
 
   private final List<Review.Refusal> refusals = new ArrayList<>();

@@ -34,7 +34,7 @@ public record Review(
    * @param version the version of the program the session began with; empty if not recorded
    * @param started time of the first decision
    * @param last time of the last decision
-   * @param tools the torque wrenches of the procedure; the log does not say which one was used
+   * @param tools the torque wrenches of the procedure
    */
   public record Head(
       Procedure.About about,

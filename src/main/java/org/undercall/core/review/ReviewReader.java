@@ -19,6 +19,7 @@ final class ReviewReader {
   private final Map<StepRef, StepTrace> steps = new LinkedHashMap<>();
   private final RemarkReader remarks = new RemarkReader();
   private final LoadTrace loads = new LoadTrace();
+  private final WrenchTrace wrench;
   private final ClipTrace clips = new ClipTrace();
   private String version = "";
   private Job job = Job.NOT_GIVEN;
@@ -27,6 +28,7 @@ final class ReviewReader {
     this.walk = walk;
     this.first = first;
     this.course = new Course(Optional.of(walk), first);
+    this.wrench = new WrenchTrace(walk.procedure().wrenches());
     walk.places().forEach(place -> steps.put(place.ref(), new StepTrace(place)));
   }
 
@@ -36,6 +38,7 @@ final class ReviewReader {
     for (SessionEvent event : decision.events()) {
       Optional<String> clip = clips.of(event);
       course.read(event);
+      wrench.read(event);
       if (event instanceof SessionEvent.SessionStarted e) {
         version = e.version();
         job = job(e);
@@ -62,7 +65,7 @@ final class ReviewReader {
       trace.tightening.closed(
           loads.confirmation(e.step().side(), Doubts.needs(trace.place.step())));
     } else {
-      trace.read(event, course.now(), clip);
+      trace.read(event, course.now(), clip, wrench);
     }
   }
 

@@ -131,14 +131,18 @@ public record StepReview(
    * @param closed when the stage was closed; empty if it is open
    * @param positions of a set, those that were called, in that order; empty for a single fastener
    *     and for a set that was not called one by one, as earlier versions took it
+   * @param wrenches the names of the torque wrenches that were said to be used; empty for an angle
+   *     and where none was named
    */
   public record StageReview(
       Stage specification,
       Optional<BigDecimal> called,
       Optional<String> clip,
       Optional<OffsetDateTime> closed,
-      List<Position> positions) {
+      List<Position> positions,
+      List<String> wrenches) {
     public StageReview {
+      wrenches = List.copyOf(wrenches);
       positions = List.copyOf(positions);
     }
 

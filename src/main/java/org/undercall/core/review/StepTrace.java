@@ -26,7 +26,7 @@ final class StepTrace {
   }
 
   /** Reads an event that is about the step, and the sound of what it says. */
-  void read(SessionEvent event, Reading now, Optional<String> clip) {
+  void read(SessionEvent event, Reading now, Optional<String> clip, WrenchTrace wrench) {
     if (event instanceof SessionEvent.StepReopened
         || event instanceof SessionEvent.ReopenedTight
         || event instanceof SessionEvent.ClosingLapsed) {
@@ -56,9 +56,9 @@ final class StepTrace {
     } else if (event instanceof SessionEvent.ValueDropped) {
       tightening.dropped();
     } else if (event instanceof SessionEvent.StageClosed e) {
-      tightening.stageClosed(e.stage(), now.at());
+      tightening.stageClosed(e.stage(), now.at(), wrench);
     } else if (event instanceof SessionEvent.PositionsClosed e) {
-      tightening.positions(e.stage(), e.positions(), now.at());
+      tightening.positions(e.stage(), e.positions(), now.at(), wrench);
     } else if (event instanceof SessionEvent.PositionsTakenBack e) {
       tightening.opened(e.stage(), e.positions());
     } else if (event instanceof SessionEvent.TroubleNoted e) {

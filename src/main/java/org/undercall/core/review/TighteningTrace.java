@@ -4,9 +4,11 @@ import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Stage;
@@ -20,6 +22,7 @@ final class TighteningTrace {
   private final Map<Integer, StepReview.Called> called = new HashMap<>();
   private final Map<Integer, OffsetDateTime> closed = new HashMap<>();
   private final Map<Integer, List<StepReview.Position>> positions = new HashMap<>();
+  private final Map<Integer, Set<String>> wrenches = new HashMap<>();
   private List<Integer> last = List.of();
   private Optional<HeadMarking> marking = Optional.empty();
   private Optional<OffsetDateTime> newHardware = Optional.empty();
@@ -49,7 +52,8 @@ final class TighteningTrace {
   }
 
   /** Positions of a set were called at a stage. */
-  void positions(int stage, Positions more, OffsetDateTime at) {
+  void positions(int stage, Positions more, OffsetDateTime at, WrenchTrace wrench) {
+    named(stage, wrench);
     Optional<BigDecimal> value =
         Optional.ofNullable(called.get(stage)).map(StepReview.Called::value);
     boolean counted = more.numbers().size() > 1;
@@ -155,6 +159,7 @@ final class TighteningTrace {
     }
     int angle = first;
     closed.keySet().removeIf(stage -> stage >= angle);
+    wrenches.keySet().removeIf(stage -> stage >= angle);
     positions.keySet().removeIf(stage -> stage >= angle);
     load = Optional.empty();
     interrupted();
@@ -164,6 +169,7 @@ final class TighteningTrace {
   void takenBack(int stage) {
     closed.remove(stage);
     called.remove(stage);
+    wrenches.remove(stage);
     withdraw(stage, last);
     turned = Optional.empty();
     load = Optional.empty();
@@ -189,9 +195,19 @@ final class TighteningTrace {
     called.keySet().retainAll(closed.keySet());
   }
 
-  void stageClosed(int stage, OffsetDateTime at) {
+  void stageClosed(int stage, OffsetDateTime at, WrenchTrace wrench) {
+    named(stage, wrench);
     closed.put(stage, at);
     turned = Optional.empty();
+  }
+
+  private void named(int stage, WrenchTrace wrench) {
+    List<Stage> stages = specified();
+    if (stage <= stages.size()) {
+      wrench
+          .at(stages.get(stage - 1))
+          .ifPresent(t -> wrenches.computeIfAbsent(stage, s -> new LinkedHashSet<>()).add(t.id()));
+    }
   }
 
   void closed(Optional<Review.Timed<SessionEvent.LoadConfirmed>> confirmation) {
@@ -210,6 +226,7 @@ final class TighteningTrace {
     called.clear();
     closed.clear();
     positions.clear();
+    wrenches.clear();
   }
 
   StepReview.Tightened tightened() {
@@ -233,7 +250,8 @@ final class TighteningTrace {
                 Optional.ofNullable(called.get(i)).map(StepReview.Called::value),
                 Optional.ofNullable(called.get(i)).flatMap(StepReview.Called::clip),
                 Optional.ofNullable(closed.get(i)),
-                positions.getOrDefault(i, List.of())));
+                positions.getOrDefault(i, List.of()),
+                List.copyOf(wrenches.getOrDefault(i, Set.of()))));
       }
     }
     return reviews;

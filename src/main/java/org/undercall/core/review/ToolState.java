@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.fastening.Calibration;
-import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Tool;
 import org.undercall.core.procedure.Walk;
 
@@ -15,11 +14,17 @@ import org.undercall.core.procedure.Walk;
  * A torque wrench of the procedure as it stood at the end of a session.
  *
  * @param tool the wrench
- * @param state whether its calibration held on the day of the last entry
- * @param due the day from which on a new calibration is due (12 months, ISO 6789-1:2017)
- * @param uses closed torque stages that count for it, once for each fastener of a set
+ * @param calibration whether its calibration held; empty if no day of it is stated
+ * @param uses torques that count for it, once for each fastener of a set
  */
-public record ToolState(Tool tool, Calibration.State state, LocalDate due, int uses) {
+public record ToolState(Tool tool, Optional<Held> calibration, int uses) {
+
+  /**
+   * Whether a calibration held on the day of the last entry.
+   *
+   * @param due the day from which on a new one is due (12 months, ISO 6789-1:2017)
+   */
+  public record Held(Calibration.State state, LocalDate due) {}
 
   /** The wrenches of a procedure in its order, with their uses in one log. */
   static List<ToolState> of(Walk walk, List<Recorded> log) {
@@ -32,15 +37,12 @@ public record ToolState(Tool tool, Calibration.State state, LocalDate due, int u
   }
 
   private static ToolState of(Tool tool, LocalDate day, int uses) {
-    Calibration calibration = new Calibration(tool.calibrated(), OptionalInt.empty());
     Calibration.Interval interval = Calibration.Interval.ISO_6789;
-    return new ToolState(tool, calibration.on(day, interval), calibration.dueOn(interval), uses);
-  }
-
-  /** The first listed wrench whose range holds the setting of a stage; an angle needs none. */
-  public static Optional<ToolState> first(List<ToolState> tools, Stage stage) {
-    return stage instanceof Stage.TorqueStage torque
-        ? tools.stream().filter(t -> t.tool().covers(torque.setting())).findFirst()
-        : Optional.empty();
+    return new ToolState(
+        tool,
+        tool.calibrated()
+            .map(date -> new Calibration(date, OptionalInt.empty()))
+            .map(c -> new Held(c.on(day, interval), c.dueOn(interval))),
+        uses);
   }
 }

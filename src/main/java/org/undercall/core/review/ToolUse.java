@@ -13,13 +13,13 @@ import org.undercall.core.procedure.Tool;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.StepRef;
-import org.undercall.core.term.Torque;
 
 /**
  * How often the torque wrenches were used since their calibration, as far as the logs tell.
  *
- * <p>The log does not name the wrench: a closed torque stage counts for the first listed one whose
- * range holds the setting, once for each fastener of a set.
+ * <p>A closed torque stage counts for the wrench that was named, once for each fastener of a set.
+ * Where none was named it counts for every listed one that could have served, since a calibration
+ * that runs out too early does no harm.
  */
 public final class ToolUse {
   private final List<Tool> tools;
@@ -38,20 +38,26 @@ public final class ToolUse {
   /** Adds what one session recorded. */
   public void add(Walk walk, List<Recorded> decisions) {
     Map<StepRef, HeadMarking> markings = new HashMap<>();
+    WrenchTrace wrench = new WrenchTrace(walk.procedure().wrenches());
     for (Recorded decision : decisions) {
       LocalDate day = decision.at().wall().toLocalDate();
       for (SessionEvent event : decision.events()) {
+        wrench.read(event);
         if (event instanceof SessionEvent.MarkingNoted noted) {
           markings.put(noted.step(), noted.marking());
         } else if (event instanceof SessionEvent.StageClosed closed) {
-          add(walk, closed, Optional.ofNullable(markings.get(closed.step())), day);
+          add(walk, closed, Optional.ofNullable(markings.get(closed.step())), day, wrench);
         }
       }
     }
   }
 
   private void add(
-      Walk walk, SessionEvent.StageClosed closed, Optional<HeadMarking> marking, LocalDate day) {
+      Walk walk,
+      SessionEvent.StageClosed closed,
+      Optional<HeadMarking> marking,
+      LocalDate day,
+      WrenchTrace wrench) {
     int index = walk.indexOf(closed.step());
     if (index < 0 || !(walk.places().get(index).step() instanceof Step.Fasten step)) {
       return;
@@ -62,17 +68,21 @@ public final class ToolUse {
             .filter(stages -> closed.stage() >= 1 && closed.stage() <= stages.size())
             .map(stages -> stages.get(closed.stage() - 1));
     if (stage.isPresent() && stage.get() instanceof Stage.TorqueStage torque) {
-      used(walk.procedure().tools(), torque.setting(), day)
-          .ifPresent(id -> uses.merge(id, step.fastener().set().count(), Integer::sum));
+      Optional<Tool> named = wrench.at(torque);
+      List<Tool> counted =
+          named
+              .map(List::of)
+              .orElseGet(() -> walk.procedure().wrenches().serving(torque.setting()));
+      counted.stream()
+          .map(Tool::id)
+          .filter(id -> isCounted(id, day))
+          .forEach(id -> uses.merge(id, step.fastener().set().count(), Integer::sum));
     }
   }
 
-  private Optional<String> used(List<Tool> atHand, Torque setting, LocalDate day) {
-    return atHand.stream()
-        .filter(tool -> tool.covers(setting))
-        .findFirst()
-        .flatMap(used -> tools.stream().filter(t -> t.id().equals(used.id())).findFirst())
-        .filter(tool -> !day.isBefore(tool.calibrated()))
-        .map(Tool::id);
+  private boolean isCounted(String id, LocalDate day) {
+    return tools.stream()
+        .filter(tool -> tool.id().equals(id))
+        .anyMatch(tool -> tool.calibrated().filter(day::isBefore).isEmpty());
   }
 }

@@ -72,6 +72,11 @@ class ExhaustiveSearchTest {
     whole("a set of two with something wrong", SampleProcedures.setOf(2));
   }
 
+  @Test
+  void noneDoesAtABoltWithTwoWrenches() {
+    whole("a bolt and two wrenches", SampleProcedures.withTwoWrenches());
+  }
+
   private static void whole(String what, Walk walk) {
     Search.Found found = Search.through(walk, 99, SAME);
     System.out.println("exhaustive search, " + what + ": " + found);

@@ -5,18 +5,24 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.SpokenNumber;
+import org.undercall.core.intent.SpokenUnit;
+import org.undercall.core.procedure.Procedure;
+import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Tool;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
+import org.undercall.core.term.TorqueUnit;
 
 /** How the programs of {@link SeededBugs} go wrong. */
 final class Mistakes {
@@ -258,17 +264,61 @@ final class Mistakes {
     return ((Step.Fasten) session.place().step()).fastener().set().count();
   }
 
+  private static Session with(Session session, UnaryOperator<Tool> change) {
+    Procedure old = session.walk().procedure();
+    Procedure next =
+        new Procedure(
+            old.about(),
+            old.cautions(),
+            old.tools().stream().map(change).toList(),
+            old.rideHeight(),
+            old.loadHolds(),
+            old.phases());
+    return with(session, new Walk(next, session.walk().places()));
+  }
+
+  static Session withScales(Session session) {
+    return with(
+        session, t -> new Tool(t.id(), Tool.Kind.INDICATING, t.least(), t.most(), t.calibrated()));
+  }
+
+  static Session calibrated(Session session) {
+    return with(session, t -> new Tool(t.id(), t.kind(), t.least(), t.most(), Optional.empty()));
+  }
+
+  /** A torque that was called without its unit, with that of the specification. */
+  static Intent inItsUnit(Session session, Intent intent) {
+    boolean torque =
+        session.phase() == Phase.TORQUE
+            && intent instanceof Intent.OfNumber n
+            && n.unit().isEmpty()
+            && (n.kind() == IntentKind.VALUE_CALLED || n.kind() == IntentKind.TORQUE_COMPLETED);
+    if (!torque) {
+      return intent;
+    }
+    Intent.OfNumber n = (Intent.OfNumber) intent;
+    TorqueUnit unit = ((Stage.TorqueStage) session.stage()).target().unit();
+    SpokenUnit said =
+        unit == TorqueUnit.POUND_FORCE_FOOT ? SpokenUnit.FOOT_POUNDS : SpokenUnit.NEWTON_METRES;
+    return new Intent.OfNumber(n.kind(), n.number(), Optional.of(said));
+  }
+
   private static Session withSet(Session session, int count) {
     List<Walk.Place> places = new ArrayList<>(session.walk().places());
     int at = session.progress().at();
     Walk.Place old = places.get(at);
     Step other = SampleProcedures.set(old.step(), count, List.of());
     places.set(at, new Walk.Place(old.ref(), old.phase(), other));
+    return with(session, new Walk(session.walk().procedure(), places));
+  }
+
+  private static Session with(Session session, Walk walk) {
     return new Session(
-        new Walk(session.walk().procedure(), places),
+        walk,
         session.progress(),
         session.loads(),
         session.car(),
+        session.bench(),
         session.talk(),
         session.timers(),
         session.stopwatch());

@@ -74,7 +74,8 @@ final class Promises {
       Optional<Positions> heardSet,
       Optional<SessionEvent.ReadingCalled> heardReading,
       Optional<SessionEvent.TroubleCalled> heardTrouble,
-      CarPromises car) {}
+      CarPromises car,
+      BenchPromises bench) {}
 
   private final Walk walk;
   private final Map<StepRef, StepBook> books = new HashMap<>();
@@ -90,6 +91,7 @@ final class Promises {
   private Optional<SessionEvent.TroubleCalled> heardTrouble = Optional.empty();
   private boolean closesByReading;
   private CarPromises car = CarPromises.START;
+  private BenchPromises bench = BenchPromises.START;
 
   Promises(Walk walk) {
     this.walk = walk;
@@ -113,6 +115,7 @@ final class Promises {
     heardReading = kept.heardReading();
     heardTrouble = kept.heardTrouble();
     car = kept.car();
+    bench = kept.bench();
   }
 
   private Promises(Promises other) {
@@ -129,6 +132,7 @@ final class Promises {
     heardReading = other.heardReading;
     heardTrouble = other.heardTrouble;
     car = other.car;
+    bench = other.bench;
   }
 
   Promises copy() {
@@ -153,7 +157,8 @@ final class Promises {
         heardSet,
         heardReading,
         heardTrouble,
-        car);
+        car,
+        bench);
   }
 
   /** Checks one decision, or throws. */
@@ -175,7 +180,9 @@ final class Promises {
     for (SessionEvent event : decision.events()) {
       types.add(event.getClass());
       car.check(this, event);
+      bench.check(walk, intent, event);
       check(intent, event);
+      bench = bench.after(event);
       car = car.after(walk, event);
       keep(event);
     }
@@ -245,6 +252,7 @@ final class Promises {
           event instanceof SessionEvent.StepClosed || event instanceof SessionEvent.StageClosed;
       require(!closes, "a restart closes nothing", event);
       car = car.after(walk, event);
+      bench = bench.after(event);
       keep(event);
     }
   }
@@ -324,10 +332,7 @@ final class Promises {
       boolean same = heardReading.get().value().compareTo(e.value()) == 0;
       closesByReading = heardReading.get().closes();
       require(right && same, "a reading read back", e);
-      Stage.AngleStage angle = (Stage.AngleStage) stages(e.step()).get(e.stage() - 1);
-      BigDecimal all = e.value().add(book(e.step()).turned().orElse(BigDecimal.ZERO));
-      BigDecimal off = all.subtract(angle.target().degrees()).abs();
-      require(off.compareTo(angle.plusMinus()) <= 0, "a reading within the tolerance", e);
+      checkReading(e);
       return;
     }
     Intent.OfNumber said = (Intent.OfNumber) intent;
@@ -351,6 +356,39 @@ final class Promises {
                 ? "FOOT_POUNDS"
                 : "NEWTON_METRES";
     require(unit.equals("none") || unit.equals(right), "the unit of the specification", e);
+    if (stage instanceof Stage.TorqueStage torque) {
+      require(!unit.equals("none") || !mixed(), "the unit where units are mixed", e);
+      bench.checkTorque(walk, torque, e);
+    }
+  }
+
+  private void checkReading(SessionEvent.ValueCalled e) {
+    Stage stage = stages(e.step()).get(e.stage() - 1);
+    if (stage instanceof Stage.TorqueStage torque) {
+      BigDecimal off = e.value().subtract(torque.target().amount()).abs();
+      require(off.compareTo(torque.plusMinus()) <= 0, "a reading within the tolerance", e);
+      bench.checkTorque(walk, torque, e);
+      bench.checkReading(walk, torque, e);
+      return;
+    }
+    Stage.AngleStage angle = (Stage.AngleStage) stage;
+    require(!book(e.step()).broken(), "an angle that was not broken off", e);
+    BigDecimal all = e.value().add(book(e.step()).turned().orElse(BigDecimal.ZERO));
+    BigDecimal off = all.subtract(angle.target().degrees()).abs();
+    require(off.compareTo(angle.plusMinus()) <= 0, "a reading within the tolerance", e);
+  }
+
+  /** Whether the procedure has torques in more than one unit. */
+  private boolean mixed() {
+    return walk.places().stream()
+            .filter(place -> place.step() instanceof Step.Fasten)
+            .flatMap(place -> ((Step.Fasten) place.step()).fastener().variants().stream())
+            .flatMap(variant -> variant.stages().stream())
+            .filter(Stage.TorqueStage.class::isInstance)
+            .map(stage -> ((Stage.TorqueStage) stage).target().unit())
+            .distinct()
+            .count()
+        > 1;
   }
 
   /** A one-time fastener of a set that went wrong is renewed, not repaired. */

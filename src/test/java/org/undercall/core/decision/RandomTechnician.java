@@ -16,9 +16,11 @@ import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.OrderReason;
+import org.undercall.core.term.OverdueReason;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.TimerName;
+import org.undercall.core.term.TorqueUnit;
 import org.undercall.core.term.Trouble;
 
 /** Says sensible things most of the time, and anything at all the rest of the time. */
@@ -123,19 +125,32 @@ public final class RandomTechnician {
   }
 
   private Intent stage(Session session, IntentKind completed) {
+    if (!session.walk().procedure().tools().isEmpty() && random.nextInt(5) == 0) {
+      return of(pick(IntentKind.WRENCH_NAMED, IntentKind.OVERDUE));
+    }
     if (count(session) > 1 && random.nextInt(3) == 0) {
       return ofSet(completed, count(session));
     }
     boolean full = random.nextInt(8) == 0;
     BigDecimal exact = (full ? session.specified() : session.stage()).amount();
-    boolean read = completed == IntentKind.ANGLE_COMPLETED && random.nextInt(3) == 0;
+    boolean read = random.nextInt(completed == IntentKind.ANGLE_COMPLETED ? 3 : 8) == 0;
     String amount =
         (read ? exact.add(BigDecimal.valueOf(random.nextInt(5) - 2)) : exact).toPlainString();
     return switch (random.nextInt(3)) {
-      case 0 -> number(IntentKind.VALUE_CALLED, amount);
-      case 1 -> number(completed, amount);
+      case 0 -> inUnit(session, number(IntentKind.VALUE_CALLED, amount));
+      case 1 -> inUnit(session, number(completed, amount));
       default -> new Intent.Plain(completed);
     };
+  }
+
+  /** Often with the unit of the specification. */
+  private Intent inUnit(Session session, Intent.OfNumber said) {
+    if (!(session.stage() instanceof Stage.TorqueStage torque) || random.nextInt(3) == 0) {
+      return said;
+    }
+    boolean foot = torque.target().unit() == TorqueUnit.POUND_FORCE_FOOT;
+    SpokenUnit unit = foot ? SpokenUnit.FOOT_POUNDS : SpokenUnit.NEWTON_METRES;
+    return new Intent.OfNumber(said.kind(), said.number(), Optional.of(unit));
   }
 
   private Intent remedy(Session session) {
@@ -198,6 +213,8 @@ public final class RandomTechnician {
               ? new Intent.Plain(kind)
               : number(kind, NUMBERS.get(random.nextInt(NUMBERS.size())));
       case TURNED_SO_FAR -> number(kind, pick("0", "30", "60", "90", "200"));
+      case WRENCH_NAMED -> new Intent.OfPosition(kind, 1 + random.nextInt(3));
+      case OVERDUE -> new Intent.Overdue(pick(OverdueReason.values()));
       case OUT_OF_ORDER -> new Intent.OutOfOrder(pick(OrderReason.values()));
       case GO_TO_STEP -> new Intent.OfStep(kind, random.nextInt(12));
       case REOPEN ->
@@ -234,7 +251,7 @@ public final class RandomTechnician {
     return new Intent.Unclear(reason, number, Optional.of(levels));
   }
 
-  private Intent number(IntentKind kind, String amount) {
+  private Intent.OfNumber number(IntentKind kind, String amount) {
     SpokenNumber.Style style =
         random.nextBoolean() ? SpokenNumber.Style.WORDS : SpokenNumber.Style.DIGIT_BY_DIGIT;
     Optional<SpokenUnit> unit =

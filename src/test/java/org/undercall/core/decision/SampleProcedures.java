@@ -2,6 +2,7 @@ package org.undercall.core.decision;
 
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.RideHeight;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Tool;
 import org.undercall.core.procedure.Variant;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.procedure.Wheels;
@@ -30,12 +32,32 @@ import org.undercall.core.term.TorqueUnit;
 final class SampleProcedures {
   private SampleProcedures() {}
 
+  /** A wrench that clicks, calibrated shortly before the work. */
+  static final Tool CLICKING = tool("wrench 1", Tool.Kind.CLICKING, "2025-12-01");
+
+  /** A wrench that is read, and whose calibration is over. */
+  static final Tool OVERDUE = tool("wrench 2", Tool.Kind.INDICATING, "2024-06-01");
+
+  private static Tool tool(String id, Tool.Kind kind, String calibrated) {
+    return new Tool(
+        id,
+        kind,
+        Torque.newtonMetres("20"),
+        Torque.newtonMetres("200"),
+        Optional.of(LocalDate.parse(calibrated)));
+  }
+
   /** A procedure of these phases, with a tolerance of 10 mm for heights. */
   static Procedure procedure(WorkPhase... phases) {
+    return procedure(List.of(), phases);
+  }
+
+  /** The same with these torque wrenches. */
+  static Procedure procedure(List<Tool> tools, WorkPhase... phases) {
     return new Procedure(
         new Procedure.About("Sample", "invented van", "nobody", "1", "invented"),
         List.of("Stands, never a jack alone."),
-        List.of(),
+        tools,
         Optional.of(new RideHeight(BigDecimal.TEN, Optional.empty())),
         List.of(phases));
   }
@@ -98,6 +120,16 @@ final class SampleProcedures {
                     bush,
                     wheel("wheel-on", Wheels.FITTED),
                     wheelBolts("wheel-bolts")))));
+  }
+
+  /** For the car: a bolt of a torque and an angle, and two wrenches, one out of calibration. */
+  static Walk withTwoWrenches() {
+    List<Stage> stages = List.of(torque("52"), angle("60"));
+    Fastener.Part bolt = new Fastener.Part(Hardware.BOLT, false, Lubrication.DRY);
+    Step one =
+        fasten("plate", bolt, LoadCondition.ANY, List.of(new Variant(Optional.empty(), stages)));
+    return Walk.of(
+        procedure(List.of(CLICKING, OVERDUE), new WorkPhase("work", false, List.of(one))));
   }
 
   /** For the car: a set in free order, by torque and angle. */
@@ -182,7 +214,15 @@ final class SampleProcedures {
       }
       phases.add(new WorkPhase("phase " + p, random.nextInt(3) > 0, steps));
     }
-    return Walk.of(procedure(phases.toArray(WorkPhase[]::new)));
+    List<Tool> tools =
+        switch (random.nextInt(6)) {
+          case 0 -> List.of(CLICKING);
+          case 1 -> List.of(CLICKING, OVERDUE);
+          case 2 -> List.of(tool("wrench 1", Tool.Kind.INDICATING, "2025-12-01"));
+          case 3 -> List.of(tool("wrench 1", Tool.Kind.INDICATING, "2025-12-01"), OVERDUE);
+          default -> List.of();
+        };
+    return Walk.of(procedure(tools, phases.toArray(WorkPhase[]::new)));
   }
 
   /** The same step, which now and then bears on the car and on steps before it. */

@@ -20,6 +20,7 @@ import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.OrderReason;
+import org.undercall.core.term.OverdueReason;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
@@ -57,6 +58,8 @@ final class Search {
           IntentKind.WRENCH_SETTING,
           IntentKind.WHICH_ONE,
           IntentKind.TROUBLE,
+          IntentKind.WRENCH_NAMED,
+          IntentKind.OVERDUE,
           IntentKind.SETTLED,
           IntentKind.OTHER_UNIT,
           IntentKind.WHY_THIS_VALUE);
@@ -86,7 +89,8 @@ final class Search {
       Talk.Mode mode,
       Optional<Pending> pending,
       Optional<Talk.Last> last,
-      Car car) {}
+      Car car,
+      Bench bench) {}
 
   /** Different parts of states, each with its number as a character. */
   private static final class Parts<T> {
@@ -127,7 +131,8 @@ final class Search {
     this.walk = walk;
     long onOneSide = walk.places().stream().filter(p -> p.ref().side() != Side.RIGHT).count();
     alphabet =
-        Stream.concat(alphabet((int) Math.max(2, onOneSide)).stream(), ofSets(walk))
+        Stream.of(alphabet((int) Math.max(2, onOneSide)).stream(), ofSets(walk), ofWrenches(walk))
+            .flatMap(intents -> intents)
             .filter(intent -> !without.contains(intent.kind()))
             .toList();
   }
@@ -190,7 +195,8 @@ final class Search {
             talk.mode(),
             talk.pending(),
             talk.last(),
-            node.session().car());
+            node.session().car(),
+            node.session().bench());
     numbers.append(standings.number(standing));
     numbers.append(loads.number(node.session().loads()));
     numbers.append(kept.number(node.promises().kept()));
@@ -212,6 +218,7 @@ final class Search {
             .with(new Progress(standing.at(), of, standing.lastClosed()))
             .with(loads.part(key.charAt(2 * steps + 1)))
             .with(standing.car())
+            .with(standing.bench())
             .with(new Talk(standing.mode(), standing.pending(), Talk.Missed.NONE, standing.last()));
     return new Node(session, new Promises(walk, bookOf, kept.part(key.charAt(2 * steps + 2))));
   }
@@ -239,6 +246,18 @@ final class Search {
       intents.add(new Intent.Plain(IntentKind.SETTLED));
     }
     return intents.build();
+  }
+
+  /** What is said of wrenches, if there are any. */
+  private static Stream<Intent> ofWrenches(Walk walk) {
+    return walk.procedure().tools().isEmpty()
+        ? Stream.of()
+        : Stream.of(
+            new Intent.OfPosition(IntentKind.WRENCH_NAMED, 1),
+            new Intent.OfPosition(IntentKind.WRENCH_NAMED, 2),
+            new Intent.Overdue(OverdueReason.AS_TOLD),
+            number(IntentKind.VALUE_CALLED, "53"),
+            number(IntentKind.TORQUE_COMPLETED, "53"));
   }
 
   private static List<Intent> alphabet(int steps) {

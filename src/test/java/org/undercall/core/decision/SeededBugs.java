@@ -281,6 +281,34 @@ final class SeededBugs {
                         ? new SessionEvent.ValueCalled(r.step(), r.stage(), r.value())
                         : e)),
         new SeededBug(
+            "a reading counts at a wrench that clicks",
+            "a torque read at a wrench with a scale",
+            believing((s, i) -> Mistakes.withScales(s))),
+        new SeededBug(
+            "nobody minds that a calibration is over",
+            "a wrench out of calibration is excused",
+            believing((s, i) -> Mistakes.calibrated(s))),
+        new SeededBug(
+            "an excuse for a calibration that is over counts without being read back",
+            "an excuse read back",
+            replacing(
+                e ->
+                    e instanceof SessionEvent.OverdueCalled o
+                        ? new SessionEvent.OverdueNoted(o.step(), o.wrench(), o.reason())
+                        : e)),
+        new SeededBug(
+            "a wrench is noted that was not named",
+            "the wrench that was named",
+            replacing(
+                e ->
+                    e instanceof SessionEvent.WrenchNamed w
+                        ? new SessionEvent.WrenchNamed(w.step(), "wrench 2")
+                        : e)),
+        new SeededBug(
+            "a torque without its unit is taken where units are mixed",
+            "the unit where units are mixed",
+            hearing(Mistakes::inItsUnit)),
+        new SeededBug(
             "a reading outside the tolerance is kept",
             "a reading within the tolerance",
             recording(Mistakes::readMore)),

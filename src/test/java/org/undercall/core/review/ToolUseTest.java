@@ -35,13 +35,22 @@ import org.undercall.core.term.Torque;
 class ToolUseTest {
   private static final Tool SMALL = tool("small", "10", "60");
   private static final Tool LARGE = tool("large", "40", "200");
+  private static final Tool OTHER = tool("other", "50", "150");
   private static final StepRef STEP = new StepRef("bolts", Side.CAR);
 
   private final Walk walk = Walk.of(procedure());
 
   @Test
-  void aTorqueStageCountsForTheFirstToolThatCoversItOncePerFastener() {
-    assertEquals(Map.of("large", 5), uses(at("2026-06-01", stage(1))));
+  void aTorqueStageCountsForEveryToolThatCouldHaveServedOncePerFastener() {
+    assertEquals(Map.of("large", 5, "other", 5), uses(at("2026-06-01", stage(1))));
+  }
+
+  @Test
+  void aTorqueStageCountsForTheToolThatWasNamed() {
+    Recorded named = at("2026-06-01", new SessionEvent.WrenchNamed(STEP, "other"));
+    assertEquals(Map.of("other", 5), uses(named, at("2026-06-01", stage(1))));
+    Recorded misfit = at("2026-06-01", new SessionEvent.WrenchNamed(STEP, "small"));
+    assertEquals(Map.of("large", 5, "other", 5), uses(misfit, at("2026-06-01", stage(1))));
   }
 
   @Test
@@ -52,7 +61,7 @@ class ToolUseTest {
   @Test
   void usesBeforeTheCalibrationDoNotCount() {
     assertEquals(Map.of(), uses(at("2026-01-31", stage(1))));
-    assertEquals(Map.of("large", 5), uses(at("2026-02-01", stage(1))));
+    assertEquals(Map.of("large", 5, "other", 5), uses(at("2026-02-01", stage(1))));
   }
 
   @Test
@@ -66,14 +75,15 @@ class ToolUseTest {
   @Test
   void areShownInAReviewWithWhetherTheCalibrationHeldOnItsDay() {
     List<ToolState> held = Review.of(walk, List.of(at("2027-01-31", stage(1)))).head().tools();
-    assertEquals(List.of("small", "large"), held.stream().map(t -> t.tool().id()).toList());
-    assertEquals(List.of(0, 5), held.stream().map(ToolState::uses).toList());
-    assertEquals(Calibration.State.VALID, held.get(1).state());
+    assertEquals(
+        List.of("small", "large", "other"), held.stream().map(t -> t.tool().id()).toList());
+    assertEquals(List.of(0, 5, 5), held.stream().map(ToolState::uses).toList());
+    assertEquals(Calibration.State.VALID, held.get(1).calibration().orElseThrow().state());
     List<ToolState> over = Review.of(walk, List.of(at("2027-02-01", stage(1)))).head().tools();
-    assertEquals(Calibration.State.DUE_BY_DATE, over.get(1).state());
-    assertEquals(LocalDate.parse("2027-02-01"), over.get(1).due());
+    assertEquals(Calibration.State.DUE_BY_DATE, over.get(1).calibration().orElseThrow().state());
+    assertEquals(LocalDate.parse("2027-02-01"), over.get(1).calibration().orElseThrow().due());
     List<ToolState> early = Review.of(walk, List.of(at("2026-01-31", stage(1)))).head().tools();
-    assertEquals(Calibration.State.DATE_NOT_YET, early.get(1).state());
+    assertEquals(Calibration.State.DATE_NOT_YET, early.get(1).calibration().orElseThrow().state());
   }
 
   private List<String> calibrationFindings(Map<String, Integer> uses) {
@@ -84,7 +94,7 @@ class ToolUseTest {
   }
 
   private Map<String, Integer> uses(Recorded... decisions) {
-    ToolUse use = new ToolUse(List.of(SMALL, LARGE));
+    ToolUse use = new ToolUse(List.of(SMALL, LARGE, OTHER));
     use.add(walk, List.of(decisions));
     return use.uses();
   }
@@ -123,7 +133,7 @@ class ToolUseTest {
     return new Procedure(
         new Procedure.About("Wheels", "invented van", "Test", "1", "invented"),
         List.of("Stands carry the van."),
-        List.of(SMALL, LARGE),
+        List.of(SMALL, LARGE, OTHER),
         Optional.empty(),
         List.of(new WorkPhase("tighten", false, List.of(step))));
   }

@@ -1,0 +1,89 @@
+package org.undercall.core.decision;
+
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.intent.Intent;
+import org.undercall.core.intent.IntentKind;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Tool;
+import org.undercall.core.procedure.Walk;
+
+/**
+ * What {@link Promises} keeps of the torque wrenches. All work of the tests is done in 2026, with
+ * wrenches that were calibrated shortly before or years ago.
+ *
+ * @param named the one that was named last
+ * @param excused those that were excused
+ * @param heard the excuse that waits to be read back
+ */
+record BenchPromises(
+    Optional<String> named, Set<String> excused, Optional<SessionEvent.OverdueCalled> heard) {
+  static final BenchPromises START =
+      new BenchPromises(Optional.empty(), Set.of(), Optional.empty());
+
+  private static final LocalDate LONG_AGO = LocalDate.parse("2025-01-01");
+
+  void check(Walk walk, Intent intent, SessionEvent event) {
+    if (event instanceof SessionEvent.WrenchNamed e) {
+      boolean said =
+          intent instanceof Intent.OfPosition of
+              && of.kind() == IntentKind.WRENCH_NAMED
+              && walk.procedure().tools().get(of.position() - 1).id().equals(e.wrench());
+      Promises.require(said, "the wrench that was named", event);
+    } else if (event instanceof SessionEvent.OverdueNoted e) {
+      boolean same =
+          heard.filter(h -> h.wrench().equals(e.wrench()) && h.reason() == e.reason()).isPresent();
+      Promises.require(
+          same && intent.kind() == IntentKind.READ_BACK_RIGHT, "an excuse read back", event);
+    }
+  }
+
+  /** A torque is called or closed. */
+  void checkTorque(Walk walk, Stage.TorqueStage stage, SessionEvent event) {
+    boolean over =
+        inUse(walk, stage).stream()
+            .filter(tool -> !excused.contains(tool.id()))
+            .anyMatch(tool -> tool.calibrated().filter(LONG_AGO::isAfter).isPresent());
+    Promises.require(!over, "a wrench out of calibration is excused", event);
+  }
+
+  /** A torque is read that is not the nominal one. */
+  void checkReading(Walk walk, Stage.TorqueStage stage, SessionEvent event) {
+    List<Tool> tools = inUse(walk, stage);
+    boolean read =
+        !tools.isEmpty() && tools.stream().allMatch(t -> t.kind() == Tool.Kind.INDICATING);
+    Promises.require(read, "a torque read at a wrench with a scale", event);
+  }
+
+  private List<Tool> inUse(Walk walk, Stage.TorqueStage stage) {
+    List<Tool> fit =
+        walk.procedure().tools().stream()
+            .filter(tool -> tool.most().unit() == stage.target().unit())
+            .filter(tool -> tool.covers(stage.setting()))
+            .toList();
+    List<Tool> one = fit.stream().filter(t -> named.equals(Optional.of(t.id()))).toList();
+    return one.isEmpty() ? fit : one;
+  }
+
+  BenchPromises after(SessionEvent event) {
+    if (event instanceof SessionEvent.WrenchNamed e) {
+      return new BenchPromises(Optional.of(e.wrench()), excused, heard);
+    }
+    if (event instanceof SessionEvent.OverdueCalled e) {
+      return new BenchPromises(named, excused, Optional.of(e));
+    }
+    if (event instanceof SessionEvent.ReadBackDropped) {
+      return new BenchPromises(named, excused, Optional.empty());
+    }
+    if (event instanceof SessionEvent.OverdueNoted e) {
+      Set<String> more = new HashSet<>(excused);
+      more.add(e.wrench());
+      return new BenchPromises(named, Set.copyOf(more), Optional.empty());
+    }
+    return this;
+  }
+}

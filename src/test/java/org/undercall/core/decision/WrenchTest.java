@@ -1,0 +1,315 @@
+package org.undercall.core.decision;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Hardware;
+import org.undercall.core.procedure.Lubrication;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Tool;
+import org.undercall.core.procedure.Variant;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.procedure.WorkPhase;
+import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.Torque;
+import org.undercall.core.term.TorqueUnit;
+
+@DisplayName("The torque wrench")
+class WrenchTest {
+  private static Tool tool(String id, Tool.Kind kind, String least, String most, TorqueUnit unit) {
+    return new Tool(
+        id,
+        kind,
+        new Torque(new java.math.BigDecimal(least), unit),
+        new Torque(new java.math.BigDecimal(most), unit),
+        Optional.of(LocalDate.parse("2025-12-01")));
+  }
+
+  private static final Tool SMALL =
+      tool("wrench 1", Tool.Kind.CLICKING, "10", "60", TorqueUnit.NEWTON_METRE);
+  private static final Tool LARGE =
+      tool("wrench 2", Tool.Kind.CLICKING, "40", "200", TorqueUnit.NEWTON_METRE);
+  private static final Tool SCALE =
+      tool("wrench 3", Tool.Kind.INDICATING, "40", "200", TorqueUnit.NEWTON_METRE);
+  private static final Tool FOOT =
+      tool("wrench 4", Tool.Kind.CLICKING, "20", "100", TorqueUnit.POUND_FORCE_FOOT);
+
+  private static Step nut(String id, Stage... stages) {
+    return SampleProcedures.fasten(
+        id,
+        new Fastener.Part(Hardware.NUT, false, Lubrication.DRY),
+        LoadCondition.ANY,
+        List.of(new Variant(Optional.empty(), List.of(stages))));
+  }
+
+  private static Stage torque(String amount, TorqueUnit unit) {
+    return new Stage.TorqueStage(
+        new Torque(new java.math.BigDecimal(amount), unit), new java.math.BigDecimal("3"));
+  }
+
+  private static Bay bay(List<Tool> tools, Step... steps) {
+    return Bay.working(
+        Walk.of(SampleProcedures.procedure(tools, new WorkPhase("work", false, List.of(steps)))));
+  }
+
+  private static Bay bay(Tool... tools) {
+    return bay(
+        List.of(tools),
+        nut("link", torque("52", TorqueUnit.NEWTON_METRE)),
+        nut("hub", torque("117", TorqueUnit.NEWTON_METRE)),
+        nut("cap", torque("45", TorqueUnit.NEWTON_METRE)));
+  }
+
+  @Test
+  @DisplayName("is asked for once where there is a choice, and blocks nothing")
+  void asked() {
+    Bay bay = bay(SMALL, LARGE);
+    bay.goes(
+        """
+        > say again
+        < Stage one of one: torque, five, two newton metres.
+        < Which wrench? Say its number.
+        > torque reached 52
+        < Stage one closed at five, two newton metres.
+        < Step two, hub title.
+        < Stage one of one: torque, one, one, seven newton metres.
+        """);
+    assertEquals(List.of(), bay.recorded(SessionEvent.WrenchNamed.class));
+  }
+
+  @Test
+  @DisplayName("is not asked for where only one serves")
+  void alone() {
+    bay(LARGE)
+        .goes(
+            """
+            > say again
+            < Stage one of one: torque, five, two newton metres.
+            > wrench two
+            < Wrench two.
+            > wrench one
+            < No. There is no wrench one.
+            < Listed: two.
+            """);
+  }
+
+  @Test
+  @DisplayName("stays the same until another is named, and is asked for where it does not fit")
+  void stays() {
+    Bay bay = bay(SMALL, LARGE);
+    bay.goes(
+        """
+        > using wrench one
+        < Wrench one.
+        > torque reached 52
+        < Stage one closed at five, two newton metres.
+        < Step two, hub title.
+        < Stage one of one: torque, one, one, seven newton metres.
+        < Wrench one does not fit. Which one?
+        > wrench one
+        < No. Wrench one ends at six, zero newton metres.
+        > wrench two
+        < Wrench two.
+        > torque reached one one seven
+        < Stage one closed at one, one, seven newton metres.
+        < Step three, cap title.
+        < Stage one of one: torque, four, five newton metres.
+        """);
+    assertEquals(
+        List.of("wrench 1", "wrench 2"),
+        bay.recorded(SessionEvent.WrenchNamed.class).stream()
+            .map(SessionEvent.WrenchNamed::wrench)
+            .toList());
+  }
+
+  @Test
+  @DisplayName("with a scale in another unit is refused, and so is one that begins above")
+  void otherUnit() {
+    bay(FOOT, LARGE, tool("wrench 5", Tool.Kind.CLICKING, "60", "300", TorqueUnit.NEWTON_METRE))
+        .goes(
+            """
+            > wrench four
+            < No. Wrench four is in foot pounds.
+            > wrench five
+            < No. Wrench five begins at six, zero newton metres.
+            """);
+  }
+
+  @Test
+  @DisplayName("that is changed drops a value that was called for the other one")
+  void changed() {
+    bay(SMALL, LARGE)
+        .goes(
+            """
+            > five two
+            < Five, two newton metres, matches. Say: torque reached.
+            > wrench two
+            < Wrench two.
+            > torque reached
+            < No. Call the value first: five, two newton metres.
+            > five two
+            < Five, two newton metres, matches. Say: torque reached.
+            > torque reached
+            < Stage one closed at five, two newton metres.
+            < Step two, hub title.
+            < Stage one of one: torque, one, one, seven newton metres.
+            """);
+  }
+
+  @Test
+  @DisplayName("with a scale lets a reading within the tolerance stand as read")
+  void reading() {
+    Bay bay = bay(LARGE, SCALE);
+    bay.goes(
+        """
+        > torque reached five four
+        < No. Heard five, four.
+        < It is torque, five, two newton metres.
+        > wrench three
+        < Wrench three.
+        > torque reached five four
+        < Five, four newton metres, two above. Say: that is correct.
+        > that is correct
+        < Stage one closed at five, four newton metres.
+        < Step two, hub title.
+        < Stage one of one: torque, one, one, seven newton metres.
+        > one one one
+        < No. Heard one, one, one.
+        < It is torque, one, one, seven newton metres.
+        < Turn it on.
+        > one two five
+        < No. Heard one, two, five.
+        < It is torque, one, one, seven newton metres.
+        < If it is past that, say: turned too far.
+        > one one five
+        < One, one, five newton metres, two below. Say: that is correct.
+        > that is correct
+        < Kept. Say: torque reached.
+        > wrench clicked
+        < Stage one closed at one, one, five newton metres.
+        < Step three, cap title.
+        < Stage one of one: torque, four, five newton metres.
+        """);
+    assertEquals(
+        List.of("54 N·m, read", "115 N·m, read"),
+        bay.recorded(SessionEvent.StageClosed.class).stream()
+            .map(SessionEvent.StageClosed::value)
+            .toList());
+  }
+
+  @Test
+  @DisplayName("needs the unit with a value where the procedure mixes units")
+  void mixed() {
+    bay(
+            List.of(LARGE, FOOT),
+            nut("link", torque("52", TorqueUnit.NEWTON_METRE)),
+            nut("hub", torque("62", TorqueUnit.POUND_FORCE_FOOT)))
+        .goes(
+            """
+            > torque reached five two
+            < No. Say the unit too: newton metres.
+            > five two foot pounds
+            < No. Call it in the unit of the specification: five, two newton metres.
+            > torque reached five two newton meters
+            < Stage one closed at five, two newton metres.
+            < Step two, hub title.
+            < Stage one of one: torque, six, two foot pounds.
+            """);
+  }
+
+  @Test
+  @DisplayName("out of calibration is said before the first torque, and blocks until it is excused")
+  void overdue() {
+    Bay bay =
+        Bay.briefing(
+            Walk.of(
+                SampleProcedures.procedure(
+                    List.of(SampleProcedures.OVERDUE),
+                    new WorkPhase(
+                        "work",
+                        false,
+                        List.of(
+                            nut("link", torque("52", TorqueUnit.NEWTON_METRE)),
+                            nut("hub", torque("117", TorqueUnit.NEWTON_METRE)))))));
+    bay.goes(
+        """
+        > say again
+        < Sample.
+        < Values: invented.
+        < Caution. Stands, never a jack alone.
+        < Say: cautions understood.
+        > cautions understood
+        < Step one, link title.
+        < Stage one of one: torque, five, two newton metres.
+        < The calibration of wrench two is over.
+        < Take another, or say: calibration over, and why.
+        > torque reached five two
+        < No.
+        < The calibration of wrench two is over.
+        < Take another, or say: calibration over, and why.
+        > calibration over no other wrench here
+        < Wrench two, calibration over, no other wrench here. Say: that is correct.
+        > torque reached five two
+        < No. First answer the read-back, or say: that was wrong.
+        < Wrench two, calibration over, no other wrench here. Say: that is correct.
+        > that was wrong
+        < Dropped.
+        < Stage one of one: torque, five, two newton metres.
+        < The calibration of wrench two is over.
+        < Take another, or say: calibration over, and why.
+        > calibration over checked on the tester
+        < Wrench two, calibration over, checked on the tester. Say: that is correct.
+        > that is correct
+        < Noted. Go on.
+        > torque reached five two
+        < Stage one closed at five, two newton metres.
+        < Step two, hub title.
+        < Stage one of one: torque, one, one, seven newton metres.
+        """);
+    assertEquals(1, bay.recorded(SessionEvent.OverdueNoted.class).size());
+  }
+
+  @Test
+  @DisplayName("is to be named where one that could serve is out of calibration")
+  void oneOfTwoOverdue() {
+    bay(SampleProcedures.CLICKING, SampleProcedures.OVERDUE)
+        .goes(
+            """
+            > torque reached five two
+            < No. The calibration of wrench two is over.
+            < Say which wrench you use.
+            > calibration over used as i was told
+            < No. The calibration of wrench two is over.
+            < Say which wrench you use.
+            > wrench two
+            < Wrench two.
+            < The calibration of wrench two is over.
+            < Take another, or say: calibration over, and why.
+            > wrench one
+            < Wrench one.
+            > calibration over used as i was told
+            < Not now.
+            > torque reached five two
+            < Stage one closed at five, two newton metres.
+            < Step two, hub title.
+            < Stage one of one: torque, one, one, seven newton metres.
+            """);
+  }
+
+  @Test
+  @DisplayName("is what a tired person may say otherwise, and that names nothing")
+  void otherwise() {
+    Bay bay = bay(SMALL, LARGE);
+    bay.after(
+        "not wrench one", "wrench one or two", "wrench", "which wrench", "wrench one clicked");
+    assertEquals(List.of(), bay.recorded(SessionEvent.WrenchNamed.class));
+    assertEquals(List.of(), bay.recorded(SessionEvent.StageClosed.class));
+  }
+}
