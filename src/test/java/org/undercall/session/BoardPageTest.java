@@ -99,7 +99,7 @@ class BoardPageTest {
     untilText("verdict", "Refused");
     assertEquals("six three", text("heard-words"));
     assertEquals(bay.recorded.get(bay.recorded.size() - 1).said(), text("said"));
-    says("torque reached 62");
+    says("torque reached 62 foot pounds");
     untilText("title", "Tighten the bush bolt");
     assertEquals("not confirmed", text("load-holds"));
     assertEquals("Counted", text("verdict"));

@@ -23,7 +23,7 @@ import org.undercall.core.procedure.Walk;
 /** Types what each phase of the demonstration procedure waits for, until all is done. */
 public final class TypedTechnician {
   private static final Map<String, String> TORQUES =
-      Map.of("joint-nut", "62", "bush-bolt", "65", "wheel-bolts", "135");
+      Map.of("joint-nut", "62 lbf·ft", "bush-bolt", "65 N·m", "wheel-bolts", "135 N·m");
   private static final OffsetDateTime START = OffsetDateTime.parse("2026-01-05T08:00:00+01:00");
   private static final int PACE_SECONDS = 20;
 

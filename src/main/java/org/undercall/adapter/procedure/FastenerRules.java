@@ -85,6 +85,9 @@ final class FastenerRules {
               ProcedureCode.FIRST_STAGE_NOT_TORQUE, stage.pointer(), "an angle", "a torque first");
         }
         tolerance(stage, "angle");
+      } else if (stage.node().has("backOff")) {
+        backOff(stage, index, ProcedureRules.items(list).size());
+        angleSeen = false;
       } else if (stage.node().has("torque")) {
         if (angleSeen) {
           String found = "a torque after an angle";
@@ -92,10 +95,32 @@ final class FastenerRules {
           faults.value(ProcedureCode.ANGLE_BEFORE_TORQUE, stage.pointer(), found, expected);
         }
         tolerance(stage, "torque");
+        rising(stage);
         Levers.checkAdaptor(stage.at("adaptor"), faults);
         range(stage);
       }
       index++;
+    }
+  }
+
+  /** A back-off stands between stages that tighten. */
+  private void backOff(Located stage, int index, int count) {
+    if (index == 0 || index == count - 1) {
+      String expected = "a torque before it and one after it";
+      String found = index == 0 ? "a back-off first" : "a back-off last";
+      faults.value(ProcedureCode.BACK_OFF_ALONE, stage.pointer(), found, expected);
+    }
+    tolerance(stage, "backOff");
+  }
+
+  private void rising(Located stage) {
+    Located upTo = stage.at("upTo");
+    JsonNode from = stage.node().path("torque");
+    boolean numbers = from.isNumber() && upTo.node().isNumber();
+    if (numbers && upTo.node().decimalValue().compareTo(from.decimalValue()) <= 0) {
+      String expected = "more than the torque, " + Shown.value(from);
+      faults.value(
+          ProcedureCode.RANGE_NOT_RISING, upTo.pointer(), Shown.value(upTo.node()), expected);
     }
   }
 

@@ -55,7 +55,8 @@ final class Levers {
             amount(adaptor, "wrench"),
             amount(adaptor, "extension"),
             amount(adaptor, "angle"));
-    return new Stage.TorqueStage(target, plusMinus, Optional.of(dialled));
+    return new Stage.TorqueStage(
+        target, plusMinus, Optional.of(dialled), Stage.TorqueStage.Form.NOMINAL);
   }
 
   private static Adaptor adaptor(JsonNode node) {

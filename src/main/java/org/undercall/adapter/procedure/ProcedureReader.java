@@ -122,7 +122,11 @@ final class ProcedureReader {
         fastener.has("variants")
             ? list(fastener, "variants", ProcedureReader::variant)
             : List.of(variant(fastener)),
-        joint(fastener));
+        joint(fastener),
+        new Fastener.Manner(
+            flag(fastener, "leftHand"),
+            optional(fastener, "counterHold"),
+            number(fastener, "cureMinutes").map(n -> Duration.ofMinutes(n.longValueExact()))));
   }
 
   private static Fastener.Joint joint(JsonNode fastener) {
@@ -148,7 +152,17 @@ final class ProcedureReader {
   }
 
   private static Stage stage(JsonNode stage) {
+    if (stage.has("upTo")) {
+      return Stage.TorqueStage.range(torque(stage, "torque"), torque(stage, "upTo"));
+    }
     BigDecimal plusMinus = stage.get("plusMinus").decimalValue();
+    if (stage.has("backOff")) {
+      return new Stage.AngleStage(new Angle(stage.get("backOff").decimalValue()), plusMinus, true);
+    }
+    if (flag(stage, "checkPass")) {
+      return new Stage.TorqueStage(
+          torque(stage, "torque"), plusMinus, Optional.empty(), Stage.TorqueStage.Form.CHECK_PASS);
+    }
     return stage.has("angle")
         ? new Stage.AngleStage(new Angle(stage.get("angle").decimalValue()), plusMinus)
         : Levers.torqueStage(torque(stage, "torque"), plusMinus, stage.path("adaptor"));

@@ -131,13 +131,12 @@ final class FastenerTable {
   }
 
   private void stage(Markup m, int number, StepReview.StageReview stage, int count) {
-    boolean torque = stage.specification() instanceof Stage.TorqueStage;
     String unit =
         stage.specification() instanceof Stage.TorqueStage t
             ? " " + t.target().unit().symbol()
             : "°";
-    m.leaf("td", number + " " + (torque ? "torque" : "angle"));
-    m.leaf("td", target(stage.specification()) + " ±" + stage.plusMinus().toPlainString() + unit);
+    m.leaf("td", number + " " + StageWords.kind(stage.specification()));
+    m.leaf("td", StageWords.specified(stage.specification()));
     m.leaf("td", dialled(stage.specification()));
     String outside = stage.within() ? "" : " OUTSIDE";
     String called = stage.called().map(v -> v.toPlainString() + unit + outside).orElse("no value");
@@ -147,12 +146,6 @@ final class FastenerTable {
         stage.closed().map(labels::time).orElse("OPEN")
             + ReviewWords.ofSet(stage, count, labels::time));
     m.leaf("td", stage.closed().isPresent() ? tool(stage) : "–");
-  }
-
-  private static String target(Stage stage) {
-    return stage instanceof Stage.TorqueStage torque
-        ? torque.target().toString()
-        : ((Stage.AngleStage) stage).target().toString();
   }
 
   private static String dialled(Stage stage) {

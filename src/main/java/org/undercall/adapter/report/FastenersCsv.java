@@ -115,7 +115,7 @@ public final class FastenersCsv {
     boolean torque = specification instanceof Stage.TorqueStage;
     return List.of(
         number,
-        torque ? "torque" : "angle",
+        StageWords.kind(specification),
         torque ? ((Stage.TorqueStage) specification).target().unit().symbol() : "°",
         torque
             ? ((Stage.TorqueStage) specification).target().amount().toPlainString()

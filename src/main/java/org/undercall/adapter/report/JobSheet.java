@@ -138,9 +138,10 @@ public final class JobSheet {
   private static String stage(Stage stage) {
     if (stage instanceof Stage.TorqueStage torque) {
       String dialled = torque.dialled().map(d -> " (dial " + d.setting() + ")").orElse("");
-      return torque.target() + " ±" + torque.plusMinus().toPlainString() + dialled;
+      String check = torque.form() == Stage.TorqueStage.Form.CHECK_PASS ? "check pass " : "";
+      return check + StageWords.specified(torque) + dialled;
     }
-    Stage.AngleStage angle = (Stage.AngleStage) stage;
-    return angle.amount().toPlainString() + "° ±" + angle.plusMinus().toPlainString() + "°";
+    boolean back = stage instanceof Stage.AngleStage angle && angle.backOff();
+    return (back ? "back off " : "") + StageWords.specified(stage);
   }
 }

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
+import org.undercall.core.event.SessionEvent;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.Span;
 import org.undercall.core.review.ToolState;
@@ -73,6 +74,12 @@ public final class ReviewJson {
                     .put("uses", t.uses()));
   }
 
+  private static ObjectNode about(ObjectNode node, SessionEvent.NoteKept note) {
+    note.about().ifPresent(about -> node.put("about", ReviewWords.plain(about)));
+    note.side().ifPresent(side -> node.put("side", ReviewWords.plain(side)));
+    return node;
+  }
+
   private static ObjectNode calibrated(ObjectNode tool, ToolState state) {
     state.tool().calibrated().ifPresent(day -> tool.put("calibrated", day.toString()));
     state.calibration().ifPresent(held -> tool.put("due", held.due().toString()));
@@ -94,10 +101,12 @@ public final class ReviewJson {
         .notes()
         .forEach(
             n ->
-                timed(notes, n)
+                about(timed(notes, n), n.event())
                     .put("step", n.event().step().toString())
                     .put("text", n.event().text())
                     .put("checked", false));
+    ArrayNode order = root.putArray("toOrder");
+    OrderList.of(review).forEach(order::add);
     ArrayNode handOvers = root.putArray("handedOver");
     remarks
         .handOvers()

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.StepReview;
+import org.undercall.core.term.Finding;
 
 /** A review as plain text of at most 80 columns. */
 public final class ReviewText {
@@ -69,15 +70,10 @@ public final class ReviewText {
       lines.add(1, ToolWords.NOT_NAMED);
     }
     section("Refused", remarks.refusals(), ReviewText::refusal);
-    section(
-        "Notes, as heard, unchecked",
-        remarks.notes(),
-        n ->
-            time(n.at())
-                + ReviewWords.step(n.event().step())
-                + ": "
-                + n.event().text()
-                + clip(n.clip()));
+    notes("Found faults, as heard, unchecked", Optional.of(Finding.FOUND_FAULT));
+    notes("Extra work, as heard, unchecked", Optional.of(Finding.EXTRA_WORK));
+    section("To order", OrderList.of(review), line -> line);
+    notes("Notes, as heard, unchecked", Optional.empty());
     section(
         "Handed over, still to be done",
         remarks.handOvers(),
@@ -114,6 +110,13 @@ public final class ReviewText {
   /** Where to hear it; nothing if there is no sound. */
   static String clip(Optional<String> file) {
     return file.map(name -> " [clip " + name + "]").orElse("");
+  }
+
+  private void notes(String heading, Optional<Finding> about) {
+    section(
+        heading,
+        review.notes(about),
+        n -> time(n.at()) + ReviewWords.note(n.event()) + clip(n.clip()));
   }
 
   private <T> void section(String heading, List<T> items, Function<T, String> text) {

@@ -61,11 +61,20 @@ final class ReviewWords {
 
   /** A specification with its tolerance, for example {@code 110 N·m ±5}. */
   static String specification(StepReview.StageReview stage) {
-    String target =
-        stage.specification() instanceof Stage.TorqueStage torque
-            ? torque.target().toString()
-            : ((Stage.AngleStage) stage.specification()).target().toString();
-    return target + " ±" + stage.plusMinus().toPlainString() + dialled(stage.specification());
+    Stage stated = stage.specification();
+    String what =
+        switch (StageWords.kind(stated)) {
+          case "torque", "angle" ->
+              StageWords.target(stated) + " ±" + stage.plusMinus().toPlainString();
+          case "torque range" -> StageWords.specified(stated);
+          default ->
+              StageWords.kind(stated)
+                  + " "
+                  + StageWords.target(stated)
+                  + " ±"
+                  + stage.plusMinus().toPlainString();
+        };
+    return what + dialled(stated);
   }
 
   private static String dialled(Stage stage) {
@@ -155,6 +164,12 @@ final class ReviewWords {
     return event instanceof SessionEvent.RideHeightNoted e
         ? side(e.side()) + ": height before the work " + e.value()
         : event.toString();
+  }
+
+  /** A note as heard, with its step and the side that was said. */
+  static String note(SessionEvent.NoteKept e) {
+    String where = e.side().filter(s -> s != e.step().side()).map(s -> ", " + side(s)).orElse("");
+    return step(e.step()) + where + ": " + e.text();
   }
 
   /** What went wrong, or how it was settled. */

@@ -61,8 +61,7 @@ final class StepJson {
   }
 
   private static void stage(ObjectNode node, StepReview.StageReview stage) {
-    boolean torque = stage.specification() instanceof Stage.TorqueStage;
-    node.put("kind", torque ? "torque" : "angle");
+    node.put("kind", StageWords.kind(stage.specification()));
     node.put("specification", ReviewWords.specification(stage));
     if (stage.specification() instanceof Stage.TorqueStage t) {
       node.put("wrenchSetTo", t.setting().toString());

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.StepReview;
+import org.undercall.core.term.Finding;
 import org.undercall.core.term.Job;
 import org.undercall.text.Markup;
 
@@ -40,12 +41,15 @@ final class SummarySection {
     fact(m, "How long", times());
     fact(m, "Refusals", "" + review.remarks().refusals().size());
     fact(m, "Phrases not understood", "" + review.totals().notUnderstood());
-    fact(m, "Notes", "" + review.remarks().notes().size());
+    fact(m, "Notes", "" + review.notes(Optional.empty()).size());
     m.close().closeLine();
     list(
         m,
         "Went wrong and not settled",
         review.unsettled().stream().map(n -> ReviewWords.trouble(n.event())).toList());
+    list(m, "Found faults, as heard", notes(Finding.FOUND_FAULT));
+    list(m, "Extra work, as heard", notes(Finding.EXTRA_WORK));
+    list(m, "To order", OrderList.of(review));
     list(m, "Open", review.open().stream().map(this::open).toList());
     list(m, "Closed, but the log does not bear it out", doubts());
     list(m, "Handed over, still to be done", handOvers());
@@ -99,6 +103,12 @@ final class SummarySection {
     return review.doubtful().stream()
         .map(step -> labels.step(step.place().ref()) + " – " + StepText.doubts(step))
         .collect(Collectors.toList());
+  }
+
+  private List<String> notes(Finding about) {
+    return review.notes(Optional.of(about)).stream()
+        .map(note -> ReviewWords.note(note.event()))
+        .toList();
   }
 
   private List<String> handOvers() {

@@ -19,9 +19,10 @@ final class StageCell {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final String EXPECTED = "a torque such as 52 ± 3 Nm, or 52 ± 3 Nm + 90° ± 5°";
   private static final String DEGREES = "°|deg|deg\\.|degrees";
+  private static final Pattern RANGE = Pattern.compile("([0-9.,]+) ?(?:to|-|–) ?([0-9.,]+)");
   private static final Pattern STAGE =
       Pattern.compile(
-          "(?<amount>.*?[0-9]) ?(?<unit>[^0-9±%]*?) ?"
+          "(?:(?<manner>back off|loosen|check) )?(?<amount>.*?[0-9]) ?(?<unit>[^0-9±%]*?) ?"
               + "(?:(?:±|\\+/-) ?(?<tolerance>[0-9.,]+) ?(?<own>[^0-9±]*))?");
 
   private final TableFaults faults;
@@ -36,7 +37,13 @@ final class StageCell {
   private record Beside(Cell cell, String unit) {}
 
   /** One stage while it is read. */
-  private record Part(BigDecimal amount, String unit, String tolerance, String toleranceUnit) {
+  private record Part(
+      String manner,
+      BigDecimal amount,
+      Optional<BigDecimal> upTo,
+      String unit,
+      String tolerance,
+      String toleranceUnit) {
     boolean isAngle() {
       return unit.matches(DEGREES);
     }
@@ -88,10 +95,16 @@ final class StageCell {
         return List.of();
       }
       String unit = stage.group("unit").strip();
-      Optional<BigDecimal> amount = amounts.number(cell, stage.group("amount"), EXPECTED);
-      if (amount.isEmpty()) {
+      Matcher range = RANGE.matcher(stage.group("amount"));
+      boolean two = range.matches();
+      Optional<BigDecimal> amount =
+          amounts.number(cell, two ? range.group(1) : stage.group("amount"), EXPECTED);
+      Optional<BigDecimal> upTo =
+          two ? amounts.number(cell, range.group(2), EXPECTED) : Optional.empty();
+      if (amount.isEmpty() || two != upTo.isPresent()) {
         return List.of();
       }
+      String manner = stage.group("manner") == null ? "" : stage.group("manner");
       String tolerance = stage.group("tolerance");
       String own = tolerance == null ? "" : stage.group("own").strip();
       if (unit.isEmpty() && !own.equals("%")) {
@@ -102,7 +115,8 @@ final class StageCell {
         faults.at(cell, TableCode.TWO_READINGS, cell.shown(), expected);
         return List.of();
       }
-      parts.add(new Part(amount.get(), unit, tolerance == null ? "" : tolerance, own));
+      String stated = tolerance == null ? "" : tolerance;
+      parts.add(new Part(manner, amount.get(), upTo, unit, stated, own));
     }
     return united(cell, parts, headingUnit, angles);
   }
@@ -129,7 +143,14 @@ final class StageCell {
         faults.at(cell, TableCode.OTHER_UNIT, cell.shown(), "an angle in degrees");
         return List.of();
       }
-      united.add(new Part(part.amount(), unit, part.tolerance(), part.toleranceUnit()));
+      united.add(
+          new Part(
+              part.manner(),
+              part.amount(),
+              part.upTo(),
+              unit,
+              part.tolerance(),
+              part.toleranceUnit()));
     }
     return united;
   }
@@ -139,13 +160,32 @@ final class StageCell {
     stage.put("torque", part.amount());
     Optional<TorqueUnit> unit = unit(cell, part);
     unit.ifPresent(u -> stage.put("unit", u.symbol()));
+    if (part.upTo().isPresent()) {
+      boolean own = !part.tolerance().isEmpty();
+      if (own || (!beside.cell().isEmpty() && beside.cell().row() >= 0)) {
+        Cell twice = own ? cell : beside.cell();
+        faults.at(twice, TableCode.STATED_TWICE, twice.shown(), "no tolerance with a range");
+      }
+      stage.put("upTo", part.upTo().get());
+      return stage;
+    }
+    if (part.manner().matches("loosen|back off")) {
+      faults.at(cell, TableCode.NUMBER, cell.shown(), EXPECTED);
+    }
+    if (part.manner().equals("check")) {
+      stage.put("checkPass", true);
+    }
     tolerance(cell, part, beside, alone).ifPresent(t -> stage.put("plusMinus", t));
     return stage;
   }
 
   private ObjectNode angle(Cell cell, Part part, Beside beside, boolean alone) {
     ObjectNode stage = NODES.objectNode();
-    stage.put("angle", part.amount());
+    boolean back = part.manner().matches("loosen|back off");
+    if (part.upTo().isPresent() || part.manner().equals("check")) {
+      faults.at(cell, TableCode.NUMBER, cell.shown(), EXPECTED);
+    }
+    stage.put(back ? "backOff" : "angle", part.amount());
     tolerance(cell, part, beside, alone).ifPresent(t -> stage.put("plusMinus", t));
     return stage;
   }

@@ -126,6 +126,9 @@ final class StepRow {
     row.text(fastener, "arm", Column.ARM, false);
     row.truth(fastener, "wheel", Column.WHEEL, false);
     row.text(fastener, "nutClass", Column.NUT_CLASS, false);
+    row.truth(fastener, "leftHand", Column.LEFT_HAND, false);
+    row.text(fastener, "counterHold", Column.COUNTER_HOLD, false);
+    row.whole(fastener, "cureMinutes", Column.CURE, false);
     row.whole(fastener, "count", Column.COUNT, false);
     order(fastener);
     ObjectNode variant = fastener.putArray("variants").addObject();

@@ -91,6 +91,9 @@ final class StepText {
     fastener.joint().reason().ifPresent(reason -> row.put(Column.REASON, reason));
     fastener.joint().nutClass().ifPresent(nut -> row.put(Column.NUT_CLASS, nut));
     yes(row, Column.WHEEL, fastener.joint().wheel());
+    yes(row, Column.LEFT_HAND, fastener.manner().leftHand());
+    fastener.manner().counterHold().ifPresent(with -> row.put(Column.COUNTER_HOLD, with));
+    fastener.manner().cure().ifPresent(t -> row.put(Column.CURE, String.valueOf(t.toMinutes())));
     if (fastener.set().count() != 1) {
       row.put(Column.COUNT, String.valueOf(fastener.set().count()));
     }
@@ -115,10 +118,23 @@ final class StepText {
   private static String stage(Stage stage) {
     if (stage instanceof Stage.TorqueStage torque) {
       String unit = " " + torque.target().unit().symbol();
-      return number(torque.target().amount()) + unit + " ± " + number(torque.plusMinus()) + unit;
+      if (torque.form() == Stage.TorqueStage.Form.RANGE) {
+        return number(torque.least().amount()) + " to " + number(torque.most().amount()) + unit;
+      }
+      String check = torque.form() == Stage.TorqueStage.Form.CHECK_PASS ? "check " : "";
+      return check
+          + number(torque.target().amount())
+          + unit
+          + " ± "
+          + number(torque.plusMinus())
+          + unit;
     }
     Stage.AngleStage angle = (Stage.AngleStage) stage;
-    return number(angle.target().degrees()) + "° ± " + number(angle.plusMinus()) + "°";
+    return (angle.backOff() ? "back off " : "")
+        + number(angle.target().degrees())
+        + "° ± "
+        + number(angle.plusMinus())
+        + "°";
   }
 
   private static void yes(Map<Column, String> row, Column column, boolean yes) {

@@ -63,7 +63,9 @@ final class SketchOptions {
   /** Whether the stages are a torque and an angle. */
   private static boolean turns(StepReview review) {
     List<StepReview.StageReview> stages = review.tightened().stages();
-    return stages.size() == 2 && stages.get(1).specification() instanceof Stage.AngleStage;
+    return stages.size() == 2
+        && stages.get(1).specification() instanceof Stage.AngleStage angle
+        && !angle.backOff();
   }
 
   private Sketch sketch(StepReview review) throws Fault {

@@ -124,11 +124,15 @@ public record Task(
       Optional<BigDecimal> turned = state(session).tightening().turned();
       return new Figure(
           plain(angle.amount()),
-          "°",
+          angle.backOff() ? "° back off" : "°",
           turned.map(t -> within + ", " + plain(t) + "° turned before").orElse(within));
     }
     Stage.TorqueStage torque = (Stage.TorqueStage) stage;
     String unit = torque.target().unit().symbol();
+    if (torque.form() == Stage.TorqueStage.Form.RANGE) {
+      String range = plain(torque.least().amount()) + " to " + plain(torque.most().amount());
+      return new Figure(range, unit, "any value in the range");
+    }
     String beside =
         torque.dialled().isPresent()
             ? "set with the adaptor on, for " + torque.target()

@@ -67,7 +67,7 @@ final class AngleRules {
   private static boolean reachesYield(Bolt bolt, Staged<AngleStage> stage) {
     double turn =
         stage.variant().stages().stream()
-            .filter(AngleStage.class::isInstance)
+            .filter(s -> s instanceof AngleStage angle && !angle.backOff())
             .mapToDouble(s -> s.amount().doubleValue())
             .sum();
     AngleJob job = AngleJob.of(bolt, snug(stage), Rotation.degrees(turn), longJoint(bolt));

@@ -45,7 +45,8 @@ record Staged<S extends Stage>(
       for (int s = 0; s < count; s++) {
         Stage stage = variant.stages().get(s);
         String path = "fastener/variants/" + v + "/stages/" + s;
-        if (kind.isInstance(stage)) {
+        boolean back = stage instanceof AngleStage angle && angle.backOff();
+        if (kind.isInstance(stage) && !back) {
           found.add(new Staged<>(fastener, variant, path, s == count - 1, kind.cast(stage)));
         }
       }

@@ -107,9 +107,9 @@ final class Applied {
     on(ReopenedTight.class, (s, e) -> reopenedTight(s, e.step()));
     on(ClosingTakenBack.class, (s, e) -> takenBack(s, e.step()));
     on(ReadBackDropped.class, (s, e) -> settled(s));
-    on(NoteStarted.class, (s, e) -> s.with(s.talk().with(Talk.Mode.NOTING)));
-    on(NoteKept.class, (s, e) -> working(s));
-    on(NoteDropped.class, (s, e) -> working(s));
+    on(NoteStarted.class, (s, e) -> noting(s, e));
+    on(NoteKept.class, (s, e) -> settled(working(s)).with(s.found().and(e.about())));
+    on(NoteDropped.class, (s, e) -> settled(working(s)));
     on(WorkHeld.class, (s, e) -> s.with(s.talk().with(Talk.Mode.HELD)));
     on(WorkResumed.class, (s, e) -> working(s));
     on(
@@ -196,6 +196,14 @@ final class Applied {
 
   private static Session await(Session session, Pending pending) {
     return session.with(session.talk().awaiting(pending));
+  }
+
+  private static Session noting(Session session, NoteStarted e) {
+    Session noting = session.with(session.talk().with(Talk.Mode.NOTING));
+    return e.about()
+        .<Pending>map(f -> new Pending.Report(f, e.side().orElse(session.side())))
+        .map(report -> await(noting, report))
+        .orElse(noting);
   }
 
   private static Pending load(LoadCalled e) {
@@ -325,6 +333,7 @@ final class Applied {
       case MARKING_NOTED -> tighten(session, e.step(), Tightening::withoutMarking);
       case FASTENER_SNUG, STEP_PUT_OFF ->
           change(session, e.step(), t -> t.with(StepState.Status.OPEN));
+      case NOTE_KEPT -> session.with(session.found().withoutLast());
       case TURN_NOTED -> tighten(session, e.step(), t -> t.broken(true));
       case TROUBLE_NOTED -> change(session, e.step(), t -> t.wrong(Optional.empty()));
       case OUT_OF_ORDER_NOTED -> change(session, e.step(), StepState::inOrder);
@@ -379,7 +388,12 @@ final class Applied {
     return session.walk().places().get(session.walk().indexOf(step));
   }
 
-  private static Session forgetClosing(Session session, StepRef step) {
+  /** It was not closed last, and what was closed does not cure. */
+  private static Session forgetClosing(Session before, StepRef step) {
+    Session session =
+        kind(before, step) instanceof Step.Fasten
+            ? before.with(before.timers().cancelled(of(step)))
+            : before;
     return session.progress().lastClosed().filter(step::equals).isPresent()
         ? session.with(session.progress().lastClosed(Optional.empty()))
         : session;

@@ -23,7 +23,8 @@ public final class Decider {
       turn.loadChanged(LoadChange.TOO_OLD);
     }
     Session fresh = turn.session();
-    return turn.then(Table.rule(fresh.phase(), intent.kind()).decide(fresh, intent, now));
+    Decision decision = Table.rule(fresh.phase(), intent.kind()).decide(fresh, intent, now);
+    return turn.then(TimerRules.withCures(fresh, decision, now));
   }
 
   /** The intents that may be heard now. */

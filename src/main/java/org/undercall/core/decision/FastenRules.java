@@ -239,6 +239,14 @@ final class FastenRules {
 
   /** The torque of the specification, or what was read; with an adaptor what was dialled for it. */
   private static String recorded(Stage.TorqueStage stage, Tightening tightening) {
+    if (stage.form() == Stage.TorqueStage.Form.RANGE) {
+      BigDecimal called = tightening.called().orElse(stage.amount());
+      return new Torque(called, stage.target().unit())
+          + ", of "
+          + stage.least().amount().toPlainString()
+          + " to "
+          + stage.most();
+    }
     Optional<BigDecimal> read =
         tightening.called().filter(called -> called.compareTo(stage.amount()) != 0);
     if (read.isPresent()) {
@@ -284,7 +292,7 @@ final class FastenRules {
       return Optional.of(StepRules.refuse(session, Missing.UNIT, Refuse.unit(stage)));
     }
     boolean words = value.number().style() == SpokenNumber.Style.WORDS;
-    boolean read = stage instanceof Stage.AngleStage || WrenchRules.indicates(session);
+    boolean read = isRead(session);
     if (called.compareTo(stage.amount()) != 0) {
       int number = session.tightening().stagesClosed() + 1;
       if (read && stage.isReachedBy(called)) {
@@ -306,6 +314,16 @@ final class FastenRules {
       return Optional.of(digitByDigit(session, called));
     }
     return Optional.empty();
+  }
+
+  /**
+   * Whether any amount within the tolerance may stand: an angle, a range, a wrench that is read.
+   */
+  static boolean isRead(Session session) {
+    boolean range =
+        session.stage() instanceof Stage.TorqueStage torque
+            && torque.form() == Stage.TorqueStage.Form.RANGE;
+    return range || session.stage() instanceof Stage.AngleStage || WrenchRules.indicates(session);
   }
 
   /** Where torques are in more than one unit, a number alone could be of either. */

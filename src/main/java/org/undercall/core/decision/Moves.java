@@ -72,12 +72,11 @@ final class Moves {
   /** Drops the note that was begun, and what was read back if it falls with the load. */
   private static Turn interrupted(Session session, Predicate<Pending> falls) {
     Turn turn = new Turn(session);
-    if (session.talk().pending().filter(falls).isPresent()) {
+    boolean noting = session.talk().mode() == Talk.Mode.NOTING;
+    if (!noting && session.talk().pending().filter(falls).isPresent()) {
       turn.drop();
     }
-    return session.talk().mode() == Talk.Mode.NOTING
-        ? turn.record(new SessionEvent.NoteDropped())
-        : turn;
+    return noting ? turn.record(new SessionEvent.NoteDropped()) : turn;
   }
 
   static Optional<Decision> refuseIfNoStep(Session session, int index) {

@@ -142,7 +142,10 @@ final class Order {
     on(WorkResumed.class, (p, e) -> p.mode(Talk.Mode.HELD, "work that is held"));
     on(
         TimerStarted.class,
-        (p, e) -> first(p.atHand(e.step(), Step.Wait.class), time(e.seconds(), e.due())));
+        (p, e) ->
+            first(
+                p.cures(e.step()) ? always() : p.atHand(e.step(), Step.Wait.class),
+                time(e.seconds(), e.due())));
     on(TimerWarned.class, (p, e) -> p.runs(new TimerKey.OfStep(e.step())));
     on(TimerEnded.class, (p, e) -> p.runs(new TimerKey.OfStep(e.step())));
     on(TimerCancelled.class, (p, e) -> p.runs(new TimerKey.OfStep(e.step())));

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.undercall.core.term.Finding;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
@@ -32,6 +33,9 @@ public sealed interface Pending {
 
   /** Why a wrench is used although its calibration is over. */
   record Overdue(StepRef step, String wrench, OverdueReason reason) implements Pending {}
+
+  /** What the note that is being spoken reports, and where that is. */
+  record Report(Finding finding, Side side) implements Pending {}
 
   /** A load condition. */
   record Load(Side side, LoadCondition condition, LoadProof proof, Optional<Measure> height)

@@ -67,8 +67,16 @@ record Possible(Session session) {
     return when(
         stagesAtHand().isPresent()
             && session.stage().isReachedBy(value)
-            && (session.stage() instanceof Stage.AngleStage || WrenchRules.indicates(session)),
+            && FastenRules.isRead(session),
         "a reading within the tolerance, of an angle or at a wrench that is read");
+  }
+
+  /** Whether a step is a closed fastener that must cure. */
+  boolean cures(StepRef step) {
+    int index = session.walk().indexOf(step);
+    return index >= 0
+        && session.progress().states().get(index).closed()
+        && TimerRules.cure(session, step).isPresent();
   }
 
   /** A wrench that the procedure lists. */

@@ -14,6 +14,7 @@ import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
 import org.undercall.core.reply.Tell;
 import org.undercall.core.reply.Timing;
+import org.undercall.core.term.Finding;
 import org.undercall.core.term.HeadMarking;
 
 /** What the program says to tell what the session waits for. */
@@ -42,7 +43,10 @@ final class Prompt {
       case LOAD -> Ask.load(((Step.Load) session.place().step()).condition(), session.side());
       case HAND_OVER -> Ask.handOver((Step.HandOver) session.place().step());
       case READ_BACK, LOAD_READ_BACK -> readBack(session.talk().pending().orElseThrow(), session);
-      case NOTING -> Tell.noteStarted();
+      case NOTING ->
+          session.talk().pending().orElse(null) instanceof Pending.Report report
+              ? Tell.reportStarted(report.finding(), report.side())
+              : Tell.noteStarted();
       case ON_HOLD -> Tell.held();
       case ALL_CLOSED -> stillRunning(session).and(Ask.allClosed());
       case CLOSED_STEP -> Ask.closedStep();
@@ -177,7 +181,13 @@ final class Prompt {
           .wrong()
           .ifPresent(w -> wrong.add(Say.trouble(place, w.trouble())));
     }
-    Reply ended = Say.ended(complete, session.progress().open(), wrong);
+    Reply ended =
+        Say.ended(complete, session.progress().open(), wrong)
+            .and(
+                Say.found(
+                    session.found().count(Finding.FOUND_FAULT),
+                    session.found().count(Finding.EXTRA_WORK),
+                    session.found().count(Finding.PART_TO_ORDER)));
     return names.isEmpty() ? ended : ended.and(Timing.notCalled(names));
   }
 }

@@ -153,6 +153,7 @@ final class Rule {
           rule("unit", "says the torque in the other unit", ValueQuestions::otherUnit, ANSWERED),
           rule("why", "says what the value is for", ValueQuestions::why, ANSWERED),
           rule("note", "lets a note be spoken", TalkRules::note, ACCEPTED),
+          rule("find", "lets what was found be spoken", TalkRules::finding, ACCEPTED),
           rule("text", "keeps the note", TalkRules::noteText, ACCEPTED),
           rule("hold", "holds the work", TalkRules::hold, ACCEPTED),
           rule("resu", "goes on with the work", TalkRules::resume, ACCEPTED),

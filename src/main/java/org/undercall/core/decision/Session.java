@@ -26,6 +26,7 @@ import org.undercall.core.term.StepRef;
  * @param loads how the suspension is loaded
  * @param car what is known of the car and its wheels
  * @param bench what is known of the torque wrenches
+ * @param found what was noted
  * @param talk where the conversation stands
  * @param timers the timers that run, and whose time is over
  * @param stopwatch how long it took so far
@@ -36,6 +37,7 @@ public record Session(
     Loads loads,
     Car car,
     Bench bench,
+    Found found,
     Talk talk,
     Timers timers,
     Stopwatch stopwatch) {
@@ -54,6 +56,7 @@ public record Session(
         Loads.NONE,
         Car.NOT_KNOWN,
         Bench.NOTHING_SAID,
+        Found.NOTHING,
         Talk.START,
         Timers.NONE,
         Stopwatch.START);
@@ -77,7 +80,7 @@ public record Session(
   public Session after(Recorded decision) {
     Stopwatch next = stopwatch.until(this, decision);
     Session s = after(decision.events());
-    return new Session(walk, s.progress, s.loads, s.car, s.bench, s.talk, s.timers, next);
+    return new Session(walk, s.progress, s.loads, s.car, s.bench, s.found, s.talk, s.timers, next);
   }
 
   /** What the session waits for. */
@@ -197,27 +200,31 @@ public record Session(
   }
 
   Session with(Progress next) {
-    return new Session(walk, next, loads, car, bench, talk, timers, stopwatch);
+    return new Session(walk, next, loads, car, bench, found, talk, timers, stopwatch);
   }
 
   Session with(Loads next) {
-    return new Session(walk, progress, next, car, bench, talk, timers, stopwatch);
+    return new Session(walk, progress, next, car, bench, found, talk, timers, stopwatch);
   }
 
   Session with(Car next) {
-    return new Session(walk, progress, loads, next, bench, talk, timers, stopwatch);
+    return new Session(walk, progress, loads, next, bench, found, talk, timers, stopwatch);
   }
 
   Session with(Bench next) {
-    return new Session(walk, progress, loads, car, next, talk, timers, stopwatch);
+    return new Session(walk, progress, loads, car, next, found, talk, timers, stopwatch);
+  }
+
+  Session with(Found next) {
+    return new Session(walk, progress, loads, car, bench, next, talk, timers, stopwatch);
   }
 
   Session with(Talk next) {
-    return new Session(walk, progress, loads, car, bench, next, timers, stopwatch);
+    return new Session(walk, progress, loads, car, bench, found, next, timers, stopwatch);
   }
 
   Session with(Timers next) {
-    return new Session(walk, progress, loads, car, bench, talk, next, stopwatch);
+    return new Session(walk, progress, loads, car, bench, found, talk, next, stopwatch);
   }
 
   /** How many steps are not closed. */

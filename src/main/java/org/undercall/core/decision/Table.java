@@ -50,6 +50,7 @@ final class Table {
       FITTED_SNUG           -    -    -    -    snug snug slos lsfr -    slos lsfr -    -    -    -    -    -    -    -    -    -
       REOPEN                -    open open open open open open open open open open open open open -    -    -    -    open open -
       NOTE                  -    note note note note note note note note note note note note note -    -    -    -    note note -
+      FINDING               -    find find find find find find find find find find find find find -    -    -    -    find find -
       NOTE_TEXT             -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    text -    -    -    -
       HOLD                  -    hold hold hold hold hold hold hold hold hold hold hold hold hold -    -    -    -    hold hold -
       RESUME                -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    resu -    -    -

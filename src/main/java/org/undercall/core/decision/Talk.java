@@ -95,6 +95,14 @@ public record Talk(Mode mode, Optional<Pending> pending, Missed missed, Optional
           && refused.missing() == Missing.AFFIRMATION) {
         return before;
       }
+      boolean cures =
+          event instanceof SessionEvent.TimerStarted timer
+              && before
+                  .filter(l -> l.kind() == EventKind.STEP_CLOSED && l.step().equals(timer.step()))
+                  .isPresent();
+      if (cures) {
+        return before;
+      }
       boolean cancelled =
           event instanceof SessionEvent.LoadChanged changed
               && (SAID.contains(changed.change())

@@ -1,6 +1,7 @@
 package org.undercall.core.decision;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
@@ -50,13 +51,35 @@ final class TalkRules {
     return new Turn(session).record(new SessionEvent.NoteStarted()).prompt().end(Outcome.ACCEPTED);
   }
 
-  static Decision noteText(Session session, Intent intent, Moment now) {
-    String text = ((Intent.NoteText) intent).text();
-    boolean drop = text.equals(DROP);
+  /** The next words are what was found, what more is to be done, or a part to be ordered. */
+  static Decision finding(Session session, Intent intent, Moment now) {
+    Intent.OfFinding said = (Intent.OfFinding) intent;
     return new Turn(session)
         .record(
-            drop ? new SessionEvent.NoteDropped() : new SessionEvent.NoteKept(session.ref(), text))
-        .say(drop ? Say.dropped() : Tell.noteKept())
+            new SessionEvent.NoteStarted(
+                Optional.of(said.finding()), said.side().or(() -> Optional.of(session.side()))))
+        .prompt()
+        .end(Outcome.ACCEPTED);
+  }
+
+  static Decision noteText(Session session, Intent intent, Moment now) {
+    String text = ((Intent.NoteText) intent).text();
+    if (text.equals(DROP)) {
+      return new Turn(session)
+          .record(new SessionEvent.NoteDropped())
+          .say(Say.dropped())
+          .end(Outcome.ACCEPTED);
+    }
+    Optional<Pending.Report> report =
+        session.talk().pending().map(pending -> (Pending.Report) pending);
+    return new Turn(session)
+        .record(
+            new SessionEvent.NoteKept(
+                session.ref(),
+                text,
+                report.map(Pending.Report::finding),
+                report.map(Pending.Report::side)))
+        .say(Tell.noteKept(report.map(Pending.Report::finding)))
         .end(Outcome.ACCEPTED);
   }
 

@@ -1,5 +1,6 @@
 package org.undercall.core.decision;
 
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -14,6 +15,7 @@ import org.undercall.core.reply.Ask;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Tell;
 import org.undercall.core.reply.Timing;
+import org.undercall.core.term.StepRef;
 import org.undercall.core.term.TimerName;
 
 /** Timers: started, asked about, stopped, and announced before and at their end. */
@@ -31,6 +33,37 @@ final class TimerRules {
                 session.ref(), seconds, instant(now).plusSeconds(seconds)))
         .say(Tell.timerStarted(seconds))
         .end(Outcome.ACCEPTED);
+  }
+
+  /** A decision, with the timer of every fastener that it closes and that must cure. */
+  static Decision withCures(Session before, Decision decision, Moment now) {
+    Turn cures = new Turn(before.after(decision.events()));
+    for (SessionEvent event : decision.events()) {
+      if (event instanceof SessionEvent.StepClosed closed) {
+        cure(before, closed.step())
+            .ifPresent(
+                time ->
+                    cures
+                        .record(
+                            new SessionEvent.TimerStarted(
+                                closed.step(),
+                                time.toSeconds(),
+                                instant(now).plusSeconds(time.toSeconds())))
+                        .say(Timing.cures(time.toSeconds())));
+      }
+    }
+    Decision more = cures.end(decision.outcome());
+    List<SessionEvent> events = new ArrayList<>(decision.events());
+    events.addAll(more.events());
+    return new Decision(events, decision.reply().and(more.reply()), decision.outcome());
+  }
+
+  /** How long the fastener of a step must cure; empty for any other step. */
+  static Optional<Duration> cure(Session session, StepRef step) {
+    Walk.Place place = session.walk().places().get(session.walk().indexOf(step));
+    return place.step() instanceof Step.Fasten fasten
+        ? fasten.fastener().manner().cure()
+        : Optional.empty();
   }
 
   /** Starts a timer with a name; one that runs under this name starts again. */

@@ -15,8 +15,10 @@ import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Tool;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
@@ -51,7 +53,20 @@ public final class WalkThrough {
   }
 
   private WalkThrough(Walk walk) {
-    session = Session.start(walk);
+    session = Session.start(new Walk(undated(walk.procedure()), walk.places()));
+  }
+
+  /** Of this walk it matters what is said, not on which day. */
+  private static Procedure undated(Procedure procedure) {
+    return new Procedure(
+        procedure.about(),
+        procedure.cautions(),
+        procedure.tools().stream()
+            .map(t -> new Tool(t.id(), t.kind(), t.least(), t.most(), Optional.empty()))
+            .toList(),
+        procedure.rideHeight(),
+        procedure.loadHolds(),
+        procedure.phases());
   }
 
   /**
@@ -117,7 +132,7 @@ public final class WalkThrough {
       case HARDWARE -> newHardware(((Step.Fasten) session.place().step()).fastener());
       case MARKING -> "head marking " + marking(session);
       case GATE, LOAD -> isDroop(session) ? "suspension hangs free" : rideHeight(session);
-      case TORQUE -> "torque reached " + amount(session.stage());
+      case TORQUE -> "torque reached " + amount(session.stage()) + unit(session);
       case ANGLE -> "angle turned " + amount(session.stage());
       case WAITING -> "start the timer";
       case READ_BACK -> "that is correct";
@@ -155,6 +170,13 @@ public final class WalkThrough {
   private static HeadMarking marking(Session session) {
     Fastener fastener = ((Step.Fasten) session.place().step()).fastener();
     return fastener.variants().get(fastener.variants().size() - 1).marking().orElseThrow();
+  }
+
+  /** The unit, where a procedure has torques in several. */
+  private static String unit(Session session) {
+    return session.walk().procedure().mixesUnits()
+        ? " " + ((Stage.TorqueStage) session.stage()).target().unit().symbol()
+        : "";
   }
 
   private static String amount(Stage stage) {

@@ -3,6 +3,7 @@ package org.undercall.core.event;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.Optional;
+import org.undercall.core.term.Finding;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.HearingTrouble;
 import org.undercall.core.term.Job;
@@ -208,9 +209,32 @@ public sealed interface SessionEvent {
 
   record ReadBackDropped() implements SessionEvent {}
 
-  record NoteStarted() implements SessionEvent {}
+  /**
+   * The next words are a note.
+   *
+   * @param about what it reports, if it is more than a note
+   * @param side where that is, as said; else the side of the step at hand
+   */
+  record NoteStarted(Optional<Finding> about, Optional<Side> side) implements SessionEvent {
+    /** A note that is no more than that. */
+    public NoteStarted() {
+      this(Optional.empty(), Optional.empty());
+    }
+  }
 
-  record NoteKept(StepRef step, String text) implements SessionEvent {}
+  /**
+   * A note, as heard.
+   *
+   * @param about what it reports, if it is more than a note
+   * @param side where that is; empty for a plain note
+   */
+  record NoteKept(StepRef step, String text, Optional<Finding> about, Optional<Side> side)
+      implements SessionEvent {
+    /** A note that is no more than that. */
+    public NoteKept(StepRef step, String text) {
+      this(step, text, Optional.empty(), Optional.empty());
+    }
+  }
 
   record NoteDropped() implements SessionEvent {}
 

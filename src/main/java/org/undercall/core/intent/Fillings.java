@@ -43,6 +43,7 @@ final class Fillings {
       case CAUSE -> List.copyOf(SlotWords.CAUSES.values());
       case EXCUSE -> List.copyOf(SlotWords.EXCUSES.values());
       case TROUBLE -> troubles();
+      case FINDING -> findings();
       case REASON -> SlotWords.REASONS.values().stream().flatMap(List::stream).toList();
       case TIMER -> List.copyOf(SlotWords.TIMERS.values());
       case MINUTES_AND_TIMER -> minutesAndTimer();
@@ -55,6 +56,16 @@ final class Fillings {
     return Stream.concat(
             all.stream(), ofSet(1).map(n -> SlotWords.NUMBER + " " + n + " " + all.get(0)))
         .toList();
+  }
+
+  /** Each wording alone, and the first of each with every side. */
+  private static List<String> findings() {
+    List<String> all = new ArrayList<>();
+    for (List<String> wordings : SlotWords.FINDINGS.values()) {
+      all.addAll(wordings);
+      SlotWords.SIDES.values().forEach(side -> all.add(wordings.get(0) + " " + side));
+    }
+    return all;
   }
 
   /** Each number of a set as it is usually said. */

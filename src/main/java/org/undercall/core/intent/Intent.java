@@ -2,6 +2,7 @@ package org.undercall.core.intent;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.undercall.core.term.Finding;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.OverdueReason;
@@ -86,6 +87,14 @@ public sealed interface Intent {
     @Override
     public IntentKind kind() {
       return IntentKind.OUT_OF_ORDER;
+    }
+  }
+
+  /** What the next words report, and where if that is said. */
+  record OfFinding(Finding finding, Optional<Side> side) implements Intent {
+    @Override
+    public IntentKind kind() {
+      return IntentKind.FINDING;
     }
   }
 

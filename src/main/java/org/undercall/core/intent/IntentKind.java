@@ -26,6 +26,7 @@ public enum IntentKind {
   FITTED_SNUG("The fastener is run in by hand or snug, not tightened."),
   REOPEN("Open a closed step again; a fastener counts as loosened."),
   NOTE("The next words are a note."),
+  FINDING("The next words are a found fault, extra work or a part to order; may carry the side."),
   NOTE_TEXT("The words of a note."),
   HOLD("Pause the work."),
   RESUME("Go on after a pause."),

@@ -11,8 +11,9 @@ import java.util.Map;
  * <p>Rules, held by tests: a wording has at least two words, except a called number, a call for a
  * stop and a short answer, which close nothing and are on no word list; no wording belongs to two
  * kinds; losing or changing one word never turns a phrase into another kind that changes the state,
- * but for the number of one of a set, which is read back unless just that one is waited for. A name
- * in angle brackets is a {@link Slot}.
+ * but for the number of one of a set, which is read back unless just that one is waited for, and
+ * for the number of a wrench, which is said before a torque is called. A name in angle brackets is
+ * a {@link Slot}.
  */
 final class PhraseTable {
   /** The wordings of each kind that is spoken. */
@@ -187,6 +188,7 @@ final class PhraseTable {
     table.put(IntentKind.WHICH_ONE, List.of("which one is next", "which ones are left"));
     table.put(IntentKind.BE_QUIET, List.of("stop talking", "be quiet now", "quiet please"));
     table.put(IntentKind.NOTE, List.of("take a note", "make a note"));
+    table.put(IntentKind.FINDING, List.of("<finding>"));
     table.put(IntentKind.ATTENTION, List.of("attention please listen"));
   }
 

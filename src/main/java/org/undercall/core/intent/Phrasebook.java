@@ -102,6 +102,8 @@ public final class Phrasebook {
                 SlotWords.REASONS.values().stream().flatMap(List::stream),
                 SlotWords.CAUSES.values().stream(),
                 SlotWords.TROUBLES.values().stream().flatMap(List::stream),
+                SlotWords.FINDINGS.values().stream().flatMap(List::stream),
+                SlotWords.EXCUSES.values().stream(),
                 Stream.of(SlotWords.NUMBER),
                 SlotWords.TIMERS.values().stream(),
                 SlotWords.MINUTES_FOR.stream(),

@@ -20,6 +20,7 @@ import org.undercall.core.intent.Intent.OfSide;
 import org.undercall.core.intent.Intent.OfStep;
 import org.undercall.core.intent.Intent.Unclear;
 import org.undercall.core.intent.Intent.Unclear.Reason;
+import org.undercall.core.term.Finding;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
@@ -58,6 +59,8 @@ enum Slot {
   EXCUSE,
   /** What went wrong, with or without "number" and a position before it. */
   TROUBLE,
+  /** A found fault, extra work or a part to order, with or without a side after it. */
+  FINDING,
   /** The name of a timer. */
   TIMER,
   /** Whole minutes and the name of a timer. */
@@ -96,6 +99,7 @@ enum Slot {
       case CAUSE -> List.copyOf(SlotWords.CAUSES.values());
       case EXCUSE -> List.copyOf(SlotWords.EXCUSES.values());
       case TROUBLE -> SlotWords.TROUBLES.values().stream().map(words -> words.get(0)).toList();
+      case FINDING -> SlotWords.FINDINGS.values().stream().map(words -> words.get(0)).toList();
       case REASON -> SlotWords.REASONS.values().stream().map(words -> words.get(0)).toList();
       default -> List.of();
     };
@@ -114,6 +118,7 @@ enum Slot {
       case CAUSE -> named(SlotWords.CAUSES, String.join(" ", words), Intent.OutOfOrder::new);
       case EXCUSE -> named(SlotWords.EXCUSES, String.join(" ", words), Intent.Overdue::new);
       case TROUBLE -> trouble(words);
+      case FINDING -> finding(String.join(" ", words));
       case REASON -> reason(String.join(" ", words));
       case TIMER ->
           timer(String.join(" ", words))
@@ -263,6 +268,22 @@ enum Slot {
           return ofSet(
               words.subList(1, Math.max(1, end)),
               n -> new Intent.OfTrouble(trouble.getKey(), Optional.of(n)));
+        }
+      }
+    }
+    return new Unclear(Reason.NOT_A_PHRASE);
+  }
+
+  private static Intent finding(String words) {
+    for (Map.Entry<Finding, List<String>> finding : SlotWords.FINDINGS.entrySet()) {
+      for (String wording : finding.getValue()) {
+        if (words.equals(wording)) {
+          return new Intent.OfFinding(finding.getKey(), Optional.empty());
+        }
+        for (Map.Entry<Side, String> side : SlotWords.SIDES.entrySet()) {
+          if (words.equals(wording + " " + side.getValue())) {
+            return new Intent.OfFinding(finding.getKey(), Optional.of(side.getKey()));
+          }
         }
       }
     }

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.undercall.core.term.Finding;
 import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.OverdueReason;
 import org.undercall.core.term.PutOffReason;
@@ -112,6 +113,14 @@ final class SlotWords {
                   List.of("wrong hardware in the kit", "wrong bolt in the kit")),
               entry(Trouble.PART_MISSING, List.of("part is missing", "a part is missing")),
               entry(Trouble.SEAT_DAMAGED, List.of("seat is damaged", "surface is damaged"))));
+
+  /** The words for what is reported, with or without the side after them. */
+  static final Map<Finding, List<String>> FINDINGS =
+      ordered(
+          List.of(
+              entry(Finding.FOUND_FAULT, List.of("found fault", "another fault found")),
+              entry(Finding.EXTRA_WORK, List.of("extra work", "extra work needed")),
+              entry(Finding.PART_TO_ORDER, List.of("order a part", "part to order"))));
 
   /** What stands before a position. */
   static final String NUMBER = "number";

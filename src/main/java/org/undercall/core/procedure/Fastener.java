@@ -1,6 +1,7 @@
 package org.undercall.core.procedure;
 
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -23,6 +24,7 @@ import org.undercall.core.term.LoadCondition;
  * @param variants the specification by head marking; one without a marking, or all with different
  *     ones
  * @param joint what it holds, as far as that is stated
+ * @param manner what is to be minded when it is turned
  */
 public record Fastener(
     String name,
@@ -32,7 +34,8 @@ public record Fastener(
     LoadCondition needs,
     FastenerSet set,
     List<Variant> variants,
-    Joint joint) {
+    Joint joint,
+    Manner manner) {
 
   /** A wheel has at least so many. */
   private static final int FEWEST_OF_A_WHEEL = 3;
@@ -55,6 +58,18 @@ public record Fastener(
     /** Nothing is stated. */
     public static final Joint UNSTATED =
         new Joint(Optional.empty(), Optional.empty(), Optional.empty(), false, Optional.empty());
+  }
+
+  /**
+   * What is to be minded when it is turned, and after.
+   *
+   * @param leftHand whether its thread is left-handed
+   * @param counterHold with what the other end is held, in words; empty if nothing is stated
+   * @param cure how long it must rest when it is tight, such as for a threadlocker
+   */
+  public record Manner(boolean leftHand, Optional<String> counterHold, Optional<Duration> cure) {
+    /** Nothing is stated. */
+    public static final Manner PLAIN = new Manner(false, Optional.empty(), Optional.empty());
   }
 
   /**
@@ -106,6 +121,7 @@ public record Fastener(
     Objects.requireNonNull(needs, "needs");
     Objects.requireNonNull(set, "set");
     Objects.requireNonNull(joint, "joint");
+    Objects.requireNonNull(manner, "manner");
     variants = List.copyOf(variants);
     if (drive.signum() <= 0) {
       throw new IllegalArgumentException("a drive size is more than zero: " + drive);
@@ -129,6 +145,19 @@ public record Fastener(
       FastenerSet set,
       List<Variant> variants) {
     this(name, thread, drive, part, needs, set, variants, Joint.UNSTATED);
+  }
+
+  /** A fastener of which nothing more is to be minded. */
+  public Fastener(
+      String name,
+      String thread,
+      BigDecimal drive,
+      Part part,
+      LoadCondition needs,
+      FastenerSet set,
+      List<Variant> variants,
+      Joint joint) {
+    this(name, thread, drive, part, needs, set, variants, joint, Manner.PLAIN);
   }
 
   /** Whether it holds a wheel, as stated or by its name. */

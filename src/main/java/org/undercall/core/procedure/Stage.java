@@ -27,16 +27,45 @@ public sealed interface Stage {
    * @param target the torque of the specification
    * @param plusMinus the permitted deviation either way, in the unit of the target, zero or more
    * @param dialled what to set on the wrench if an adaptor is on it
+   * @param form how the torque is meant
    */
-  record TorqueStage(Torque target, BigDecimal plusMinus, Optional<Dialled> dialled)
+  record TorqueStage(Torque target, BigDecimal plusMinus, Optional<Dialled> dialled, Form form)
       implements Stage {
+
+    /** How a torque is meant. */
+    public enum Form {
+      /** One torque, with its tolerance. */
+      NOMINAL,
+      /** Any torque in a range; the target is its middle, the tolerance half its width. */
+      RANGE,
+      /** A torque that was reached before and is checked once more, fastener by fastener. */
+      CHECK_PASS
+    }
+
     public TorqueStage {
       requireTolerance(plusMinus);
     }
 
     /** A stage without an adaptor. */
     public TorqueStage(Torque target, BigDecimal plusMinus) {
-      this(target, plusMinus, Optional.empty());
+      this(target, plusMinus, Optional.empty(), Form.NOMINAL);
+    }
+
+    /** Any torque from the least to the most. */
+    public static TorqueStage range(Torque least, Torque most) {
+      BigDecimal half = most.amount().subtract(least.amount()).divide(new BigDecimal(2));
+      Torque middle = new Torque(least.amount().add(half), least.unit());
+      return new TorqueStage(middle, half, Optional.empty(), Form.RANGE);
+    }
+
+    /** The smallest torque of a range. */
+    public Torque least() {
+      return new Torque(target.amount().subtract(plusMinus), target.unit());
+    }
+
+    /** The largest torque of a range. */
+    public Torque most() {
+      return new Torque(target.amount().add(plusMinus), target.unit());
     }
 
     /** What the wrench is set to: the target, or with an adaptor what is dialled for it. */
@@ -68,14 +97,20 @@ public sealed interface Stage {
   }
 
   /**
-   * Turn on by an angle.
+   * Turn on by an angle, or back off by it.
    *
    * @param target the angle of the specification
    * @param plusMinus the permitted deviation either way, in degrees, zero or more
+   * @param backOff whether it is loosened by the angle, to be tightened again
    */
-  record AngleStage(Angle target, BigDecimal plusMinus) implements Stage {
+  record AngleStage(Angle target, BigDecimal plusMinus, boolean backOff) implements Stage {
     public AngleStage {
       requireTolerance(plusMinus);
+    }
+
+    /** An angle to turn on. */
+    public AngleStage(Angle target, BigDecimal plusMinus) {
+      this(target, plusMinus, false);
     }
 
     @Override
@@ -86,7 +121,7 @@ public sealed interface Stage {
     /** The rest of the angle when so many degrees were turned before; all of it if none is left. */
     public AngleStage after(BigDecimal degrees) {
       BigDecimal rest = target.degrees().subtract(degrees);
-      return rest.signum() > 0 ? new AngleStage(new Angle(rest), plusMinus) : this;
+      return rest.signum() > 0 ? new AngleStage(new Angle(rest), plusMinus, backOff) : this;
     }
 
     @Override

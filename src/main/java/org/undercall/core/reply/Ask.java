@@ -111,6 +111,12 @@ public final class Ask {
   /** A reading within the tolerance, with how far it lies from the nominal value, read back. */
   public static Reply readBackReading(BigDecimal value, Stage stage) {
     BigDecimal off = value.subtract(stage.amount());
+    boolean range =
+        stage instanceof Stage.TorqueStage torque && torque.form() == Stage.TorqueStage.Form.RANGE;
+    if (range) {
+      String read = Words.sentence(Words.digits(value)) + " " + Words.unit(stage);
+      return Reply.of(read + ", in the range. Say: that is correct.");
+    }
     return Reply.of(
         Words.sentence(Words.digits(value))
             + " "
@@ -185,8 +191,8 @@ public final class Ask {
    */
   public static Reply stage(Fastener fastener, List<Stage> stages, int index, boolean begun) {
     List<String> sentences = new ArrayList<>();
-    if (index == 0 && !begun && fastener.set().several()) {
-      sentences.add(set(fastener));
+    if (index == 0 && !begun) {
+      sentences.addAll(manner(fastener));
     }
     sentences.add(
         "Stage "
@@ -197,6 +203,19 @@ public final class Ask {
             + Words.stage(stages.get(index))
             + ".");
     return new Reply(sentences);
+  }
+
+  /** What is to be minded before the first stage. */
+  private static List<String> manner(Fastener fastener) {
+    List<String> sentences = new ArrayList<>();
+    if (fastener.set().several()) {
+      sentences.add(set(fastener));
+    }
+    if (fastener.manner().leftHand()) {
+      sentences.add("Left-hand thread.");
+    }
+    fastener.manner().counterHold().ifPresent(with -> sentences.add("Hold against: " + with + "."));
+    return sentences;
   }
 
   private static String set(Fastener fastener) {

@@ -1,6 +1,7 @@
 package org.undercall.core.reply;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -340,6 +341,21 @@ public final class Say {
             + first
             + Words.sentence(Words.count(open, "step"))
             + " open.");
+  }
+
+  /** What was found and is still to be done, in numbers; nothing is said if there is none. */
+  public static Reply found(int faults, int works, int parts) {
+    List<String> all = new ArrayList<>();
+    if (faults > 0) {
+      all.add(Words.count(faults, "found fault"));
+    }
+    if (works > 0) {
+      all.add("extra work, " + Words.count(works, "item"));
+    }
+    if (parts > 0) {
+      all.add(Words.count(parts, "part") + " to order");
+    }
+    return all.isEmpty() ? Reply.SILENCE : Reply.of("Listed: " + String.join("; ", all) + ".");
   }
 
   /** What went wrong at a step, in words. */

@@ -7,7 +7,9 @@ import java.util.stream.Collectors;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.Finding;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.Side;
 import org.undercall.core.term.Torque;
 
 /** What the program says to answer a question, and about notes, pauses and timers. */
@@ -63,9 +65,15 @@ public final class Tell {
     return Reply.of("Speak your note.");
   }
 
+  /** What was found may be spoken now. */
+  public static Reply reportStarted(Finding finding, Side side) {
+    String what = Words.sentence(Words.finding(finding));
+    return Reply.of(what + ", " + Words.side(side) + ". Speak.");
+  }
+
   /** A note was kept; nobody has checked its words. */
-  public static Reply noteKept() {
-    return Reply.of("Note kept, unchecked.");
+  public static Reply noteKept(Optional<Finding> about) {
+    return Reply.of(Words.sentence(about.map(Words::finding).orElse("note")) + " kept, unchecked.");
   }
 
   /** The work is held. */

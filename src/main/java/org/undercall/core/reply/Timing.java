@@ -15,6 +15,11 @@ public final class Timing {
 
   private Timing() {}
 
+  /** A fastener that was closed must cure, and its timer runs. */
+  public static Reply cures(long seconds) {
+    return Reply.of("It cures: timer runs, " + Words.time(seconds) + ".");
+  }
+
   /** What a reminder says is waited for. */
   public enum WaitedFor {
     CAUTIONS("the cautions"),

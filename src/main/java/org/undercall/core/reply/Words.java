@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.Finding;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
@@ -90,9 +91,11 @@ final class Words {
   static String stage(Stage stage) {
     if (stage instanceof Stage.TorqueStage torque) {
       String adaptor = torque.dialled().isPresent() ? "adaptor on, set the wrench to " : "";
-      return "torque, " + adaptor + value(torque);
+      String check = torque.form() == Stage.TorqueStage.Form.CHECK_PASS ? "check pass, " : "";
+      return check + "torque, " + adaptor + value(torque);
     }
-    return "angle, " + value(stage);
+    boolean back = stage instanceof Stage.AngleStage angle && angle.backOff();
+    return (back ? "back off, " : "angle, ") + value(stage);
   }
 
   static String torque(Torque torque) {
@@ -101,6 +104,11 @@ final class Words {
 
   /** The value and unit of a stage: "one, one, zero newton metres". */
   static String value(Stage stage) {
+    if (stage instanceof Stage.TorqueStage torque
+        && torque.form() == Stage.TorqueStage.Form.RANGE) {
+      String least = digits(torque.least().amount());
+      return "from " + least + " to " + torque(torque.most());
+    }
     return digits(stage.amount()) + " " + unit(stage);
   }
 
@@ -173,6 +181,14 @@ final class Words {
   /** What went wrong, of a set with its position: "number three, broken". */
   static String trouble(Trouble trouble, Optional<Integer> position) {
     return position.map(n -> "number " + count(n) + ", ").orElse("") + trouble(trouble);
+  }
+
+  static String finding(Finding finding) {
+    return switch (finding) {
+      case FOUND_FAULT -> "found fault";
+      case EXTRA_WORK -> "extra work";
+      case PART_TO_ORDER -> "part to order";
+    };
   }
 
   static String reason(OverdueReason reason) {

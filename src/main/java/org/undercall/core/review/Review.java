@@ -11,6 +11,7 @@ import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.Finding;
 import org.undercall.core.term.Job;
 import org.undercall.core.term.StepRef;
 
@@ -76,6 +77,11 @@ public record Review(
       loads = List.copyOf(loads);
       handOvers = List.copyOf(handOvers);
     }
+  }
+
+  /** The notes that report this, or with nothing the plain ones, in order. */
+  public List<Timed<SessionEvent.NoteKept>> notes(Optional<Finding> about) {
+    return remarks.notes().stream().filter(note -> note.event().about().equals(about)).toList();
   }
 
   /** What went wrong and was not settled, in the order in which it was said. */

@@ -43,7 +43,7 @@ public final class LogTarget {
           "that is correct",
           "step completed",
           "three eight two",
-          "torque reached 62",
+          "torque reached 62 foot pounds",
           "angle turned 75",
           "head marking 10.9",
           "wheels carry the car",

@@ -70,7 +70,7 @@ class DamagedProcedureTest {
         }
       }
     }
-    assertEquals(List.of("/phases/0/steps/0/notesRideHeight"), free);
+    assertEquals(List.of("/tools/0/calibrated", "/phases/0/steps/0/notesRideHeight"), free);
   }
 
   private boolean reportedWith(JsonNode root) throws IOException {

@@ -32,7 +32,8 @@ class BoardTest {
 
   private BoardPlay atTheBushBolt() {
     return play.says("cautions understood", "382", "that is correct", "step completed")
-        .says("check passed", "step completed", "new nut fitted", "62", "torque reached");
+        .says(
+            "check passed", "step completed", "new nut fitted", "62 foot pounds", "torque reached");
   }
 
   @Nested
@@ -75,7 +76,11 @@ class BoardTest {
     void angle() {
       atTheBushBolt()
           .says("new bolt fitted", "head marking 10.9", "that is correct")
-          .says("wheels carry the car", "left side at ride height", "65", "torque reached");
+          .says(
+              "wheels carry the car",
+              "left side at ride height",
+              "65 newton meters",
+              "torque reached");
       Task task = play.board().task();
       assertEquals(new Task.Figure("75", "°", "± 5°"), task.figure());
       assertEquals(
@@ -92,7 +97,11 @@ class BoardTest {
     void rest() {
       atTheBushBolt()
           .says("new bolt fitted", "head marking 10.9", "that is correct")
-          .says("wheels carry the car", "left side at ride height", "65", "torque reached")
+          .says(
+              "wheels carry the car",
+              "left side at ride height",
+              "65 newton meters",
+              "torque reached")
           .says("jack moved", "wheels carry the car", "left side at ride height");
       assertEquals(Phase.BEGUN, play.board().task().phase());
       assertHidden();
@@ -132,7 +141,7 @@ class BoardTest {
       assertEquals(Verdict.ANSWERED, verdict("where am i"));
       assertEquals(Verdict.NO_PHRASE, verdict("did you see the match"));
       play.says("step completed", "check passed", "step completed", "new nut fitted");
-      assertEquals(Verdict.REFUSED, verdict("63"));
+      assertEquals(Verdict.REFUSED, verdict("63 foot pounds"));
       assertEquals(Verdict.REFUSED, verdict("torque reached"));
     }
   }

@@ -32,7 +32,7 @@ record BenchPromises(
       boolean said =
           intent instanceof Intent.OfPosition of
               && of.kind() == IntentKind.WRENCH_NAMED
-              && walk.procedure().tools().get(of.position() - 1).id().equals(e.wrench());
+              && e.wrench().equals("wrench " + of.position());
       Promises.require(said, "the wrench that was named", event);
     } else if (event instanceof SessionEvent.OverdueNoted e) {
       boolean same =

@@ -82,7 +82,8 @@ class EngineeringTalkTest {
                     Torque.newtonMetres("74"),
                     new BigDecimal("420"),
                     new BigDecimal("55"),
-                    BigDecimal.ZERO)));
+                    BigDecimal.ZERO)),
+            Stage.TorqueStage.Form.NOMINAL);
 
     @Test
     void theSettingToDialIsReadAloudAndTheLogHoldsBoth() {

@@ -319,6 +319,7 @@ final class Mistakes {
         session.loads(),
         session.car(),
         session.bench(),
+        session.found(),
         session.talk(),
         session.timers(),
         session.stopwatch());

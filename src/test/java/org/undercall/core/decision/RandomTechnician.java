@@ -14,6 +14,7 @@ import org.undercall.core.intent.SpokenUnit;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
+import org.undercall.core.term.Finding;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.OverdueReason;
@@ -214,6 +215,10 @@ public final class RandomTechnician {
               : number(kind, NUMBERS.get(random.nextInt(NUMBERS.size())));
       case TURNED_SO_FAR -> number(kind, pick("0", "30", "60", "90", "200"));
       case WRENCH_NAMED -> new Intent.OfPosition(kind, 1 + random.nextInt(3));
+      case FINDING ->
+          new Intent.OfFinding(
+              pick(Finding.values()),
+              random.nextBoolean() ? Optional.empty() : Optional.of(pick(Side.values())));
       case OVERDUE -> new Intent.Overdue(pick(OverdueReason.values()));
       case OUT_OF_ORDER -> new Intent.OutOfOrder(pick(OrderReason.values()));
       case GO_TO_STEP -> new Intent.OfStep(kind, random.nextInt(12));

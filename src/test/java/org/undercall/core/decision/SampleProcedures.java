@@ -328,7 +328,26 @@ final class SampleProcedures {
             f.needs(),
             new Fastener.FastenerSet(count, order),
             f.variants(),
-            f.joint()));
+            f.joint(),
+            f.manner()));
+  }
+
+  /** The same fastener with a left-hand thread, or to be left to cure. */
+  static Step minding(Step step, boolean leftHand, Optional<Duration> cure) {
+    Step.Fasten fasten = (Step.Fasten) step;
+    Fastener f = fasten.fastener();
+    return new Step.Fasten(
+        fasten.head(),
+        new Fastener(
+            f.name(),
+            f.thread(),
+            f.drive(),
+            f.part(),
+            f.needs(),
+            f.set(),
+            f.variants(),
+            f.joint(),
+            new Fastener.Manner(leftHand, Optional.of("a key in the pin"), cure)));
   }
 
   private static Step sometimesSet(Step step, SplittableRandom random) {
@@ -348,16 +367,24 @@ final class SampleProcedures {
     if (random.nextBoolean()) {
       stages.add(angle("90"));
     }
-    if (random.nextInt(4) == 0) {
+    if (random.nextInt(6) == 0) {
+      Stage back = new Stage.AngleStage(Angle.degrees("60"), BigDecimal.ONE, true);
+      stages.addAll(1, List.of(back, torque("65")));
+    }
+    if (random.nextInt(6) == 0) {
+      stages.set(0, Stage.TorqueStage.range(Torque.newtonMetres("50"), Torque.newtonMetres("54")));
+    } else if (random.nextInt(4) == 0) {
       stages.set(
           0,
           new Stage.TorqueStage(
               new Torque(new BigDecimal("65"), TorqueUnit.POUND_FORCE_FOOT), BigDecimal.ONE));
     }
-    return fasten(
-        id,
-        new Fastener.Part(Hardware.SELF_LOCKING_NUT, random.nextBoolean(), Lubrication.DRY),
-        List.of(LoadCondition.values()).get(random.nextInt(3)),
-        List.of(new Variant(Optional.empty(), stages)));
+    Step step =
+        fasten(
+            id,
+            new Fastener.Part(Hardware.SELF_LOCKING_NUT, random.nextBoolean(), Lubrication.DRY),
+            List.of(LoadCondition.values()).get(random.nextInt(3)),
+            List.of(new Variant(Optional.empty(), stages)));
+    return random.nextInt(6) == 0 ? minding(step, true, Optional.of(Duration.ofMinutes(1))) : step;
   }
 }

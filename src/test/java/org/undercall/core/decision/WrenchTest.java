@@ -74,6 +74,7 @@ class WrenchTest {
     bay.goes(
         """
         > say again
+        < Step one, link title.
         < Stage one of one: torque, five, two newton metres.
         < Which wrench? Say its number.
         > torque reached 52
@@ -91,6 +92,7 @@ class WrenchTest {
         .goes(
             """
             > say again
+            < Step one, link title.
             < Stage one of one: torque, five, two newton metres.
             > wrench two
             < Wrench two.

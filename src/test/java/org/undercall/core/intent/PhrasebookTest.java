@@ -42,7 +42,10 @@ class PhrasebookTest {
           int words = wording.before().size() + wording.after().size();
           boolean more =
               wording.slot().isPresent()
-                  && (words > 0 || kind == IntentKind.VALUE_CALLED || kind == IntentKind.TROUBLE);
+                  && (words > 0
+                      || kind == IntentKind.VALUE_CALLED
+                      || kind == IntentKind.TROUBLE
+                      || kind == IntentKind.FINDING);
           boolean closesNothing = kind == IntentKind.DANGER || kind == IntentKind.SHORT_ANSWER;
           assertTrue(words >= 2 || more || closesNothing, wording.toString());
         }

@@ -9,8 +9,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.undercall.core.intent.SpokenNumber.Style;
+import org.undercall.core.term.Finding;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.OrderReason;
+import org.undercall.core.term.OverdueReason;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.TimerName;
@@ -127,6 +129,18 @@ final class Samples {
         fillings.put("waiting for parts", new Intent.PutOff(PutOffReason.WAITING_FOR_PARTS));
         fillings.put("tool missing", new Intent.PutOff(PutOffReason.TOOL_MISSING));
         fillings.put("for later", new Intent.PutOff(PutOffReason.LATER));
+      }
+      case EXCUSE -> {
+        fillings.put("no other wrench here", new Intent.Overdue(OverdueReason.NO_OTHER_WRENCH));
+        fillings.put("used as i was told", new Intent.Overdue(OverdueReason.AS_TOLD));
+      }
+      case FINDING -> {
+        fillings.put("found fault", new Intent.OfFinding(Finding.FOUND_FAULT, Optional.empty()));
+        fillings.put(
+            "extra work needed", new Intent.OfFinding(Finding.EXTRA_WORK, Optional.empty()));
+        fillings.put(
+            "order a part right side",
+            new Intent.OfFinding(Finding.PART_TO_ORDER, Optional.of(Side.RIGHT)));
       }
       case TROUBLE -> {
         fillings.put(

@@ -1,0 +1,176 @@
+package org.undercall.core.decision;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Hardware;
+import org.undercall.core.procedure.Lubrication;
+import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Variant;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.procedure.WorkPhase;
+import org.undercall.core.term.Angle;
+import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.Torque;
+
+@DisplayName("How a fastener is turned")
+class MannerTest {
+  private static Step nut(String id, Stage... stages) {
+    return SampleProcedures.fasten(
+        id,
+        new Fastener.Part(Hardware.NUT, false, Lubrication.DRY),
+        LoadCondition.ANY,
+        List.of(new Variant(Optional.empty(), List.of(stages))));
+  }
+
+  private static Bay bay(Step... steps) {
+    return Bay.working(
+        Walk.of(SampleProcedures.procedure(new WorkPhase("work", false, List.of(steps)))));
+  }
+
+  private static List<String> closed(Bay bay) {
+    return bay.recorded(SessionEvent.StageClosed.class).stream()
+        .map(SessionEvent.StageClosed::value)
+        .toList();
+  }
+
+  @Test
+  @DisplayName("is said before the first stage: left-handed, and what to hold against")
+  void leftHand() {
+    Step step = nut("pin", SampleProcedures.torque("52"), SampleProcedures.angle("60"));
+    bay(SampleProcedures.minding(step, true, Optional.empty()))
+        .goes(
+            """
+            > say again
+            < Step one, pin title.
+            < Left-hand thread.
+            < Hold against: a key in the pin.
+            < Stage one of two: torque, five, two newton metres.
+            > torque reached 52
+            < Stage one closed at five, two newton metres.
+            < Stage two of two: angle, six, zero degrees.
+            """);
+  }
+
+  @Test
+  @DisplayName("backs off by an angle between two torques")
+  void backOff() {
+    Bay bay =
+        bay(
+            nut(
+                "hub",
+                SampleProcedures.torque("120"),
+                new Stage.AngleStage(Angle.degrees("90"), new BigDecimal("10"), true),
+                SampleProcedures.torque("52"),
+                SampleProcedures.angle("60")));
+    bay.goes(
+        """
+        > torque reached 120
+        < Stage one closed at one, two, zero newton metres.
+        < Stage two of four: back off, nine, zero degrees.
+        > torque reached 52
+        < No. The angle stage is next.
+        > angle turned nine zero
+        < Stage two closed at nine, zero degrees.
+        < Stage three of four: torque, five, two newton metres.
+        > torque reached 52
+        < Stage three closed at five, two newton metres.
+        < Stage four of four: angle, six, zero degrees.
+        """);
+    assertEquals(List.of("120 N·m", "90°", "52 N·m"), closed(bay));
+  }
+
+  @Test
+  @DisplayName("takes any torque in a range, read back, and none outside it")
+  void range() {
+    Bay bay =
+        bay(
+            nut(
+                "cap",
+                Stage.TorqueStage.range(Torque.newtonMetres("100"), Torque.newtonMetres("120"))));
+    bay.goes(
+        """
+        > say again
+        < Step one, cap title.
+        < Stage one of one: torque, from one, zero, zero to one, two, zero newton metres.
+        > torque reached one two five
+        < No. Heard one, two, five.
+        < It is torque, from one, zero, zero to one, two, zero newton metres.
+        < If it is past that, say: turned too far.
+        > torque reached
+        < No. Call the value first: from one, zero, zero to one, two, zero newton metres.
+        > torque reached one zero five
+        < One, zero, five newton metres, in the range. Say: that is correct.
+        > that is correct
+        < Stage one closed at one, zero, five newton metres.
+        < All steps are closed. Say: end of work.
+        """);
+    assertEquals(List.of("105 N·m, of 100 to 120 N·m"), closed(bay));
+  }
+
+  @Test
+  @DisplayName("checks a torque once more, fastener by fastener")
+  void checkPass() {
+    Stage check =
+        new Stage.TorqueStage(
+            Torque.newtonMetres("52"),
+            BigDecimal.ONE,
+            Optional.empty(),
+            Stage.TorqueStage.Form.CHECK_PASS);
+    Step two =
+        SampleProcedures.set(nut("plate", SampleProcedures.torque("52"), check), 2, List.of());
+    bay(two)
+        .after("five two", "wrench clicked", "wrench clicked")
+        .goes(
+            """
+            > say again
+            < Step one, plate title.
+            < Stage two of two: check pass, torque, five, two newton metres.
+            < Next: number one.
+            > two of two clicked
+            < No. Call the value first: five, two newton metres.
+            > five two
+            < Five, two newton metres, matches. Say: torque reached.
+            > one clicked
+            < One done. One left. Next: number two.
+            > two clicked
+            < Stage two closed at five, two newton metres.
+            < All steps are closed. Say: end of work.
+            """);
+  }
+
+  @Test
+  @DisplayName("cures: its timer starts when it is closed, and stops when it is opened again")
+  void cures() {
+    Step step = nut("pin", SampleProcedures.torque("52"));
+    Bay bay =
+        bay(
+            SampleProcedures.minding(step, false, Optional.of(Duration.ofMinutes(30))),
+            nut("hub", SampleProcedures.torque("117")));
+    bay.goes(
+        """
+        > torque reached 52
+        < Stage one closed at five, two newton metres.
+        < Step two, hub title.
+        < Stage one of one: torque, one, one, seven newton metres.
+        < It cures: timer runs, 30 minutes.
+        > how much time is left
+        < 30 minutes left.
+        > cancel that
+        < Taken back. This step is open.
+        < Step one, pin title.
+        < Hold against: a key in the pin.
+        < Stage one of one: torque, five, two newton metres.
+        > how much time is left
+        < No timer runs.
+        """);
+  }
+}
