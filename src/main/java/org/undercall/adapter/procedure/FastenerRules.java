@@ -86,8 +86,12 @@ final class FastenerRules {
         }
         tolerance(stage, "angle");
       } else if (stage.node().has("backOff")) {
-        backOff(stage, index, ProcedureRules.items(list).size());
         angleSeen = false;
+        if (index == 0) {
+          String expected = "a torque before it";
+          faults.value(ProcedureCode.BACK_OFF_FIRST, stage.pointer(), "a back-off first", expected);
+        }
+        tolerance(stage, "backOff");
       } else if (stage.node().has("torque")) {
         if (angleSeen) {
           String found = "a torque after an angle";
@@ -101,16 +105,6 @@ final class FastenerRules {
       }
       index++;
     }
-  }
-
-  /** A back-off stands between stages that tighten. */
-  private void backOff(Located stage, int index, int count) {
-    if (index == 0 || index == count - 1) {
-      String expected = "a torque before it and one after it";
-      String found = index == 0 ? "a back-off first" : "a back-off last";
-      faults.value(ProcedureCode.BACK_OFF_ALONE, stage.pointer(), found, expected);
-    }
-    tolerance(stage, "backOff");
   }
 
   private void rising(Located stage) {

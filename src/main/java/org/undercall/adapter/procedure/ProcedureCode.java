@@ -67,7 +67,7 @@ public enum ProcedureCode implements Fault.Code {
   NOT_GIVEN("PRO-059", "A reference names a value that is not given there."),
   BLOCK_LACKS("PRO-060", "An include does not give a value that the block takes."),
   NO_STEP_BEFORE("PRO-062", "A step names one in after or undoes that does not come before it."),
-  BACK_OFF_ALONE("PRO-063", "A back-off does not stand between stages that tighten."),
+  BACK_OFF_FIRST("PRO-063", "A back-off stands before any torque."),
   RANGE_NOT_RISING("PRO-064", "A range of torque does not end above its beginning."),
   NOT_USED("PRO-061", "A value is given, or taken by a block, and nothing uses it.");
 

@@ -77,9 +77,9 @@ final class TableHead {
 
   private void tool(List<Cell> cells) {
     Cell first = cells.get(0);
-    if (cells.size() != 5 && cells.size() != 6) {
+    if (cells.size() < 4 || cells.size() > 6) {
       String expected =
-          "name, least, most, unit, day of calibration, perhaps the kind: "
+          "name, least, most, unit, perhaps day of calibration and kind: "
               + "wrench 2; 40; 210; Nm; 2026-03-31; clicking";
       faults.at(first, TableCode.HEAD, cells.size() + " values", expected);
       return;
@@ -97,11 +97,11 @@ final class TableHead {
         .ifPresentOrElse(
             u -> tool.put("unit", u.symbol()),
             () -> faults.at(unit, TableCode.OTHER_UNIT, unit.shown(), "N·m, lbf·ft or lbf·in"));
-    if (!cells.get(4).given().equals("-")) {
-      tool.put("calibrated", cells.get(4).given());
-    }
-    if (cells.size() == 6) {
-      tool.put("kind", cells.get(5).given());
+    for (Cell more : cells.subList(4, cells.size())) {
+      if (!more.isEmpty() && !more.given().equals("-")) {
+        boolean kind = List.of("clicking", "indicating").contains(more.given());
+        tool.put(kind ? "kind" : "calibrated", more.given());
+      }
     }
   }
 

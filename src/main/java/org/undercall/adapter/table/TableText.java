@@ -1,6 +1,5 @@
 package org.undercall.adapter.table;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -90,16 +89,17 @@ public record TableText(String csv, List<String> left) {
       line(out, List.of("ride height", plusMinus, "mm"));
     }
     for (Tool tool : procedure.tools()) {
-      line(
-          out,
-          List.of(
-              "tool",
-              tool.id(),
-              StepText.number(tool.least().amount()),
-              StepText.number(tool.most().amount()),
-              tool.most().unit().symbol(),
-              tool.calibrated().map(LocalDate::toString).orElse("-"),
-              tool.kind() == Tool.Kind.INDICATING ? "indicating" : "clicking"));
+      List<String> cells = new ArrayList<>();
+      cells.add("tool");
+      cells.add(tool.id());
+      cells.add(StepText.number(tool.least().amount()));
+      cells.add(StepText.number(tool.most().amount()));
+      cells.add(tool.most().unit().symbol());
+      tool.calibrated().ifPresent(day -> cells.add(day.toString()));
+      if (tool.kind() == Tool.Kind.INDICATING) {
+        cells.add("indicating");
+      }
+      line(out, cells);
     }
   }
 

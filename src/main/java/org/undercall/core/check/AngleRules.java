@@ -16,8 +16,10 @@ import org.undercall.core.fastening.Length;
 import org.undercall.core.fastening.PressureCone;
 import org.undercall.core.fastening.PropertyClass;
 import org.undercall.core.fastening.Rotation;
+import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage.AngleStage;
 import org.undercall.core.procedure.Stage.TorqueStage;
+import org.undercall.core.procedure.Variant;
 import org.undercall.core.term.Torque;
 
 /** Rules about angle stages. */
@@ -40,6 +42,22 @@ final class AngleRules {
       }
       if (stage.last()) {
         nearYield(spot, stage).ifPresent(findings::add);
+      }
+    }
+    findings.addAll(endsBackedOff(spot));
+    return findings;
+  }
+
+  private static List<Finding> endsBackedOff(Spot spot) {
+    List<Finding> findings = new ArrayList<>();
+    List<Variant> variants = spot.fastener().map(Fastener::variants).orElse(List.of());
+    for (int v = 0; v < variants.size(); v++) {
+      int last = variants.get(v).stages().size() - 1;
+      if (variants.get(v).stages().get(last) instanceof AngleStage angle && angle.backOff()) {
+        String path = "fastener/variants/" + v + "/stages/" + last + "/backOff";
+        String expected = "a torque after it";
+        findings.add(
+            spot.at(path, CheckRule.ENDS_BACKED_OFF, "a back-off as the last stage", expected));
       }
     }
     return findings;

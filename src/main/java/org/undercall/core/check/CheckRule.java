@@ -118,6 +118,8 @@ public enum CheckRule {
       Severity.ERROR,
       "A load condition is needed where the car or its wheels cannot bring it about.",
       Source.FORM),
+  ENDS_BACKED_OFF(
+      29, Severity.ERROR, "A fastener is backed off and not tightened again.", Source.FORM),
   CLASS_NOT_MADE(
       25,
       Severity.ERROR,

@@ -10,6 +10,8 @@ import java.util.stream.IntStream;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.event.SessionEvent.*;
+import org.undercall.core.event.SessionEvent.JobCalled;
+import org.undercall.core.event.SessionEvent.JobNoted;
 import org.undercall.core.event.SessionEvent.OverdueCalled;
 import org.undercall.core.event.SessionEvent.OverdueNoted;
 import org.undercall.core.event.SessionEvent.WrenchNamed;
@@ -17,9 +19,11 @@ import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.JobField;
 import org.undercall.core.term.Remedy;
 import org.undercall.core.term.StepRef;
 import org.undercall.core.term.TimerName;
+import org.undercall.core.term.Vin;
 
 /** What each event changes in the session: one line an event. */
 final class Applied {
@@ -80,6 +84,8 @@ final class Applied {
                 e.step(),
                 t -> t.wrong(some(new StepState.Wrong(e.trouble(), e.position())))));
     on(TroubleSettled.class, (s, e) -> troubleSettled(s, e));
+    on(JobCalled.class, (s, e) -> await(s, new Pending.OfJob(e.field(), e.text())));
+    on(JobNoted.class, (s, e) -> jobNoted(settled(s), e));
     on(WrenchNamed.class, (s, e) -> s.with(s.bench().using(e.wrench())));
     on(
         OverdueCalled.class,
@@ -196,6 +202,12 @@ final class Applied {
 
   private static Session await(Session session, Pending pending) {
     return session.with(session.talk().awaiting(pending));
+  }
+
+  private static Session jobNoted(Session session, JobNoted e) {
+    return e.field() == JobField.VIN
+        ? session.withVin(Vin.joined(session.vin(), e.text()))
+        : session;
   }
 
   private static Session noting(Session session, NoteStarted e) {

@@ -141,7 +141,7 @@ final class Denied {
       case CHECK -> Optional.of(IntentKind.CHECK_PASSED);
       case TORQUE -> Optional.of(IntentKind.TORQUE_COMPLETED);
       case ANGLE -> Optional.of(IntentKind.ANGLE_COMPLETED);
-      case READ_BACK -> Optional.of(IntentKind.READ_BACK_RIGHT);
+      case JOB_READ_BACK, READ_BACK -> Optional.of(IntentKind.READ_BACK_RIGHT);
       case ON_HOLD -> Optional.of(IntentKind.RESUME);
       default -> Optional.empty();
     };

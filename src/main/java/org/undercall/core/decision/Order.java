@@ -13,6 +13,8 @@ import java.util.function.BiFunction;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.event.SessionEvent.*;
+import org.undercall.core.event.SessionEvent.JobCalled;
+import org.undercall.core.event.SessionEvent.JobNoted;
 import org.undercall.core.event.SessionEvent.OverdueCalled;
 import org.undercall.core.event.SessionEvent.OverdueNoted;
 import org.undercall.core.event.SessionEvent.WrenchNamed;
@@ -71,6 +73,8 @@ final class Order {
     on(TroubleCalled.class, (p, e) -> first(p.settled(), p.atHand(e.step())));
     on(TroubleNoted.class, (p, e) -> p.atHand(e.step()));
     on(TroubleSettled.class, (p, e) -> first(p.settled(), p.atHand(e.step())));
+    on(JobCalled.class, (p, e) -> p.mode(Talk.Mode.BRIEFING, "a job that is told before the work"));
+    on(JobNoted.class, (p, e) -> p.mode(Talk.Mode.BRIEFING, "a job that is told before the work"));
     on(WrenchNamed.class, (p, e) -> first(p.atHand(e.step()), p.listed(e.wrench())));
     on(
         OverdueCalled.class,

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.undercall.core.term.Finding;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.JobField;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
 import org.undercall.core.term.Measure;
@@ -36,6 +37,9 @@ public sealed interface Pending {
 
   /** What the note that is being spoken reports, and where that is. */
   record Report(Finding finding, Side side) implements Pending {}
+
+  /** Something about the job. */
+  record OfJob(JobField field, String text) implements Pending {}
 
   /** A load condition. */
   record Load(Side side, LoadCondition condition, LoadProof proof, Optional<Measure> height)

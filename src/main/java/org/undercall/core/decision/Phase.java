@@ -8,6 +8,8 @@ import org.undercall.core.procedure.Step;
 public enum Phase {
   /** The cautions were read out and wait to be understood. */
   BRIEFING("BRF"),
+  /** Something about the job was read back, before the cautions, and waits for an answer. */
+  JOB_READ_BACK("JRB"),
   /** A do step. */
   DO("DO"),
   /** The check question of a do step. */
@@ -63,7 +65,7 @@ public enum Phase {
   /** What a session waits for. */
   static Phase of(Session session) {
     return switch (session.talk().mode()) {
-      case BRIEFING -> BRIEFING;
+      case BRIEFING -> session.talk().pending().isPresent() ? JOB_READ_BACK : BRIEFING;
       case NOTING -> NOTING;
       case HELD -> ON_HOLD;
       case ENDED -> ENDED;

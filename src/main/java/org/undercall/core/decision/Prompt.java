@@ -9,6 +9,7 @@ import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.procedure.Wrenches;
 import org.undercall.core.reply.Ask;
+import org.undercall.core.reply.JobTalk;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
@@ -42,7 +43,8 @@ final class Prompt {
       case WAITING -> waiting(session);
       case LOAD -> Ask.load(((Step.Load) session.place().step()).condition(), session.side());
       case HAND_OVER -> Ask.handOver((Step.HandOver) session.place().step());
-      case READ_BACK, LOAD_READ_BACK -> readBack(session.talk().pending().orElseThrow(), session);
+      case JOB_READ_BACK, READ_BACK, LOAD_READ_BACK ->
+          readBack(session.talk().pending().orElseThrow(), session);
       case NOTING ->
           session.talk().pending().orElse(null) instanceof Pending.Report report
               ? Tell.reportStarted(report.finding(), report.side())
@@ -126,6 +128,9 @@ final class Prompt {
     }
     if (pending instanceof Pending.Wrong wrong) {
       return Ask.readBackTrouble(wrong.trouble(), wrong.position());
+    }
+    if (pending instanceof Pending.OfJob ofJob) {
+      return JobTalk.readBack(ofJob.field(), ofJob.text());
     }
     if (pending instanceof Pending.Overdue overdue) {
       Wrenches wrenches = session.walk().procedure().wrenches();

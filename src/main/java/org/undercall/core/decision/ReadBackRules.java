@@ -88,7 +88,9 @@ final class ReadBackRules {
   }
 
   static Decision dropped(Session session, Intent intent, Moment now) {
-    return new Turn(session).say(Say.dropped()).drop().prompt().end(Outcome.ACCEPTED);
+    Turn turn = new Turn(session).say(Say.dropped()).drop();
+    boolean briefing = session.talk().mode() == Talk.Mode.BRIEFING;
+    return (briefing ? turn : turn.prompt()).end(Outcome.ACCEPTED);
   }
 
   /** The value was called again: the same one is kept, another one is read back in its place. */

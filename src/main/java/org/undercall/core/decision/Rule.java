@@ -21,6 +21,8 @@ final class Rule {
               TalkRules::notNow,
               REFUSED),
           rule("miss", "refuses, and names what is missing", StepRules::missing, REFUSED),
+          rule("told", "reads back what is told of the job", JobRules::told, ASKED, REFUSED),
+          rule("jkep", "keeps what was told of the job", JobRules::keep, ACCEPTED),
           rule("begn", "begins with the first step", TalkRules::begin, ACCEPTED),
           rule(
               "done",

@@ -27,6 +27,7 @@ import org.undercall.core.term.StepRef;
  * @param car what is known of the car and its wheels
  * @param bench what is known of the torque wrenches
  * @param found what was noted
+ * @param vin the identification number as far as it was told by voice
  * @param talk where the conversation stands
  * @param timers the timers that run, and whose time is over
  * @param stopwatch how long it took so far
@@ -38,6 +39,7 @@ public record Session(
     Car car,
     Bench bench,
     Found found,
+    String vin,
     Talk talk,
     Timers timers,
     Stopwatch stopwatch) {
@@ -57,6 +59,7 @@ public record Session(
         Car.NOT_KNOWN,
         Bench.NOTHING_SAID,
         Found.NOTHING,
+        "",
         Talk.START,
         Timers.NONE,
         Stopwatch.START);
@@ -80,7 +83,8 @@ public record Session(
   public Session after(Recorded decision) {
     Stopwatch next = stopwatch.until(this, decision);
     Session s = after(decision.events());
-    return new Session(walk, s.progress, s.loads, s.car, s.bench, s.found, s.talk, s.timers, next);
+    return new Session(
+        walk, s.progress, s.loads, s.car, s.bench, s.found, s.vin, s.talk, s.timers, next);
   }
 
   /** What the session waits for. */
@@ -200,31 +204,35 @@ public record Session(
   }
 
   Session with(Progress next) {
-    return new Session(walk, next, loads, car, bench, found, talk, timers, stopwatch);
+    return new Session(walk, next, loads, car, bench, found, vin, talk, timers, stopwatch);
   }
 
   Session with(Loads next) {
-    return new Session(walk, progress, next, car, bench, found, talk, timers, stopwatch);
+    return new Session(walk, progress, next, car, bench, found, vin, talk, timers, stopwatch);
   }
 
   Session with(Car next) {
-    return new Session(walk, progress, loads, next, bench, found, talk, timers, stopwatch);
+    return new Session(walk, progress, loads, next, bench, found, vin, talk, timers, stopwatch);
   }
 
   Session with(Bench next) {
-    return new Session(walk, progress, loads, car, next, found, talk, timers, stopwatch);
+    return new Session(walk, progress, loads, car, next, found, vin, talk, timers, stopwatch);
   }
 
   Session with(Found next) {
-    return new Session(walk, progress, loads, car, bench, next, talk, timers, stopwatch);
+    return new Session(walk, progress, loads, car, bench, next, vin, talk, timers, stopwatch);
+  }
+
+  Session withVin(String next) {
+    return new Session(walk, progress, loads, car, bench, found, next, talk, timers, stopwatch);
   }
 
   Session with(Talk next) {
-    return new Session(walk, progress, loads, car, bench, found, next, timers, stopwatch);
+    return new Session(walk, progress, loads, car, bench, found, vin, next, timers, stopwatch);
   }
 
   Session with(Timers next) {
-    return new Session(walk, progress, loads, car, bench, found, talk, next, stopwatch);
+    return new Session(walk, progress, loads, car, bench, found, vin, talk, next, stopwatch);
   }
 
   /** How many steps are not closed. */

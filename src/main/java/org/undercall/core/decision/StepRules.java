@@ -186,6 +186,7 @@ final class StepRules {
               : refuse(session, Missing.TURNED_SO_FAR, Refuse.turnedSoFar());
       case TORQUE, ANGLE ->
           refuse(session, Missing.VALUE_CALLED, Refuse.valueNotCalled(session.stage()));
+      case JOB_READ_BACK -> refuse(session, Missing.READ_BACK, Refuse.notReadBack());
       case LOAD_READ_BACK -> refuse(session, Missing.LOAD_READ_BACK, Refuse.notReadBack());
       default -> refuse(session, Missing.READ_BACK, Refuse.notReadBack());
     };

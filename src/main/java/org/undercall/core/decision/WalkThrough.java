@@ -139,7 +139,7 @@ public final class WalkThrough {
       case LOAD_READ_BACK ->
           side(session.side()) + (isDroop(session) ? " at full droop" : " at ride height");
       case ALL_CLOSED, CLOSED_STEP -> "end of work";
-      case BEGUN, TROUBLE, NOTING, ON_HOLD, ENDED ->
+      case JOB_READ_BACK, BEGUN, TROUBLE, NOTING, ON_HOLD, ENDED ->
           throw new IllegalStateException("nobody led to " + session.phase());
     };
   }

@@ -156,6 +156,8 @@ public enum EventKind {
       "EV83",
       SessionEvent.OverdueNoted.class,
       "A wrench is used although its calibration is over, for a reason."),
+  JOB_CALLED("EV84", SessionEvent.JobCalled.class, "Something about the job waits for read-back."),
+  JOB_NOTED("EV85", SessionEvent.JobNoted.class, "Something about the job was read back and kept."),
   LOG_DOUBTED(
       "EV60",
       SessionEvent.LogDoubted.class,

@@ -44,6 +44,8 @@ public enum Missing {
   WRENCH,
   /** A calibration that holds. */
   CALIBRATION,
+  /** A text about the job that can be one. */
+  JOB_TEXT,
   /** It was said not to be so, or not surely. */
   AFFIRMATION
 }

@@ -7,6 +7,7 @@ import org.undercall.core.term.Finding;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.HearingTrouble;
 import org.undercall.core.term.Job;
+import org.undercall.core.term.JobField;
 import org.undercall.core.term.LoadChange;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
@@ -100,6 +101,12 @@ public sealed interface SessionEvent {
    */
   record ReadingCalled(StepRef step, int stage, BigDecimal value, boolean closes)
       implements SessionEvent {}
+
+  /** Something about the job, spelled, waits to be read back. */
+  record JobCalled(JobField field, String text) implements SessionEvent {}
+
+  /** Something about the job was read back and kept; parts of a VIN follow each other. */
+  record JobNoted(JobField field, String text) implements SessionEvent {}
 
   /**
    * The wrench that is used from here on.

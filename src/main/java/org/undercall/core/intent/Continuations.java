@@ -58,6 +58,11 @@ public final class Continuations {
       Continuation next = afterNumber(words.subList(before.size(), words.size()));
       return slot == Slot.STEP ? afterStep(next) : next;
     }
+    if (slot.isSpelled()) {
+      return SpellingAlphabet.read(words.subList(before.size(), words.size())).isPresent()
+          ? NUMBER
+          : NOTHING;
+    }
     String begun = String.join(" ", words) + " ";
     return Fillings.of(slot).stream().anyMatch(f -> wording.filled(f).startsWith(begun))
         ? MORE

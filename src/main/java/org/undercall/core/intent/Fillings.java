@@ -24,7 +24,23 @@ final class Fillings {
   /** Whole numbers that hold every neighbouring pair of number words. */
   private static final List<String> WHOLE_NUMBERS = coveringPairs();
 
+  /** One long text, in which every word of the spelling alphabet follows every other. */
+  private static final List<String> SPELLED = List.of(everyPair(SpellingAlphabet.words()));
+
   private Fillings() {}
+
+  private static String everyPair(List<String> words) {
+    List<String> all = new ArrayList<>();
+    for (int i = 0; i < words.size(); i++) {
+      all.add(words.get(i));
+      for (int j = i + 1; j < words.size(); j++) {
+        all.add(words.get(i));
+        all.add(words.get(j));
+      }
+      all.add(words.get(i));
+    }
+    return String.join(" ", all);
+  }
 
   /** Phrases for the slot, in a fixed order. */
   static List<String> of(Slot slot) {
@@ -43,6 +59,8 @@ final class Fillings {
       case CAUSE -> List.copyOf(SlotWords.CAUSES.values());
       case EXCUSE -> List.copyOf(SlotWords.EXCUSES.values());
       case TROUBLE -> troubles();
+      case REGISTRATION, VIN, JOB_NUMBER, TECHNICIAN -> SPELLED;
+      case ODOMETER -> List.of(everyPair(NumberWords.DIGITS));
       case FINDING -> findings();
       case REASON -> SlotWords.REASONS.values().stream().flatMap(List::stream).toList();
       case TIMER -> List.copyOf(SlotWords.TIMERS.values());

@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.undercall.core.term.Finding;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.JobField;
 import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.OverdueReason;
 import org.undercall.core.term.PutOffReason;
@@ -95,6 +96,14 @@ public sealed interface Intent {
     @Override
     public IntentKind kind() {
       return IntentKind.FINDING;
+    }
+  }
+
+  /** Something about the job, in capitals and digits. */
+  record OfJob(JobField field, String text) implements Intent {
+    @Override
+    public IntentKind kind() {
+      return IntentKind.JOB_TOLD;
     }
   }
 

@@ -3,6 +3,8 @@ package org.undercall.core.intent;
 /** What a phrase can mean. The phrases for each are in {@link Phrasebook}. */
 public enum IntentKind {
   CAUTIONS_UNDERSTOOD("The cautions were read out and understood."),
+  JOB_TOLD(
+      "The registration, identification number, odometer, job number or technician; read back."),
   STEP_COMPLETED("The step at hand is done (a do, wait, load or hand-over step)."),
   CHECK_PASSED("The answer to a check question: all is well."),
   CHECK_FAILED("The answer to a check question: it is not."),

@@ -39,6 +39,14 @@ final class PhraseTable {
         List.of(
             "cautions understood", "i understand the cautions", "warnings read and understood"));
     table.put(
+        IntentKind.JOB_TOLD,
+        List.of(
+            "registration <registration>",
+            "vehicle number <vin>",
+            "odometer <odometer>",
+            "job number <job number>",
+            "technician <technician>"));
+    table.put(
         IntentKind.STEP_COMPLETED,
         List.of("step completed", "this step is finished", "finished with this step"));
     table.put(

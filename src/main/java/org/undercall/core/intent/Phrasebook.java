@@ -104,6 +104,7 @@ public final class Phrasebook {
                 SlotWords.TROUBLES.values().stream().flatMap(List::stream),
                 SlotWords.FINDINGS.values().stream().flatMap(List::stream),
                 SlotWords.EXCUSES.values().stream(),
+                SpellingAlphabet.words().stream(),
                 Stream.of(SlotWords.NUMBER),
                 SlotWords.TIMERS.values().stream(),
                 SlotWords.MINUTES_FOR.stream(),

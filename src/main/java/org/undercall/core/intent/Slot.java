@@ -22,6 +22,7 @@ import org.undercall.core.intent.Intent.Unclear;
 import org.undercall.core.intent.Intent.Unclear.Reason;
 import org.undercall.core.term.Finding;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.JobField;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.TimerName;
@@ -61,6 +62,16 @@ enum Slot {
   TROUBLE,
   /** A found fault, extra work or a part to order, with or without a side after it. */
   FINDING,
+  /** A registration, spelled. */
+  REGISTRATION,
+  /** A vehicle identification number or a part of it, spelled. */
+  VIN,
+  /** The odometer, digit by digit. */
+  ODOMETER,
+  /** The number of a job, spelled. */
+  JOB_NUMBER,
+  /** Who works, spelled. */
+  TECHNICIAN,
   /** The name of a timer. */
   TIMER,
   /** Whole minutes and the name of a timer. */
@@ -91,6 +102,14 @@ enum Slot {
     };
   }
 
+  /** Whether it is spelled, letter by letter, and could always go on. */
+  boolean isSpelled() {
+    return switch (this) {
+      case REGISTRATION, VIN, ODOMETER, JOB_NUMBER, TECHNICIAN -> true;
+      default -> false;
+    };
+  }
+
   /** The words to choose from, if the slot is a side or a reason; else empty. */
   List<String> choices() {
     return switch (this) {
@@ -118,6 +137,7 @@ enum Slot {
       case CAUSE -> named(SlotWords.CAUSES, String.join(" ", words), Intent.OutOfOrder::new);
       case EXCUSE -> named(SlotWords.EXCUSES, String.join(" ", words), Intent.Overdue::new);
       case TROUBLE -> trouble(words);
+      case REGISTRATION, VIN, ODOMETER, JOB_NUMBER, TECHNICIAN -> job(words);
       case FINDING -> finding(String.join(" ", words));
       case REASON -> reason(String.join(" ", words));
       case TIMER ->
@@ -288,6 +308,12 @@ enum Slot {
       }
     }
     return new Unclear(Reason.NOT_A_PHRASE);
+  }
+
+  private Intent job(List<String> words) {
+    return SpellingAlphabet.read(words)
+        .<Intent>map(text -> new Intent.OfJob(JobField.valueOf(name()), text))
+        .orElse(new Unclear(Reason.NOT_A_PHRASE));
   }
 
   private static Intent refused(NumberReading reading) {

@@ -123,7 +123,8 @@ public final class Witness {
   /** A value that is called again confirms what was read back. */
   private static boolean counts(IntentKind kind, Set<IntentKind> allowed) {
     boolean again = kind == IntentKind.VALUE_CALLED && allowed.contains(IntentKind.READ_BACK_RIGHT);
-    return kind.closes() || again || kind == IntentKind.FITTED_SNUG;
+    boolean noted = kind == IntentKind.FITTED_SNUG || kind == IntentKind.WRENCH_NAMED;
+    return kind.closes() || again || noted;
   }
 
   /**

@@ -21,7 +21,7 @@ public enum Wanted {
   TOOL("tool", "Torque wrench, as it is marked", "Such as: wrench 2"),
   TOOL_LEAST("", "Its least torque with unit", "The beginning of its scale. Such as: 40 Nm"),
   TOOL_MOST("", "Its largest torque", "The end of its scale, in the same unit. Such as: 210 Nm"),
-  CALIBRATED("", "Last calibrated, year-month-day", "Such as: 2026-03-31"),
+  CALIBRATED("", "Last calibrated, year-month-day, - if not known", "Such as: 2026-03-31"),
   MORE_TOOLS("tool", "Another torque wrench, - for none", "Every torque must lie in one's range"),
   PHASE("phase", "Phase of the work", "Such as: remove, fit, tighten, finish"),
   SIDE(

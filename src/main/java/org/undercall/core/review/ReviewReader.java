@@ -1,5 +1,6 @@
 package org.undercall.core.review;
 
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,9 @@ import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.Job;
+import org.undercall.core.term.JobField;
+import org.undercall.core.term.Measure;
+import org.undercall.core.term.MeasureUnit;
 import org.undercall.core.term.StepRef;
 import org.undercall.core.term.Vin;
 
@@ -23,6 +27,7 @@ final class ReviewReader {
   private final ClipTrace clips = new ClipTrace();
   private String version = "";
   private Job job = Job.NOT_GIVEN;
+  private String vin = "";
 
   ReviewReader(Walk walk, Recorded first) {
     this.walk = walk;
@@ -42,6 +47,9 @@ final class ReviewReader {
       if (event instanceof SessionEvent.SessionStarted e) {
         version = e.version();
         job = job(e);
+      } else if (event instanceof SessionEvent.JobNoted e) {
+        vin = e.field() == JobField.VIN ? Vin.joined(vin, e.text()) : vin;
+        job = with(e);
       }
       loads.read(event, course.now().at());
       StepEvents.stepOf(event).map(steps::get).ifPresent(trace -> readStep(trace, event, clip));
@@ -54,6 +62,22 @@ final class ReviewReader {
     Optional<Vin> vin =
         e.vin().flatMap(text -> Vin.isOne(text) ? Optional.of(new Vin(text)) : Optional.empty());
     return new Job(e.registration(), vin, e.odometer(), e.jobNumber(), e.technician());
+  }
+
+  /** What was told by voice stands for what was given before; a VIN once it is whole. */
+  private Job with(SessionEvent.JobNoted e) {
+    Optional<String> text = Optional.of(e.text());
+    Optional<Vin> whole = Optional.of(vin).filter(Vin::isOne).map(Vin::new);
+    Optional<Measure> odometer =
+        e.field() == JobField.ODOMETER
+            ? text.map(km -> new Measure(new BigDecimal(km), MeasureUnit.KILOMETRE))
+            : job.odometer();
+    return new Job(
+        e.field() == JobField.REGISTRATION ? text : job.registration(),
+        whole.isPresent() ? whole : job.vin(),
+        odometer,
+        e.field() == JobField.JOB_NUMBER ? text : job.number(),
+        e.field() == JobField.TECHNICIAN ? text : job.technician());
   }
 
   private void noteRefusal(Review.Refusal refusal) {

@@ -203,7 +203,7 @@ final class TighteningTrace {
 
   private void named(int stage, WrenchTrace wrench) {
     List<Stage> stages = specified();
-    if (stage <= stages.size()) {
+    if (stage >= 1 && stage <= stages.size()) {
       wrench
           .at(stages.get(stage - 1))
           .ifPresent(t -> wrenches.computeIfAbsent(stage, s -> new LinkedHashSet<>()).add(t.id()));

@@ -25,6 +25,22 @@ public record Vin(String text) {
     }
   }
 
+  /** How many characters there are. */
+  public static final int LENGTH = 17;
+
+  /** Whether a text has the form of one, or of its beginning. */
+  public static boolean begins(String text) {
+    return text.matches("[A-HJ-NPR-Z0-9]{1,17}");
+  }
+
+  /**
+   * What was told so far with one more text that was told: a whole one stands for itself, and after
+   * a whole one a new one begins.
+   */
+  public static String joined(String before, String text) {
+    return isOne(text) || before.length() >= LENGTH ? text : before + text;
+  }
+
   /** Whether a text has the form of one. */
   public static boolean isOne(String text) {
     return FORM.matcher(text).matches();

@@ -127,7 +127,8 @@ public record Kept(
       List<String> parts = new ArrayList<>(line);
       wrench.add(parts.get(2) + " " + parts.get(4));
       wrench.add(parts.get(3) + " " + parts.get(4));
-      wrench.add(parts.get(5));
+      boolean dated = parts.size() > 5 && parts.get(5).startsWith("2");
+      wrench.add(dated ? parts.get(5) : Given.NONE);
       return parts.get(1);
     }
 

@@ -20,6 +20,7 @@ final class Otherwise {
       EnumSet.of(
           MORE_CAUTIONS,
           MORE_TOOLS,
+          CALIBRATED,
           NUT_CLASS,
           ORDER,
           JOINT,
@@ -47,7 +48,7 @@ final class Otherwise {
     fixed.put(OUTSIDE, "fault");
     fixed.put(NOTES_HEIGHT, "no");
     for (Wanted wanted : MAY_BE_NONE) {
-      if (wanted != MARKING && wanted != MORE_STAGES) {
+      if (wanted != MARKING && wanted != MORE_STAGES && wanted != CALIBRATED) {
         fixed.put(wanted, Given.NONE);
       }
     }

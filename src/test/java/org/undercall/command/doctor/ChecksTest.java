@@ -222,10 +222,13 @@ class ChecksTest {
       LocalDate day = LocalDate.of(2026, 6, 1);
       Path shared = Files.createDirectory(folder.resolve("shared"));
       for (String name : List.of("demo-lateral-link.json", "light-van-rear-axle.json")) {
-        Files.copy(SHARED.resolve(name), shared.resolve(name));
+        String text = Files.readString(SHARED.resolve(name));
+        String dated =
+            text.replaceAll("(\"unit\": \"N·m\") }", "$1, \"calibrated\": \"2026-02-17\" }");
+        Files.writeString(shared.resolve(name), dated);
       }
       assertFound(State.WELL, "2 found", procedures(shared, day));
-      Found overdue = procedures(SHARED, day.plusYears(2));
+      Found overdue = procedures(shared, day.plusYears(2));
       assertFound(State.NOTE, "CHK-", overdue);
       assertTrue(overdue.found().contains("calibrated on"), overdue.found());
       assertFound(State.NOTE, "DOC-011 ", procedures(folder, day));

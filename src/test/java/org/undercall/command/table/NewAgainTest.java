@@ -24,7 +24,7 @@ class NewAgainTest extends AskedAtKeyboard {
     "M12x1.5, '', NEW-001",
     "M12x1.5, -, NEW-001",
     "65 ± 3 Nm, 65 Nm, TAB-016",
-    "65 ± 3 Nm, 60-70 Nm, TAB-015",
+    "65 ± 3 Nm, 60-70-80 Nm, TAB-017",
     "65 ± 3 Nm, 65 ± 3, TAB-012",
     "65 ± 3 Nm, 6.5 ± 0.3 kgm, TAB-013",
     "65 ± 3 Nm, '1,234 ± 3 Nm', TAB-011",

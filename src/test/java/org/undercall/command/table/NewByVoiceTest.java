@@ -160,15 +160,15 @@ class NewByVoiceTest {
     assertEquals(LoadCondition.RIDE_HEIGHT, bolt.needs());
     assertTrue(bolt.part().oneTimeUse());
     assertEquals(
-        "[TorqueStage[target=65 N·m, plusMinus=3, dialled=Optional.empty],"
-            + " AngleStage[target=60°, plusMinus=5]]",
+        "[TorqueStage[target=65 N·m, plusMinus=3, dialled=Optional.empty, form=NOMINAL],"
+            + " AngleStage[target=60°, plusMinus=5, backOff=false]]",
         bolt.variants().get(0).stages().toString());
     assertEquals("10.9", bolt.variants().get(0).marking().orElseThrow().text());
     assertEquals(1, bolt.variants().get(1).stages().size());
     Fastener nut = ((Step.Fasten) phase.steps().get(1)).fastener();
     assertEquals("M14x1.5", nut.thread());
     assertEquals(
-        "[TorqueStage[target=87 N·m, plusMinus=4, dialled=Optional.empty]]",
+        "[TorqueStage[target=87 N·m, plusMinus=4, dialled=Optional.empty, form=NOMINAL]]",
         nut.variants().get(0).stages().toString());
   }
 }

@@ -16,6 +16,7 @@ final class BehaviourPage {
       new TreeMap<>(
           Map.ofEntries(
               Map.entry(Phase.BRIEFING, "the cautions wait to be understood"),
+              Map.entry(Phase.JOB_READ_BACK, "something about the job was read back"),
               Map.entry(Phase.DO, "a do step"),
               Map.entry(Phase.CHECK, "the check question of a do step"),
               Map.entry(Phase.MEASURE, "a value is to be measured and called"),
@@ -44,7 +45,7 @@ final class BehaviourPage {
 
   private static Map<String, List<Phase>> groups() {
     Map<String, List<Phase>> groups = new LinkedHashMap<>();
-    groups.put("before the work", List.of(Phase.BRIEFING));
+    groups.put("before the work", List.of(Phase.BRIEFING, Phase.JOB_READ_BACK));
     groups.put("other steps", List.of(Phase.DO, Phase.CHECK, Phase.MEASURE, Phase.WAITING));
     groups.put("load and hand over", List.of(Phase.LOAD, Phase.HAND_OVER));
     groups.put(

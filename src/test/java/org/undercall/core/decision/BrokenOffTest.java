@@ -67,6 +67,7 @@ class BrokenOffTest {
         > angle turned six zero
         < No. Heard six, zero.
         < It is angle, three, eight degrees.
+        < If it is past that, say: turned too far.
         > angle turned three eight
         < Stage two closed at six, zero degrees.
         < Step three, left, rear title.

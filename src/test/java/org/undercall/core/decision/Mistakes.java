@@ -183,7 +183,11 @@ final class Mistakes {
 
   static Session turnedInFull(Session session, Intent intent) {
     Tightening t = session.tightening();
-    boolean part = session.phase() == Phase.ANGLE && t.turned().isPresent();
+    boolean part =
+        session.phase() == Phase.ANGLE
+            && t.turned().isPresent()
+            && intent instanceof Intent.OfNumber n
+            && n.number().value().compareTo(session.specified().amount()) == 0;
     return part && t.called().isEmpty()
         ? tightened(session, t.withStagesClosed(t.stagesClosed()))
         : session;
@@ -320,6 +324,7 @@ final class Mistakes {
         session.car(),
         session.bench(),
         session.found(),
+        session.vin(),
         session.talk(),
         session.timers(),
         session.stopwatch());

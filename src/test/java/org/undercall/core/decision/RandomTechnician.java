@@ -16,6 +16,7 @@ import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.term.Finding;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.JobField;
 import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.OverdueReason;
 import org.undercall.core.term.PutOffReason;
@@ -91,7 +92,7 @@ public final class RandomTechnician {
               : number(IntentKind.TURNED_SO_FAR, pick("0", "30", "60", "90", "200"));
       case TORQUE -> stage(session, IntentKind.TORQUE_COMPLETED);
       case ANGLE -> stage(session, IntentKind.ANGLE_COMPLETED);
-      case READ_BACK -> of(IntentKind.READ_BACK_RIGHT);
+      case JOB_READ_BACK, READ_BACK -> of(IntentKind.READ_BACK_RIGHT);
       case LOAD_READ_BACK -> loadReadBack(session);
       case NOTING -> new Intent.NoteText(pick("cancel that", "dust boot is torn"));
       case ON_HOLD -> of(IntentKind.RESUME);
@@ -215,6 +216,9 @@ public final class RandomTechnician {
               : number(kind, NUMBERS.get(random.nextInt(NUMBERS.size())));
       case TURNED_SO_FAR -> number(kind, pick("0", "30", "60", "90", "200"));
       case WRENCH_NAMED -> new Intent.OfPosition(kind, 1 + random.nextInt(3));
+      case JOB_TOLD ->
+          new Intent.OfJob(
+              pick(JobField.values()), pick("1A2", "WVW", "84210", "1M8GDM9AXKP042788"));
       case FINDING ->
           new Intent.OfFinding(
               pick(Finding.values()),

@@ -69,6 +69,7 @@ class ReadingTest {
             > angle turned seven five
             < No. Heard seven, five.
             < It is angle, six, zero degrees.
+            < If it is past that, say: turned too far.
             > angle turned six one
             < Six, one degrees, one above. Say: that is correct.
             > that was wrong
@@ -77,6 +78,7 @@ class ReadingTest {
             > angle turned six two
             < No. Heard six, two.
             < It is angle, six, zero degrees.
+            < If it is past that, say: turned too far.
             """);
   }
 

@@ -42,6 +42,7 @@ final class Search {
           IntentKind.WHAT_IS_LEFT,
           IntentKind.WHERE_AM_I,
           IntentKind.NOTE,
+          IntentKind.JOB_TOLD,
           IntentKind.FINDING,
           IntentKind.NOTE_TEXT,
           IntentKind.TIMER_START,

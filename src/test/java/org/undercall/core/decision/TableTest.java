@@ -122,7 +122,7 @@ class TableTest {
     @Test
     @DisplayName("with the columns in any order")
     void anyOrder() {
-      String turned = whole().replace("BRF DO", "DO BRF");
+      String turned = whole().replace("BRF JRB DO", "DO JRB BRF");
       String row = row(IntentKind.HOLD, "-");
       String held = row.replaceFirst(" -", " hold");
       Rule rule = Table.parse(turned.replace(row, held)).get(IntentKind.HOLD).get(Phase.DO);

@@ -32,6 +32,7 @@ class TakenBackTest {
         > angle turned nine zero
         < No. Heard nine, zero.
         < It is angle, six, zero degrees.
+        < If it is past that, say: turned too far.
         > cancel that
         < Nothing to take back.
         """);

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.undercall.core.intent.SpokenNumber.Style;
 import org.undercall.core.term.Finding;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.JobField;
 import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.OverdueReason;
 import org.undercall.core.term.PutOffReason;
@@ -130,6 +131,13 @@ final class Samples {
         fillings.put("tool missing", new Intent.PutOff(PutOffReason.TOOL_MISSING));
         fillings.put("for later", new Intent.PutOff(PutOffReason.LATER));
       }
+      case REGISTRATION, VIN, JOB_NUMBER, TECHNICIAN -> {
+        JobField field = JobField.valueOf(slot.name());
+        fillings.put("india november victor one two", new Intent.OfJob(field, "INV12"));
+        fillings.put("x ray", new Intent.OfJob(field, "X"));
+      }
+      case ODOMETER ->
+          fillings.put("eight four two one", new Intent.OfJob(JobField.ODOMETER, "8421"));
       case EXCUSE -> {
         fillings.put("no other wrench here", new Intent.Overdue(OverdueReason.NO_OTHER_WRENCH));
         fillings.put("used as i was told", new Intent.Overdue(OverdueReason.AS_TOLD));

@@ -1,0 +1,49 @@
+package org.undercall.core.decision;
+
+import java.util.Optional;
+import org.undercall.core.event.Missing;
+import org.undercall.core.event.Moment;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.intent.Intent;
+import org.undercall.core.reply.JobTalk;
+import org.undercall.core.term.JobField;
+import org.undercall.core.term.Vin;
+
+/** Which car, which job and who, told before the cautions; each is read back before it counts. */
+final class JobRules {
+  private static final int LONGEST = 20;
+  private static final int MOST_DIGITS = 7;
+
+  private JobRules() {}
+
+  static Decision told(Session session, Intent intent, Moment now) {
+    Intent.OfJob said = (Intent.OfJob) intent;
+    Turn turn = new Turn(session).drop();
+    boolean fits =
+        switch (said.field()) {
+          case VIN -> Vin.begins(session.vin() + said.text()) || Vin.isOne(said.text());
+          case ODOMETER -> said.text().matches("[0-9]{1," + MOST_DIGITS + "}");
+          case REGISTRATION, JOB_NUMBER, TECHNICIAN -> said.text().length() <= LONGEST;
+        };
+    if (!fits) {
+      return turn.record(new SessionEvent.CloseRefused(session.ref(), Missing.JOB_TEXT))
+          .say(JobTalk.refused(said.field()))
+          .end(Outcome.REFUSED);
+    }
+    return turn.record(new SessionEvent.JobCalled(said.field(), said.text()))
+        .prompt()
+        .end(Outcome.ASKED);
+  }
+
+  static Decision keep(Session session, Intent intent, Moment now) {
+    Pending.OfJob pending = (Pending.OfJob) session.talk().pending().orElseThrow();
+    Turn turn =
+        new Turn(session).record(new SessionEvent.JobNoted(pending.field(), pending.text()));
+    String vin = turn.session().vin();
+    Optional<Boolean> check =
+        Optional.of(vin).filter(Vin::isOne).map(text -> new Vin(text).checkDigitFits());
+    return turn.say(
+            pending.field() == JobField.VIN ? JobTalk.vinKept(vin.length(), check) : JobTalk.kept())
+        .end(Outcome.ACCEPTED);
+  }
+}

@@ -1,0 +1,67 @@
+package org.undercall.core.reply;
+
+import java.util.Optional;
+import org.undercall.core.intent.SpellingAlphabet;
+import org.undercall.core.term.JobField;
+import org.undercall.core.term.Vin;
+
+/** What the program says about the car, the job and who works. */
+public final class JobTalk {
+  private JobTalk() {}
+
+  /** What was told, read back as it is spelled. */
+  public static Reply readBack(JobField field, String text) {
+    return Reply.of(
+        Words.sentence(name(field))
+            + ": "
+            + SpellingAlphabet.spelled(text)
+            + ". Say: that is correct.");
+  }
+
+  /** It was kept. */
+  public static Reply kept() {
+    return Reply.of("Kept.");
+  }
+
+  /**
+   * A part of an identification number, or the last of it, was kept.
+   *
+   * @param length how many characters there are now
+   * @param check whether the check digit fits; empty before the last character
+   */
+  public static Reply vinKept(int length, Optional<Boolean> check) {
+    return check
+        .map(
+            fits ->
+                Reply.of(
+                    fits
+                        ? "Kept. The check digit fits."
+                        : "Kept. The check digit does not fit: it may have none."))
+        .orElse(
+            Reply.of(
+                Words.sentence(Words.count(length))
+                    + " of "
+                    + Words.count(Vin.LENGTH)
+                    + " kept. Say: vehicle number, and the next ones."));
+  }
+
+  /** What was told cannot be one. */
+  public static Reply refused(JobField field) {
+    return Reply.of(
+        switch (field) {
+          case VIN -> "No. A vehicle number has seventeen characters, none of them I, O or Q.";
+          case ODOMETER -> "No. Up to seven digits, in kilometres.";
+          case REGISTRATION, JOB_NUMBER, TECHNICIAN -> "No. Up to twenty characters.";
+        });
+  }
+
+  private static String name(JobField field) {
+    return switch (field) {
+      case REGISTRATION -> "registration";
+      case VIN -> "vehicle number";
+      case ODOMETER -> "odometer, kilometres";
+      case JOB_NUMBER -> "job number";
+      case TECHNICIAN -> "technician";
+    };
+  }
+}
