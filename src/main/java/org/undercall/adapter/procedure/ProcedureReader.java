@@ -164,7 +164,13 @@ final class ProcedureReader {
           torque(stage, "torque"), plusMinus, Optional.empty(), Stage.TorqueStage.Form.CHECK_PASS);
     }
     return stage.has("angle")
-        ? new Stage.AngleStage(new Angle(stage.get("angle").decimalValue()), plusMinus)
+        ? new Stage.AngleStage(
+            new Angle(stage.get("angle").decimalValue()),
+            plusMinus,
+            false,
+            Optional.of(stage.path("finalTorque"))
+                .filter(JsonNode::isObject)
+                .map(b -> new Stage.AngleStage.Band(torque(b, "least"), torque(b, "most"))))
         : Levers.torqueStage(torque(stage, "torque"), plusMinus, stage.path("adaptor"));
   }
 

@@ -73,7 +73,10 @@ final class FastenerTable {
       if (i > 0) {
         m.open("tr");
       }
-      stage(m, i + 1, stages.get(i), fastener.set().count());
+      boolean last = i == stages.size() - 1;
+      String read =
+          last ? ReviewWords.finalTorque(step.tightened()).map(t -> "; then " + t).orElse("") : "";
+      stage(m, i + 1, stages.get(i), fastener.set().count(), read);
       m.close();
     }
     m.closeLine();
@@ -130,7 +133,7 @@ final class FastenerTable {
         .orElse(ReviewWords.plain(fastener.needs()) + " " + lacking(step, "NOT CONFIRMED"));
   }
 
-  private void stage(Markup m, int number, StepReview.StageReview stage, int count) {
+  private void stage(Markup m, int number, StepReview.StageReview stage, int count, String read) {
     String unit =
         stage.specification() instanceof Stage.TorqueStage t
             ? " " + t.target().unit().symbol()
@@ -140,7 +143,7 @@ final class FastenerTable {
     m.leaf("td", dialled(stage.specification()));
     String outside = stage.within() ? "" : " OUTSIDE";
     String called = stage.called().map(v -> v.toPlainString() + unit + outside).orElse("no value");
-    m.leaf("td", called);
+    m.leaf("td", called + read);
     m.leaf(
         "td",
         stage.closed().map(labels::time).orElse("OPEN")

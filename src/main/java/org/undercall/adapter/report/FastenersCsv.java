@@ -58,7 +58,8 @@ public final class FastenersCsv {
           "not_borne_out",
           "tool",
           "tool_calibrated",
-          "tool_calibration");
+          "tool_calibration",
+          "final_torque");
   private static final BigDecimal MILLIS = new BigDecimal(1000);
 
   private FastenersCsv() {}
@@ -107,6 +108,7 @@ public final class FastenersCsv {
     row.addAll(conditions(step.tightened(), fastener));
     row.addAll(course(step));
     row.addAll(tool);
+    row.add(ReviewWords.finalTorque(step.tightened()));
     csv.row(row.toArray());
   }
 

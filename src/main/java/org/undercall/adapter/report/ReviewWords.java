@@ -114,6 +114,7 @@ final class ReviewWords {
       case LOAD_NOT_CONFIRMED -> "the load condition was not confirmed";
       case STAGE_NOT_CLOSED -> "a stage was not closed";
       case VALUE_OUTSIDE_TOLERANCE -> "a called value is outside the tolerance";
+      case FINAL_TORQUE_OUTSIDE -> "the torque after the last angle is outside its band";
       case HEAD_MARKING_NOT_READ -> "the head marking was not read";
       case HARDWARE_NOT_NEW -> "new hardware was not confirmed";
       case CHECK_NOT_PASSED -> "the check was not passed";
@@ -164,6 +165,27 @@ final class ReviewWords {
     return event instanceof SessionEvent.RideHeightNoted e
         ? side(e.side()) + ": height before the work " + e.value()
         : event.toString();
+  }
+
+  /** The torque that was read after the last angle, and whether it lies outside its band. */
+  static Optional<String> finalTorque(StepReview.Tightened tightened) {
+    return tightened
+        .finalTorque()
+        .map(
+            read ->
+                read.event().value().toPlainString()
+                    + " "
+                    + unit(tightened)
+                    + (tightened.finalTorqueOutside() ? " OUTSIDE its band" : ""));
+  }
+
+  private static String unit(StepReview.Tightened tightened) {
+    return tightened.stages().stream()
+        .map(StepReview.StageReview::specification)
+        .filter(Stage.TorqueStage.class::isInstance)
+        .map(stage -> ((Stage.TorqueStage) stage).target().unit().symbol())
+        .findFirst()
+        .orElse("");
   }
 
   /** A note as heard, with its step and the side that was said. */

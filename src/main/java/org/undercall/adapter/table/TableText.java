@@ -50,9 +50,19 @@ public record TableText(String csv, List<String> left) {
         if (hasAdaptor(step)) {
           left.add("the adaptor of step " + step.head().id());
         }
+        if (hasFinalTorque(step)) {
+          left.add("the final torque of step " + step.head().id());
+        }
       }
     }
     return new TableText(printed(procedure, rows), left);
+  }
+
+  private static boolean hasFinalTorque(Step step) {
+    return step instanceof Step.Fasten fasten
+        && fasten.fastener().variants().stream()
+            .flatMap(v -> v.stages().stream())
+            .anyMatch(s -> s instanceof Stage.AngleStage a && a.finalTorque().isPresent());
   }
 
   private static boolean hasAdaptor(Step step) {

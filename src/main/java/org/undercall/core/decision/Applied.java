@@ -10,6 +10,8 @@ import java.util.stream.IntStream;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.event.SessionEvent.*;
+import org.undercall.core.event.SessionEvent.FinalTorqueCalled;
+import org.undercall.core.event.SessionEvent.FinalTorqueNoted;
 import org.undercall.core.event.SessionEvent.JobCalled;
 import org.undercall.core.event.SessionEvent.JobNoted;
 import org.undercall.core.event.SessionEvent.OverdueCalled;
@@ -86,6 +88,8 @@ final class Applied {
     on(TroubleSettled.class, (s, e) -> troubleSettled(s, e));
     on(JobCalled.class, (s, e) -> await(s, new Pending.OfJob(e.field(), e.text())));
     on(JobNoted.class, (s, e) -> jobNoted(settled(s), e));
+    on(FinalTorqueCalled.class, (s, e) -> await(s, new Pending.FinalTorque(e.step(), e.value())));
+    on(FinalTorqueNoted.class, (s, e) -> settled(s));
     on(WrenchNamed.class, (s, e) -> s.with(s.bench().using(e.wrench())));
     on(
         OverdueCalled.class,

@@ -13,6 +13,7 @@ import org.undercall.core.intent.SpokenUnit;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
+import org.undercall.core.reply.Ask;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Say;
 import org.undercall.core.term.Angle;
@@ -217,7 +218,11 @@ final class FastenRules {
     boolean last = number == session.stages().size();
     turn.record(new SessionEvent.StageClosed(session.ref(), number, recorded(session)))
         .say(Say.stageClosed(number, stage, amount(session)));
-    return last ? turn.close() : turn.prompt();
+    if (!last) {
+      return turn.prompt();
+    }
+    boolean banded = stage instanceof Stage.AngleStage angle && angle.finalTorque().isPresent();
+    return (banded ? turn.say(Ask.finalTorque()) : turn).close();
   }
 
   /** What was called for the stage at hand; of an angle all of it, with what was turned before. */

@@ -13,6 +13,8 @@ import java.util.function.BiFunction;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.event.SessionEvent.*;
+import org.undercall.core.event.SessionEvent.FinalTorqueCalled;
+import org.undercall.core.event.SessionEvent.FinalTorqueNoted;
 import org.undercall.core.event.SessionEvent.JobCalled;
 import org.undercall.core.event.SessionEvent.JobNoted;
 import org.undercall.core.event.SessionEvent.OverdueCalled;
@@ -75,6 +77,10 @@ final class Order {
     on(TroubleSettled.class, (p, e) -> first(p.settled(), p.atHand(e.step())));
     on(JobCalled.class, (p, e) -> p.mode(Talk.Mode.BRIEFING, "a job that is told before the work"));
     on(JobNoted.class, (p, e) -> p.mode(Talk.Mode.BRIEFING, "a job that is told before the work"));
+    on(
+        FinalTorqueCalled.class,
+        (p, e) -> first(first(p.settled(), p.known(e.step())), p.endedWithAngle(e.step())));
+    on(FinalTorqueNoted.class, (p, e) -> first(p.known(e.step()), p.endedWithAngle(e.step())));
     on(WrenchNamed.class, (p, e) -> first(p.atHand(e.step()), p.listed(e.wrench())));
     on(
         OverdueCalled.class,

@@ -41,6 +41,9 @@ public sealed interface Pending {
   /** Something about the job. */
   record OfJob(JobField field, String text) implements Pending {}
 
+  /** A torque that was read after the last angle of a fastener. */
+  record FinalTorque(StepRef step, BigDecimal value) implements Pending {}
+
   /** A load condition. */
   record Load(Side side, LoadCondition condition, LoadProof proof, Optional<Measure> height)
       implements Pending {}

@@ -79,6 +79,13 @@ record Possible(Session session) {
         && TimerRules.cure(session, step).isPresent();
   }
 
+  /** A closed fastener whose last stage is an angle. */
+  Optional<String> endedWithAngle(StepRef step) {
+    return when(
+        FinalTorqueRules.angle(session, step).isPresent(),
+        "a closed fastener that ends with an angle");
+  }
+
   /** A wrench that the procedure lists. */
   Optional<String> listed(String wrench) {
     return when(

@@ -132,6 +132,9 @@ final class Prompt {
     if (pending instanceof Pending.OfJob ofJob) {
       return JobTalk.readBack(ofJob.field(), ofJob.text());
     }
+    if (pending instanceof Pending.FinalTorque torque) {
+      return Ask.readBackFinalTorque(torque.value(), FinalTorqueRules.unit(session, torque.step()));
+    }
     if (pending instanceof Pending.Overdue overdue) {
       Wrenches wrenches = session.walk().procedure().wrenches();
       int number = wrenches.number(wrenches.called(overdue.wrench()).orElseThrow());

@@ -143,6 +143,12 @@ final class Rule {
               WrenchRules::overdue,
               ASKED,
               REFUSED),
+          rule(
+              "finl",
+              "reads back the torque after the angle closed last",
+              FinalTorqueRules::called,
+              ASKED,
+              REFUSED),
           rule("trbl", "reads back what went wrong", TroubleRules::called, ASKED, REFUSED),
           rule(
               "newh",

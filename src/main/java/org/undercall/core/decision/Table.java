@@ -29,6 +29,7 @@ final class Table {
       VALUE_CALLED          -    -    -    -    meas miss miss miss miss miss call call -    -    -    agan -    -    -    -    -    -
       TORQUE_COMPLETED      -    -    -    -    -    miss miss miss miss miss stag othr -    -    -    miss miss -    -    -    -    -
       ANGLE_COMPLETED       -    -    -    -    -    miss miss miss miss miss othr stag -    -    -    miss miss -    -    -    -    -
+      FINAL_TORQUE          -    -    finl finl finl finl finl finl -    -    finl -    finl finl finl -    -    -    -    finl finl -
       TROUBLE               -    -    trbl trbl trbl trbl trbl trbl trbl trbl trbl trbl -    -    -    trbl trbl -    -    -    -    -
       SETTLED               -    -    -    chkr -    -    -    -    -    fixd -    -    -    -    -    -    -    -    -    -    -    -
       LOOSENED              -    -    -    -    -    -    -    loos loos -    loos loos -    -    -    -    -    -    -    -    -    -

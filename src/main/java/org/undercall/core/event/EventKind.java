@@ -158,6 +158,14 @@ public enum EventKind {
       "A wrench is used although its calibration is over, for a reason."),
   JOB_CALLED("EV84", SessionEvent.JobCalled.class, "Something about the job waits for read-back."),
   JOB_NOTED("EV85", SessionEvent.JobNoted.class, "Something about the job was read back and kept."),
+  FINAL_TORQUE_CALLED(
+      "EV86",
+      SessionEvent.FinalTorqueCalled.class,
+      "A torque read after the last angle waits for read-back."),
+  FINAL_TORQUE_NOTED(
+      "EV87",
+      SessionEvent.FinalTorqueNoted.class,
+      "A torque read after the last angle was read back and kept."),
   LOG_DOUBTED(
       "EV60",
       SessionEvent.LogDoubted.class,

@@ -46,6 +46,8 @@ public enum Missing {
   CALIBRATION,
   /** A text about the job that can be one. */
   JOB_TEXT,
+  /** A fastener that was closed last with an angle. */
+  CLOSED_ANGLE,
   /** It was said not to be so, or not surely. */
   AFFIRMATION
 }

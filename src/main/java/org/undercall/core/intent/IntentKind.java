@@ -11,6 +11,7 @@ public enum IntentKind {
   VALUE_CALLED("A number was called: a torque, an angle or a measured value."),
   TORQUE_COMPLETED("The torque stage at hand is done; may carry the value."),
   ANGLE_COMPLETED("The angle stage at hand is done; may carry the value."),
+  FINAL_TORQUE("The torque that was read after the last angle of the fastener closed last."),
   READ_BACK_RIGHT("What the program read back is what was said."),
   READ_BACK_WRONG("What the program read back is not what was said."),
   REPEAT("Say the last reply again."),

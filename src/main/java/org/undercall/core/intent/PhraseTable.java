@@ -96,6 +96,7 @@ final class PhraseTable {
             "turned through <angle>",
             "<position> turned",
             "number <position> turned"));
+    table.put(IntentKind.FINAL_TORQUE, List.of("final torque <torque>"));
     table.put(IntentKind.LOOSENED, List.of("fully loosened", "it is fully loosened"));
     table.put(IntentKind.TURNED_SO_FAR, List.of("turned so far <angle>", "angle in total <angle>"));
     table.put(IntentKind.TROUBLE, List.of("<trouble>"));

@@ -102,8 +102,19 @@ public sealed interface Stage {
    * @param target the angle of the specification
    * @param plusMinus the permitted deviation either way, in degrees, zero or more
    * @param backOff whether it is loosened by the angle, to be tightened again
+   * @param finalTorque within what the torque lies after the last angle, where that is stated
    */
-  record AngleStage(Angle target, BigDecimal plusMinus, boolean backOff) implements Stage {
+  record AngleStage(Angle target, BigDecimal plusMinus, boolean backOff, Optional<Band> finalTorque)
+      implements Stage {
+
+    /** A torque from the least to the most, in the same unit. */
+    public record Band(Torque least, Torque most) {
+      /** Whether it holds a torque in its unit. */
+      public boolean holds(BigDecimal amount) {
+        return least.amount().compareTo(amount) <= 0 && amount.compareTo(most.amount()) <= 0;
+      }
+    }
+
     public AngleStage {
       requireTolerance(plusMinus);
     }
@@ -111,6 +122,11 @@ public sealed interface Stage {
     /** An angle to turn on. */
     public AngleStage(Angle target, BigDecimal plusMinus) {
       this(target, plusMinus, false);
+    }
+
+    /** An angle to turn on or to back off by, without a band for the torque after it. */
+    public AngleStage(Angle target, BigDecimal plusMinus, boolean backOff) {
+      this(target, plusMinus, backOff, Optional.empty());
     }
 
     @Override
@@ -121,7 +137,9 @@ public sealed interface Stage {
     /** The rest of the angle when so many degrees were turned before; all of it if none is left. */
     public AngleStage after(BigDecimal degrees) {
       BigDecimal rest = target.degrees().subtract(degrees);
-      return rest.signum() > 0 ? new AngleStage(new Angle(rest), plusMinus, backOff) : this;
+      return rest.signum() > 0
+          ? new AngleStage(new Angle(rest), plusMinus, backOff, finalTorque)
+          : this;
     }
 
     @Override

@@ -16,6 +16,7 @@ import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.OverdueReason;
 import org.undercall.core.term.Positions;
 import org.undercall.core.term.Side;
+import org.undercall.core.term.TorqueUnit;
 import org.undercall.core.term.Trouble;
 
 /** What the program says to tell what is next or to ask for something. */
@@ -125,6 +126,17 @@ public final class Ask {
             + Words.digits(off.abs())
             + (off.signum() > 0 ? " above. " : " below. ")
             + "Say: that is correct.");
+  }
+
+  /** The torque after the last angle is to be read. */
+  public static Reply finalTorque() {
+    return Reply.of("Read the torque, and say: final torque, and the value.");
+  }
+
+  /** The torque after the last angle, read back. */
+  public static Reply readBackFinalTorque(BigDecimal value, TorqueUnit unit) {
+    return Reply.of(
+        "Final torque " + Words.digits(value) + " " + Words.unit(unit) + ". Say: that is correct.");
   }
 
   /** Which wrench is used. */

@@ -10,6 +10,7 @@ import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.Torque;
+import org.undercall.core.term.TorqueUnit;
 import org.undercall.core.term.Trouble;
 
 /** What the program says to refuse: what is missing, in one short sentence. */
@@ -105,6 +106,16 @@ public final class Refuse {
     return Reply.of(
         "No. The calibration of wrench " + Words.count(overdue) + " is over.",
         "Say which wrench you use.");
+  }
+
+  /** No fastener that ends with an angle was closed last. */
+  public static Reply noAngleClosed() {
+    return Reply.of("No. No angle was closed last.");
+  }
+
+  /** A torque needs this unit. */
+  public static Reply unit(TorqueUnit unit) {
+    return Reply.of("No. Say it in " + Words.unit(unit) + ".");
   }
 
   /** A value needs its unit, since the procedure has torques in more than one. */

@@ -49,6 +49,20 @@ public final class Say {
     return Reply.of("Wrench " + Words.count(number) + ".");
   }
 
+  /** The torque after the last angle was kept; outside its band that is said. */
+  public static Reply finalTorque(Optional<Stage.AngleStage.Band> missed) {
+    return missed
+        .map(
+            band ->
+                Reply.of(
+                    "Kept. Outside "
+                        + Words.digits(band.least().amount())
+                        + " to "
+                        + Words.torque(band.most())
+                        + ". Check the bolt."))
+        .orElse(Reply.of("Kept."));
+  }
+
   /** It was noted why a wrench out of calibration is used. */
   public static Reply overdueNoted() {
     return Reply.of("Noted. Go on.");

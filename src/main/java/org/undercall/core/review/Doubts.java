@@ -44,6 +44,7 @@ final class Doubts {
     boolean within = stages.stream().allMatch(StepReview.StageReview::within);
     addIf(doubts, stages.isEmpty() || !allClosed, StepReview.Doubt.STAGE_NOT_CLOSED);
     addIf(doubts, !within, StepReview.Doubt.VALUE_OUTSIDE_TOLERANCE);
+    addIf(doubts, tightened.finalTorqueOutside(), StepReview.Doubt.FINAL_TORQUE_OUTSIDE);
     addIf(
         doubts,
         fastener.dependsOnMarking() && tightened.marking().isEmpty(),

@@ -39,6 +39,7 @@ public record StepReview(
     LOAD_NOT_CONFIRMED,
     STAGE_NOT_CLOSED,
     VALUE_OUTSIDE_TOLERANCE,
+    FINAL_TORQUE_OUTSIDE,
     HEAD_MARKING_NOT_READ,
     HARDWARE_NOT_NEW,
     CHECK_NOT_PASSED,
@@ -95,6 +96,7 @@ public record StepReview(
    * @param newHardware when new hardware was fitted
    * @param load the confirmation that the last closing rests on
    * @param stages the stages of the specification; empty while the marking decides and is not known
+   * @param finalTorque the torque that was read after the last angle
    * @param voided how often stages were made void
    */
   public record Tightened(
@@ -102,9 +104,21 @@ public record StepReview(
       Optional<OffsetDateTime> newHardware,
       Optional<Review.Timed<SessionEvent.LoadConfirmed>> load,
       List<StageReview> stages,
+      Optional<Review.Timed<SessionEvent.FinalTorqueNoted>> finalTorque,
       int voided) {
     public Tightened {
       stages = List.copyOf(stages);
+    }
+
+    /** Whether the torque read after the last angle lies outside the band that is stated. */
+    public boolean finalTorqueOutside() {
+      Stage last = stages.isEmpty() ? null : stages.get(stages.size() - 1).specification();
+      return finalTorque.isPresent()
+          && last instanceof Stage.AngleStage angle
+          && angle
+              .finalTorque()
+              .filter(band -> !band.holds(finalTorque.get().event().value()))
+              .isPresent();
     }
   }
 

@@ -28,6 +28,7 @@ final class TighteningTrace {
   private Optional<OffsetDateTime> newHardware = Optional.empty();
   private Optional<Review.Timed<SessionEvent.LoadConfirmed>> load = Optional.empty();
   private Optional<BigDecimal> turned = Optional.empty();
+  private Optional<Review.Timed<SessionEvent.FinalTorqueNoted>> finalTorque = Optional.empty();
   private boolean interrupted;
   private int voided;
 
@@ -158,6 +159,7 @@ final class TighteningTrace {
       first++;
     }
     int angle = first;
+    finalTorque = Optional.empty();
     closed.keySet().removeIf(stage -> stage >= angle);
     wrenches.keySet().removeIf(stage -> stage >= angle);
     positions.keySet().removeIf(stage -> stage >= angle);
@@ -168,6 +170,7 @@ final class TighteningTrace {
   /** The closing of a stage was taken back. */
   void takenBack(int stage) {
     closed.remove(stage);
+    finalTorque = Optional.empty();
     called.remove(stage);
     wrenches.remove(stage);
     withdraw(stage, last);
@@ -201,6 +204,11 @@ final class TighteningTrace {
     turned = Optional.empty();
   }
 
+  /** A torque that was read after the last angle. */
+  void finalTorque(Review.Timed<SessionEvent.FinalTorqueNoted> read) {
+    finalTorque = Optional.of(read);
+  }
+
   private void named(int stage, WrenchTrace wrench) {
     List<Stage> stages = specified();
     if (stage >= 1 && stage <= stages.size()) {
@@ -223,6 +231,7 @@ final class TighteningTrace {
   private void clearStages() {
     turned = Optional.empty();
     interrupted = false;
+    finalTorque = Optional.empty();
     called.clear();
     closed.clear();
     positions.clear();
@@ -230,7 +239,7 @@ final class TighteningTrace {
   }
 
   StepReview.Tightened tightened() {
-    return new StepReview.Tightened(marking, newHardware, load, stages(), voided);
+    return new StepReview.Tightened(marking, newHardware, load, stages(), finalTorque, voided);
   }
 
   private List<Stage> specified() {

@@ -88,7 +88,7 @@ class TorqueTableTest {
           "Torque; 80 to 90 Nm; TAB-023 E2",
           "Torque; 80 to 90 ± 2 Nm; TAB-023 D2",
           "Torque; back off 80 Nm; TAB-010 D2",
-          "Angle tolerance; 4-6; TAB-015 G2",
+          "Socket; 18-19; TAB-015 G2",
           "Torque; 1.234 Nm; TAB-011 D2",
           "Torque; 1,234 Nm; TAB-011 D2",
           "Torque; 1 234 Nm; TAB-010 D2",

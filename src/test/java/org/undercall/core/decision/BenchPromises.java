@@ -19,11 +19,15 @@ import org.undercall.core.procedure.Walk;
  * @param named the one that was named last
  * @param excused those that were excused
  * @param heard the excuse that waits to be read back
+ * @param heardFinal the torque after the last angle that does
  */
 record BenchPromises(
-    Optional<String> named, Set<String> excused, Optional<SessionEvent.OverdueCalled> heard) {
+    Optional<String> named,
+    Set<String> excused,
+    Optional<SessionEvent.OverdueCalled> heard,
+    Optional<SessionEvent.FinalTorqueCalled> heardFinal) {
   static final BenchPromises START =
-      new BenchPromises(Optional.empty(), Set.of(), Optional.empty());
+      new BenchPromises(Optional.empty(), Set.of(), Optional.empty(), Optional.empty());
 
   private static final LocalDate LONG_AGO = LocalDate.parse("2025-01-01");
 
@@ -39,6 +43,13 @@ record BenchPromises(
           heard.filter(h -> h.wrench().equals(e.wrench()) && h.reason() == e.reason()).isPresent();
       Promises.require(
           same && intent.kind() == IntentKind.READ_BACK_RIGHT, "an excuse read back", event);
+    } else if (event instanceof SessionEvent.FinalTorqueNoted e) {
+      boolean same =
+          heardFinal
+              .filter(h -> h.step().equals(e.step()) && h.value().compareTo(e.value()) == 0)
+              .isPresent();
+      Promises.require(
+          same && intent.kind() == IntentKind.READ_BACK_RIGHT, "a final torque read back", event);
     }
   }
 
@@ -71,18 +82,21 @@ record BenchPromises(
 
   BenchPromises after(SessionEvent event) {
     if (event instanceof SessionEvent.WrenchNamed e) {
-      return new BenchPromises(Optional.of(e.wrench()), excused, heard);
+      return new BenchPromises(Optional.of(e.wrench()), excused, heard, heardFinal);
     }
     if (event instanceof SessionEvent.OverdueCalled e) {
-      return new BenchPromises(named, excused, Optional.of(e));
+      return new BenchPromises(named, excused, Optional.of(e), heardFinal);
     }
     if (event instanceof SessionEvent.ReadBackDropped) {
-      return new BenchPromises(named, excused, Optional.empty());
+      return new BenchPromises(named, excused, Optional.empty(), Optional.empty());
     }
     if (event instanceof SessionEvent.OverdueNoted e) {
       Set<String> more = new HashSet<>(excused);
       more.add(e.wrench());
-      return new BenchPromises(named, Set.copyOf(more), Optional.empty());
+      return new BenchPromises(named, Set.copyOf(more), Optional.empty(), heardFinal);
+    }
+    if (event instanceof SessionEvent.FinalTorqueCalled e) {
+      return new BenchPromises(named, excused, heard, Optional.of(e));
     }
     return this;
   }

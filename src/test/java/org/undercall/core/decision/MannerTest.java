@@ -173,4 +173,52 @@ class MannerTest {
         < No timer runs.
         """);
   }
+
+  @Test
+  @DisplayName("ends with a torque that is read, kept and held against its band")
+  void finalTorque() {
+    Stage banded =
+        new Stage.AngleStage(
+            Angle.degrees("60"),
+            BigDecimal.ONE,
+            false,
+            Optional.of(
+                new Stage.AngleStage.Band(Torque.newtonMetres("100"), Torque.newtonMetres("160"))));
+    Bay bay =
+        bay(
+            nut("pin", SampleProcedures.torque("52"), banded),
+            nut("hub", SampleProcedures.torque("117")));
+    bay.after("torque reached 52")
+        .goes(
+            """
+            > final torque one two zero
+            < Say again.
+            > angle turned six zero
+            < Stage two closed at six, zero degrees.
+            < Read the torque, and say: final torque, and the value.
+            < Step two, hub title.
+            < Stage one of one: torque, one, one, seven newton metres.
+            > final torque one two zero foot pounds
+            < No. Say it in newton metres.
+            > final torque one two zero
+            < Final torque one, two, zero newton metres. Say: that is correct.
+            > that was wrong
+            < Dropped.
+            < Stage one of one: torque, one, one, seven newton metres.
+            > final torque one seven one
+            < Final torque one, seven, one newton metres. Say: that is correct.
+            > that is correct
+            < Kept. Outside one, zero, zero to one, six, zero newton metres. Check the bolt.
+            > torque reached one one seven
+            < Stage one closed at one, one, seven newton metres.
+            < All steps are closed. Say: end of work.
+            > final torque one two zero
+            < No. No angle was closed last.
+            """);
+    assertEquals(
+        List.of("171"),
+        bay.recorded(SessionEvent.FinalTorqueNoted.class).stream()
+            .map(e -> e.value().toPlainString())
+            .toList());
+  }
 }

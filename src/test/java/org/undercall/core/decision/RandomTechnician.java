@@ -50,6 +50,15 @@ public final class RandomTechnician {
     if (random.nextInt(40) == 0) {
       return of(pick(IntentKind.TIMER_SET, IntentKind.NOTHING_HEARD));
     }
+    boolean turned =
+        session
+            .progress()
+            .lastClosed()
+            .flatMap(ref -> FinalTorqueRules.angle(session, ref))
+            .isPresent();
+    if (turned && random.nextInt(25) == 0) {
+      return of(IntentKind.FINAL_TORQUE);
+    }
     if (luck < (session.phase() == Phase.BRIEFING ? 10 : 55)) {
       return sensible(session);
     }
@@ -209,7 +218,7 @@ public final class RandomTechnician {
           random.nextBoolean()
               ? new Intent.Plain(kind)
               : new Intent.Counted(kind, 1 + random.nextInt(3), 3);
-      case VALUE_CALLED -> number(kind, NUMBERS.get(random.nextInt(NUMBERS.size())));
+      case VALUE_CALLED, FINAL_TORQUE -> number(kind, NUMBERS.get(random.nextInt(NUMBERS.size())));
       case TORQUE_COMPLETED, ANGLE_COMPLETED ->
           random.nextBoolean()
               ? new Intent.Plain(kind)

@@ -42,6 +42,7 @@ final class Search {
           IntentKind.WHAT_IS_LEFT,
           IntentKind.WHERE_AM_I,
           IntentKind.NOTE,
+          IntentKind.FINAL_TORQUE,
           IntentKind.JOB_TOLD,
           IntentKind.FINDING,
           IntentKind.NOTE_TEXT,
