@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.undercall.core.procedure.Bearing;
+import org.undercall.core.procedure.DriveSize;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.JointKind;
@@ -111,7 +112,7 @@ final class ProcedureReader {
     return new Fastener(
         text(fastener, "name"),
         text(fastener, "thread"),
-        fastener.get("drive").decimalValue(),
+        drive(fastener),
         new Fastener.Part(
             FileWords.constant(Hardware.class, text(fastener, "hardware")),
             flag(fastener, "oneTimeUse"),
@@ -127,6 +128,12 @@ final class ProcedureReader {
             flag(fastener, "leftHand"),
             optional(fastener, "counterHold"),
             number(fastener, "cureMinutes").map(n -> Duration.ofMinutes(n.longValueExact()))));
+  }
+
+  private static BigDecimal drive(JsonNode fastener) {
+    BigDecimal drive = fastener.get("drive").decimalValue();
+    boolean inches = fastener.path("driveUnit").asText().equals("in");
+    return inches ? DriveSize.ofInches(drive) : drive;
   }
 
   private static Fastener.Joint joint(JsonNode fastener) {

@@ -1,6 +1,7 @@
 package org.undercall.adapter.report;
 
 import java.util.List;
+import org.undercall.core.procedure.DriveSize;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
@@ -91,8 +92,8 @@ final class FastenerTable {
             + ", "
             + fastener.thread()
             + ", drive "
-            + fastener.drive().toPlainString()
-            + " mm, "
+            + DriveSize.shown(fastener.drive())
+            + ", "
             + ReviewWords.plain(fastener.part().lubrication());
     String marking =
         tightened

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.undercall.core.decision.WalkThrough.Exchange;
+import org.undercall.core.procedure.DriveSize;
 import org.undercall.core.procedure.LayOut;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Tool;
@@ -42,7 +43,7 @@ public final class WalkText {
         .forEach(
             (size, names) ->
                 items.add(
-                    "socket or key " + size.toPlainString() + " mm: " + String.join(", ", names)));
+                    "socket or key " + DriveSize.shown(size) + ": " + String.join(", ", names)));
     layOut.wrenches().forEach(tool -> items.add("torque wrench " + wrench(tool)));
     if (layOut.angles()) {
       items.add("something to measure the angle with");

@@ -8,9 +8,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** The cells of one row by meaning; what has no column may be given for all rows. */
 final class RowCells {
+  /** Such as {@code 9/16 in}, {@code 1 1/8"} or {@code 1 inch}. */
+  private static final Pattern INCHES =
+      Pattern.compile("(?:(?:([1-9]) )?([1-9][0-9]?)/(2|4|8|16|32|64)|([1-9])) ?(?:in|inch|\")");
+
   private final Layout layout;
   private final int row;
   private final Map<Column, String> given;
@@ -129,9 +135,19 @@ final class RowCells {
   }
 
   /** Puts a size in mm. */
-  void millimetres(ObjectNode node, String field, Column meaning) {
+  void drive(ObjectNode node, String field, Column meaning) {
     Cell cell = required(meaning);
-    if (readable(cell)) {
+    Matcher inches = INCHES.matcher(cell.given());
+    if (readable(cell) && inches.matches()) {
+      String ones = inches.group(4) == null ? inches.group(1) : inches.group(4);
+      BigDecimal whole = ones == null ? BigDecimal.ZERO : new BigDecimal(ones);
+      BigDecimal part =
+          inches.group(2) == null
+              ? BigDecimal.ZERO
+              : new BigDecimal(inches.group(2)).divide(new BigDecimal(inches.group(3)));
+      node.put(field, whole.add(part));
+      node.put("driveUnit", "in");
+    } else if (readable(cell)) {
       put(node, field, amounts.millimetres(cell, unit(meaning)));
     }
   }

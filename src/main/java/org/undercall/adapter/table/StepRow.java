@@ -6,9 +6,17 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Makes a step of one row. */
 final class StepRow {
+  /** A unified thread: diameter, threads to the inch, series. */
+  private static final Pattern UNIFIED =
+      Pattern.compile(
+          "(#(?:[0-9]|1[0-2])|[1-9]|(?:[1-9] )?[1-9][0-9]?/(?:2|4|8|16))\"? ?[-–] ?([1-9][0-9]?)"
+              + " ?(UNC|UNF|UNEF|UNS|UN)");
+
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final List<String> KINDS =
       List.of("fasten", "do", "measure", "wait", "load", "hand-over");
@@ -113,7 +121,7 @@ final class StepRow {
     ObjectNode fastener = NODES.objectNode();
     row.text(fastener, "name", Column.FASTENER, true);
     thread(fastener);
-    row.millimetres(fastener, "drive", Column.SOCKET);
+    row.drive(fastener, "drive", Column.SOCKET);
     hardware(fastener);
     row.truth(fastener, "oneTimeUse", Column.ONE_TIME, true);
     List<String> states =
@@ -142,10 +150,17 @@ final class StepRow {
     String text =
         cell.given().toUpperCase(Locale.ROOT).replace(',', '.').replaceAll(" ?[X×*] ?", "x");
     String plain = text.replaceFirst("(\\.[0-9]*?)0+$", "$1").replaceFirst("\\.$", "");
+    Matcher unified = UNIFIED.matcher(cell.given().toUpperCase(Locale.ROOT));
     if (plain.matches("M[1-9][0-9]?(\\.[0-9])?x[0-9](\\.[0-9]{1,2})?")) {
       fastener.put("thread", plain);
+    } else if (unified.matches()) {
+      fastener.put("thread", unified.group(1) + "-" + unified.group(2) + " " + unified.group(3));
     } else if (!cell.isEmpty()) {
-      faults.at(cell, TableCode.THREAD, cell.shown(), "diameter and pitch, such as M12x1.5");
+      faults.at(
+          cell,
+          TableCode.THREAD,
+          cell.shown(),
+          "diameter and pitch, such as M12x1.5 or 1/2-20 UNF");
     }
   }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.undercall.core.procedure.Bearing;
+import org.undercall.core.procedure.DriveSize;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
@@ -81,7 +82,8 @@ final class StepText {
     row.put(Column.KIND, "fasten");
     row.put(Column.FASTENER, fastener.name());
     row.put(Column.THREAD, fastener.thread());
-    row.put(Column.SOCKET, number(fastener.drive()));
+    String drive = DriveSize.shown(fastener.drive());
+    row.put(Column.SOCKET, drive.endsWith(" in") ? drive : number(fastener.drive()));
     row.put(Column.HARDWARE, word(fastener.part().hardware()));
     row.put(Column.ONE_TIME, fastener.part().oneTimeUse() ? "yes" : "no");
     row.put(Column.LUBRICATION, word(fastener.part().lubrication()));

@@ -14,6 +14,7 @@ import org.undercall.core.decision.Pending;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.Session;
 import org.undercall.core.decision.StepState;
+import org.undercall.core.procedure.DriveSize;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
@@ -237,7 +238,7 @@ public record Task(
     List<String> details = new ArrayList<>();
     details.add(fastener.name());
     details.add(fastener.thread());
-    details.add(plain(fastener.drive()) + " mm drive");
+    details.add(DriveSize.shown(fastener.drive()) + " socket");
     details.add(words(fastener.part().lubrication()));
     if (fastener.part().oneTimeUse()) {
       details.add("one-time use");

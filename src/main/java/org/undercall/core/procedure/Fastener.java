@@ -16,7 +16,8 @@ import org.undercall.core.term.LoadCondition;
  * A fastener, or a set of like ones tightened together, with everything its tightening depends on.
  *
  * @param name as spoken
- * @param thread ISO designation, for example {@code M12x1.5}
+ * @param thread ISO designation, for example {@code M12x1.5}, or one of ASME B1.1, for example
+ *     {@code 1/2-20 UNF}
  * @param drive size of the socket or key in millimetres
  * @param part what is turned and how it may be used again
  * @param needs the load condition for the final tightening

@@ -3,7 +3,10 @@ package org.undercall.core.reply;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Walk;
@@ -30,6 +33,13 @@ final class Words {
       List.of(
           "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
           "eleven", "twelve");
+
+  /** A unified thread: diameter with its fraction, threads to the inch, series. */
+  private static final Pattern UNIFIED =
+      Pattern.compile("(#[0-9]+|(?:[1-9] )?([1-9][0-9]?)/([0-9]+)|[1-9])-([0-9]+) (UN[A-Z]*)");
+
+  private static final Map<String, String> FRACTIONS =
+      Map.of("2", "half", "4", "quarter", "8", "eighth", "16", "sixteenth");
 
   private static final int MOST_NAMED = 3;
 
@@ -118,7 +128,27 @@ final class Words {
 
   /** A thread designation: M12x1.5 is "M 12 by 1.5". */
   static String thread(String designation) {
+    Matcher unified = UNIFIED.matcher(designation);
+    if (unified.matches()) {
+      String series = String.join(" ", unified.group(5).split(""));
+      return diameter(unified) + ", " + unified.group(4) + " threads, " + series;
+    }
     return designation.replaceFirst("M", "M ").replace("x", " by ");
+  }
+
+  /** "one half inch", "seven sixteenths inch", "number ten". */
+  private static String diameter(Matcher unified) {
+    if (unified.group(1).startsWith("#")) {
+      return "number " + count(Integer.parseInt(unified.group(1).substring(1)));
+    }
+    if (unified.group(3) == null) {
+      return count(Integer.parseInt(unified.group(1))) + " inch";
+    }
+    int over = Integer.parseInt(unified.group(2).strip());
+    String whole = unified.group(1).replace(unified.group(2) + "/" + unified.group(3), "").strip();
+    String name = FRACTIONS.get(unified.group(3)) + (over == 1 ? "" : "s");
+    String part = count(over) + " " + name;
+    return (whole.isEmpty() ? "" : count(Integer.parseInt(whole)) + " and ") + part + " inch";
   }
 
   static String marking(HeadMarking marking) {
