@@ -25,10 +25,25 @@ final class FastenerRules {
   /** Adds a fault for every broken rule of a fastener. */
   void check(Located fastener) {
     order(fastener);
+    runDown(fastener);
     stages(fastener.at("stages"));
     List<Located> variants = ProcedureRules.items(fastener.at("variants"));
     markings(fastener.at("variants"), variants);
     variants.forEach(variant -> stages(variant.at("stages")));
+  }
+
+  /** A run-down torque is measured at one nut, and is not reckoned through an adaptor. */
+  private void runDown(Located fastener) {
+    Located runDown = fastener.at("runDown");
+    if (!runDown.node().isTextual()) {
+      return;
+    }
+    boolean several = fastener.node().path("count").asInt(1) > 1;
+    if (several || fastener.node().toString().contains("\"adaptor\"")) {
+      String found = several ? "several fasteners" : "an adaptor";
+      faults.value(
+          ProcedureCode.RUN_DOWN, runDown.pointer(), found, "one fastener without an adaptor");
+    }
   }
 
   private void order(Located fastener) {

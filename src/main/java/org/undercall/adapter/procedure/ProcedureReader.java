@@ -127,6 +127,8 @@ final class ProcedureReader {
         new Fastener.Manner(
             flag(fastener, "leftHand"),
             optional(fastener, "counterHold"),
+            optional(fastener, "runDown")
+                .map(word -> FileWords.constant(Fastener.Manner.RunDown.class, word)),
             number(fastener, "cureMinutes").map(n -> Duration.ofMinutes(n.longValueExact()))));
   }
 

@@ -179,6 +179,11 @@ final class ReviewWords {
                     + (tightened.finalTorqueOutside() ? " OUTSIDE its band" : ""));
   }
 
+  /** The torque that a nut needed to run down. */
+  static Optional<String> runDown(StepReview.Tightened tightened) {
+    return tightened.runDown().map(value -> value.toPlainString() + " " + unit(tightened));
+  }
+
   private static String unit(StepReview.Tightened tightened) {
     return tightened.stages().stream()
         .map(StepReview.StageReview::specification)

@@ -57,6 +57,7 @@ final class StepJson {
                     .put("what", ReviewWords.confirmed(load.event())));
     ArrayNode stages = node.putArray("stages");
     tightened.stages().forEach(stage -> stage(stages.addObject(), stage));
+    ReviewWords.runDown(tightened).ifPresent(read -> node.put("runDown", read));
     ReviewWords.finalTorque(tightened).ifPresent(read -> node.put("finalTorque", read));
     node.put("voided", tightened.voided());
   }

@@ -67,6 +67,7 @@ final class StepText {
       lines.add(2, "stage " + number + ": " + stage(stage, step));
       number++;
     }
+    ReviewWords.runDown(tightened).ifPresent(read -> lines.add(2, "run-down torque " + read));
     ReviewWords.finalTorque(tightened).ifPresent(read -> lines.add(2, "final torque " + read));
     if (tightened.voided() > 0) {
       lines.add(2, "stages made void: " + tightened.voided());

@@ -42,6 +42,7 @@ public enum Column {
   NUT_CLASS("nut class", "class of nut"),
   LEFT_HAND("left hand thread", "left hand", "left handed"),
   COUNTER_HOLD("counter hold", "hold against"),
+  RUN_DOWN("run down torque", "run down", "prevailing torque"),
   CURE("cure minutes", "cure time in minutes"),
   COUNT("count", "quantity", "qty", "number of", "how many"),
   ORDER("order", "sequence", "order of tightening", "tightening order"),

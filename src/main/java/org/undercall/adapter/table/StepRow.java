@@ -136,6 +136,7 @@ final class StepRow {
     row.text(fastener, "nutClass", Column.NUT_CLASS, false);
     row.truth(fastener, "leftHand", Column.LEFT_HAND, false);
     row.text(fastener, "counterHold", Column.COUNTER_HOLD, false);
+    row.word(fastener, "runDown", Column.RUN_DOWN, List.of("added", "included"), false);
     row.whole(fastener, "cureMinutes", Column.CURE, false);
     row.whole(fastener, "count", Column.COUNT, false);
     order(fastener);

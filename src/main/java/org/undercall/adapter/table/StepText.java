@@ -95,6 +95,7 @@ final class StepText {
     yes(row, Column.WHEEL, fastener.joint().wheel());
     yes(row, Column.LEFT_HAND, fastener.manner().leftHand());
     fastener.manner().counterHold().ifPresent(with -> row.put(Column.COUNTER_HOLD, with));
+    fastener.manner().runDown().ifPresent(how -> row.put(Column.RUN_DOWN, word(how)));
     fastener.manner().cure().ifPresent(t -> row.put(Column.CURE, String.valueOf(t.toMinutes())));
     if (fastener.set().count() != 1) {
       row.put(Column.COUNT, String.valueOf(fastener.set().count()));

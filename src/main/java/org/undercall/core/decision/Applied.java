@@ -16,6 +16,8 @@ import org.undercall.core.event.SessionEvent.JobCalled;
 import org.undercall.core.event.SessionEvent.JobNoted;
 import org.undercall.core.event.SessionEvent.OverdueCalled;
 import org.undercall.core.event.SessionEvent.OverdueNoted;
+import org.undercall.core.event.SessionEvent.RunDownCalled;
+import org.undercall.core.event.SessionEvent.RunDownNoted;
 import org.undercall.core.event.SessionEvent.WrenchNamed;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
@@ -88,6 +90,8 @@ final class Applied {
     on(TroubleSettled.class, (s, e) -> troubleSettled(s, e));
     on(JobCalled.class, (s, e) -> await(s, new Pending.OfJob(e.field(), e.text())));
     on(JobNoted.class, (s, e) -> jobNoted(settled(s), e));
+    on(RunDownCalled.class, (s, e) -> await(s, new Pending.RunDown(e.step(), e.value())));
+    on(RunDownNoted.class, (s, e) -> change(settled(s), e.step(), t -> t.runDown(some(e.value()))));
     on(FinalTorqueCalled.class, (s, e) -> await(s, new Pending.FinalTorque(e.step(), e.value())));
     on(FinalTorqueNoted.class, (s, e) -> settled(s));
     on(WrenchNamed.class, (s, e) -> s.with(s.bench().using(e.wrench())));
@@ -105,7 +109,13 @@ final class Applied {
     on(
         MarkingNoted.class,
         (s, e) -> tighten(settled(s), e.step(), t -> t.withMarking(e.marking())));
-    on(NewHardwareFitted.class, (s, e) -> tighten(s, e.step(), Tightening::withNewHardware));
+    on(
+        NewHardwareFitted.class,
+        (s, e) ->
+            change(
+                s,
+                e.step(),
+                t -> t.with(t.tightening().withNewHardware()).runDown(Optional.empty())));
     on(LoadCalled.class, (s, e) -> await(s, load(e)));
     on(LoadConfirmed.class, (s, e) -> confirmed(s, e));
     on(
@@ -246,7 +256,7 @@ final class Applied {
         e.step(),
         state -> {
           Optional<Integer> position = state.wrong().flatMap(StepState.Wrong::position);
-          StepState open = state.wrong(Optional.empty());
+          StepState open = state.wrong(Optional.empty()).runDown(Optional.empty());
           if (!(kind(session, e.step()) instanceof Step.Fasten fasten) || state.wrong().isEmpty()) {
             return open;
           }
@@ -296,7 +306,8 @@ final class Applied {
 
   private static Session loosened(Session session, StepRef step) {
     boolean begun = session.ref().equals(step) && session.angleBegun();
-    return tighten(session, step, t -> t.loosened(begun));
+    return change(
+        session, step, t -> t.with(t.tightening().loosened(begun)).runDown(Optional.empty()));
   }
 
   /** Open again and to be done anew, as after a step was opened again. */
@@ -349,6 +360,7 @@ final class Applied {
       case MARKING_NOTED -> tighten(session, e.step(), Tightening::withoutMarking);
       case FASTENER_SNUG, STEP_PUT_OFF ->
           change(session, e.step(), t -> t.with(StepState.Status.OPEN));
+      case RUN_DOWN_NOTED -> change(session, e.step(), t -> t.runDown(Optional.empty()));
       case NOTE_KEPT -> session.with(session.found().withoutLast());
       case TURN_NOTED -> tighten(session, e.step(), t -> t.broken(true));
       case TROUBLE_NOTED -> change(session, e.step(), t -> t.wrong(Optional.empty()));

@@ -88,7 +88,11 @@ final class Denied {
   private static boolean isOpen(Session session, Claim denied) {
     Phase phase = session.phase();
     boolean tightened = phase == Phase.ANGLE || phase == Phase.TORQUE;
-    boolean before = phase == Phase.HARDWARE || phase == Phase.MARKING || phase == Phase.GATE;
+    boolean before =
+        phase == Phase.HARDWARE
+            || phase == Phase.MARKING
+            || phase == Phase.GATE
+            || phase == Phase.RUN_DOWN;
     boolean begun = phase == Phase.BEGUN || phase == Phase.TROUBLE;
     return switch (denied) {
       case CAUTIONS_UNDERSTOOD -> phase == Phase.BRIEFING;

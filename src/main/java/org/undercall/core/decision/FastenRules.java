@@ -237,9 +237,12 @@ final class FastenRules {
 
   /** What is recorded of the stage at hand. */
   static String recorded(Session session) {
-    return session.specified() instanceof Stage.AngleStage angle
-        ? recorded(angle, session.tightening())
-        : recorded((Stage.TorqueStage) session.specified(), session.tightening());
+    if (session.specified() instanceof Stage.AngleStage angle) {
+      return recorded(angle, session.tightening());
+    }
+    String added =
+        session.addedRunDown().map(v -> ", with run-down " + v.toPlainString()).orElse("");
+    return recorded((Stage.TorqueStage) session.specified(), session.tightening()) + added;
   }
 
   /** The torque of the specification, or what was read; with an adaptor what was dialled for it. */
@@ -290,11 +293,9 @@ final class FastenRules {
   private static Optional<Decision> refusedValue(Session session, Intent.OfNumber value) {
     Stage stage = session.stage();
     BigDecimal called = value.number().value();
-    if (value.unit().isPresent() && !value.unit().equals(unit(stage))) {
-      return Optional.of(StepRules.refuse(session, Missing.OTHER_UNIT, Refuse.otherUnit(stage)));
-    }
-    if (value.unit().isEmpty() && needsUnit(session)) {
-      return Optional.of(StepRules.refuse(session, Missing.UNIT, Refuse.unit(stage)));
+    Optional<Decision> other = refusedUnit(session, value, stage);
+    if (other.isPresent()) {
+      return other;
     }
     boolean words = value.number().style() == SpokenNumber.Style.WORDS;
     boolean read = isRead(session);
@@ -319,6 +320,16 @@ final class FastenRules {
       return Optional.of(digitByDigit(session, called));
     }
     return Optional.empty();
+  }
+
+  /** The refusal of a value in another unit, or without one where it needs it. */
+  static Optional<Decision> refusedUnit(Session session, Intent.OfNumber value, Stage stage) {
+    if (value.unit().isPresent() && !value.unit().equals(unit(stage))) {
+      return Optional.of(StepRules.refuse(session, Missing.OTHER_UNIT, Refuse.otherUnit(stage)));
+    }
+    return value.unit().isEmpty() && needsUnit(session)
+        ? Optional.of(StepRules.refuse(session, Missing.UNIT, Refuse.unit(stage)))
+        : Optional.empty();
   }
 
   /**

@@ -19,6 +19,8 @@ import org.undercall.core.event.SessionEvent.JobCalled;
 import org.undercall.core.event.SessionEvent.JobNoted;
 import org.undercall.core.event.SessionEvent.OverdueCalled;
 import org.undercall.core.event.SessionEvent.OverdueNoted;
+import org.undercall.core.event.SessionEvent.RunDownCalled;
+import org.undercall.core.event.SessionEvent.RunDownNoted;
 import org.undercall.core.event.SessionEvent.WrenchNamed;
 import org.undercall.core.procedure.Step;
 
@@ -77,6 +79,8 @@ final class Order {
     on(TroubleSettled.class, (p, e) -> first(p.settled(), p.atHand(e.step())));
     on(JobCalled.class, (p, e) -> p.mode(Talk.Mode.BRIEFING, "a job that is told before the work"));
     on(JobNoted.class, (p, e) -> p.mode(Talk.Mode.BRIEFING, "a job that is told before the work"));
+    on(RunDownCalled.class, (p, e) -> first(p.settled(), p.runsDown(e.step())));
+    on(RunDownNoted.class, (p, e) -> p.runsDown(e.step()));
     on(
         FinalTorqueCalled.class,
         (p, e) -> first(first(p.settled(), p.known(e.step())), p.endedWithAngle(e.step())));

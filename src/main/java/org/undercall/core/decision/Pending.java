@@ -58,6 +58,9 @@ public sealed interface Pending {
    */
   record Reading(StepRef step, BigDecimal value, boolean closes) implements OfStage {}
 
+  /** The torque that a nut needs to run down. */
+  record RunDown(StepRef step, BigDecimal value) implements OfStage {}
+
   /** How far the angle of the stage at hand was turned, in degrees. */
   record Turned(StepRef step, BigDecimal degrees) implements OfStage {}
 

@@ -22,6 +22,8 @@ public enum Phase {
   MARKING("MRK"),
   /** The fastener needs a load condition that is not confirmed. */
   GATE("GAT"),
+  /** The torque that a nut needs to run down is to be called. */
+  RUN_DOWN("RUN"),
   /** A tightening that was broken off: how far its angle was turned is to be said. */
   BEGUN("BGN"),
   /** Something went wrong and is not settled. */
@@ -118,6 +120,10 @@ public enum Phase {
     if (session.tightening().interrupted() && session.atAngle()) {
       return BEGUN;
     }
-    return session.stage() instanceof Stage.TorqueStage ? TORQUE : ANGLE;
+    boolean torque = session.specified() instanceof Stage.TorqueStage;
+    if (torque && fastener.manner().runDown().isPresent() && session.state().runDown().isEmpty()) {
+      return RUN_DOWN;
+    }
+    return torque ? TORQUE : ANGLE;
   }
 }

@@ -86,6 +86,13 @@ record Possible(Session session) {
         "a closed fastener that ends with an angle");
   }
 
+  /** A fastener at hand whose run-down torque is to be called. */
+  Optional<String> runsDown(StepRef step) {
+    return when(
+        step.equals(session.ref()) && Phase.ofStep(session) == Phase.RUN_DOWN,
+        "a fastener whose run-down torque is to be called");
+  }
+
   /** A wrench that the procedure lists. */
   Optional<String> listed(String wrench) {
     return when(

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Fastener.FastenerSet;
+import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.procedure.Wrenches;
@@ -38,6 +39,7 @@ final class Prompt {
       case MARKING -> Ask.marking(fastener(session).set().count());
       case GATE -> Ask.gate(fastener(session).needs(), session.side());
       case TROUBLE -> trouble(session);
+      case RUN_DOWN -> Ask.runDown(session.specified());
       case BEGUN -> Ask.turnedSoFar(session.specified(), session.tightening().turned());
       case TORQUE, ANGLE -> stage(session);
       case WAITING -> waiting(session);
@@ -70,12 +72,18 @@ final class Prompt {
   }
 
   private static Reply stage(Session session) {
+    Reply added =
+        session.stage() instanceof Stage.TorqueStage
+            ? session.addedRunDown().map(Ask::runDownAdded).orElse(Reply.SILENCE)
+            : Reply.SILENCE;
     Reply stage =
-        Ask.stage(
-                fastener(session),
-                session.stages(),
-                session.tightening().stagesClosed(),
-                session.tightening().tight())
+        added
+            .and(
+                Ask.stage(
+                    fastener(session),
+                    session.stages(),
+                    session.tightening().stagesClosed(),
+                    session.tightening().tight()))
             .and(ofSet(session))
             .and(WrenchRules.prompt(session));
     return session
@@ -131,6 +139,9 @@ final class Prompt {
     }
     if (pending instanceof Pending.OfJob ofJob) {
       return JobTalk.readBack(ofJob.field(), ofJob.text());
+    }
+    if (pending instanceof Pending.RunDown runDown) {
+      return Ask.readBackRunDown(runDown.value(), session.specified());
     }
     if (pending instanceof Pending.FinalTorque torque) {
       return Ask.readBackFinalTorque(torque.value(), FinalTorqueRules.unit(session, torque.step()));

@@ -57,6 +57,9 @@ final class ReadBackRules {
     if (pending instanceof Pending.Reading reading) {
       return FastenRules.keepReading(session, reading, intent, now);
     }
+    if (pending instanceof Pending.RunDown runDown) {
+      return RunDownRules.keep(session, runDown);
+    }
     if (pending instanceof Pending.FinalTorque torque) {
       return FinalTorqueRules.keep(session, torque);
     }

@@ -1,5 +1,6 @@
 package org.undercall.core.decision;
 
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -123,7 +124,7 @@ public record Session(
    */
   List<Stage> stages() {
     Fastener fastener = ((Step.Fasten) place().step()).fastener();
-    List<Stage> stages = new ArrayList<>(fastener.stagesFor(tightening().marking()).orElseThrow());
+    List<Stage> stages = new ArrayList<>(raised(fastener));
     int at = tightening().stagesClosed();
     tightening()
         .turned()
@@ -147,8 +148,30 @@ public record Session(
   /** The stage at hand as it is specified, whatever was turned of it before. */
   Stage specified() {
     Fastener fastener = ((Step.Fasten) place().step()).fastener();
+    return raised(fastener).get(tightening().stagesClosed());
+  }
+
+  /** The stages of the specification, with what the nut needs to run down where it is added. */
+  private List<Stage> raised(Fastener fastener) {
     List<Stage> stages = fastener.stagesFor(tightening().marking()).orElseThrow();
-    return stages.get(tightening().stagesClosed());
+    Optional<BigDecimal> more = addedRunDown();
+    return more.isEmpty()
+        ? stages
+        : stages.stream()
+            .map(s -> s instanceof Stage.TorqueStage torque ? torque.plus(more.get()) : s)
+            .toList();
+  }
+
+  /** The run-down torque of the fastener at hand, if it is added to its torques. */
+  Optional<BigDecimal> addedRunDown() {
+    boolean added =
+        place().step() instanceof Step.Fasten fasten
+            && fasten
+                .fastener()
+                .manner()
+                .runDown()
+                .equals(Optional.of(Fastener.Manner.RunDown.ADDED));
+    return added ? state().runDown() : Optional.empty();
   }
 
   /** Whether an angle of the fastener at hand may have been turned since it was loose. */

@@ -6,6 +6,7 @@ import org.undercall.core.event.Missing;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
+import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.reply.Refuse;
@@ -180,6 +181,9 @@ final class StepRules {
               session,
               Missing.REMEDY,
               Refuse.trouble(session.state().wrong().orElseThrow().trouble()));
+      case RUN_DOWN ->
+          refuse(
+              session, Missing.RUN_DOWN, Refuse.runDown((Stage.TorqueStage) session.specified()));
       case BEGUN ->
           session.tightening().turned().isPresent()
               ? refuse(session, Missing.TURNED_SO_FAR, Refuse.turnedTooFar())

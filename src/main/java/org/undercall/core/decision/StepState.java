@@ -1,5 +1,6 @@
 package org.undercall.core.decision;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.PutOffReason;
@@ -13,6 +14,7 @@ import org.undercall.core.term.Trouble;
  * @param reason why it was put off
  * @param tightening for a fastener
  * @param wrong what went wrong and is not settled
+ * @param runDown the torque that a nut needed to run down, as it was read back
  * @param outOfOrder why it may be closed before those that come first; empty if it may not
  */
 public record StepState(
@@ -21,6 +23,7 @@ public record StepState(
     Optional<PutOffReason> reason,
     Tightening tightening,
     Optional<Wrong> wrong,
+    Optional<BigDecimal> runDown,
     Optional<OrderReason> outOfOrder) {
   /**
    * What went wrong.
@@ -45,6 +48,7 @@ public record StepState(
           Optional.empty(),
           Tightening.LOOSE,
           Optional.empty(),
+          Optional.empty(),
           Optional.empty());
 
   /** Whether nothing of it is left to do. */
@@ -53,31 +57,35 @@ public record StepState(
   }
 
   StepState with(Status next) {
-    return new StepState(next, workDone, reason, tightening, wrong, outOfOrder);
+    return new StepState(next, workDone, reason, tightening, wrong, runDown, outOfOrder);
   }
 
   StepState withWorkDone(boolean done) {
-    return new StepState(status, done, reason, tightening, wrong, outOfOrder);
+    return new StepState(status, done, reason, tightening, wrong, runDown, outOfOrder);
   }
 
   StepState with(Tightening next) {
-    return new StepState(status, workDone, reason, next, wrong, outOfOrder);
+    return new StepState(status, workDone, reason, next, wrong, runDown, outOfOrder);
   }
 
   StepState putOff(PutOffReason why) {
     Status next = status == Status.SNUG ? Status.SNUG : Status.PUT_OFF;
-    return new StepState(next, false, Optional.of(why), tightening, wrong, outOfOrder);
+    return new StepState(next, false, Optional.of(why), tightening, wrong, runDown, outOfOrder);
   }
 
   StepState outOfOrder(OrderReason why) {
-    return new StepState(status, workDone, reason, tightening, wrong, Optional.of(why));
+    return new StepState(status, workDone, reason, tightening, wrong, runDown, Optional.of(why));
   }
 
   StepState inOrder() {
-    return new StepState(status, workDone, reason, tightening, wrong, Optional.empty());
+    return new StepState(status, workDone, reason, tightening, wrong, runDown, Optional.empty());
   }
 
   StepState wrong(Optional<Wrong> next) {
-    return new StepState(status, workDone, reason, tightening, next, outOfOrder);
+    return new StepState(status, workDone, reason, tightening, next, runDown, outOfOrder);
+  }
+
+  StepState runDown(Optional<BigDecimal> next) {
+    return new StepState(status, workDone, reason, tightening, wrong, next, outOfOrder);
   }
 }

@@ -45,6 +45,7 @@ public record Talk(Mode mode, Optional<Pending> pending, Missed missed, Optional
             EventKind.NOTE_KEPT,
             EventKind.NEW_HARDWARE_FITTED,
             EventKind.MARKING_NOTED,
+            EventKind.RUN_DOWN_NOTED,
             EventKind.FASTENER_SNUG,
             EventKind.STEP_PUT_OFF,
             EventKind.TURN_NOTED,

@@ -132,6 +132,7 @@ public final class WalkThrough {
       case HARDWARE -> newHardware(((Step.Fasten) session.place().step()).fastener());
       case MARKING -> "head marking " + marking(session);
       case GATE, LOAD -> isDroop(session) ? "suspension hangs free" : rideHeight(session);
+      case RUN_DOWN -> "it reads one" + runDownUnit(session);
       case TORQUE -> "torque reached " + amount(session.stage()) + unit(session);
       case ANGLE -> "angle turned " + amount(session.stage());
       case WAITING -> "start the timer";
@@ -170,6 +171,10 @@ public final class WalkThrough {
   private static HeadMarking marking(Session session) {
     Fastener fastener = ((Step.Fasten) session.place().step()).fastener();
     return fastener.variants().get(fastener.variants().size() - 1).marking().orElseThrow();
+  }
+
+  private static String runDownUnit(Session session) {
+    return " " + ((Stage.TorqueStage) session.specified()).target().unit().symbol();
   }
 
   /** The unit, where a procedure has torques in several. */

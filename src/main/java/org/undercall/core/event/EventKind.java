@@ -166,6 +166,10 @@ public enum EventKind {
       "EV87",
       SessionEvent.FinalTorqueNoted.class,
       "A torque read after the last angle was read back and kept."),
+  RUN_DOWN_CALLED(
+      "EV88", SessionEvent.RunDownCalled.class, "A run-down torque waits for read-back."),
+  RUN_DOWN_NOTED(
+      "EV89", SessionEvent.RunDownNoted.class, "A run-down torque was read back and kept."),
   LOG_DOUBTED(
       "EV60",
       SessionEvent.LogDoubted.class,

@@ -48,6 +48,8 @@ public enum Missing {
   JOB_TEXT,
   /** A fastener that was closed last with an angle. */
   CLOSED_ANGLE,
+  /** The torque that a nut needs to run down. */
+  RUN_DOWN,
   /** It was said not to be so, or not surely. */
   AFFIRMATION
 }

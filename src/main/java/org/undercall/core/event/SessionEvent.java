@@ -108,6 +108,12 @@ public sealed interface SessionEvent {
   /** Something about the job was read back and kept; parts of a VIN follow each other. */
   record JobNoted(JobField field, String text) implements SessionEvent {}
 
+  /** The torque that a nut needs to run down waits to be read back. */
+  record RunDownCalled(StepRef step, BigDecimal value) implements SessionEvent {}
+
+  /** The torque that a nut needs to run down, in the unit of the specification. */
+  record RunDownNoted(StepRef step, BigDecimal value) implements SessionEvent {}
+
   /** A torque that was read after the last angle waits to be read back. */
   record FinalTorqueCalled(StepRef step, BigDecimal value) implements SessionEvent {}
 

@@ -66,11 +66,26 @@ public record Fastener(
    *
    * @param leftHand whether its thread is left-handed
    * @param counterHold with what the other end is held, in words; empty if nothing is stated
+   * @param runDown what is done with the torque that it needs to run down; empty if it is not
+   *     measured
    * @param cure how long it must rest when it is tight, such as for a threadlocker
    */
-  public record Manner(boolean leftHand, Optional<String> counterHold, Optional<Duration> cure) {
+  public record Manner(
+      boolean leftHand,
+      Optional<String> counterHold,
+      Optional<RunDown> runDown,
+      Optional<Duration> cure) {
     /** Nothing is stated. */
-    public static final Manner PLAIN = new Manner(false, Optional.empty(), Optional.empty());
+    public static final Manner PLAIN =
+        new Manner(false, Optional.empty(), Optional.empty(), Optional.empty());
+
+    /** What is done with the prevailing torque of a nut, measured as it runs down. */
+    public enum RunDown {
+      /** It is added to every torque of the specification. */
+      ADDED,
+      /** The specification has it; it is only recorded. */
+      INCLUDED
+    }
   }
 
   /**

@@ -68,6 +68,12 @@ public sealed interface Stage {
       return new Torque(target.amount().add(plusMinus), target.unit());
     }
 
+    /** The same with more torque, such as the one a nut needs to run down. */
+    public TorqueStage plus(BigDecimal more) {
+      Torque raised = new Torque(target.amount().add(more), target.unit());
+      return new TorqueStage(raised, plusMinus, dialled, form);
+    }
+
     /** What the wrench is set to: the target, or with an adaptor what is dialled for it. */
     public Torque setting() {
       return dialled.map(Dialled::setting).orElse(target);

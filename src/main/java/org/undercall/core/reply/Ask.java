@@ -139,6 +139,29 @@ public final class Ask {
         "Final torque " + Words.digits(value) + " " + Words.unit(unit) + ". Say: that is correct.");
   }
 
+  /** The torque that a nut needs to run down. */
+  public static Reply runDown(Stage stage) {
+    return Reply.of(
+        "Run it down to just before the seat, and call the torque it needs in "
+            + Words.unit(stage)
+            + ".");
+  }
+
+  /** The torque that a nut needs to run down, read back. */
+  public static Reply readBackRunDown(BigDecimal value, Stage stage) {
+    return Reply.of(
+        "Run-down torque "
+            + Words.digits(value)
+            + " "
+            + Words.unit(stage)
+            + ". Say: that is correct.");
+  }
+
+  /** What the torques are raised by. */
+  public static Reply runDownAdded(BigDecimal value) {
+    return Reply.of("With the run-down of " + Words.digits(value) + " added:");
+  }
+
   /** Which wrench is used. */
   public static Reply whichWrench() {
     return Reply.of("Which wrench? Say its number.");

@@ -118,6 +118,12 @@ public final class Refuse {
     return Reply.of("No. Say it in " + Words.unit(unit) + ".");
   }
 
+  /** The torque that a nut needs to run down is missing, or cannot be one. */
+  public static Reply runDown(Stage.TorqueStage stage) {
+    return Reply.of(
+        "No. Call the run-down torque first, less than " + Words.torque(stage.target()) + ".");
+  }
+
   /** A value needs its unit, since the procedure has torques in more than one. */
   public static Reply unit(Stage stage) {
     return Reply.of("No. Say the unit too: " + Words.unit(stage) + ".");

@@ -96,6 +96,7 @@ public record StepReview(
    * @param newHardware when new hardware was fitted
    * @param load the confirmation that the last closing rests on
    * @param stages the stages of the specification; empty while the marking decides and is not known
+   * @param runDown the torque that a nut needed to run down
    * @param finalTorque the torque that was read after the last angle
    * @param voided how often stages were made void
    */
@@ -104,6 +105,7 @@ public record StepReview(
       Optional<OffsetDateTime> newHardware,
       Optional<Review.Timed<SessionEvent.LoadConfirmed>> load,
       List<StageReview> stages,
+      Optional<BigDecimal> runDown,
       Optional<Review.Timed<SessionEvent.FinalTorqueNoted>> finalTorque,
       int voided) {
     public Tightened {

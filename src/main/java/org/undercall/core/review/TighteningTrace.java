@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.term.HeadMarking;
@@ -29,6 +30,7 @@ final class TighteningTrace {
   private Optional<Review.Timed<SessionEvent.LoadConfirmed>> load = Optional.empty();
   private Optional<BigDecimal> turned = Optional.empty();
   private Optional<Review.Timed<SessionEvent.FinalTorqueNoted>> finalTorque = Optional.empty();
+  private Optional<BigDecimal> runDown = Optional.empty();
   private boolean interrupted;
   private int voided;
 
@@ -186,6 +188,7 @@ final class TighteningTrace {
         marking = Optional.empty();
       }
       case MARKING_NOTED -> marking = Optional.empty();
+      case RUN_DOWN_NOTED -> runDown = Optional.empty();
       case TURN_NOTED -> interrupted();
       default -> {
         // nothing of the tightening
@@ -202,6 +205,11 @@ final class TighteningTrace {
     named(stage, wrench);
     closed.put(stage, at);
     turned = Optional.empty();
+  }
+
+  /** What the nut needed to run down. */
+  void runDown(BigDecimal value) {
+    runDown = Optional.of(value);
   }
 
   /** A torque that was read after the last angle. */
@@ -229,6 +237,7 @@ final class TighteningTrace {
   }
 
   private void clearStages() {
+    runDown = Optional.empty();
     turned = Optional.empty();
     interrupted = false;
     finalTorque = Optional.empty();
@@ -239,13 +248,22 @@ final class TighteningTrace {
   }
 
   StepReview.Tightened tightened() {
-    return new StepReview.Tightened(marking, newHardware, load, stages(), finalTorque, voided);
+    return new StepReview.Tightened(
+        marking, newHardware, load, stages(), runDown, finalTorque, voided);
   }
 
   private List<Stage> specified() {
-    return step instanceof Step.Fasten fasten
-        ? fasten.fastener().stagesFor(marking).orElse(List.of())
-        : List.of();
+    if (!(step instanceof Step.Fasten fasten)) {
+      return List.of();
+    }
+    List<Stage> stages = fasten.fastener().stagesFor(marking).orElse(List.of());
+    boolean added =
+        fasten.fastener().manner().runDown().equals(Optional.of(Fastener.Manner.RunDown.ADDED));
+    return added && runDown.isPresent()
+        ? stages.stream()
+            .map(s -> s instanceof Stage.TorqueStage torque ? torque.plus(runDown.get()) : s)
+            .toList()
+        : stages;
   }
 
   private List<StepReview.StageReview> stages() {

@@ -1,16 +1,22 @@
 package org.undercall.core.decision;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
+import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Tool;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.StepRef;
+import org.undercall.core.term.Torque;
 
 /**
  * What {@link Promises} keeps of the torque wrenches. All work of the tests is done in 2026, with
@@ -20,14 +26,24 @@ import org.undercall.core.procedure.Walk;
  * @param excused those that were excused
  * @param heard the excuse that waits to be read back
  * @param heardFinal the torque after the last angle that does
+ * @param heardRunDown the run-down torque that does
+ * @param runDowns the run-down torques that were read back since the fastener was loose
  */
 record BenchPromises(
     Optional<String> named,
     Set<String> excused,
     Optional<SessionEvent.OverdueCalled> heard,
-    Optional<SessionEvent.FinalTorqueCalled> heardFinal) {
+    Optional<SessionEvent.FinalTorqueCalled> heardFinal,
+    Optional<SessionEvent.RunDownCalled> heardRunDown,
+    Map<StepRef, BigDecimal> runDowns) {
   static final BenchPromises START =
-      new BenchPromises(Optional.empty(), Set.of(), Optional.empty(), Optional.empty());
+      new BenchPromises(
+          Optional.empty(),
+          Set.of(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Map.of());
 
   private static final LocalDate LONG_AGO = LocalDate.parse("2025-01-01");
 
@@ -43,6 +59,15 @@ record BenchPromises(
           heard.filter(h -> h.wrench().equals(e.wrench()) && h.reason() == e.reason()).isPresent();
       Promises.require(
           same && intent.kind() == IntentKind.READ_BACK_RIGHT, "an excuse read back", event);
+    } else if (event instanceof SessionEvent.RunDownNoted e) {
+      boolean same =
+          heardRunDown
+              .filter(h -> h.step().equals(e.step()) && h.value().compareTo(e.value()) == 0)
+              .isPresent();
+      Promises.require(
+          same && intent.kind() == IntentKind.READ_BACK_RIGHT,
+          "a run-down torque read back",
+          event);
     } else if (event instanceof SessionEvent.FinalTorqueNoted e) {
       boolean same =
           heardFinal
@@ -54,7 +79,12 @@ record BenchPromises(
   }
 
   /** A torque is called or closed. */
-  void checkTorque(Walk walk, Stage.TorqueStage stage, SessionEvent event) {
+  void checkTorque(Walk walk, Fastener fastener, Stage.TorqueStage stage, SessionEvent event) {
+    if (event instanceof SessionEvent.ValueCalled called) {
+      boolean measured =
+          fastener.manner().runDown().isEmpty() || runDowns.containsKey(called.step());
+      Promises.require(measured, "a run-down torque before a torque", event);
+    }
     boolean over =
         inUse(walk, stage).stream()
             .filter(tool -> !excused.contains(tool.id()))
@@ -82,22 +112,71 @@ record BenchPromises(
 
   BenchPromises after(SessionEvent event) {
     if (event instanceof SessionEvent.WrenchNamed e) {
-      return new BenchPromises(Optional.of(e.wrench()), excused, heard, heardFinal);
+      return new BenchPromises(
+          Optional.of(e.wrench()), excused, heard, heardFinal, heardRunDown, runDowns);
     }
     if (event instanceof SessionEvent.OverdueCalled e) {
-      return new BenchPromises(named, excused, Optional.of(e), heardFinal);
+      return new BenchPromises(named, excused, Optional.of(e), heardFinal, heardRunDown, runDowns);
     }
     if (event instanceof SessionEvent.ReadBackDropped) {
-      return new BenchPromises(named, excused, Optional.empty(), Optional.empty());
+      return new BenchPromises(
+          named, excused, Optional.empty(), Optional.empty(), Optional.empty(), runDowns);
     }
     if (event instanceof SessionEvent.OverdueNoted e) {
       Set<String> more = new HashSet<>(excused);
       more.add(e.wrench());
-      return new BenchPromises(named, Set.copyOf(more), Optional.empty(), heardFinal);
+      return new BenchPromises(
+          named, Set.copyOf(more), Optional.empty(), heardFinal, heardRunDown, runDowns);
     }
     if (event instanceof SessionEvent.FinalTorqueCalled e) {
-      return new BenchPromises(named, excused, heard, Optional.of(e));
+      return new BenchPromises(named, excused, heard, Optional.of(e), heardRunDown, runDowns);
     }
-    return this;
+    if (event instanceof SessionEvent.RunDownCalled e) {
+      return new BenchPromises(named, excused, heard, heardFinal, Optional.of(e), runDowns);
+    }
+    return running(event);
+  }
+
+  private BenchPromises running(SessionEvent event) {
+    Map<StepRef, BigDecimal> next = new HashMap<>(runDowns);
+    if (event instanceof SessionEvent.RunDownNoted e) {
+      next.put(e.step(), e.value());
+    } else if (event instanceof SessionEvent.NewHardwareFitted e) {
+      next.remove(e.step());
+    } else if (event instanceof SessionEvent.Loosened e) {
+      next.remove(e.step());
+    } else if (event instanceof SessionEvent.TroubleSettled e) {
+      next.remove(e.step());
+    } else if (event instanceof SessionEvent.StepReopened e) {
+      next.remove(e.step());
+    } else if (event instanceof SessionEvent.ReopenedTight e) {
+      next.remove(e.step());
+    } else if (event instanceof SessionEvent.ClosingLapsed e) {
+      next.remove(e.step());
+    } else if (event instanceof SessionEvent.SayingTakenBack e
+        && e.what().equals("RUN_DOWN_NOTED")) {
+      next.remove(e.step());
+    }
+    return new BenchPromises(named, excused, heard, heardFinal, heardRunDown, Map.copyOf(next));
+  }
+
+  /** The stages as the run-down torque raises them. */
+  List<Stage> raised(StepRef step, Fastener fastener, List<Stage> stages) {
+    BigDecimal more = runDowns.get(step);
+    boolean added = fastener.manner().runDown().equals(Optional.of(Fastener.Manner.RunDown.ADDED));
+    if (!added || more == null) {
+      return stages;
+    }
+    return stages.stream()
+        .map(
+            s ->
+                s instanceof Stage.TorqueStage t
+                    ? new Stage.TorqueStage(
+                        new Torque(t.target().amount().add(more), t.target().unit()),
+                        t.plusMinus(),
+                        t.dialled(),
+                        t.form())
+                    : s)
+        .toList();
   }
 }

@@ -221,4 +221,67 @@ class MannerTest {
             .map(e -> e.value().toPlainString())
             .toList());
   }
+
+  @Test
+  @DisplayName("begins with the torque a nut needs to run down, and adds it if so stated")
+  void runDown() {
+    Bay bay =
+        bay(
+            SampleProcedures.runningDown(
+                nut("hub", SampleProcedures.torque("62")), Fastener.Manner.RunDown.ADDED));
+    bay.goes(
+        """
+        > say again
+        < Step one, hub title.
+        < Run it down to just before the seat, and call the torque it needs in newton metres.
+        > torque reached six two
+        < No. Call the run-down torque first, less than six, two newton metres.
+        > six two
+        < No. Call the run-down torque first, less than six, two newton metres.
+        > six newton meters
+        < Run-down torque six newton metres. Say: that is correct.
+        > that is correct
+        < With the run-down of six added:
+        < Stage one of one: torque, six, eight newton metres.
+        > torque reached six two
+        < No. Heard six, two.
+        < It is torque, six, eight newton metres.
+        > fully loosened
+        < Loose.
+        < Run it down to just before the seat, and call the torque it needs in newton metres.
+        > it reads seven
+        < Run-down torque seven newton metres. Say: that is correct.
+        > that was wrong
+        < Dropped.
+        < Run it down to just before the seat, and call the torque it needs in newton metres.
+        > five newton meters
+        < Run-down torque five newton metres. Say: that is correct.
+        > that is correct
+        < With the run-down of five added:
+        < Stage one of one: torque, six, seven newton metres.
+        > cancel that
+        < Taken back. This step is open.
+        < Run it down to just before the seat, and call the torque it needs in newton metres.
+        > five newton meters
+        < Run-down torque five newton metres. Say: that is correct.
+        > that is correct
+        < With the run-down of five added:
+        < Stage one of one: torque, six, seven newton metres.
+        > torque reached six seven
+        < Stage one closed at six, seven newton metres.
+        < All steps are closed. Say: end of work.
+        """);
+    assertEquals(List.of("67 N·m, with run-down 5"), closed(bay));
+  }
+
+  @Test
+  @DisplayName("only records the run-down torque where the specification has it")
+  void included() {
+    Bay bay =
+        bay(
+            SampleProcedures.runningDown(
+                nut("hub", SampleProcedures.torque("62")), Fastener.Manner.RunDown.INCLUDED));
+    bay.after("six newton meters", "that is correct", "torque reached six two");
+    assertEquals(List.of("62 N·m"), closed(bay));
+  }
 }

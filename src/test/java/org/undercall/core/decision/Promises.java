@@ -360,7 +360,7 @@ final class Promises {
     require(unit.equals("none") || unit.equals(right), "the unit of the specification", e);
     if (stage instanceof Stage.TorqueStage torque) {
       require(!unit.equals("none") || !mixed(), "the unit where units are mixed", e);
-      bench.checkTorque(walk, torque, e);
+      bench.checkTorque(walk, fastener(e.step()), torque, e);
     }
   }
 
@@ -369,7 +369,7 @@ final class Promises {
     if (stage instanceof Stage.TorqueStage torque) {
       BigDecimal off = e.value().subtract(torque.target().amount()).abs();
       require(off.compareTo(torque.plusMinus()) <= 0, "a reading within the tolerance", e);
-      bench.checkTorque(walk, torque, e);
+      bench.checkTorque(walk, fastener(e.step()), torque, e);
       if (torque.form() != Stage.TorqueStage.Form.RANGE) {
         bench.checkReading(walk, torque, e);
       }
@@ -698,9 +698,12 @@ final class Promises {
   }
 
   private List<Stage> stages(StepRef ref) {
-    return fastener(ref)
-        .stagesFor(book(ref).marking())
-        .orElseThrow(() -> new AssertionError("broken: a known marking before a stage, at " + ref));
+    List<Stage> stages =
+        fastener(ref)
+            .stagesFor(book(ref).marking())
+            .orElseThrow(
+                () -> new AssertionError("broken: a known marking before a stage, at " + ref));
+    return bench.raised(ref, fastener(ref), stages);
   }
 
   static void require(boolean holds, String promise, Object where) {

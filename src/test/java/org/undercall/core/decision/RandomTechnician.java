@@ -95,6 +95,8 @@ public final class RandomTechnician {
       case MARKING -> of(IntentKind.HEAD_MARKING);
       case GATE, LOAD -> load(session);
       case TROUBLE -> remedy(session);
+      case RUN_DOWN ->
+          inUnit(session, number(IntentKind.VALUE_CALLED, pick("5", "5", "7.5", "60")));
       case BEGUN ->
           random.nextInt(3) == 0
               ? of(IntentKind.LOOSENED)
@@ -156,7 +158,7 @@ public final class RandomTechnician {
 
   /** Often with the unit of the specification. */
   private Intent inUnit(Session session, Intent.OfNumber said) {
-    if (!(session.stage() instanceof Stage.TorqueStage torque) || random.nextInt(3) == 0) {
+    if (!(session.specified() instanceof Stage.TorqueStage torque) || random.nextInt(3) == 0) {
       return said;
     }
     boolean foot = torque.target().unit() == TorqueUnit.POUND_FORCE_FOOT;

@@ -306,7 +306,10 @@ final class SampleProcedures {
       case 2 -> new Step.Wait(head(id, false), Duration.ofSeconds(30));
       case 3 -> new Step.Load(head(id, random.nextBoolean()), some);
       case 4 -> new Step.HandOver(head(id, false), "after 50 kilometres");
-      case 5 -> sometimesSet(bushBolt(id), random);
+      case 5 ->
+          random.nextInt(5) == 0
+              ? runningDown(bushBolt(id), Fastener.Manner.RunDown.ADDED)
+              : sometimesSet(bushBolt(id), random);
       case 6 -> wheel(id, Wheels.REMOVED);
       case 7 -> wheel(id, Wheels.FITTED);
       case 8 -> sometimesSet(wheelBolts(id), random);
@@ -332,6 +335,24 @@ final class SampleProcedures {
             f.manner()));
   }
 
+  /** The same fastener with a prevailing torque. */
+  static Step runningDown(Step step, Fastener.Manner.RunDown how) {
+    Step.Fasten fasten = (Step.Fasten) step;
+    Fastener f = fasten.fastener();
+    return new Step.Fasten(
+        fasten.head(),
+        new Fastener(
+            f.name(),
+            f.thread(),
+            f.drive(),
+            f.part(),
+            f.needs(),
+            f.set(),
+            f.variants(),
+            f.joint(),
+            new Fastener.Manner(false, Optional.empty(), Optional.of(how), Optional.empty())));
+  }
+
   /** The same fastener with a left-hand thread, or to be left to cure. */
   static Step minding(Step step, boolean leftHand, Optional<Duration> cure) {
     Step.Fasten fasten = (Step.Fasten) step;
@@ -347,7 +368,8 @@ final class SampleProcedures {
             f.set(),
             f.variants(),
             f.joint(),
-            new Fastener.Manner(leftHand, Optional.of("a key in the pin"), cure)));
+            new Fastener.Manner(
+                leftHand, Optional.of("a key in the pin"), Optional.empty(), cure)));
   }
 
   private static Step sometimesSet(Step step, SplittableRandom random) {
@@ -385,6 +407,11 @@ final class SampleProcedures {
             new Fastener.Part(Hardware.SELF_LOCKING_NUT, random.nextBoolean(), Lubrication.DRY),
             List.of(LoadCondition.values()).get(random.nextInt(3)),
             List.of(new Variant(Optional.empty(), stages)));
-    return random.nextInt(6) == 0 ? minding(step, true, Optional.of(Duration.ofMinutes(1))) : step;
+    return switch (random.nextInt(12)) {
+      case 0, 1 -> minding(step, true, Optional.of(Duration.ofMinutes(1)));
+      case 2, 3 -> runningDown(step, Fastener.Manner.RunDown.ADDED);
+      case 4 -> runningDown(step, Fastener.Manner.RunDown.INCLUDED);
+      default -> step;
+    };
   }
 }
