@@ -104,9 +104,18 @@ final class ReviewWords {
             .mapToObj(String::valueOf)
             .collect(Collectors.joining(", "));
     return stage.positions().stream()
-            .map(p -> "no. " + p.number() + " " + time.apply(p.closed()))
+            .map(p -> "no. " + p.number() + " " + time.apply(p.closed()) + read(p, stage))
             .collect(Collectors.joining(", ", "; ", counted ? ", counted" : ""))
         + (open.isEmpty() ? "" : "; OPEN: no. " + open);
+  }
+
+  /** What was read at one of a set, if it is not the value of the specification. */
+  private static String read(StepReview.Position position, StepReview.StageReview stage) {
+    return position
+        .called()
+        .filter(value -> value.compareTo(stage.specification().amount()) != 0)
+        .map(value -> " at " + value.toPlainString())
+        .orElse("");
   }
 
   static String doubt(StepReview.Doubt doubt) {
