@@ -14,7 +14,7 @@ public final class Voiced {
   /** What is said, in order: all of it may be said at a torque stage. */
   public static final List<String> PHRASES =
       List.of(
-          "torque reached six two foot pounds",
+          "torque reached six two",
           "what is left",
           "it reads six two newton meters",
           "put this off tool missing");

@@ -83,14 +83,15 @@ final class LoadRules {
         Say.heightDifference(height, difference).and(preset.map(Say::preset).orElse(Reply.SILENCE));
     if (difference.abs().compareTo(rideHeight.get().plusMinus()) > 0
         || tooMuch(rideHeight, preset)) {
-      return dropLoad(session)
-          .record(
-              new SessionEvent.LoadRefused(
-                  side, Missing.HEIGHT_WITHIN_TOLERANCE, Optional.of(height)))
-          .say(measured)
-          .say(Refuse.heightOutside())
-          .loadChanged(LoadChange.HEIGHT_OUTSIDE)
-          .end(Outcome.REFUSED);
+      Turn turn =
+          dropLoad(session)
+              .record(
+                  new SessionEvent.LoadRefused(
+                      side, Missing.HEIGHT_WITHIN_TOLERANCE, Optional.of(height)))
+              .say(measured)
+              .say(Refuse.heightOutside())
+              .loadChanged(LoadChange.HEIGHT_OUTSIDE);
+      return (turn.session().lacksLoad() ? turn.interrupt() : turn).end(Outcome.REFUSED);
     }
     return contradicted(session, LoadCondition.RIDE_HEIGHT)
         .record(

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.undercall.core.intent.Intent.Unclear;
+import org.undercall.core.term.SpellingAlphabet;
 
 /** Tells whether a phrase could go on, so that its end is not decided too soon. */
 public final class Continuations {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.undercall.core.term.SpellingAlphabet;
 
 /** The words to listen for in each slot. */
 final class Fillings {

@@ -12,6 +12,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.undercall.core.term.SpellingAlphabet;
 
 /**
  * Every phrase that can be heard, and what it means.

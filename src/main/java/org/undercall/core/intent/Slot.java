@@ -25,6 +25,7 @@ import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.JobField;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
+import org.undercall.core.term.SpellingAlphabet;
 import org.undercall.core.term.TimerName;
 import org.undercall.core.term.Trouble;
 

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.undercall.core.term.SpellingAlphabet;
 
 /**
  * Turns typed text into the words that would have been spoken: "175 Nm" is "one seven five ...".
@@ -36,8 +37,38 @@ final class TypedWords {
 
   private TypedWords() {}
 
-  /** The words in order, lower case, numbers digit by digit. */
+  /** What a spelled text may follow, such as "registration". */
+  private static final List<String> SPELLED =
+      PhraseTable.WORDINGS.get(IntentKind.JOB_TOLD).stream()
+          .map(wording -> wording.substring(0, wording.indexOf('<')))
+          .toList();
+
+  private static final Pattern SCANNED_VIN =
+      Pattern.compile("(?=.*[0-9])(?=.*[a-z])[a-hj-npr-z0-9]{17}");
+
+  /**
+   * The words in order, lower case, numbers digit by digit. What is typed after a field of the job
+   * counts as spelled, and so does an identification number alone, as a scanner types it.
+   */
   static List<String> of(String text) {
+    String line = text.strip().toLowerCase(Locale.ROOT);
+    if (SCANNED_VIN.matcher(line).matches()) {
+      return spelled("vehicle number ", line);
+    }
+    return SPELLED.stream()
+        .filter(line::startsWith)
+        .findFirst()
+        .map(field -> spelled(field, line.substring(field.length())))
+        .orElseGet(() -> plain(text));
+  }
+
+  private static List<String> spelled(String field, String text) {
+    List<String> words = new ArrayList<>(List.of(field.strip().split(" ", -1)));
+    words.addAll(SpellingAlphabet.typed(text));
+    return words;
+  }
+
+  private static List<String> plain(String text) {
     List<String> words = new ArrayList<>();
     boolean afterNumber = false;
     for (String part : BREAKS.split(text.strip().toLowerCase(Locale.ROOT), -1)) {

@@ -1,8 +1,8 @@
 package org.undercall.core.reply;
 
 import java.util.Optional;
-import org.undercall.core.intent.SpellingAlphabet;
 import org.undercall.core.term.JobField;
+import org.undercall.core.term.SpellingAlphabet;
 import org.undercall.core.term.Vin;
 
 /** What the program says about the car, the job and who works. */

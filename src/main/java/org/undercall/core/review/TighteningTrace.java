@@ -45,6 +45,7 @@ final class TighteningTrace {
 
   void newHardware(OffsetDateTime at) {
     clearStages();
+    runDown = Optional.empty();
     newHardware = Optional.of(at);
   }
 
@@ -81,6 +82,7 @@ final class TighteningTrace {
    * @param newFitted when new hardware was fitted; empty after a repair
    */
   void renewed(Optional<Integer> position, Optional<OffsetDateTime> newFitted) {
+    runDown = Optional.empty();
     if (position.isEmpty()) {
       voided();
       marking = Optional.empty();
@@ -128,6 +130,7 @@ final class TighteningTrace {
 
   /** Loosened fully; what was turned through an angle is not new any more. */
   void loosened() {
+    runDown = Optional.empty();
     boolean some = !positions.getOrDefault(closed.size() + 1, List.of()).isEmpty();
     boolean none = turned.filter(t -> t.signum() == 0).isPresent() && !interrupted && !some;
     boolean used = angleAtHand().isPresent() && !none;
@@ -150,6 +153,7 @@ final class TighteningTrace {
             && specified().stream().anyMatch(Stage.AngleStage.class::isInstance);
     if (loose || !tight) {
       voided();
+      runDown = Optional.empty();
       marking = Optional.empty();
       newHardware = Optional.empty();
       return;
@@ -237,7 +241,6 @@ final class TighteningTrace {
   }
 
   private void clearStages() {
-    runDown = Optional.empty();
     turned = Optional.empty();
     interrupted = false;
     finalTorque = Optional.empty();

@@ -82,6 +82,29 @@ class JobTest {
   }
 
   @Test
+  @DisplayName("is taken as typed, and as a scanner types it")
+  void typed() {
+    Bay bay = bay();
+    bay.goes(
+        """
+        > registration INV-X 12
+        < Registration: india november victor x ray one two. Say: that is correct.
+        > that is correct
+        < Kept.
+        > 1M8GDM9AXKP042788
+        < Vehicle number: one mike eight golf delta mike nine alpha x ray kilo papa zero four two seven eight eight. Say: that is correct.
+        > that is correct
+        < Kept. The check digit fits.
+        > technician Anna B
+        < Technician: alpha november november alpha bravo. Say: that is correct.
+        > that is correct
+        < Kept.
+        """);
+    assertEquals(
+        List.of("REGISTRATION INVX12", "VIN 1M8GDM9AXKP042788", "TECHNICIAN ANNAB"), noted(bay));
+  }
+
+  @Test
   @DisplayName("refuses what cannot be one, and hears nothing of it during the work")
   void refused() {
     Bay bay = bay();
@@ -91,7 +114,7 @@ class JobTest {
         < No. A vehicle number has seventeen characters, none of them I, O or Q.
         > odometer one two three four five six seven eight
         < No. Up to seven digits, in kilometres.
-        > registration banana
+        > registration
         """);
     Bay working = Bay.working(Jobs.twoBushesASide());
     working.after("registration alpha one");

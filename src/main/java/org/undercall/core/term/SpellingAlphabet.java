@@ -1,4 +1,4 @@
-package org.undercall.core.intent;
+package org.undercall.core.term;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -19,7 +19,11 @@ public final class SpellingAlphabet {
   private static final Map<String, String> OTHERS =
       Map.of("alfa", "alpha", "juliett", "juliet", "xray", "x ray", "whisky", "whiskey");
 
-  private static final Map<String, String> DIGITS = Map.of("oh", "0", "niner", "9");
+  private static final List<String> DIGITS =
+      List.of("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
+
+  /** Other words for digits, which are understood and not listened for. */
+  private static final Map<String, String> OTHER_DIGITS = Map.of("oh", "0", "niner", "9");
 
   private SpellingAlphabet() {}
 
@@ -39,30 +43,50 @@ public final class SpellingAlphabet {
   }
 
   /** Every word for a letter or a digit. */
-  static List<String> words() {
+  public static List<String> words() {
     List<String> words = new ArrayList<>(LETTERS.keySet());
-    words.addAll(NumberWords.DIGITS);
+    words.addAll(DIGITS);
     return List.copyOf(words);
   }
 
   /** What was spelled, in capitals; empty if a word stands for no letter and no digit. */
-  static Optional<String> read(List<String> words) {
+  public static Optional<String> read(List<String> words) {
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < words.size(); i++) {
-      boolean ray = words.get(i).equals("x") && i + 1 < words.size();
+      boolean ray =
+          words.get(i).equals("x") && i + 1 < words.size() && words.get(i + 1).equals("ray");
       String word = ray ? "x " + words.get(++i) : words.get(i);
       Character letter = LETTERS.get(OTHERS.getOrDefault(word, word));
       if (letter != null) {
         text.append(letter.charValue());
-      } else if (NumberWords.digit(word) >= 0) {
-        text.append(NumberWords.digit(word));
-      } else if (DIGITS.containsKey(word)) {
-        text.append(DIGITS.get(word));
+      } else if (DIGITS.contains(word)) {
+        text.append(DIGITS.indexOf(word));
+      } else if (OTHER_DIGITS.containsKey(word)) {
+        text.append(OTHER_DIGITS.get(word));
       } else {
         return Optional.empty();
       }
     }
     return Optional.of(text.toString());
+  }
+
+  /** The words for a typed text: words of the alphabet as they are, anything else by character. */
+  public static List<String> typed(String text) {
+    List<String> words = new ArrayList<>();
+    for (String part : text.strip().split("[^a-z0-9]+", -1)) {
+      boolean ray =
+          part.equals("ray") && !words.isEmpty() && words.get(words.size() - 1).equals("ray");
+      if (ray) {
+        continue;
+      }
+      if (read(List.of(part)).isPresent()) {
+        words.add(part);
+      } else {
+        String spelled = spelled(part.toUpperCase(java.util.Locale.ROOT));
+        words.addAll(spelled.isEmpty() ? List.of() : List.of(spelled.split(" ", -1)));
+      }
+    }
+    return words;
   }
 
   /** A text of capitals and digits as it is spelled; other characters are left out. */
@@ -74,11 +98,7 @@ public final class SpellingAlphabet {
           .filter(letter -> letter.getValue() == c)
           .map(Map.Entry::getKey)
           .findFirst()
-          .or(
-              () ->
-                  Character.isDigit(c)
-                      ? Optional.of(NumberWords.DIGITS.get(c - '0'))
-                      : Optional.empty())
+          .or(() -> Character.isDigit(c) ? Optional.of(DIGITS.get(c - '0')) : Optional.empty())
           .ifPresent(words::add);
     }
     return String.join(" ", words);
