@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -52,6 +53,10 @@ public final class Denials {
   private static final String NOT = "not";
 
   private static final Set<String> LIKE_NOT = Set.of("nut", "knuckle");
+
+  /** What "one", "two", "four" and "eight" are heard as, freely. */
+  private static final Map<String, String> SOUND_LIKE =
+      Map.of("won", "one", "to", "two", "too", "two", "for", "four", "ate", "eight");
 
   private static final List<Claimed> CLAIMS =
       Stream.of(IntentKind.values())
@@ -135,9 +140,14 @@ public final class Denials {
         .map(claim -> new Intent.Denied(claim.kind(), position(words)));
   }
 
-  /** The position of a set that is named: the only number among the words, if it is small. */
+  /**
+   * The position of a set that is named: the only number among the words, if it is small. At the
+   * beginning a word that sounds like one counts too, since a denial only opens.
+   */
   private static Optional<Integer> position(List<String> words) {
-    List<String> number = words.stream().filter(NumberWords.ALL::contains).toList();
+    List<String> spoken = new ArrayList<>(words);
+    spoken.set(0, SOUND_LIKE.getOrDefault(words.get(0), words.get(0)));
+    List<String> number = spoken.stream().filter(NumberWords.ALL::contains).toList();
     return SpokenNumbers.read(number) instanceof NumberReading.Read read
             && read.number().value().scale() <= 0
             && read.number().value().compareTo(BigDecimal.valueOf(Slot.LARGEST_SET)) <= 0

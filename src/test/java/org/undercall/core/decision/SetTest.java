@@ -183,6 +183,22 @@ class SetTest {
   }
 
   @Test
+  @DisplayName("has the one open that is denied in a word that sounds like its number")
+  void soundsLike() {
+    wheel()
+        .after("torque reached five two", "wrench clicked")
+        .goes(
+            """
+            > to did not click
+            < Torque not reached. It stays open.
+            > won did not click
+            < Number one open again.
+            < Stage one of one: torque, five, two newton metres.
+            < Next: number one.
+            """);
+  }
+
+  @Test
   @DisplayName("has one open again that is denied or taken back")
   void takenBack() {
     wheel()
