@@ -75,7 +75,7 @@ final class SlotWords {
           List.of(
               entry(OverdueReason.NO_OTHER_WRENCH, "no other wrench here"),
               entry(OverdueReason.CHECKED_ON_A_TESTER, "checked on the tester"),
-              entry(OverdueReason.AS_TOLD, "used as i was told")));
+              entry(OverdueReason.AS_TOLD, "as i was told")));
 
   /** The words for each timer that is started by voice. */
   static final Map<TimerName, String> TIMERS =

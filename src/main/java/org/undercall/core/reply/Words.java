@@ -225,7 +225,7 @@ final class Words {
     return switch (reason) {
       case NO_OTHER_WRENCH -> "no other wrench here";
       case CHECKED_ON_A_TESTER -> "checked on the tester";
-      case AS_TOLD -> "used as told";
+      case AS_TOLD -> "as told";
     };
   }
 

@@ -287,7 +287,7 @@ class WrenchTest {
             > torque reached five two
             < No. The calibration of wrench two is over.
             < Say which wrench you use.
-            > calibration over used as i was told
+            > calibration over as i was told
             < No. The calibration of wrench two is over.
             < Say which wrench you use.
             > wrench two
@@ -296,7 +296,7 @@ class WrenchTest {
             < Take another, or say: calibration over, and why.
             > wrench one
             < Wrench one.
-            > calibration over used as i was told
+            > calibration over as i was told
             < Not now.
             > torque reached five two
             < Stage one closed at five, two newton metres.

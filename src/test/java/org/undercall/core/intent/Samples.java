@@ -140,7 +140,7 @@ final class Samples {
           fillings.put("eight four two one", new Intent.OfJob(JobField.ODOMETER, "8421"));
       case EXCUSE -> {
         fillings.put("no other wrench here", new Intent.Overdue(OverdueReason.NO_OTHER_WRENCH));
-        fillings.put("used as i was told", new Intent.Overdue(OverdueReason.AS_TOLD));
+        fillings.put("as i was told", new Intent.Overdue(OverdueReason.AS_TOLD));
       }
       case FINDING -> {
         fillings.put("found fault", new Intent.OfFinding(Finding.FOUND_FAULT, Optional.empty()));
