@@ -360,6 +360,9 @@ final class Applied {
       case MARKING_NOTED -> tighten(session, e.step(), Tightening::withoutMarking);
       case FASTENER_SNUG, STEP_PUT_OFF ->
           change(session, e.step(), t -> t.with(StepState.Status.OPEN));
+      case WRENCH_NAMED -> session.with(session.bench().unnamed());
+      case OVERDUE_NOTED -> session.with(Bench.NOTHING_SAID);
+      case JOB_NOTED -> session.withVin("");
       case RUN_DOWN_NOTED -> change(session, e.step(), t -> t.runDown(Optional.empty()));
       case NOTE_KEPT -> session.with(session.found().withoutLast());
       case TURN_NOTED -> tighten(session, e.step(), t -> t.broken(true));

@@ -21,9 +21,15 @@ public record Bench(Optional<String> named, Set<String> excused) {
     return new Bench(Optional.of(wrench), excused);
   }
 
+  /** The wrench that was read back with its excuse is the one that is used. */
   Bench excusing(String wrench) {
     Set<String> more = new HashSet<>(excused);
     more.add(wrench);
-    return new Bench(named, more);
+    return new Bench(Optional.of(wrench), more);
+  }
+
+  /** None is named any more; an excuse stands. */
+  Bench unnamed() {
+    return new Bench(Optional.empty(), excused);
   }
 }

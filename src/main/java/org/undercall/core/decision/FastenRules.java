@@ -367,15 +367,18 @@ final class FastenRules {
 
   /** The unit that may be said with the value; empty if no phrase has it. */
   private static Optional<SpokenUnit> unit(Stage stage) {
-    if (stage instanceof Stage.TorqueStage torque) {
-      TorqueUnit unit = torque.target().unit();
-      return switch (unit) {
-        case NEWTON_METRE -> Optional.of(SpokenUnit.NEWTON_METRES);
-        case POUND_FORCE_FOOT -> Optional.of(SpokenUnit.FOOT_POUNDS);
-        case POUND_FORCE_INCH -> Optional.of(SpokenUnit.INCH_POUNDS);
-        case KILOGRAM_FORCE_METRE -> Optional.empty();
-      };
-    }
-    return Optional.of(SpokenUnit.DEGREES);
+    return stage instanceof Stage.TorqueStage torque
+        ? spoken(torque.target().unit())
+        : Optional.of(SpokenUnit.DEGREES);
+  }
+
+  /** A unit of torque as it is said; empty if no phrase has it. */
+  static Optional<SpokenUnit> spoken(TorqueUnit unit) {
+    return switch (unit) {
+      case NEWTON_METRE -> Optional.of(SpokenUnit.NEWTON_METRES);
+      case POUND_FORCE_FOOT -> Optional.of(SpokenUnit.FOOT_POUNDS);
+      case POUND_FORCE_INCH -> Optional.of(SpokenUnit.INCH_POUNDS);
+      case KILOGRAM_FORCE_METRE -> Optional.empty();
+    };
   }
 }

@@ -6,7 +6,6 @@ import org.undercall.core.event.Missing;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
-import org.undercall.core.intent.SpokenUnit;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
@@ -28,7 +27,7 @@ final class FinalTorqueRules {
       return StepRules.refuse(session, Missing.CLOSED_ANGLE, Refuse.noAngleClosed());
     }
     TorqueUnit unit = unit(session, last.get());
-    boolean other = said.unit().filter(u -> !u.equals(spoken(unit))).isPresent();
+    boolean other = said.unit().isPresent() && !said.unit().equals(FastenRules.spoken(unit));
     boolean lacking = said.unit().isEmpty() && session.walk().procedure().mixesUnits();
     if (other || lacking) {
       return StepRules.refuse(session, Missing.UNIT, Refuse.unit(unit));
@@ -82,13 +81,5 @@ final class FinalTorqueRules {
             .stagesFor(session.progress().states().get(index).tightening().marking())
             .orElse(List.of())
         : List.of();
-  }
-
-  private static SpokenUnit spoken(TorqueUnit unit) {
-    return switch (unit) {
-      case POUND_FORCE_FOOT -> SpokenUnit.FOOT_POUNDS;
-      case POUND_FORCE_INCH -> SpokenUnit.INCH_POUNDS;
-      case NEWTON_METRE, KILOGRAM_FORCE_METRE -> SpokenUnit.NEWTON_METRES;
-    };
   }
 }

@@ -107,7 +107,11 @@ final class Order {
         SayingTakenBack.class,
         (p, e) ->
             first(
-                first(p.settled(), p.known(e.step())),
+                first(
+                    e.what().equals(EventKind.JOB_NOTED.name())
+                        ? p.mode(Talk.Mode.BRIEFING, "a job that is told before the work")
+                        : p.settled(),
+                    p.known(e.step())),
                 when(Talk.Last.canBeTakenBack(e.what()), "something that can be taken back")));
     on(HeightsApart.class, (p, e) -> p.working());
     on(CloseRefused.class, (p, e) -> p.known(e.step()));

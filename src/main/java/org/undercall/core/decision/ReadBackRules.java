@@ -12,6 +12,7 @@ import org.undercall.core.intent.SpokenUnit;
 import org.undercall.core.procedure.RideHeight;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.reply.JobTalk;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Say;
 import org.undercall.core.term.HeadMarking;
@@ -164,6 +165,13 @@ final class ReadBackRules {
       case POSITIONS_CLOSED ->
           SetRules.open(turn, new Positions(session.tightening().pass().last()));
       case LOAD_CONFIRMED -> turn.loadChanged(LoadChange.TAKEN_BACK).prompt();
+      case JOB_NOTED ->
+          turn.record(new SessionEvent.SayingTakenBack(last.step(), last.kind().name()))
+              .say(JobTalk.takenBack());
+      case WRENCH_NAMED, OVERDUE_NOTED ->
+          turn.record(new SessionEvent.SayingTakenBack(last.step(), last.kind().name()))
+              .say(Say.wrenchTakenBack())
+              .prompt();
       case NOTE_KEPT ->
           turn.record(new SessionEvent.SayingTakenBack(last.step(), last.kind().name()))
               .say(Say.noteTakenBack());

@@ -79,7 +79,7 @@ final class Table {
       SIDE_CHANGE           -    -    side side side side side side side side side side side side side side -    -    -    -    -    side -
       END_OF_WORK           -    -    end  end  end  end  end  end  end  end  end  end  end  end  end  end  -    -    -    -    comp end  -
       BE_QUIET              -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
-      CANCEL_THAT           -    drop take take take take take take take take take take take take take take drop drop -    -    take take -
+      CANCEL_THAT           take drop take take take take take take take take take take take take take take drop drop -    -    take take -
       ATTENTION             -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
       DENIED                nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope -    nope nope nope -
       DANGER                dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang -

@@ -46,6 +46,9 @@ public record Talk(Mode mode, Optional<Pending> pending, Missed missed, Optional
             EventKind.NEW_HARDWARE_FITTED,
             EventKind.MARKING_NOTED,
             EventKind.RUN_DOWN_NOTED,
+            EventKind.WRENCH_NAMED,
+            EventKind.OVERDUE_NOTED,
+            EventKind.JOB_NOTED,
             EventKind.FASTENER_SNUG,
             EventKind.STEP_PUT_OFF,
             EventKind.TURN_NOTED,
@@ -56,6 +59,7 @@ public record Talk(Mode mode, Optional<Pending> pending, Missed missed, Optional
     /** What was refused, changed or taken back: nothing is left to be taken back. */
     private static final Set<EventKind> NOTHING =
         Set.of(
+            EventKind.CAUTIONS_UNDERSTOOD,
             EventKind.VALUE_REFUSED,
             EventKind.CLOSE_REFUSED,
             EventKind.MARKING_REFUSED,
@@ -74,6 +78,7 @@ public record Talk(Mode mode, Optional<Pending> pending, Missed missed, Optional
             EventKind.TIGHTENING_INTERRUPTED,
             EventKind.CHECK_ANSWERED,
             EventKind.MEASURED,
+            EventKind.FINAL_TORQUE_NOTED,
             EventKind.TIMER_STARTED,
             EventKind.NAMED_TIMER_STARTED,
             EventKind.NAMED_TIMER_CANCELLED,

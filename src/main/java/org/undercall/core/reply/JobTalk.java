@@ -45,6 +45,11 @@ public final class JobTalk {
                     + " kept. Say: vehicle number, and the next ones."));
   }
 
+  /** What was told last was taken back; parts of an identification number all are. */
+  public static Reply takenBack() {
+    return Reply.of("Taken back. A vehicle number begins again.");
+  }
+
   /** What was told cannot be one. */
   public static Reply refused(JobField field) {
     return Reply.of(

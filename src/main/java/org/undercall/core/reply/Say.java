@@ -63,6 +63,11 @@ public final class Say {
         .orElse(Reply.of("Kept."));
   }
 
+  /** What was said of the wrench was taken back. */
+  public static Reply wrenchTakenBack() {
+    return Reply.of("Taken back. No wrench is named.");
+  }
+
   /** It was noted why a wrench out of calibration is used. */
   public static Reply overdueNoted() {
     return Reply.of("Noted. Go on.");

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.undercall.core.event.EventKind;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Walk;
@@ -27,6 +28,7 @@ final class ReviewReader {
   private final ClipTrace clips = new ClipTrace();
   private String version = "";
   private Job job = Job.NOT_GIVEN;
+  private Job before = Job.NOT_GIVEN;
   private String vin = "";
 
   ReviewReader(Walk walk, Recorded first) {
@@ -49,7 +51,12 @@ final class ReviewReader {
         job = job(e);
       } else if (event instanceof SessionEvent.JobNoted e) {
         vin = e.field() == JobField.VIN ? Vin.joined(vin, e.text()) : vin;
+        before = job;
         job = with(e);
+      } else if (event instanceof SessionEvent.SayingTakenBack e
+          && e.what().equals(EventKind.JOB_NOTED.name())) {
+        vin = "";
+        job = before;
       }
       loads.read(event, course.now().at());
       StepEvents.stepOf(event).map(steps::get).ifPresent(trace -> readStep(trace, event, clip));

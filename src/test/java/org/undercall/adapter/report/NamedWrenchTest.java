@@ -128,4 +128,18 @@ class NamedWrenchTest {
     assertEquals("1M8GDM9AXKP042788", whole.head().job().vin().orElseThrow().text());
     assertEquals("84210 km", whole.head().job().odometer().orElseThrow().toString());
   }
+
+  @Test
+  @DisplayName("what was taken back of them does not stand")
+  void takenBack() throws Fault {
+    Review review =
+        review(
+            new SessionEvent.JobNoted(JobField.REGISTRATION, "INV123"),
+            new SessionEvent.SayingTakenBack(NUT, "JOB_NOTED"),
+            new SessionEvent.WrenchNamed(NUT, "wrench 1"),
+            new SessionEvent.SayingTakenBack(NUT, "WRENCH_NAMED"),
+            closed());
+    assertEquals(Optional.empty(), review.head().job().registration());
+    assertTrue(row(review).endsWith(",,,,"), row(review));
+  }
 }

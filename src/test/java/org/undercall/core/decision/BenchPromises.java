@@ -126,13 +126,26 @@ record BenchPromises(
       Set<String> more = new HashSet<>(excused);
       more.add(e.wrench());
       return new BenchPromises(
-          named, Set.copyOf(more), Optional.empty(), heardFinal, heardRunDown, runDowns);
+          Optional.of(e.wrench()),
+          Set.copyOf(more),
+          Optional.empty(),
+          heardFinal,
+          heardRunDown,
+          runDowns);
     }
     if (event instanceof SessionEvent.FinalTorqueCalled e) {
       return new BenchPromises(named, excused, heard, Optional.of(e), heardRunDown, runDowns);
     }
     if (event instanceof SessionEvent.RunDownCalled e) {
       return new BenchPromises(named, excused, heard, heardFinal, Optional.of(e), runDowns);
+    }
+    if (event instanceof SessionEvent.SayingTakenBack e && e.what().equals("WRENCH_NAMED")) {
+      return new BenchPromises(
+          Optional.empty(), excused, heard, heardFinal, heardRunDown, runDowns);
+    }
+    if (event instanceof SessionEvent.SayingTakenBack e && e.what().equals("OVERDUE_NOTED")) {
+      return new BenchPromises(
+          Optional.empty(), Set.of(), heard, heardFinal, heardRunDown, runDowns);
     }
     return running(event);
   }

@@ -121,4 +121,24 @@ class JobTest {
     assertEquals(List.of(), noted(bay));
     assertEquals(List.of(), working.recorded(SessionEvent.JobCalled.class));
   }
+
+  @Test
+  @DisplayName("is taken back, and an identification number begins again")
+  void takenBack() {
+    Bay bay = bay();
+    bay.after("vehicle number one mike", "that is correct")
+        .goes(
+            """
+            > cancel that
+            < Taken back. A vehicle number begins again.
+            > cancel that
+            < Nothing to take back.
+            > vehicle number whiskey victor
+            < Vehicle number: whiskey victor. Say: that is correct.
+            > that is correct
+            < Two of 17 kept. Say: vehicle number, and the next ones.
+            """);
+    bay.say("cautions understood");
+    assertEquals(List.of("Nothing to take back."), bay.say("cancel that"));
+  }
 }

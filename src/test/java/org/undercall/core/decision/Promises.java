@@ -464,7 +464,12 @@ final class Promises {
         book(e.step()).wrong().isEmpty(), "nothing closes before what went wrong is settled", e);
     Step step = place(e.step()).step();
     if (step instanceof Step.Fasten) {
-      require(book(e.step()).stages() == stages(e.step()).size(), "all stages closed", e);
+      boolean all =
+          fastener(e.step())
+              .stagesFor(book(e.step()).marking())
+              .filter(stages -> stages.size() == book(e.step()).stages())
+              .isPresent();
+      require(all, "all stages closed", e);
       require(ready(e.step()), "hardware, marking and load before closing", e);
     } else if (step instanceof Step.Load load) {
       require(loads.get(e.step().side()) == load.condition(), "the load of a load step", e);

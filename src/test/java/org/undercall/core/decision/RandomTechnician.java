@@ -56,7 +56,7 @@ public final class RandomTechnician {
             .lastClosed()
             .flatMap(ref -> FinalTorqueRules.angle(session, ref))
             .isPresent();
-    if (turned && random.nextInt(25) == 0) {
+    if (turned && random.nextInt(10) == 0) {
       return of(IntentKind.FINAL_TORQUE);
     }
     if (luck < (session.phase() == Phase.BRIEFING ? 10 : 55)) {
@@ -80,7 +80,7 @@ public final class RandomTechnician {
     if (half && random.nextInt(8) == 0) {
       return new Intent.OfStep(IntentKind.REOPEN, random.nextInt(12));
     }
-    boolean early = !new Bonds(session).openBefore(session.progress().at()).isEmpty();
+    boolean early = StepRules.tooEarly(session).isPresent();
     if (early && Decider.heard(session).contains(IntentKind.OUT_OF_ORDER) && random.nextBoolean()) {
       return of(IntentKind.OUT_OF_ORDER);
     }

@@ -18,10 +18,10 @@ import org.undercall.core.intent.IntentKind;
 import org.undercall.core.procedure.Walk;
 
 class RandomWorkTest {
-  private static final long INTENTS = Long.getLong("undercall.intents", 2_500_000);
+  private static final long INTENTS = Long.getLong("undercall.intents", 3_000_000);
 
   /** A shorter run visits cells too, but perhaps not all. */
-  private static final long ENOUGH_FOR_EVERY_CELL = 2_500_000;
+  private static final long ENOUGH_FOR_EVERY_CELL = 3_000_000;
 
   private static final long SEED = Long.getLong("undercall.seed", 20_261_125);
   private static final OffsetDateTime START = OffsetDateTime.parse("2026-01-05T08:00:00+01:00");

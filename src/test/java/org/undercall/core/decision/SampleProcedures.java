@@ -319,57 +319,38 @@ final class SampleProcedures {
 
   /** The same fastener as a set: now and then with an order that is no count. */
   static Step set(Step step, int count, List<Integer> order) {
-    Step.Fasten fasten = (Step.Fasten) step;
-    Fastener f = fasten.fastener();
-    return new Step.Fasten(
-        fasten.head(),
-        new Fastener(
-            f.name(),
-            f.thread(),
-            f.drive(),
-            f.part(),
-            f.needs(),
-            new Fastener.FastenerSet(count, order),
-            f.variants(),
-            f.joint(),
-            f.manner()));
+    Fastener f = ((Step.Fasten) step).fastener();
+    return with(step, new Fastener.FastenerSet(count, order), f.manner());
   }
 
   /** The same fastener with a prevailing torque. */
   static Step runningDown(Step step, Fastener.Manner.RunDown how) {
-    Step.Fasten fasten = (Step.Fasten) step;
-    Fastener f = fasten.fastener();
-    return new Step.Fasten(
-        fasten.head(),
-        new Fastener(
-            f.name(),
-            f.thread(),
-            f.drive(),
-            f.part(),
-            f.needs(),
-            f.set(),
-            f.variants(),
-            f.joint(),
-            new Fastener.Manner(false, Optional.empty(), Optional.of(how), Optional.empty())));
+    Fastener.Manner manner =
+        new Fastener.Manner(false, Optional.empty(), Optional.of(how), Optional.empty());
+    return with(step, ((Step.Fasten) step).fastener().set(), manner);
   }
 
   /** The same fastener with a left-hand thread, or to be left to cure. */
   static Step minding(Step step, boolean leftHand, Optional<Duration> cure) {
-    Step.Fasten fasten = (Step.Fasten) step;
-    Fastener f = fasten.fastener();
+    Fastener.Manner manner =
+        new Fastener.Manner(leftHand, Optional.of("a key in the pin"), Optional.empty(), cure);
+    return with(step, ((Step.Fasten) step).fastener().set(), manner);
+  }
+
+  private static Step with(Step step, Fastener.FastenerSet set, Fastener.Manner manner) {
+    Fastener f = ((Step.Fasten) step).fastener();
     return new Step.Fasten(
-        fasten.head(),
+        step.head(),
         new Fastener(
             f.name(),
             f.thread(),
             f.drive(),
             f.part(),
             f.needs(),
-            f.set(),
+            set,
             f.variants(),
             f.joint(),
-            new Fastener.Manner(
-                leftHand, Optional.of("a key in the pin"), Optional.empty(), cure)));
+            manner));
   }
 
   private static Step sometimesSet(Step step, SplittableRandom random) {

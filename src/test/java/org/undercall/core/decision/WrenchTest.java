@@ -314,4 +314,40 @@ class WrenchTest {
     assertEquals(List.of(), bay.recorded(SessionEvent.WrenchNamed.class));
     assertEquals(List.of(), bay.recorded(SessionEvent.StageClosed.class));
   }
+
+  @Test
+  @DisplayName("is taken back as it was said, and nothing older is")
+  void takenBack() {
+    Bay bay = bay(SMALL, LARGE);
+    bay.after("torque reached 52", "wrench two")
+        .goes(
+            """
+            > cancel that
+            < Taken back. No wrench is named.
+            < Stage one of one: torque, one, one, seven newton metres.
+            > cancel that
+            < Nothing to take back.
+            """);
+    assertEquals(1, bay.recorded(SessionEvent.StageClosed.class).size());
+    assertEquals(0, bay.recorded(SessionEvent.StageTakenBack.class).size());
+  }
+
+  @Test
+  @DisplayName("that was excused is the one that is used; the excuse can be taken back")
+  void excuseTakenBack() {
+    bay(SampleProcedures.OVERDUE)
+        .after("calibration over no other wrench here", "that is correct")
+        .goes(
+            """
+            > cancel that
+            < Taken back. No wrench is named.
+            < Stage one of one: torque, five, two newton metres.
+            < The calibration of wrench two is over.
+            < Take another, or say: calibration over, and why.
+            > torque reached five two
+            < No.
+            < The calibration of wrench two is over.
+            < Take another, or say: calibration over, and why.
+            """);
+  }
 }
