@@ -3,7 +3,6 @@ package org.undercall.session;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.undercall.core.decision.Decider;
@@ -39,7 +38,7 @@ public final class TypedTechnician {
       case HARDWARE -> "new hardware fitted";
       case MARKING -> "head marking 10.9";
       case GATE -> "wheels carry the car";
-      case LOAD_READ_BACK -> side(session) + " side at ride height";
+      case LOAD_READ_BACK -> side(session) + " at ride height";
       case TORQUE -> "torque reached " + TORQUES.get(session.place().step().head().id());
       case ANGLE -> "angle turned 75";
       case WAITING -> waiting();
@@ -55,7 +54,7 @@ public final class TypedTechnician {
   }
 
   private static String side(Session session) {
-    return session.place().ref().side().name().toLowerCase(Locale.ROOT);
+    return session.place().ref().side().place();
   }
 
   /** Every decision of the whole work, as the program would record it, one in 20 seconds. */

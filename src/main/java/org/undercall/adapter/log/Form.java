@@ -141,7 +141,7 @@ record Form<T>(
   }
 
   private static StepRef step(String text) {
-    for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
+    for (Side side : List.of(Side.values())) {
       String end = "/" + Kebab.of(side);
       if (text.endsWith(end)) {
         return new StepRef(text.substring(0, text.length() - end.length()), side);

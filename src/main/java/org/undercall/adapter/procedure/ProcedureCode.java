@@ -69,6 +69,8 @@ public enum ProcedureCode implements Fault.Code {
   NO_STEP_BEFORE("PRO-062", "A step names one in after or undoes that does not come before it."),
   BACK_OFF_FIRST("PRO-063", "A back-off stands before any torque."),
   RANGE_NOT_RISING("PRO-064", "A range of torque does not end above its beginning."),
+  SIDES_AND_CORNERS("PRO-066", "A side is named in a procedure that has corners."),
+  ARM_OF_TWO_AXLES("PRO-067", "One arm is given for the ride height of two axles."),
   RUN_DOWN("PRO-065", "A run-down torque is asked of several fasteners, or with an adaptor."),
   NOT_USED("PRO-061", "A value is given, or taken by a block, and nothing uses it.");
 

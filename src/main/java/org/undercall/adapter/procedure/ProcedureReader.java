@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.undercall.core.procedure.Bearing;
 import org.undercall.core.procedure.DriveSize;
+import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.JointKind;
@@ -60,7 +61,7 @@ final class ProcedureReader {
   private static WorkPhase phase(JsonNode phase) {
     return new WorkPhase(
         text(phase, "name"),
-        text(phase, "each").equals("side"),
+        FileWords.constant(Each.class, text(phase, "each")),
         list(phase, "steps", ProcedureReader::step));
   }
 

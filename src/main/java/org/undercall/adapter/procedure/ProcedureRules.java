@@ -29,8 +29,9 @@ final class ProcedureRules {
     Map<String, String> ids = new HashMap<>();
     boolean tolerance = root.has("rideHeight");
     Levers.checkArm(new Located("/rideHeight/arm", root.path("rideHeight").path("arm")), faults);
+    new CornerRules(faults).check(root);
     for (Located phase : items(new Located("/phases", root.path("phases")))) {
-      boolean perSide = phase.node().path("each").asText().equals("side");
+      boolean perSide = !phase.node().path("each").asText().equals("car");
       for (Located step : items(phase.at("steps"))) {
         before(step.at("after"), ids.keySet());
         before(step.at("undoes"), ids.keySet());
@@ -140,7 +141,7 @@ final class ProcedureRules {
     String unit = step.node().path("unit").asText();
     if (!perSide || !unit.equals("mm")) {
       String seen = perSide ? "unit " + Shown.quoted(unit) : "a phase for the car";
-      String expected = "a ride height in mm, in a phase for each side";
+      String expected = "a ride height in mm, in a phase for each side or corner";
       faults.value(ProcedureCode.HEIGHT_NOTE_MISPLACED, note.pointer(), seen, expected);
     }
   }

@@ -35,7 +35,7 @@ final class ReviewWords {
   }
 
   static String side(Side side) {
-    return side == Side.CAR ? "whole car" : plain(side) + " side";
+    return side.place();
   }
 
   static String step(StepRef ref) {

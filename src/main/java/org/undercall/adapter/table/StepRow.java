@@ -73,6 +73,9 @@ final class StepRow {
     return step;
   }
 
+  private static final List<String> CORNERS =
+      List.of("left", "right", "front-left", "front-right", "rear-left", "rear-right");
+
   /** What a step does to the car and to other steps, as far as its kind can. */
   private void bearing(ObjectNode step) {
     String kind = step.get("kind").textValue();
@@ -81,7 +84,7 @@ final class StepRow {
       row.word(step, "car", Column.CAR, List.of("raised", "lowered"), false);
     }
     if (kind.equals("do") || kind.equals("fasten")) {
-      row.word(step, "corner", Column.CORNER, List.of("left", "right"), false);
+      row.word(step, "corner", Column.CORNER, CORNERS, false);
     }
     if (kind.equals("do")) {
       row.truth(step, "roadTest", Column.ROAD_TEST, false);

@@ -107,9 +107,13 @@ final class Steps {
     String each =
         switch (side.given().toLowerCase(Locale.ROOT).replace('-', ' ')) {
           case "side", "each side", "both", "both sides", "left and right", "l+r", "l/r" -> "side";
+          case "front", "both front", "front corners", "front axle" -> "front";
+          case "rear", "both rear", "rear corners", "rear axle" -> "rear";
+          case "corner", "each corner", "all four", "four corners", "each wheel" -> "corner";
           case "car", "once", "centre", "center", "" -> "car";
           default -> {
-            String expected = "both (each side has it) or car (once for the car)";
+            String expected =
+                "both (each side has it), front, rear, corner or car (once for the car)";
             faults.at(side, TableCode.WORD, side.shown(), expected);
             yield "car";
           }

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
+import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.RideHeight;
 import org.undercall.core.procedure.Stage;
@@ -44,7 +46,7 @@ public record TableText(String csv, List<String> left) {
       for (Step step : phase.steps()) {
         for (Map<Column, String> row : StepText.rows(step)) {
           row.put(Column.PHASE, phase.name());
-          row.put(Column.SIDE, phase.perSide() ? "both" : "car");
+          row.put(Column.SIDE, each(phase.each()));
           rows.add(row);
         }
         if (hasAdaptor(step)) {
@@ -63,6 +65,10 @@ public record TableText(String csv, List<String> left) {
         && fasten.fastener().variants().stream()
             .flatMap(v -> v.stages().stream())
             .anyMatch(s -> s instanceof Stage.AngleStage a && a.finalTorque().isPresent());
+  }
+
+  private static String each(Each each) {
+    return each == Each.SIDE ? "both" : each.name().toLowerCase(Locale.ROOT);
   }
 
   private static boolean hasAdaptor(Step step) {

@@ -74,7 +74,7 @@ final class OfferText {
     }
     Walk.Place place = session.place();
     Side side = place.ref().side();
-    String where = side == Side.CAR ? "" : ", " + side.name().toLowerCase(Locale.ROOT);
+    String where = side == Side.CAR ? "" : ", " + side.words();
     String how =
         switch (session.phase()) {
           case ON_HOLD -> "on hold at ";

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -46,9 +45,7 @@ final class CarRules {
     Map<Step, Set<String>> stays = new LinkedHashMap<>();
     off.forEach(
         (side, place) ->
-            stays
-                .computeIfAbsent(place.step(), step -> new TreeSet<>())
-                .add(side.name().toLowerCase(Locale.ROOT)));
+            stays.computeIfAbsent(place.step(), step -> new TreeSet<>()).add(side.words()));
     stays.forEach(
         (step, sides) -> {
           String found = "stays off: " + String.join(" and ", sides);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Step;
@@ -13,7 +14,7 @@ import org.undercall.core.procedure.WorkPhase;
  * A step with its place in the procedure.
  *
  * @param pointer JSON pointer to the step
- * @param perSide whether it is walked for both sides
+ * @param perSide whether it is walked for each side or corner
  * @param step the step
  */
 record Spot(String pointer, boolean perSide, Step step) {
@@ -25,7 +26,7 @@ record Spot(String pointer, boolean perSide, Step step) {
       WorkPhase phase = procedure.phases().get(p);
       for (int s = 0; s < phase.steps().size(); s++) {
         String pointer = "/phases/" + p + "/steps/" + s;
-        spots.add(new Spot(pointer, phase.perSide(), phase.steps().get(s)));
+        spots.add(new Spot(pointer, phase.each() != Each.CAR, phase.steps().get(s)));
       }
     }
     return spots;

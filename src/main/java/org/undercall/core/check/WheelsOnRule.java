@@ -3,7 +3,6 @@ package org.undercall.core.check;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -27,7 +26,7 @@ final class WheelsOnRule {
     Map<Spot, Set<Side>> missing = new LinkedHashMap<>();
     Set<Side> off = EnumSet.noneOf(Side.class);
     for (Walk.Place place : Walk.of(procedure).places()) {
-      Set<Side> sides = place.wheels();
+      Set<Side> sides = EnumSet.copyOf(place.wheels());
       if (place.step() instanceof Step.Do work && work.wheels() == Wheels.REMOVED) {
         off.addAll(sides);
       } else if (place.step() instanceof Step.Do work && work.wheels() == Wheels.FITTED) {
@@ -43,10 +42,7 @@ final class WheelsOnRule {
   }
 
   private static Finding finding(Spot spot, Set<Side> missing) {
-    String sides =
-        missing.stream()
-            .map(side -> side.name().toLowerCase(Locale.ROOT))
-            .collect(Collectors.joining(" and "));
+    String sides = missing.stream().map(Side::words).collect(Collectors.joining(" and "));
     String field = spot.step() instanceof Step.Load ? "byWheels" : "fastener";
     String expected = "a step before it with \"wheelsOn\": true";
     return spot.at(field, CheckRule.WHEELS_OFF, "wheels off: " + sides, expected);

@@ -232,9 +232,8 @@ final class ReadBackRules {
     Side side = session.side();
     turn.loadChanged(LoadChange.REFERENCE_CHANGED)
         .record(new SessionEvent.RideHeightNoted(side, value));
-    Side other = side == Side.LEFT ? Side.RIGHT : Side.LEFT;
     Optional<BigDecimal> limit = session.walk().procedure().rideHeight().flatMap(RideHeight::sides);
-    Measure there = session.loads().rideHeights().get(other);
+    Measure there = session.loads().rideHeights().get(side.opposite());
     if (limit.isPresent() && there != null) {
       BigDecimal apart = value.amount().subtract(there.amount()).abs();
       if (apart.compareTo(limit.get()) > 0) {

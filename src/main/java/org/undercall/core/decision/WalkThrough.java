@@ -23,7 +23,6 @@ import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.Measure;
-import org.undercall.core.term.Side;
 
 /**
  * A procedure as the technician will hear it, by walking it with somebody who does and says just
@@ -138,7 +137,7 @@ public final class WalkThrough {
       case WAITING -> "start the timer";
       case READ_BACK -> "that is correct";
       case LOAD_READ_BACK ->
-          side(session.side()) + (isDroop(session) ? " at full droop" : " at ride height");
+          session.side().place() + (isDroop(session) ? " at full droop" : " at ride height");
       case ALL_CLOSED, CLOSED_STEP -> "end of work";
       case JOB_READ_BACK, BEGUN, TROUBLE, NOTING, ON_HOLD, ENDED ->
           throw new IllegalStateException("nobody led to " + session.phase());
@@ -190,13 +189,5 @@ public final class WalkThrough {
 
   private static boolean isDroop(Session session) {
     return Session.needs(session.place()) == LoadCondition.FULL_DROOP;
-  }
-
-  private static String side(Side side) {
-    return switch (side) {
-      case LEFT -> "left side";
-      case RIGHT -> "right side";
-      case CAR -> "whole car";
-    };
   }
 }

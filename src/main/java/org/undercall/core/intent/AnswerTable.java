@@ -61,6 +61,9 @@ public final class AnswerTable {
     table.put("yes", List.of("yes", "yes it is", "yes it does"));
     table.put("no", List.of("no", "no it is not", "no it does not"));
     table.put("both", List.of("both sides", "each side"));
+    table.put("front", List.of("both front corners"));
+    table.put("rear", List.of("both rear corners"));
+    table.put("corner", List.of("all four corners", "each corner"));
     table.put("car", List.of("once for the car", "whole car"));
     table.put("fasten", List.of("a fastener", "tighten a fastener"));
     table.put("do", List.of("some work", "work to be done"));

@@ -49,6 +49,10 @@ public final class Denials {
           is are was were has have had did does do can what why how which where who am
           """);
 
+  /** Each word for a side or an axle with the one that contradicts it. */
+  private static final Map<String, String> ACROSS =
+      Map.of("left", "right", "right", "left", "front", "rear", "rear", "front");
+
   /** Heard freely, "nut" is "not" and "knuckle" is "not all"; such a phrase is still weighed. */
   private static final String NOT = "not";
 
@@ -117,8 +121,8 @@ public final class Denials {
   }
 
   private static boolean otherSide(List<String> phrase, List<String> rest) {
-    return (phrase.contains("left") && rest.contains("right"))
-        || (phrase.contains("right") && rest.contains("left"));
+    return ACROSS.entrySet().stream()
+        .anyMatch(pair -> phrase.contains(pair.getKey()) && rest.contains(pair.getValue()));
   }
 
   /**

@@ -3,9 +3,11 @@ package org.undercall.core.intent;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.undercall.core.term.Side;
 import org.undercall.core.term.SpellingAlphabet;
 
 /** The words to listen for in each slot. */
@@ -55,7 +57,7 @@ final class Fillings {
               .flatMap(n -> Stream.of(n + " " + SlotWords.OF + " " + n, SlotWords.EVERY + " " + n))
               .toList();
       case SIDE -> List.copyOf(SlotWords.SIDES.values());
-      case WHEEL_SIDE -> SlotWords.SIDES.values().stream().limit(2).toList();
+      case WHEEL_SIDE -> wheelSides();
       case MARKING -> markings();
       case CAUSE -> List.copyOf(SlotWords.CAUSES.values());
       case EXCUSE -> List.copyOf(SlotWords.EXCUSES.values());
@@ -67,6 +69,13 @@ final class Fillings {
       case TIMER -> List.copyOf(SlotWords.TIMERS.values());
       case MINUTES_AND_TIMER -> minutesAndTimer();
     };
+  }
+
+  static List<String> wheelSides() {
+    return SlotWords.SIDES.entrySet().stream()
+        .filter(side -> side.getKey() != Side.CAR)
+        .map(Map.Entry::getValue)
+        .toList();
   }
 
   /** Each trouble, and one of them with each number of a set. */

@@ -47,9 +47,9 @@ enum Slot {
   COUNT,
   /** A whole set by its number, such as "five of five" or "all five". */
   ALL,
-  /** The left side, the right side or the whole car. */
+  /** A side, a corner or the whole car. */
   SIDE,
-  /** The left or the right side. */
+  /** A side or a corner. */
   WHEEL_SIDE,
   /** A property class on a bolt head. */
   MARKING,
@@ -115,7 +115,7 @@ enum Slot {
   List<String> choices() {
     return switch (this) {
       case SIDE -> List.copyOf(SlotWords.SIDES.values());
-      case WHEEL_SIDE -> List.of(SlotWords.SIDES.get(Side.LEFT), SlotWords.SIDES.get(Side.RIGHT));
+      case WHEEL_SIDE -> Fillings.wheelSides();
       case CAUSE -> List.copyOf(SlotWords.CAUSES.values());
       case EXCUSE -> List.copyOf(SlotWords.EXCUSES.values());
       case TROUBLE -> SlotWords.TROUBLES.values().stream().map(words -> words.get(0)).toList();

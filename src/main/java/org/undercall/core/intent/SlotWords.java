@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.undercall.core.term.Finding;
 import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.OverdueReason;
@@ -45,11 +46,7 @@ final class SlotWords {
 
   /** The words for each side. */
   static final Map<Side, String> SIDES =
-      ordered(
-          List.of(
-              entry(Side.LEFT, "left side"),
-              entry(Side.RIGHT, "right side"),
-              entry(Side.CAR, "whole car")));
+      ordered(Stream.of(Side.values()).map(side -> entry(side, side.place())).toList());
 
   /** The words for each reason to put a step off, after "put off". */
   static final Map<PutOffReason, List<String>> REASONS =

@@ -11,7 +11,7 @@ import org.undercall.core.term.Side;
  * @param after ids of the steps that must be closed before this one, and that it falls with
  * @param undoes ids of the steps whose work it undoes
  * @param car what it does to the height of the car
- * @param corner the one wheel it is about, in a step that is done once for the car
+ * @param corner the one wheel it is about, by its side or corner, in a step done once for the car
  * @param roadTest whether the car is driven
  */
 public record Bearing(

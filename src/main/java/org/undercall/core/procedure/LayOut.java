@@ -14,7 +14,7 @@ import java.util.TreeMap;
  *
  * @param drives size of each socket or key in mm, and the fasteners it is for
  * @param wrenches the torque wrenches that a stage needs: of those that cover it the first listed
- * @param newParts the hardware that is used once, for both sides
+ * @param newParts the hardware that is used once, for all sides
  * @param angles whether an angle is turned, so that it must be measured
  * @param adaptors the fasteners that are tightened over an adaptor
  * @param units what is measured, as units
@@ -30,7 +30,7 @@ public record LayOut(
   /**
    * Hardware that is used once.
    *
-   * @param count how many, on both sides together
+   * @param count how many, on all sides together
    * @param markings the property classes that the procedure knows; empty if it asks for none
    */
   public record Part(int count, String name, String thread, List<String> markings) {
@@ -51,7 +51,7 @@ public record LayOut(
   public static LayOut of(Procedure procedure) {
     Collected all = new Collected(procedure.tools());
     for (WorkPhase phase : procedure.phases()) {
-      phase.steps().forEach(step -> all.add(step, phase.perSide() ? 2 : 1));
+      phase.steps().forEach(step -> all.add(step, phase.each().sides().size()));
     }
     List<Tool> wrenches = procedure.tools().stream().filter(all.wrenches::contains).toList();
     return new LayOut(

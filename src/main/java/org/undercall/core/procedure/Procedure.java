@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.undercall.core.term.Side;
 import org.undercall.core.term.Torque;
 
 /**
@@ -16,8 +17,8 @@ import org.undercall.core.term.Torque;
  * @param rideHeight what a called wheel-centre-to-arch height is compared with; empty if heights
  *     are not used
  * @param loadHolds how long a confirmed load condition counts before it is asked for again
- * @param phases in the order of the work; neighbouring phases walked per side form one run, left
- *     side first
+ * @param phases in the order of the work; neighbouring phases walked per side or corner form one
+ *     run, side by side
  */
 public record Procedure(
     About about,
@@ -51,6 +52,19 @@ public record Procedure(
   /** The torque wrenches with their numbers. */
   public Wrenches wrenches() {
     return new Wrenches(tools);
+  }
+
+  /** The wheels of the car as it names them: by their side, or by their corner. */
+  public List<Side> wheels() {
+    boolean corners =
+        phases.stream()
+            .flatMap(phase -> Stream.concat(phase.each().sides().stream(), corners(phase)))
+            .anyMatch(Each.CORNER.sides()::contains);
+    return (corners ? Each.CORNER : Each.SIDE).sides();
+  }
+
+  private static Stream<Side> corners(WorkPhase phase) {
+    return phase.steps().stream().flatMap(step -> step.head().bearing().corner().stream());
   }
 
   /** Whether its torques are in more than one unit. */

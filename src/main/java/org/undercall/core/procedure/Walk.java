@@ -1,6 +1,7 @@
 package org.undercall.core.procedure;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -9,7 +10,7 @@ import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 
 /**
- * The steps of a procedure in the order they are walked, left side before right side.
+ * The steps of a procedure in the order they are walked, side by side, left before right.
  *
  * @param procedure what is walked
  * @param places every step with its side; its position is its number less one
@@ -22,12 +23,11 @@ public record Walk(Procedure procedure, List<Place> places) {
    * @param ref its name
    * @param phase the phase it belongs to
    * @param step what is to be done
+   * @param wheels the wheels it is about: those of its side, of its corner, or all
    */
-  public record Place(StepRef ref, String phase, Step step) {
-    /** The wheels it is about: those of its side, of its corner, or all. */
-    public Set<Side> wheels() {
-      Side side = step.head().bearing().corner().orElse(ref.side());
-      return side == Side.CAR ? EnumSet.of(Side.LEFT, Side.RIGHT) : EnumSet.of(side);
+  public record Place(StepRef ref, String phase, Step step, Set<Side> wheels) {
+    public Place {
+      wheels = Collections.unmodifiableSet(EnumSet.copyOf(wheels));
     }
   }
 
@@ -40,27 +40,31 @@ public record Walk(Procedure procedure, List<Place> places) {
     List<Place> places = new ArrayList<>();
     List<WorkPhase> run = new ArrayList<>();
     for (WorkPhase phase : procedure.phases()) {
-      if (phase.perSide()) {
-        run.add(phase);
+      if (phase.each() == Each.CAR) {
+        addRun(places, run, procedure.wheels());
+        run.clear();
+        addPhase(places, phase, Side.CAR, procedure.wheels());
       } else {
-        addRun(places, run);
-        addPhase(places, phase, Side.CAR);
+        run.add(phase);
       }
     }
-    addRun(places, run);
+    addRun(places, run, procedure.wheels());
     return new Walk(procedure, places);
   }
 
-  private static void addRun(List<Place> places, List<WorkPhase> run) {
-    for (Side side : List.of(Side.LEFT, Side.RIGHT)) {
-      run.forEach(phase -> addPhase(places, phase, side));
+  private static void addRun(List<Place> places, List<WorkPhase> run, List<Side> wheels) {
+    for (Side side : wheels) {
+      run.stream()
+          .filter(phase -> phase.each().sides().contains(side))
+          .forEach(phase -> addPhase(places, phase, side, List.of(side)));
     }
-    run.clear();
   }
 
-  private static void addPhase(List<Place> places, WorkPhase phase, Side side) {
+  private static void addPhase(List<Place> places, WorkPhase phase, Side side, List<Side> ofSide) {
     for (Step step : phase.steps()) {
-      places.add(new Place(new StepRef(step.head().id(), side), phase.name(), step));
+      List<Side> wheels = step.head().bearing().corner().map(List::of).orElse(ofSide);
+      StepRef ref = new StepRef(step.head().id(), side);
+      places.add(new Place(ref, phase.name(), step, Set.copyOf(wheels)));
     }
   }
 

@@ -27,8 +27,8 @@ public enum Wanted {
   SIDE(
       "side",
       "On each side, or once for the car",
-      "both: each side has these steps. car: once for the car",
-      "both|car"),
+      "both: each side has these steps. front, rear, corner: those corners have. car: once",
+      "both|front|rear|corner|car"),
   KIND(
       "kind",
       "Next step",

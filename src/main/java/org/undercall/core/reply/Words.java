@@ -158,13 +158,11 @@ final class Words {
   }
 
   static String side(Side side) {
-    return side == Side.CAR ? "whole car" : side.name().toLowerCase(Locale.ROOT) + " side";
+    return side.place();
   }
 
   static String step(StepRef ref, String title) {
-    return ref.side() == Side.CAR
-        ? title
-        : ref.side().name().toLowerCase(Locale.ROOT) + ", " + title;
+    return ref.side() == Side.CAR ? title : ref.side().words() + ", " + title;
   }
 
   static String condition(LoadCondition condition) {

@@ -16,6 +16,6 @@ public record StepRef(String id, Side side) {
 
   @Override
   public String toString() {
-    return side == Side.CAR ? id : id + "/" + side.name().toLowerCase(java.util.Locale.ROOT);
+    return side == Side.CAR ? id : id + "/" + side.words().replace(' ', '-');
   }
 }

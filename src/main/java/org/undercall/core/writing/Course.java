@@ -140,7 +140,7 @@ final class Course {
   private static Wanted afterLimits(Draft draft) {
     boolean height =
         draft.inStep(UNIT).orElse("").equals("mm")
-            && draft.anywhere(SIDE).orElse("").equals("both");
+            && !draft.anywhere(SIDE).orElse("car").equals("car");
     return height ? NOTES_HEIGHT : NOTE;
   }
 

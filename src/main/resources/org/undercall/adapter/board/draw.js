@@ -2,7 +2,15 @@
 const SVG = "http://www.w3.org/2000/svg";
 const at = (id) => document.getElementById(id);
 
-const SIDES = { left: "Left", right: "Right", car: "Whole car" };
+const SIDES = {
+  left: "Left",
+  right: "Right",
+  "front-left": "Front left",
+  "front-right": "Front right",
+  "rear-left": "Rear left",
+  "rear-right": "Rear right",
+  car: "Whole car",
+};
 const LOADS = { any: "Any height", "ride-height": "Ride height", "full-droop": "Full droop" };
 const VERDICTS = {
   counted: "Counted",

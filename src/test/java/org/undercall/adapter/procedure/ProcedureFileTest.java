@@ -25,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
@@ -73,7 +74,7 @@ class ProcedureFileTest {
       Step.Measure height = (Step.Measure) steps.get(0);
       Step.Fasten bolt = (Step.Fasten) steps.get(2);
       assertAll(
-          () -> assertTrue(procedure.phases().get(0).perSide()),
+          () -> assertEquals(Each.SIDE, procedure.phases().get(0).each()),
           () -> assertEquals(MeasureUnit.MILLIMETRE, height.unit()),
           () -> assertTrue(height.notesRideHeight()),
           () -> assertEquals(Duration.ofSeconds(10), ((Step.Wait) steps.get(1)).time()),

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.undercall.adapter.recogniser.TestModel;
 import org.undercall.adapter.speaker.SpokenCache;
+import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Step;
@@ -153,7 +154,7 @@ class NewByVoiceTest {
 
   private static void check(Procedure procedure) {
     WorkPhase phase = procedure.phases().get(0);
-    assertTrue(phase.perSide());
+    assertEquals(Each.SIDE, phase.each());
     assertEquals(2, phase.steps().size());
     Fastener bolt = ((Step.Fasten) phase.steps().get(0)).fastener();
     assertEquals("M12x1.5", bolt.thread());

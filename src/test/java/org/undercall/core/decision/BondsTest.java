@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Bearing;
 import org.undercall.core.procedure.Bearing.Lift;
+import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.procedure.Wheels;
@@ -41,11 +42,11 @@ class BondsTest {
   }
 
   private static Walk car(Step... steps) {
-    return Walk.of(SampleProcedures.procedure(new WorkPhase("work", false, List.of(steps))));
+    return Walk.of(SampleProcedures.procedure(new WorkPhase("work", Each.CAR, List.of(steps))));
   }
 
   private static Walk sides(Step... steps) {
-    return Walk.of(SampleProcedures.procedure(new WorkPhase("work", true, List.of(steps))));
+    return Walk.of(SampleProcedures.procedure(new WorkPhase("work", Each.SIDE, List.of(steps))));
   }
 
   private static List<String> openBefore(Walk walk, int number) {

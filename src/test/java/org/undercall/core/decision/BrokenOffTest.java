@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.Lubrication;
@@ -28,7 +29,7 @@ class BrokenOffTest {
         SampleProcedures.procedure(
             new WorkPhase(
                 "work",
-                false,
+                Each.CAR,
                 List.of(
                     SampleProcedures.fasten(
                         "bolt",

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Bearing;
+import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.procedure.Wheels;
@@ -43,7 +44,7 @@ class CarTest {
   }
 
   private static Walk walk(Step... steps) {
-    return Walk.of(SampleProcedures.procedure(new WorkPhase("work", false, List.of(steps))));
+    return Walk.of(SampleProcedures.procedure(new WorkPhase("work", Each.CAR, List.of(steps))));
   }
 
   /** Everything is done but the end. */
@@ -225,7 +226,7 @@ class CarTest {
           SampleProcedures.procedure(
               new WorkPhase(
                   "work",
-                  true,
+                  Each.SIDE,
                   List.of(
                       SampleProcedures.measure("arch", true, false),
                       Jobs.fastener("bush", LoadCondition.RIDE_HEIGHT, Jobs.newtonMetres("52"))))));

@@ -16,6 +16,7 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.procedure.Dialled;
+import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.Lubrication;
@@ -49,7 +50,8 @@ class EngineeringTalkTest {
   }
 
   private void begin(Optional<RideHeight> rideHeight, Step... steps) {
-    Procedure sample = SampleProcedures.procedure(new WorkPhase("tighten", true, List.of(steps)));
+    Procedure sample =
+        SampleProcedures.procedure(new WorkPhase("tighten", Each.SIDE, List.of(steps)));
     session =
         Session.start(
             Walk.of(

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.Lubrication;
@@ -26,12 +27,12 @@ final class Jobs {
     return walk(
         new WorkPhase(
             "tighten",
-            true,
+            Each.SIDE,
             List.of(
                 SampleProcedures.measure("arch", true, false),
                 fastener("front", LoadCondition.RIDE_HEIGHT, newtonMetres("52"), degrees("60")),
                 fastener("rear", LoadCondition.RIDE_HEIGHT, newtonMetres("62")))),
-        new WorkPhase("finish", false, List.of(SampleProcedures.doStep("lower", false, true))));
+        new WorkPhase("finish", Each.CAR, List.of(SampleProcedures.doStep("lower", false, true))));
   }
 
   /** On each side a nut at any load and a bush bolt at ride height. */
@@ -39,7 +40,7 @@ final class Jobs {
     return walk(
         new WorkPhase(
             "tighten",
-            true,
+            Each.SIDE,
             List.of(
                 fastener("nut", LoadCondition.ANY, newtonMetres("75")),
                 fastener("bush", LoadCondition.RIDE_HEIGHT, newtonMetres("52")))));
@@ -50,7 +51,7 @@ final class Jobs {
     return walk(
         new WorkPhase(
             "tighten",
-            false,
+            Each.CAR,
             List.of(
                 fastener("nut", LoadCondition.ANY, stages),
                 SampleProcedures.doStep("look", true, false))));
@@ -61,7 +62,7 @@ final class Jobs {
     return walk(
         new WorkPhase(
             "droop",
-            false,
+            Each.CAR,
             List.of(
                 new Step.Load(SampleProcedures.head("hang", true), LoadCondition.FULL_DROOP),
                 fastener("strut", LoadCondition.FULL_DROOP, newtonMetres("40")))));
@@ -72,7 +73,7 @@ final class Jobs {
     return walk(
         new WorkPhase(
             "look",
-            false,
+            Each.CAR,
             List.of(
                 SampleProcedures.doStep("one", false, false),
                 SampleProcedures.doStep("two", false, false),
@@ -84,7 +85,7 @@ final class Jobs {
     return walk(
         new WorkPhase(
             "finish",
-            false,
+            Each.CAR,
             List.of(
                 new Step.Wait(SampleProcedures.head("settle", false), Duration.ofSeconds(90)),
                 SampleProcedures.doStep("look", false, false))));
@@ -95,7 +96,7 @@ final class Jobs {
     return walk(
         new WorkPhase(
             "finish",
-            false,
+            Each.CAR,
             List.of(
                 new Step.Wait(SampleProcedures.head("settle", false), Duration.ofMinutes(5)),
                 SampleProcedures.doStep("look", false, false),
@@ -110,7 +111,7 @@ final class Jobs {
     return walk(
         new WorkPhase(
             "inspect",
-            false,
+            Each.CAR,
             List.of(
                 new Step.Measure(SampleProcedures.head("play", false), unit, limits, false),
                 SampleProcedures.doStep("look", false, false))));

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.Lubrication;
@@ -33,7 +34,7 @@ class MannerTest {
 
   private static Bay bay(Step... steps) {
     return Bay.working(
-        Walk.of(SampleProcedures.procedure(new WorkPhase("work", false, List.of(steps)))));
+        Walk.of(SampleProcedures.procedure(new WorkPhase("work", Each.CAR, List.of(steps)))));
   }
 
   private static List<String> closed(Bay bay) {

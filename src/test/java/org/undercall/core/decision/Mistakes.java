@@ -75,7 +75,12 @@ final class Mistakes {
   }
 
   static Session angleFirst(Session session, Intent intent) {
-    boolean two = session.phase() == Phase.TORQUE && session.stages().size() == 2;
+    boolean two =
+        session.phase() == Phase.TORQUE
+            && session.stages().size() == 2
+            && intent.kind() == IntentKind.ANGLE_COMPLETED
+            && intent instanceof Intent.OfNumber of
+            && of.number().value().compareTo(session.stages().get(1).amount()) == 0;
     return two ? tightened(session, session.tightening().withStagesClosed(1)) : session;
   }
 
@@ -312,7 +317,7 @@ final class Mistakes {
     int at = session.progress().at();
     Walk.Place old = places.get(at);
     Step other = SampleProcedures.set(old.step(), count, List.of());
-    places.set(at, new Walk.Place(old.ref(), old.phase(), other));
+    places.set(at, new Walk.Place(old.ref(), old.phase(), other, old.wheels()));
     return with(session, new Walk(session.walk().procedure(), places));
   }
 

@@ -12,6 +12,7 @@ import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.procedure.WorkPhase;
 import org.undercall.core.term.HeadMarking;
@@ -35,7 +36,7 @@ class OrderTest {
               SampleProcedures.procedure(
                   new WorkPhase(
                       "tighten",
-                      true,
+                      Each.SIDE,
                       List.of(
                           SampleProcedures.doStep("look", true, false),
                           SampleProcedures.bushBolt("bush"),

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import org.undercall.core.procedure.Bearing;
 import org.undercall.core.procedure.Bearing.Lift;
+import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.Lubrication;
@@ -64,7 +65,7 @@ final class SampleProcedures {
 
   /** A bonded bush bolt on each side, with two head markings. */
   static Walk bushOnBothSides() {
-    return Walk.of(procedure(new WorkPhase("tighten", true, List.of(bushBolt("bush")))));
+    return Walk.of(procedure(new WorkPhase("tighten", Each.SIDE, List.of(bushBolt("bush")))));
   }
 
   /** On each side a bush bolt, a ball joint nut for any load, and a bolt for full droop. */
@@ -76,7 +77,7 @@ final class SampleProcedures {
         procedure(
             new WorkPhase(
                 "tighten",
-                true,
+                Each.SIDE,
                 List.of(
                     bushBolt("bush"),
                     fasten("ball-joint", nut, LoadCondition.ANY, one),
@@ -92,7 +93,7 @@ final class SampleProcedures {
             fasten("bush", nut, LoadCondition.RIDE_HEIGHT, one),
             fasten("ball-joint", nut, LoadCondition.ANY, one),
             fasten("droop", nut, LoadCondition.FULL_DROOP, one));
-    return Walk.of(procedure(new WorkPhase("tighten", true, steps.subList(0, fasteners))));
+    return Walk.of(procedure(new WorkPhase("tighten", Each.SIDE, steps.subList(0, fasteners))));
   }
 
   /** For the car: a wheel off, a bush bolt with an angle, work that undoes it, the wheel on. */
@@ -113,7 +114,7 @@ final class SampleProcedures {
         procedure(
             new WorkPhase(
                 "work",
-                false,
+                Each.CAR,
                 List.of(
                     wheel("wheel-off", Wheels.REMOVED),
                     out,
@@ -129,7 +130,7 @@ final class SampleProcedures {
     Step one =
         fasten("plate", bolt, LoadCondition.ANY, List.of(new Variant(Optional.empty(), stages)));
     return Walk.of(
-        procedure(List.of(CLICKING, OVERDUE), new WorkPhase("work", false, List.of(one))));
+        procedure(List.of(CLICKING, OVERDUE), new WorkPhase("work", Each.CAR, List.of(one))));
   }
 
   /** For the car: a set in free order, by torque and angle. */
@@ -138,7 +139,7 @@ final class SampleProcedures {
     Fastener.Part bolt = new Fastener.Part(Hardware.BOLT, false, Lubrication.DRY);
     Step one =
         fasten("plate", bolt, LoadCondition.ANY, List.of(new Variant(Optional.empty(), stages)));
-    return Walk.of(procedure(new WorkPhase("work", false, List.of(set(one, count, List.of())))));
+    return Walk.of(procedure(new WorkPhase("work", Each.CAR, List.of(set(one, count, List.of())))));
   }
 
   static Step.Head head(String id, boolean changesLoad) {
@@ -199,8 +200,13 @@ final class SampleProcedures {
   static Walk random(SplittableRandom random) {
     List<WorkPhase> phases = new ArrayList<>();
     int count = 1 + random.nextInt(3);
+    boolean corners = random.nextInt(6) == 0;
     if (random.nextInt(4) == 0) {
-      phases.add(new WorkPhase("heights", true, List.of(measure("height", true, true))));
+      phases.add(
+          new WorkPhase(
+              "heights",
+              corners ? Each.CORNER : Each.SIDE,
+              List.of(measure("height", true, true))));
     }
     for (int p = 0; p < count; p++) {
       List<Step> steps = new ArrayList<>();
@@ -212,7 +218,7 @@ final class SampleProcedures {
         steps.forEach(e -> earlier.add(e.head().id()));
         steps.add(bearing(step, earlier, random));
       }
-      phases.add(new WorkPhase("phase " + p, random.nextInt(3) > 0, steps));
+      phases.add(new WorkPhase("phase " + p, each(random, corners), steps));
     }
     List<Tool> tools =
         switch (random.nextInt(6)) {
@@ -226,6 +232,14 @@ final class SampleProcedures {
   }
 
   /** The same step, which now and then bears on the car and on steps before it. */
+  private static Each each(SplittableRandom random, boolean corners) {
+    List<Each> each =
+        corners
+            ? List.of(Each.CAR, Each.FRONT, Each.REAR, Each.CORNER)
+            : List.of(Each.CAR, Each.SIDE, Each.SIDE);
+    return each.get(random.nextInt(each.size()));
+  }
+
   private static Step bearing(Step step, List<String> earlier, SplittableRandom random) {
     Optional<Bearing> bearing =
         switch (random.nextInt(10)) {

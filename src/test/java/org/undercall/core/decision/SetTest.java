@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.Lubrication;
@@ -27,7 +28,7 @@ class SetTest {
   private static final List<Integer> STAR = List.of(1, 3, 5, 2, 4);
 
   private static Walk walk(Step... steps) {
-    return Walk.of(SampleProcedures.procedure(new WorkPhase("work", false, List.of(steps))));
+    return Walk.of(SampleProcedures.procedure(new WorkPhase("work", Each.CAR, List.of(steps))));
   }
 
   private static Step set(int count, List<Integer> order, boolean oneTime, Stage... stages) {

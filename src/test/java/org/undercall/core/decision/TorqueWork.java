@@ -7,6 +7,7 @@ import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
+import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.Lubrication;
@@ -55,7 +56,8 @@ public final class TorqueWork {
                 new Variant(
                     Optional.empty(),
                     List.of(SampleProcedures.torque(Integer.toString(newtonMetres))))));
-    Walk walk = Walk.of(SampleProcedures.procedure(new WorkPhase("tighten", false, List.of(step))));
+    Walk walk =
+        Walk.of(SampleProcedures.procedure(new WorkPhase("tighten", Each.CAR, List.of(step))));
     Session session = Session.start(walk);
     session =
         session.after(

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.procedure.WorkPhase;
 import org.undercall.core.term.Trouble;
@@ -22,7 +23,7 @@ class TroubleTest {
             SampleProcedures.procedure(
                 new WorkPhase(
                     "work",
-                    false,
+                    Each.CAR,
                     List.of(
                         SampleProcedures.set(
                             SampleProcedures.wheelBolts("wheel-bolts"),
@@ -145,7 +146,7 @@ class TroubleTest {
             SampleProcedures.procedure(
                 new WorkPhase(
                     "work",
-                    true,
+                    Each.SIDE,
                     List.of(
                         SampleProcedures.set(SampleProcedures.bushBolt("bush"), 2, List.of())))));
     Bay bay =
@@ -201,7 +202,7 @@ class TroubleTest {
         Walk.of(
             SampleProcedures.procedure(
                 new WorkPhase(
-                    "work", false, List.of(SampleProcedures.doStep("boot", true, false)))));
+                    "work", Each.CAR, List.of(SampleProcedures.doStep("boot", true, false)))));
     Bay.working(walk)
         .goes(
             """

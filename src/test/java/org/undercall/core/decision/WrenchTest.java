@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.Lubrication;
@@ -56,7 +57,8 @@ class WrenchTest {
 
   private static Bay bay(List<Tool> tools, Step... steps) {
     return Bay.working(
-        Walk.of(SampleProcedures.procedure(tools, new WorkPhase("work", false, List.of(steps)))));
+        Walk.of(
+            SampleProcedures.procedure(tools, new WorkPhase("work", Each.CAR, List.of(steps)))));
   }
 
   private static Bay bay(Tool... tools) {
@@ -236,7 +238,7 @@ class WrenchTest {
                     List.of(SampleProcedures.OVERDUE),
                     new WorkPhase(
                         "work",
-                        false,
+                        Each.CAR,
                         List.of(
                             nut("link", torque("52", TorqueUnit.NEWTON_METRE)),
                             nut("hub", torque("117", TorqueUnit.NEWTON_METRE)))))));

@@ -107,6 +107,8 @@ final class Samples {
       case SIDE, WHEEL_SIDE -> {
         fillings.put("left side", new Intent.OfSide(kind, Side.LEFT));
         fillings.put("right side", new Intent.OfSide(kind, Side.RIGHT));
+        fillings.put("front left", new Intent.OfSide(kind, Side.FRONT_LEFT));
+        fillings.put("rear right", new Intent.OfSide(kind, Side.REAR_RIGHT));
         if (slot == Slot.SIDE) {
           fillings.put("whole car", new Intent.OfSide(kind, Side.CAR));
         }

@@ -52,9 +52,9 @@ class WalkTest {
             List.of(phases)));
   }
 
-  private static WorkPhase phase(String name, boolean perSide) {
+  private static WorkPhase phase(String name, Each each) {
     Fastener bolts = fastener(new Fastener.FastenerSet(2, List.of()), variant("", "50"));
-    return new WorkPhase(name, perSide, List.of(step(name, bolts)));
+    return new WorkPhase(name, each, List.of(step(name, bolts)));
   }
 
   @Nested
@@ -64,7 +64,11 @@ class WalkTest {
     @DisplayName("left side before right side, through all neighbouring phases of a side")
     void sides() {
       List<String> walked =
-          walk(phase("a", true), phase("b", true), phase("c", false), phase("d", true))
+          walk(
+                  phase("a", Each.SIDE),
+                  phase("b", Each.SIDE),
+                  phase("c", Each.CAR),
+                  phase("d", Each.SIDE))
               .places()
               .stream()
               .map(place -> place.ref().id() + " " + place.ref().side())
@@ -76,7 +80,7 @@ class WalkTest {
     @Test
     @DisplayName("by position, and a step that it does not have has none")
     void positions() {
-      Walk walk = walk(phase("a", true));
+      Walk walk = walk(phase("a", Each.SIDE));
       assertEquals(1, walk.indexOf(new StepRef("a", Side.RIGHT)));
       assertEquals(-1, walk.indexOf(new StepRef("a", Side.CAR)));
     }
@@ -84,7 +88,7 @@ class WalkTest {
     @Test
     @DisplayName("after all is laid out: new parts are counted for both sides and the whole set")
     void layOut() {
-      LayOut needs = LayOut.of(walk(phase("a", true), phase("b", false)).procedure());
+      LayOut needs = LayOut.of(walk(phase("a", Each.SIDE), phase("b", Each.CAR)).procedure());
       assertEquals(2 * 2 + 2, needs.newParts().stream().mapToInt(LayOut.Part::count).sum());
       assertEquals(List.of("W1"), needs.wrenches().stream().map(Tool::id).toList());
       assertFalse(needs.angles());

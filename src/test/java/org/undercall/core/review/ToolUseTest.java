@@ -15,6 +15,7 @@ import org.undercall.core.event.Moment;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.fastening.Calibration;
+import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.Lubrication;
@@ -135,6 +136,6 @@ class ToolUseTest {
         List.of("Stands carry the van."),
         List.of(SMALL, LARGE, OTHER),
         Optional.empty(),
-        List.of(new WorkPhase("tighten", false, List.of(step))));
+        List.of(new WorkPhase("tighten", Each.CAR, List.of(step))));
   }
 }

@@ -34,6 +34,7 @@ import org.undercall.core.event.SessionEvent.ValueRefused;
 import org.undercall.core.event.SessionEvent.WorkDone;
 import org.undercall.core.event.SessionEvent.WorkHeld;
 import org.undercall.core.event.SessionEvent.WorkResumed;
+import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.Lubrication;
@@ -76,7 +77,7 @@ public final class TwoSides {
     WorkPhase sides =
         new WorkPhase(
             "renew the bush bolt",
-            true,
+            Each.SIDE,
             List.of(
                 new Step.Measure(
                     head("height", "Measure the arch height"),
@@ -88,7 +89,7 @@ public final class TwoSides {
     WorkPhase finish =
         new WorkPhase(
             "finish",
-            false,
+            Each.CAR,
             List.of(
                 new Step.Wait(head("settle", "Let it settle"), Duration.ofMinutes(1)),
                 new Step.HandOver(head("recheck", "Check the bolts again"), "after 50 km")));
