@@ -26,6 +26,7 @@ final class FastenerRules {
   void check(Located fastener) {
     order(fastener);
     runDown(fastener);
+    tapped(fastener);
     stages(fastener.at("stages"));
     List<Located> variants = ProcedureRules.items(fastener.at("variants"));
     markings(fastener.at("variants"), variants);
@@ -43,6 +44,14 @@ final class FastenerRules {
       String found = several ? "several fasteners" : "an adaptor";
       faults.value(
           ProcedureCode.RUN_DOWN, runDown.pointer(), found, "one fastener without an adaptor");
+    }
+  }
+
+  private void tapped(Located fastener) {
+    Located engagement = fastener.at("engagement");
+    if (engagement.node().isNumber() && !fastener.node().has("tappedIn")) {
+      String found = Shown.value(engagement.node());
+      faults.value(ProcedureCode.NOT_TAPPED, engagement.pointer(), found, "\"tappedIn\" as well");
     }
   }
 

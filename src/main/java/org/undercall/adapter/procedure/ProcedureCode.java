@@ -71,6 +71,7 @@ public enum ProcedureCode implements Fault.Code {
   RANGE_NOT_RISING("PRO-064", "A range of torque does not end above its beginning."),
   SIDES_AND_CORNERS("PRO-066", "A side is named in a procedure that has corners."),
   ARM_OF_TWO_AXLES("PRO-067", "One arm is given for the ride height of two axles."),
+  NOT_TAPPED("PRO-068", "A length of engagement is given, and not what it is tapped into."),
   RUN_DOWN("PRO-065", "A run-down torque is asked of several fasteners, or with an adaptor."),
   NOT_USED("PRO-061", "A value is given, or taken by a block, and nothing uses it.");
 

@@ -127,6 +127,7 @@ final class ProcedureReader {
         joint(fastener),
         new Fastener.Manner(
             flag(fastener, "leftHand"),
+            flag(fastener, "byHand"),
             optional(fastener, "counterHold"),
             optional(fastener, "runDown")
                 .map(word -> FileWords.constant(Fastener.Manner.RunDown.class, word)),
@@ -145,7 +146,10 @@ final class ProcedureReader {
         optional(fastener, "arm"),
         optional(fastener, "needsReason"),
         flag(fastener, "wheel"),
-        optional(fastener, "nutClass"));
+        optional(fastener, "nutClass"),
+        optional(fastener, "tappedIn")
+            .map(word -> FileWords.constant(Fastener.Joint.Material.class, word))
+            .map(in -> new Fastener.Joint.Tapped(in, number(fastener, "engagement"))));
   }
 
   private static Wheels wheels(JsonNode on) {

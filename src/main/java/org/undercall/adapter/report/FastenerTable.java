@@ -105,6 +105,9 @@ final class FastenerTable {
             .newHardware()
             .map(at -> "confirmed " + labels.time(at))
             .orElse(fastener.part().oneTimeUse() ? lacking(step, "NOT CONFIRMED") : "not required");
+    if (fastener.manner().byHand()) {
+      hardware += tightened.byHand().map(at -> ", run in by hand " + labels.time(at)).orElse("");
+    }
     return List.of(what, marking, hardware, load(fastener, step));
   }
 

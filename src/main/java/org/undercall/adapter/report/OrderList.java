@@ -34,6 +34,9 @@ final class OrderList {
   }
 
   private static boolean isOfThePart(Trouble trouble) {
-    return trouble == Trouble.PART_MISSING || trouble == Trouble.WRONG_HARDWARE;
+    return switch (trouble) {
+      case PART_MISSING, WRONG_HARDWARE, MARKINGS_DIFFER -> true;
+      default -> false;
+    };
   }
 }

@@ -48,6 +48,7 @@ final class StepJson {
   private static void tightened(ObjectNode node, StepReview.Tightened tightened) {
     tightened.marking().ifPresent(marking -> node.put("headMarking", marking.text()));
     tightened.newHardware().ifPresent(at -> node.put("newHardware", ReviewJson.time(at)));
+    tightened.byHand().ifPresent(at -> node.put("runInByHand", ReviewJson.time(at)));
     tightened
         .load()
         .ifPresent(

@@ -61,6 +61,7 @@ final class StepText {
     tightened
         .newHardware()
         .ifPresent(n -> lines.add(2, "new hardware " + ReviewText.TIME.format(n)));
+    tightened.byHand().ifPresent(n -> lines.add(2, "run in by hand " + ReviewText.TIME.format(n)));
     tightened.load().ifPresent(l -> lines.add(2, ReviewWords.confirmed(l.event()) + at(l)));
     int number = 1;
     for (StepReview.StageReview stage : tightened.stages()) {

@@ -137,7 +137,11 @@ final class StepRow {
     row.text(fastener, "arm", Column.ARM, false);
     row.truth(fastener, "wheel", Column.WHEEL, false);
     row.text(fastener, "nutClass", Column.NUT_CLASS, false);
+    row.word(
+        fastener, "tappedIn", Column.TAPPED_IN, List.of("steel", "cast-iron", "aluminium"), false);
+    row.number(fastener, "engagement", Column.ENGAGEMENT);
     row.truth(fastener, "leftHand", Column.LEFT_HAND, false);
+    row.truth(fastener, "byHand", Column.BY_HAND, false);
     row.text(fastener, "counterHold", Column.COUNTER_HOLD, false);
     row.word(fastener, "runDown", Column.RUN_DOWN, List.of("added", "included"), false);
     row.whole(fastener, "cureMinutes", Column.CURE, false);

@@ -92,8 +92,17 @@ final class StepText {
     fastener.joint().arm().ifPresent(arm -> row.put(Column.ARM, arm));
     fastener.joint().reason().ifPresent(reason -> row.put(Column.REASON, reason));
     fastener.joint().nutClass().ifPresent(nut -> row.put(Column.NUT_CLASS, nut));
+    fastener
+        .joint()
+        .tapped()
+        .ifPresent(
+            tapped -> {
+              row.put(Column.TAPPED_IN, word(tapped.material()));
+              tapped.engagement().ifPresent(mm -> row.put(Column.ENGAGEMENT, number(mm)));
+            });
     yes(row, Column.WHEEL, fastener.joint().wheel());
     yes(row, Column.LEFT_HAND, fastener.manner().leftHand());
+    yes(row, Column.BY_HAND, fastener.manner().byHand());
     fastener.manner().counterHold().ifPresent(with -> row.put(Column.COUNTER_HOLD, with));
     fastener.manner().runDown().ifPresent(how -> row.put(Column.RUN_DOWN, word(how)));
     fastener.manner().cure().ifPresent(t -> row.put(Column.CURE, String.valueOf(t.toMinutes())));

@@ -120,6 +120,13 @@ public enum CheckRule {
       Source.FORM),
   ENDS_BACKED_OFF(
       29, Severity.ERROR, "A fastener is backed off and not tightened again.", Source.FORM),
+  TAPPED_SHORT(
+      30,
+      Severity.WARNING,
+      "A tapped hole engages less thread than is usual for its material, or it is not stated how"
+          + " much.",
+      "rule of thumb: 1 diameter in steel, 1.5 in cast iron, 2 in aluminium; common practice, no"
+          + " source"),
   CLASS_NOT_MADE(
       25,
       Severity.ERROR,

@@ -25,6 +25,7 @@ final class HardwareRules {
               lubrication(spot, fastener).ifPresent(findings::add);
               markings(spot, fastener).ifPresent(findings::add);
               drive(spot, fastener).ifPresent(findings::add);
+              tapped(spot, fastener).ifPresent(findings::add);
               findings.addAll(classes(spot, fastener));
             });
     return findings;
@@ -73,6 +74,32 @@ final class HardwareRules {
         ? Optional.empty()
         : Optional.of(
             spot.at("fastener/drive", CheckRule.UNUSUAL_DRIVE, found, "one of " + usual + " mm"));
+  }
+
+  /** The thread of a tapped hole should hold more than the bolt does. */
+  private static Optional<Finding> tapped(Spot spot, Fastener fastener) {
+    Optional<Fastener.Joint.Tapped> tapped = fastener.joint().tapped();
+    Optional<ThreadSize> thread = ThreadCatalogue.find(fastener.thread());
+    if (tapped.isEmpty() || thread.isEmpty()) {
+      return Optional.empty();
+    }
+    double diameters =
+        switch (tapped.get().material()) {
+          case STEEL -> 1;
+          case CAST_IRON -> 1.5;
+          case ALUMINIUM -> 2;
+        };
+    double least = diameters * thread.get().diameter().millimetres();
+    boolean enough = tapped.get().engagement().filter(mm -> mm.doubleValue() >= least).isPresent();
+    String found =
+        tapped.get().engagement().map(mm -> mm.toPlainString() + " mm").orElse("not stated");
+    String expected =
+        "at least "
+            + BigDecimal.valueOf(least).stripTrailingZeros().toPlainString()
+            + " mm engaged";
+    return enough
+        ? Optional.empty()
+        : Optional.of(spot.at("fastener/engagement", CheckRule.TAPPED_SHORT, found, expected));
   }
 
   private static List<Finding> classes(Spot spot, Fastener fastener) {

@@ -18,6 +18,7 @@ import org.undercall.core.event.SessionEvent.OverdueCalled;
 import org.undercall.core.event.SessionEvent.OverdueNoted;
 import org.undercall.core.event.SessionEvent.RunDownCalled;
 import org.undercall.core.event.SessionEvent.RunDownNoted;
+import org.undercall.core.event.SessionEvent.RunInByHand;
 import org.undercall.core.event.SessionEvent.WrenchNamed;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
@@ -90,6 +91,7 @@ final class Applied {
     on(TroubleSettled.class, (s, e) -> troubleSettled(s, e));
     on(JobCalled.class, (s, e) -> await(s, new Pending.OfJob(e.field(), e.text())));
     on(JobNoted.class, (s, e) -> jobNoted(settled(s), e));
+    on(RunInByHand.class, (s, e) -> change(s, e.step(), t -> t.byHand(true)));
     on(RunDownCalled.class, (s, e) -> await(s, new Pending.RunDown(e.step(), e.value())));
     on(RunDownNoted.class, (s, e) -> change(settled(s), e.step(), t -> t.runDown(some(e.value()))));
     on(FinalTorqueCalled.class, (s, e) -> await(s, new Pending.FinalTorque(e.step(), e.value())));
@@ -111,11 +113,7 @@ final class Applied {
         (s, e) -> tighten(settled(s), e.step(), t -> t.withMarking(e.marking())));
     on(
         NewHardwareFitted.class,
-        (s, e) ->
-            change(
-                s,
-                e.step(),
-                t -> t.with(t.tightening().withNewHardware()).runDown(Optional.empty())));
+        (s, e) -> change(s, e.step(), t -> t.with(t.tightening().withNewHardware()).loose()));
     on(LoadCalled.class, (s, e) -> await(s, load(e)));
     on(LoadConfirmed.class, (s, e) -> confirmed(s, e));
     on(
@@ -256,7 +254,7 @@ final class Applied {
         e.step(),
         state -> {
           Optional<Integer> position = state.wrong().flatMap(StepState.Wrong::position);
-          StepState open = state.wrong(Optional.empty()).runDown(Optional.empty());
+          StepState open = state.wrong(Optional.empty()).loose();
           if (!(kind(session, e.step()) instanceof Step.Fasten fasten) || state.wrong().isEmpty()) {
             return open;
           }
@@ -306,8 +304,7 @@ final class Applied {
 
   private static Session loosened(Session session, StepRef step) {
     boolean begun = session.ref().equals(step) && session.angleBegun();
-    return change(
-        session, step, t -> t.with(t.tightening().loosened(begun)).runDown(Optional.empty()));
+    return change(session, step, t -> t.with(t.tightening().loosened(begun)).loose());
   }
 
   /** Open again and to be done anew, as after a step was opened again. */
@@ -363,6 +360,7 @@ final class Applied {
       case WRENCH_NAMED -> session.with(session.bench().unnamed());
       case OVERDUE_NOTED -> session.with(Bench.NOTHING_SAID);
       case JOB_NOTED -> session.withVin("");
+      case RUN_IN_BY_HAND -> change(session, e.step(), t -> t.byHand(false));
       case RUN_DOWN_NOTED -> change(session, e.step(), t -> t.runDown(Optional.empty()));
       case NOTE_KEPT -> session.with(session.found().withoutLast());
       case TURN_NOTED -> tighten(session, e.step(), t -> t.broken(true));

@@ -37,6 +37,11 @@ final class Denied {
           .ifPresent(open -> SetRules.open(turn, open));
       return turn.end(Outcome.REFUSED);
     }
+    Optional<Talk.Last> last = session.talk().last().filter(l -> says(l.kind(), denied));
+    if (working && !readBack && last.isPresent()) {
+      return ReadBackRules.takeBack(turn.say(Say.denied(denied, true)), last.get())
+          .end(Outcome.REFUSED);
+    }
     Intent.Denied said = (Intent.Denied) intent;
     if ((working || session.phase() == Phase.ON_HOLD) && !readBack) {
       Optional<Positions> open = SetRules.denied(session, said, denied);
@@ -84,6 +89,16 @@ final class Denied {
         && (denied == Claim.CHECK_PASSED || denied == Claim.STEP_COMPLETED);
   }
 
+  /** Whether what was said last, of a fastener that is still loose, is just what is denied. */
+  private static boolean says(EventKind last, Claim denied) {
+    return switch (last) {
+      case NEW_HARDWARE_FITTED -> denied == Claim.NEW_HARDWARE_FITTED;
+      case MARKING_NOTED -> denied == Claim.HEAD_MARKING_READ;
+      case RUN_IN_BY_HAND -> denied == Claim.RUN_IN_BY_HAND;
+      default -> false;
+    };
+  }
+
   /** Whether what was denied is still to come; what was closed before is not said to be open. */
   private static boolean isOpen(Session session, Claim denied) {
     Phase phase = session.phase();
@@ -91,6 +106,7 @@ final class Denied {
     boolean before =
         phase == Phase.HARDWARE
             || phase == Phase.MARKING
+            || phase == Phase.BY_HAND
             || phase == Phase.GATE
             || phase == Phase.RUN_DOWN;
     boolean begun = phase == Phase.BEGUN || phase == Phase.TROUBLE;
@@ -99,6 +115,7 @@ final class Denied {
       case CHECK_PASSED -> phase == Phase.CHECK;
       case NEW_HARDWARE_FITTED -> phase == Phase.HARDWARE;
       case HEAD_MARKING_READ -> phase == Phase.MARKING;
+      case RUN_IN_BY_HAND -> phase == Phase.BY_HAND;
       case TORQUE_REACHED -> before || phase == Phase.TORQUE;
       case ANGLE_TURNED -> before || tightened || begun;
       case STEP_COMPLETED -> !session.state().closed();
@@ -116,6 +133,7 @@ final class Denied {
       case READ_BACK_RIGHT -> Claim.READ_BACK_RIGHT;
       case HEAD_MARKING -> Claim.HEAD_MARKING_READ;
       case NEW_HARDWARE -> Claim.NEW_HARDWARE_FITTED;
+      case FITTED_SNUG -> Claim.RUN_IN_BY_HAND;
       case END_OF_WORK -> Claim.END_OF_WORK;
       case WHEELS_CARRY,
           KNUCKLE_JACKED,

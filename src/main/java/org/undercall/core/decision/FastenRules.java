@@ -26,7 +26,7 @@ final class FastenRules {
   private FastenRules() {}
 
   static Decision newHardware(Session session, Intent intent, Moment now) {
-    Fastener fastener = ((Step.Fasten) session.place().step()).fastener();
+    Fastener fastener = fastener(session);
     int count = fastener.set().count();
     int said = intent instanceof Intent.Counted counted ? counted.number() : 1;
     if (said != count) {
@@ -42,10 +42,8 @@ final class FastenRules {
 
   /** The fastener is loose again: the tightening starts anew, with new hardware if need be. */
   static Decision loosened(Session session, Intent intent, Moment now) {
-    boolean used =
-        ((Step.Fasten) session.place().step()).fastener().part().oneTimeUse()
-            && session.angleBegun();
-    int count = ((Step.Fasten) session.place().step()).fastener().set().count();
+    boolean used = fastener(session).part().oneTimeUse() && session.angleBegun();
+    int count = fastener(session).set().count();
     return new Turn(session)
         .record(new SessionEvent.Loosened(session.ref()))
         .say(Say.loosened(used, count))
@@ -110,7 +108,7 @@ final class FastenRules {
     if (!reading.closes()) {
       return turn.say(Say.readingKept(after.stage())).end(Outcome.ACCEPTED);
     }
-    boolean several = ((Step.Fasten) session.place().step()).fastener().set().several();
+    boolean several = fastener(session).set().several();
     IntentKind kind =
         after.phase() == Phase.ANGLE ? IntentKind.ANGLE_COMPLETED : IntentKind.TORQUE_COMPLETED;
     return several
@@ -142,6 +140,22 @@ final class FastenRules {
         .record(new SessionEvent.FastenerSnug(session.ref()))
         .say(Say.snug())
         .leave()
+        .end(Outcome.ACCEPTED);
+  }
+
+  /** A pass by hand, before the first stage; of a set all are counted. */
+  static Decision byHand(Session session, Intent intent, Moment now) {
+    int count = fastener(session).set().count();
+    int said = intent instanceof Intent.Counted counted ? counted.number() : 1;
+    int of = intent instanceof Intent.Counted counted ? counted.of() : 1;
+    if (said != count || of != count) {
+      return StepRules.refuse(session, Missing.COUNT, Refuse.byHand(count));
+    }
+    Optional<Integer> counted = count > 1 ? Optional.of(count) : Optional.empty();
+    return new Turn(session)
+        .record(new SessionEvent.RunInByHand(session.ref(), counted))
+        .say(Say.byHand())
+        .prompt()
         .end(Outcome.ACCEPTED);
   }
 
@@ -193,7 +207,7 @@ final class FastenRules {
     if (turn.session().tightening().called().isEmpty()) {
       return StepRules.missing(session, intent, now);
     }
-    if (((Step.Fasten) session.place().step()).fastener().set().several()) {
+    if (fastener(session).set().several()) {
       return SetRules.completed(turn, intent);
     }
     boolean other =
@@ -380,5 +394,9 @@ final class FastenRules {
       case POUND_FORCE_INCH -> Optional.of(SpokenUnit.INCH_POUNDS);
       case KILOGRAM_FORCE_METRE -> Optional.empty();
     };
+  }
+
+  static Fastener fastener(Session session) {
+    return ((Step.Fasten) session.place().step()).fastener();
   }
 }

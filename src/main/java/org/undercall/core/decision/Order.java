@@ -21,6 +21,7 @@ import org.undercall.core.event.SessionEvent.OverdueCalled;
 import org.undercall.core.event.SessionEvent.OverdueNoted;
 import org.undercall.core.event.SessionEvent.RunDownCalled;
 import org.undercall.core.event.SessionEvent.RunDownNoted;
+import org.undercall.core.event.SessionEvent.RunInByHand;
 import org.undercall.core.event.SessionEvent.WrenchNamed;
 import org.undercall.core.procedure.Step;
 
@@ -79,6 +80,7 @@ final class Order {
     on(TroubleSettled.class, (p, e) -> first(p.settled(), p.atHand(e.step())));
     on(JobCalled.class, (p, e) -> p.mode(Talk.Mode.BRIEFING, "a job that is told before the work"));
     on(JobNoted.class, (p, e) -> p.mode(Talk.Mode.BRIEFING, "a job that is told before the work"));
+    on(RunInByHand.class, (p, e) -> p.runsIn(e.step()));
     on(RunDownCalled.class, (p, e) -> first(p.settled(), p.runsDown(e.step())));
     on(RunDownNoted.class, (p, e) -> p.runsDown(e.step()));
     on(

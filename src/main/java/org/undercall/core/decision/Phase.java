@@ -20,6 +20,8 @@ public enum Phase {
   HARDWARE("HDW"),
   /** The head marking is to be read out. */
   MARKING("MRK"),
+  /** It is to be run in by hand. */
+  BY_HAND("BYH"),
   /** The fastener needs a load condition that is not confirmed. */
   GATE("GAT"),
   /** The torque that a nut needs to run down is to be called. */
@@ -113,6 +115,10 @@ public enum Phase {
     }
     if (fastener.dependsOnMarking() && session.tightening().marking().isEmpty()) {
       return MARKING;
+    }
+    boolean byHand = session.state().byHand() || session.tightening().begun();
+    if (fastener.manner().byHand() && !byHand) {
+      return BY_HAND;
     }
     if (!session.loads().holds(session.side(), fastener.needs())) {
       return GATE;

@@ -86,6 +86,13 @@ record Possible(Session session) {
         "a closed fastener that ends with an angle");
   }
 
+  /** A fastener that waits to be run in by hand. */
+  Optional<String> runsIn(StepRef step) {
+    return when(
+        step.equals(session.ref()) && Phase.ofStep(session) == Phase.BY_HAND,
+        "a fastener that is to be run in by hand");
+  }
+
   /** A fastener at hand whose run-down torque is to be called. */
   Optional<String> runsDown(StepRef step) {
     return when(

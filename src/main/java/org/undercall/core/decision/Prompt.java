@@ -39,6 +39,7 @@ final class Prompt {
       case MARKING -> Ask.marking(fastener(session).set().count());
       case GATE -> Ask.gate(fastener(session).needs(), session.side());
       case TROUBLE -> trouble(session);
+      case BY_HAND -> Ask.byHand(fastener(session).set().count());
       case RUN_DOWN -> Ask.runDown(session.specified());
       case BEGUN -> Ask.turnedSoFar(session.specified(), session.tightening().turned());
       case TORQUE, ANGLE -> stage(session);

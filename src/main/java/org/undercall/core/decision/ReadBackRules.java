@@ -155,7 +155,8 @@ final class ReadBackRules {
     return takeBack(turn, last.get()).end(Outcome.ACCEPTED);
   }
 
-  private static Turn takeBack(Turn turn, Talk.Last last) {
+  /** Takes back what was said last. */
+  static Turn takeBack(Turn turn, Talk.Last last) {
     Session session = turn.session();
     switch (last.kind()) {
       case VALUE_CALLED ->

@@ -149,6 +149,7 @@ final class Rule {
               FinalTorqueRules::called,
               ASKED,
               REFUSED),
+          rule("byha", "notes a pass by hand", FastenRules::byHand, ACCEPTED, REFUSED),
           rule("rund", "reads back the run-down torque", RunDownRules::called, ASKED, REFUSED),
           rule("trbl", "reads back what went wrong", TroubleRules::called, ASKED, REFUSED),
           rule(

@@ -24,7 +24,7 @@ final class SetRules {
 
   /** Which one is next, and which are left. */
   static Decision which(Session session, Intent intent, Moment now) {
-    List<Integer> sequence = fastener(session).set().sequence();
+    List<Integer> sequence = FastenRules.fastener(session).set().sequence();
     Pass pass = session.tightening().pass();
     return TalkRules.answer(session, intent, Tell.ofSet(pass.closed(), pass.left(sequence)));
   }
@@ -32,7 +32,7 @@ final class SetRules {
   /** The stage at hand is said to be completed for one of a set, or for all that are left. */
   static Decision completed(Turn turn, Intent intent) {
     Session session = turn.session();
-    Fastener fastener = fastener(session);
+    Fastener fastener = FastenRules.fastener(session);
     Pass pass = session.tightening().pass();
     List<Integer> left = pass.left(fastener.set().sequence());
     int next = left.get(0);
@@ -53,7 +53,7 @@ final class SetRules {
   }
 
   private static Decision counted(Session session, Intent.Counted said, List<Integer> left) {
-    Fastener fastener = fastener(session);
+    Fastener fastener = FastenRules.fastener(session);
     int count = fastener.set().count();
     if (!fastener.mayBeCounted() || session.stage() instanceof Stage.AngleStage) {
       return StepRules.refuse(session, Missing.ONE_BY_ONE, Refuse.oneByOne(left.get(0)));
@@ -94,7 +94,8 @@ final class SetRules {
     boolean rest = before.tightening().turned().isPresent();
     turn.record(new SessionEvent.PositionsClosed(before.ref(), stage, positions, value));
     Session after = turn.session();
-    List<Integer> left = after.tightening().pass().left(fastener(after).set().sequence());
+    List<Integer> left =
+        after.tightening().pass().left(FastenRules.fastener(after).set().sequence());
     if (left.isEmpty()) {
       return FastenRules.close(turn).end(Outcome.ACCEPTED);
     }
@@ -127,14 +128,18 @@ final class SetRules {
   /** Whether a denial names a position of the set at hand that is open, and stays so. */
   static boolean isOpen(Session session, Intent.Denied intent, Claim claim) {
     return isOfStage(session, claim)
-        && intent.position().filter(n -> n <= fastener(session).set().count()).isPresent();
+        && intent
+            .position()
+            .filter(n -> n <= FastenRules.fastener(session).set().count())
+            .isPresent();
   }
 
   private static boolean isOfStage(Session session, Claim claim) {
     boolean tightening =
         switch (Phase.ofStep(session)) {
           case TORQUE, ANGLE, BEGUN, GATE, TROUBLE ->
-              session.place().step() instanceof Step.Fasten && fastener(session).set().several();
+              session.place().step() instanceof Step.Fasten
+                  && FastenRules.fastener(session).set().several();
           default -> false;
         };
     return tightening && stage(session).filter(stage -> claim == claim(stage)).isPresent();
@@ -143,7 +148,7 @@ final class SetRules {
   /** The stage at hand of a set; empty while its head marking is not known. */
   private static Optional<Stage> stage(Session session) {
     int at = session.tightening().stagesClosed();
-    return fastener(session)
+    return FastenRules.fastener(session)
         .stagesFor(session.tightening().marking())
         .filter(stages -> at < stages.size())
         .map(stages -> stages.get(at));
@@ -160,9 +165,5 @@ final class SetRules {
     return turn.record(new SessionEvent.PositionsTakenBack(session.ref(), stage, positions))
         .say(Say.positionsOpen(positions.numbers()))
         .prompt();
-  }
-
-  private static Fastener fastener(Session session) {
-    return ((Step.Fasten) session.place().step()).fastener();
   }
 }

@@ -181,6 +181,11 @@ final class StepRules {
               session,
               Missing.REMEDY,
               Refuse.trouble(session.state().wrong().orElseThrow().trouble()));
+      case BY_HAND ->
+          refuse(
+              session,
+              Missing.RUN_IN_BY_HAND,
+              Refuse.byHand(FastenRules.fastener(session).set().count()));
       case RUN_DOWN ->
           refuse(
               session, Missing.RUN_DOWN, Refuse.runDown((Stage.TorqueStage) session.specified()));

@@ -14,6 +14,7 @@ import org.undercall.core.term.Trouble;
  * @param reason why it was put off
  * @param tightening for a fastener
  * @param wrong what went wrong and is not settled
+ * @param byHand whether it was run in by hand since it was loose
  * @param runDown the torque that a nut needed to run down, as it was read back
  * @param outOfOrder why it may be closed before those that come first; empty if it may not
  */
@@ -23,6 +24,7 @@ public record StepState(
     Optional<PutOffReason> reason,
     Tightening tightening,
     Optional<Wrong> wrong,
+    boolean byHand,
     Optional<BigDecimal> runDown,
     Optional<OrderReason> outOfOrder) {
   /**
@@ -48,6 +50,7 @@ public record StepState(
           Optional.empty(),
           Tightening.LOOSE,
           Optional.empty(),
+          false,
           Optional.empty(),
           Optional.empty());
 
@@ -57,35 +60,47 @@ public record StepState(
   }
 
   StepState with(Status next) {
-    return new StepState(next, workDone, reason, tightening, wrong, runDown, outOfOrder);
+    return new StepState(next, workDone, reason, tightening, wrong, byHand, runDown, outOfOrder);
   }
 
   StepState withWorkDone(boolean done) {
-    return new StepState(status, done, reason, tightening, wrong, runDown, outOfOrder);
+    return new StepState(status, done, reason, tightening, wrong, byHand, runDown, outOfOrder);
   }
 
   StepState with(Tightening next) {
-    return new StepState(status, workDone, reason, next, wrong, runDown, outOfOrder);
+    return new StepState(status, workDone, reason, next, wrong, byHand, runDown, outOfOrder);
   }
 
   StepState putOff(PutOffReason why) {
     Status next = status == Status.SNUG ? Status.SNUG : Status.PUT_OFF;
-    return new StepState(next, false, Optional.of(why), tightening, wrong, runDown, outOfOrder);
+    return new StepState(
+        next, false, Optional.of(why), tightening, wrong, byHand, runDown, outOfOrder);
   }
 
   StepState outOfOrder(OrderReason why) {
-    return new StepState(status, workDone, reason, tightening, wrong, runDown, Optional.of(why));
+    return new StepState(
+        status, workDone, reason, tightening, wrong, byHand, runDown, Optional.of(why));
   }
 
   StepState inOrder() {
-    return new StepState(status, workDone, reason, tightening, wrong, runDown, Optional.empty());
+    return new StepState(
+        status, workDone, reason, tightening, wrong, byHand, runDown, Optional.empty());
   }
 
   StepState wrong(Optional<Wrong> next) {
-    return new StepState(status, workDone, reason, tightening, next, runDown, outOfOrder);
+    return new StepState(status, workDone, reason, tightening, next, byHand, runDown, outOfOrder);
   }
 
   StepState runDown(Optional<BigDecimal> next) {
-    return new StepState(status, workDone, reason, tightening, wrong, next, outOfOrder);
+    return new StepState(status, workDone, reason, tightening, wrong, byHand, next, outOfOrder);
+  }
+
+  StepState byHand(boolean next) {
+    return new StepState(status, workDone, reason, tightening, wrong, next, runDown, outOfOrder);
+  }
+
+  /** Loose again: it is run in and run down anew. */
+  StepState loose() {
+    return byHand(false).runDown(Optional.empty());
   }
 }

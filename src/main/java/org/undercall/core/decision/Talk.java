@@ -45,6 +45,7 @@ public record Talk(Mode mode, Optional<Pending> pending, Missed missed, Optional
             EventKind.NOTE_KEPT,
             EventKind.NEW_HARDWARE_FITTED,
             EventKind.MARKING_NOTED,
+            EventKind.RUN_IN_BY_HAND,
             EventKind.RUN_DOWN_NOTED,
             EventKind.WRENCH_NAMED,
             EventKind.OVERDUE_NOTED,

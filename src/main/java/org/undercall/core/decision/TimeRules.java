@@ -68,7 +68,7 @@ final class TimeRules {
       case HARDWARE -> Timing.WaitedFor.HARDWARE;
       case MARKING -> Timing.WaitedFor.MARKING;
       case GATE, LOAD -> Timing.WaitedFor.LOAD;
-      case RUN_DOWN, TORQUE -> Timing.WaitedFor.TORQUE;
+      case BY_HAND, RUN_DOWN, TORQUE -> Timing.WaitedFor.TORQUE;
       case TROUBLE -> Timing.WaitedFor.TROUBLE;
       case BEGUN, ANGLE -> Timing.WaitedFor.ANGLE;
       case WAITING -> Timing.WaitedFor.TIMER;

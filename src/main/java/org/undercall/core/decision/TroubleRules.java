@@ -10,7 +10,6 @@ import org.undercall.core.procedure.Step;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Say;
 import org.undercall.core.term.Remedy;
-import org.undercall.core.term.Trouble;
 
 /**
  * What is done when something went wrong. It is read back; then the step waits until it is settled,
@@ -43,7 +42,10 @@ final class TroubleRules {
       return said.position().filter(n -> n != 1);
     }
     boolean kit =
-        said.trouble() == Trouble.WRONG_HARDWARE || said.trouble() == Trouble.PART_MISSING;
+        switch (said.trouble()) {
+          case WRONG_HARDWARE, MARKINGS_DIFFER, PART_MISSING -> true;
+          default -> false;
+        };
     return said.position()
         .or(
             () ->

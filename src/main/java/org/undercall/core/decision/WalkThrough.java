@@ -131,6 +131,7 @@ public final class WalkThrough {
       case HARDWARE -> newHardware(((Step.Fasten) session.place().step()).fastener());
       case MARKING -> "head marking " + marking(session);
       case GATE, LOAD -> isDroop(session) ? "suspension hangs free" : rideHeight(session);
+      case BY_HAND -> byHand(FastenRules.fastener(session).set().count());
       case RUN_DOWN -> "it reads one" + runDownUnit(session);
       case TORQUE -> "torque reached " + amount(session.stage()) + unit(session);
       case ANGLE -> "angle turned " + amount(session.stage());
@@ -142,6 +143,10 @@ public final class WalkThrough {
       case JOB_READ_BACK, BEGUN, TROUBLE, NOTING, ON_HOLD, ENDED ->
           throw new IllegalStateException("nobody led to " + session.phase());
     };
+  }
+
+  private static String byHand(int count) {
+    return count > 1 ? count + " run in by hand" : "run in by hand";
   }
 
   private static String newHardware(Fastener fastener) {

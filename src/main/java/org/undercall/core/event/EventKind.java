@@ -170,6 +170,8 @@ public enum EventKind {
       "EV88", SessionEvent.RunDownCalled.class, "A run-down torque waits for read-back."),
   RUN_DOWN_NOTED(
       "EV89", SessionEvent.RunDownNoted.class, "A run-down torque was read back and kept."),
+  RUN_IN_BY_HAND(
+      "EV90", SessionEvent.RunInByHand.class, "A fastener, or all of a set, was run in by hand."),
   LOG_DOUBTED(
       "EV60",
       SessionEvent.LogDoubted.class,

@@ -49,6 +49,7 @@ public enum Missing {
   /** A fastener that was closed last with an angle. */
   CLOSED_ANGLE,
   /** The torque that a nut needs to run down. */
+  RUN_IN_BY_HAND,
   RUN_DOWN,
   /** It was said not to be so, or not surely. */
   AFFIRMATION

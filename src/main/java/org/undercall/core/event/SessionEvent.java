@@ -108,6 +108,9 @@ public sealed interface SessionEvent {
   /** Something about the job was read back and kept; parts of a VIN follow each other. */
   record JobNoted(JobField field, String text) implements SessionEvent {}
 
+  /** A fastener was run in by hand; of a set all, with their number. */
+  record RunInByHand(StepRef step, Optional<Integer> count) implements SessionEvent {}
+
   /** The torque that a nut needs to run down waits to be read back. */
   record RunDownCalled(StepRef step, BigDecimal value) implements SessionEvent {}
 

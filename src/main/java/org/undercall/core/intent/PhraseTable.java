@@ -56,7 +56,13 @@ final class PhraseTable {
         IntentKind.CHECK_FAILED,
         List.of("check has failed", "this is not in order", "found a fault here"));
     table.put(
-        IntentKind.FITTED_SNUG, List.of("fitted hand tight", "run in by hand", "only snug so far"));
+        IntentKind.FITTED_SNUG,
+        List.of(
+            "fitted hand tight",
+            "run in by hand",
+            "only snug so far",
+            "<count> run in by hand",
+            "<all> run in by hand"));
     table.put(
         IntentKind.NEW_HARDWARE,
         List.of(

@@ -109,6 +109,9 @@ final class SlotWords {
                   Trouble.WRONG_HARDWARE,
                   List.of("wrong hardware in the kit", "wrong bolt in the kit")),
               entry(Trouble.PART_MISSING, List.of("part is missing", "a part is missing")),
+              entry(
+                  Trouble.MARKINGS_DIFFER,
+                  List.of("head markings are different", "bolts are marked differently")),
               entry(Trouble.SEAT_DAMAGED, List.of("seat is damaged", "surface is damaged"))));
 
   /** The words for what is reported, with or without the side after them. */

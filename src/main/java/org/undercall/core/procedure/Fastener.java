@@ -49,22 +49,46 @@ public record Fastener(
    * @param reason why it is tightened at another load condition than its like
    * @param wheel whether it holds a wheel
    * @param nutClass the property class marked on the nut, for example {@code 10}
+   * @param tapped what its thread is cut into, where that is no nut
    */
   public record Joint(
       Optional<JointKind> kind,
       Optional<String> arm,
       Optional<String> reason,
       boolean wheel,
-      Optional<String> nutClass) {
+      Optional<String> nutClass,
+      Optional<Tapped> tapped) {
     /** Nothing is stated. */
     public static final Joint UNSTATED =
-        new Joint(Optional.empty(), Optional.empty(), Optional.empty(), false, Optional.empty());
+        new Joint(
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            false,
+            Optional.empty(),
+            Optional.empty());
+
+    /**
+     * A tapped hole.
+     *
+     * @param material what it is cut into
+     * @param engagement the length of thread that carries, in millimetres; empty if not stated
+     */
+    public record Tapped(Material material, Optional<BigDecimal> engagement) {}
+
+    /** What a thread is cut into. */
+    public enum Material {
+      STEEL,
+      CAST_IRON,
+      ALUMINIUM
+    }
   }
 
   /**
    * What is to be minded when it is turned, and after.
    *
    * @param leftHand whether its thread is left-handed
+   * @param byHand whether it is run in by hand before the first stage, of a set all of them
    * @param counterHold with what the other end is held, in words; empty if nothing is stated
    * @param runDown what is done with the torque that it needs to run down; empty if it is not
    *     measured
@@ -72,12 +96,13 @@ public record Fastener(
    */
   public record Manner(
       boolean leftHand,
+      boolean byHand,
       Optional<String> counterHold,
       Optional<RunDown> runDown,
       Optional<Duration> cure) {
     /** Nothing is stated. */
     public static final Manner PLAIN =
-        new Manner(false, Optional.empty(), Optional.empty(), Optional.empty());
+        new Manner(false, false, Optional.empty(), Optional.empty(), Optional.empty());
 
     /** What is done with the prevailing torque of a nut, measured as it runs down. */
     public enum RunDown {

@@ -96,6 +96,18 @@ public final class Ask {
     return Reply.of("Fit a new " + part + ". Then say: new " + part + " fitted.");
   }
 
+  /** So many are to be run in by hand. */
+  public static Reply byHand(int count) {
+    return count > 1
+        ? Reply.of(
+            "Run in all "
+                + Words.count(count)
+                + " by hand. Then say: "
+                + Words.count(count)
+                + " run in by hand.")
+        : Reply.of("Run it in by hand. Then say: run in by hand.");
+  }
+
   /** The head marking of so many fasteners is to be read out. */
   public static Reply marking(int count) {
     return count > 1

@@ -28,6 +28,13 @@ public final class Refuse {
     return Reply.of("No. " + condition + " is not confirmed, " + Words.side(side) + ".");
   }
 
+  /** So many are not run in by hand yet, or were not counted. */
+  public static Reply byHand(int count) {
+    return count > 1
+        ? Reply.of("No. First say: " + Words.count(count) + " run in by hand.")
+        : Reply.of("No. First say: run in by hand.");
+  }
+
   /** New hardware is not confirmed. */
   public static Reply hardware() {
     return Reply.of("No. New hardware is not confirmed.");

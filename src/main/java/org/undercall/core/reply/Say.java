@@ -145,6 +145,11 @@ public final class Say {
         "Head marking " + Words.marking(marking) + " is not in this procedure. No value.");
   }
 
+  /** A fastener, or all of a set, was run in by hand. */
+  public static Reply byHand() {
+    return Reply.of("Run in by hand, noted.");
+  }
+
   /** New hardware was fitted. */
   public static Reply newHardware() {
     return Reply.of("New hardware noted.");
@@ -226,6 +231,7 @@ public final class Say {
           case READ_BACK_RIGHT -> "Not right";
           case HEAD_MARKING_READ -> "Head marking not noted";
           case NEW_HARDWARE_FITTED -> "No new hardware";
+          case RUN_IN_BY_HAND -> "Not run in by hand";
           case LOAD -> "Load not confirmed";
           case END_OF_WORK -> "Not the end";
         };

@@ -44,6 +44,7 @@ public enum Wanted {
   SOCKET("socket", "Socket or key in mm", "Such as: 18"),
   COUNT("count", "How many, tightened in one step", "Such as: 5 wheel bolts"),
   ORDER("order", "Order of tightening, - if free", "Such as: 1-3-5-2-4"),
+  BY_HAND("by hand first", "Run in by hand first", "yes: all are counted first", "yes|no"),
   ONE_TIME("one time use", "New each time", "yes: it is asked for before the torque", "yes|no"),
   LUBRICATION(
       "lubrication",

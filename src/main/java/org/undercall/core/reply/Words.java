@@ -201,6 +201,7 @@ final class Words {
       case TURNED_TOO_FAR -> "turned too far";
       case TORQUE_NOT_REACHED -> "torque not reached";
       case WRONG_HARDWARE -> "wrong hardware";
+      case MARKINGS_DIFFER -> "markings differ";
       case PART_MISSING -> "part missing";
       case SEAT_DAMAGED -> "seat damaged";
     };

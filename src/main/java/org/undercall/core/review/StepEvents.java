@@ -77,6 +77,9 @@ final class StepEvents {
     if (event instanceof SessionEvent.PositionsTakenBack e) {
       return Optional.of(e.step());
     }
+    if (event instanceof SessionEvent.RunInByHand e) {
+      return Optional.of(e.step());
+    }
     if (event instanceof SessionEvent.RunDownNoted e) {
       return Optional.of(e.step());
     }

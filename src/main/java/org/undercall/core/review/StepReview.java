@@ -94,6 +94,7 @@ public record StepReview(
    *
    * @param marking the head marking that was read
    * @param newHardware when new hardware was fitted
+   * @param byHand when it was run in by hand, of a set all
    * @param load the confirmation that the last closing rests on
    * @param stages the stages of the specification; empty while the marking decides and is not known
    * @param runDown the torque that a nut needed to run down
@@ -103,6 +104,7 @@ public record StepReview(
   public record Tightened(
       Optional<HeadMarking> marking,
       Optional<OffsetDateTime> newHardware,
+      Optional<OffsetDateTime> byHand,
       Optional<Review.Timed<SessionEvent.LoadConfirmed>> load,
       List<StageReview> stages,
       Optional<BigDecimal> runDown,

@@ -61,6 +61,8 @@ final class StepTrace {
       tightening.positions(e.stage(), e.positions(), now.at(), wrench);
     } else if (event instanceof SessionEvent.PositionsTakenBack e) {
       tightening.opened(e.stage(), e.positions());
+    } else if (event instanceof SessionEvent.RunInByHand) {
+      tightening.byHand(now.at());
     } else if (event instanceof SessionEvent.RunDownNoted e) {
       tightening.runDown(e.value());
     } else if (event instanceof SessionEvent.FinalTorqueNoted e) {

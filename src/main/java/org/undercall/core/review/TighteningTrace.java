@@ -30,6 +30,7 @@ final class TighteningTrace {
   private Optional<Review.Timed<SessionEvent.LoadConfirmed>> load = Optional.empty();
   private Optional<BigDecimal> turned = Optional.empty();
   private Optional<Review.Timed<SessionEvent.FinalTorqueNoted>> finalTorque = Optional.empty();
+  private Optional<OffsetDateTime> byHand = Optional.empty();
   private Optional<BigDecimal> runDown = Optional.empty();
   private boolean interrupted;
   private int voided;
@@ -45,7 +46,7 @@ final class TighteningTrace {
 
   void newHardware(OffsetDateTime at) {
     clearStages();
-    runDown = Optional.empty();
+    loose();
     newHardware = Optional.of(at);
   }
 
@@ -82,7 +83,7 @@ final class TighteningTrace {
    * @param newFitted when new hardware was fitted; empty after a repair
    */
   void renewed(Optional<Integer> position, Optional<OffsetDateTime> newFitted) {
-    runDown = Optional.empty();
+    loose();
     if (position.isEmpty()) {
       voided();
       marking = Optional.empty();
@@ -130,7 +131,7 @@ final class TighteningTrace {
 
   /** Loosened fully; what was turned through an angle is not new any more. */
   void loosened() {
-    runDown = Optional.empty();
+    loose();
     boolean some = !positions.getOrDefault(closed.size() + 1, List.of()).isEmpty();
     boolean none = turned.filter(t -> t.signum() == 0).isPresent() && !interrupted && !some;
     boolean used = angleAtHand().isPresent() && !none;
@@ -153,7 +154,7 @@ final class TighteningTrace {
             && specified().stream().anyMatch(Stage.AngleStage.class::isInstance);
     if (loose || !tight) {
       voided();
-      runDown = Optional.empty();
+      loose();
       marking = Optional.empty();
       newHardware = Optional.empty();
       return;
@@ -192,6 +193,7 @@ final class TighteningTrace {
         marking = Optional.empty();
       }
       case MARKING_NOTED -> marking = Optional.empty();
+      case RUN_IN_BY_HAND -> byHand = Optional.empty();
       case RUN_DOWN_NOTED -> runDown = Optional.empty();
       case TURN_NOTED -> interrupted();
       default -> {
@@ -209,6 +211,17 @@ final class TighteningTrace {
     named(stage, wrench);
     closed.put(stage, at);
     turned = Optional.empty();
+  }
+
+  /** It was run in by hand. */
+  void byHand(OffsetDateTime at) {
+    byHand = Optional.of(at);
+  }
+
+  /** Loose again: it is run in and run down anew. */
+  private void loose() {
+    byHand = Optional.empty();
+    runDown = Optional.empty();
   }
 
   /** What the nut needed to run down. */
@@ -252,7 +265,7 @@ final class TighteningTrace {
 
   StepReview.Tightened tightened() {
     return new StepReview.Tightened(
-        marking, newHardware, load, stages(), runDown, finalTorque, voided);
+        marking, newHardware, byHand, load, stages(), runDown, finalTorque, voided);
   }
 
   private List<Stage> specified() {

@@ -10,6 +10,7 @@ public enum Claim {
   READ_BACK_RIGHT,
   HEAD_MARKING_READ,
   NEW_HARDWARE_FITTED,
+  RUN_IN_BY_HAND,
   /** What the suspension carries. */
   LOAD,
   END_OF_WORK

@@ -10,6 +10,8 @@ public enum Trouble {
   TURNED_TOO_FAR,
   TORQUE_NOT_REACHED,
   WRONG_HARDWARE,
+  /** The heads of a set carry different markings. */
+  MARKINGS_DIFFER,
   PART_MISSING,
   SEAT_DAMAGED
 }

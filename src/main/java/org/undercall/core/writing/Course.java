@@ -23,7 +23,7 @@ final class Course {
     chain(fixed, PHASE, SIDE, KIND);
     chain(fixed, FASTENER, THREAD, HARDWARE);
     chain(fixed, NUT_CLASS, SOCKET, COUNT);
-    chain(fixed, ORDER, ONE_TIME, LUBRICATION, JOINT);
+    chain(fixed, ORDER, BY_HAND, ONE_TIME, LUBRICATION, JOINT);
     chain(fixed, ARM, NEEDS);
     chain(fixed, WHEEL, MARKING, STAGE, MORE_STAGES);
     chain(fixed, CHECK, WHEELS, CHANGES_LOAD, NOTE);

@@ -32,7 +32,7 @@ final class Filled {
       case THREAD -> "M12x1.5";
       case HARDWARE -> "bolt";
       case SOCKET -> "18";
-      case ONE_TIME, WHEEL, CHANGES_LOAD, BY_WHEELS -> "no";
+      case BY_HAND, ONE_TIME, WHEEL, CHANGES_LOAD, BY_WHEELS -> "no";
       case LUBRICATION -> "unstated";
       case NEEDS -> "any";
       case CONDITION -> "ride height";

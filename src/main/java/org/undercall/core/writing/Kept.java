@@ -101,7 +101,7 @@ public record Kept(
       return switch (wanted) {
         case COUNT -> "1";
         case OUTSIDE -> "fault";
-        case NOTES_HEIGHT, CHANGES_LOAD, BY_WHEELS, WHEEL -> "no";
+        case NOTES_HEIGHT, CHANGES_LOAD, BY_WHEELS, BY_HAND, WHEEL -> "no";
         default -> Given.NONE;
       };
     }

@@ -83,6 +83,7 @@ class NewCommandTest extends AskedAtKeyboard {
         1-2-3
         1-3-5-2-4
         no
+        no
         dry
         rigid
         any

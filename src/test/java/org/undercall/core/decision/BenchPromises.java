@@ -13,6 +13,7 @@ import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Tool;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.StepRef;
@@ -28,6 +29,7 @@ import org.undercall.core.term.Torque;
  * @param heardFinal the torque after the last angle that does
  * @param heardRunDown the run-down torque that does
  * @param runDowns the run-down torques that were read back since the fastener was loose
+ * @param runIn those that were run in by hand since they were loose
  */
 record BenchPromises(
     Optional<String> named,
@@ -35,7 +37,8 @@ record BenchPromises(
     Optional<SessionEvent.OverdueCalled> heard,
     Optional<SessionEvent.FinalTorqueCalled> heardFinal,
     Optional<SessionEvent.RunDownCalled> heardRunDown,
-    Map<StepRef, BigDecimal> runDowns) {
+    Map<StepRef, BigDecimal> runDowns,
+    Set<StepRef> runIn) {
   static final BenchPromises START =
       new BenchPromises(
           Optional.empty(),
@@ -43,7 +46,8 @@ record BenchPromises(
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
-          Map.of());
+          Map.of(),
+          Set.of());
 
   private static final LocalDate LONG_AGO = LocalDate.parse("2025-01-01");
 
@@ -59,6 +63,13 @@ record BenchPromises(
           heard.filter(h -> h.wrench().equals(e.wrench()) && h.reason() == e.reason()).isPresent();
       Promises.require(
           same && intent.kind() == IntentKind.READ_BACK_RIGHT, "an excuse read back", event);
+    } else if (event instanceof SessionEvent.RunInByHand e) {
+      int count = fastener(walk, e.step()).set().count();
+      int said = intent instanceof Intent.Counted counted ? counted.number() : 1;
+      Promises.require(
+          said == count && intent.kind() == IntentKind.FITTED_SNUG,
+          "all run in by hand, by their number",
+          event);
     } else if (event instanceof SessionEvent.RunDownNoted e) {
       boolean same =
           heardRunDown
@@ -84,6 +95,8 @@ record BenchPromises(
       boolean measured =
           fastener.manner().runDown().isEmpty() || runDowns.containsKey(called.step());
       Promises.require(measured, "a run-down torque before a torque", event);
+      boolean byHand = !fastener.manner().byHand() || runIn.contains(called.step());
+      Promises.require(byHand, "a pass by hand before a torque", event);
     }
     boolean over =
         inUse(walk, stage).stream()
@@ -113,14 +126,15 @@ record BenchPromises(
   BenchPromises after(SessionEvent event) {
     if (event instanceof SessionEvent.WrenchNamed e) {
       return new BenchPromises(
-          Optional.of(e.wrench()), excused, heard, heardFinal, heardRunDown, runDowns);
+          Optional.of(e.wrench()), excused, heard, heardFinal, heardRunDown, runDowns, runIn);
     }
     if (event instanceof SessionEvent.OverdueCalled e) {
-      return new BenchPromises(named, excused, Optional.of(e), heardFinal, heardRunDown, runDowns);
+      return new BenchPromises(
+          named, excused, Optional.of(e), heardFinal, heardRunDown, runDowns, runIn);
     }
     if (event instanceof SessionEvent.ReadBackDropped) {
       return new BenchPromises(
-          named, excused, Optional.empty(), Optional.empty(), Optional.empty(), runDowns);
+          named, excused, Optional.empty(), Optional.empty(), Optional.empty(), runDowns, runIn);
     }
     if (event instanceof SessionEvent.OverdueNoted e) {
       Set<String> more = new HashSet<>(excused);
@@ -131,27 +145,42 @@ record BenchPromises(
           Optional.empty(),
           heardFinal,
           heardRunDown,
-          runDowns);
+          runDowns,
+          runIn);
     }
     if (event instanceof SessionEvent.FinalTorqueCalled e) {
-      return new BenchPromises(named, excused, heard, Optional.of(e), heardRunDown, runDowns);
+      return new BenchPromises(
+          named, excused, heard, Optional.of(e), heardRunDown, runDowns, runIn);
     }
     if (event instanceof SessionEvent.RunDownCalled e) {
-      return new BenchPromises(named, excused, heard, heardFinal, Optional.of(e), runDowns);
+      return new BenchPromises(named, excused, heard, heardFinal, Optional.of(e), runDowns, runIn);
     }
     if (event instanceof SessionEvent.SayingTakenBack e && e.what().equals("WRENCH_NAMED")) {
       return new BenchPromises(
-          Optional.empty(), excused, heard, heardFinal, heardRunDown, runDowns);
+          Optional.empty(), excused, heard, heardFinal, heardRunDown, runDowns, runIn);
     }
     if (event instanceof SessionEvent.SayingTakenBack e && e.what().equals("OVERDUE_NOTED")) {
       return new BenchPromises(
-          Optional.empty(), Set.of(), heard, heardFinal, heardRunDown, runDowns);
+          Optional.empty(), Set.of(), heard, heardFinal, heardRunDown, runDowns, runIn);
     }
     return running(event);
   }
 
   private BenchPromises running(SessionEvent event) {
     Map<StepRef, BigDecimal> next = new HashMap<>(runDowns);
+    Set<StepRef> in = new HashSet<>(runIn);
+    if (event instanceof SessionEvent.RunInByHand e) {
+      in.add(e.step());
+    } else if (event instanceof SessionEvent.NewHardwareFitted e) {
+      in.remove(e.step());
+    } else if (event instanceof SessionEvent.Loosened e) {
+      in.remove(e.step());
+    } else if (event instanceof SessionEvent.StepReopened e) {
+      in.remove(e.step());
+    } else if (event instanceof SessionEvent.SayingTakenBack e
+        && e.what().equals("RUN_IN_BY_HAND")) {
+      in.remove(e.step());
+    }
     if (event instanceof SessionEvent.RunDownNoted e) {
       next.put(e.step(), e.value());
     } else if (event instanceof SessionEvent.NewHardwareFitted e) {
@@ -170,7 +199,8 @@ record BenchPromises(
         && e.what().equals("RUN_DOWN_NOTED")) {
       next.remove(e.step());
     }
-    return new BenchPromises(named, excused, heard, heardFinal, heardRunDown, Map.copyOf(next));
+    return new BenchPromises(
+        named, excused, heard, heardFinal, heardRunDown, Map.copyOf(next), Set.copyOf(in));
   }
 
   /** The stages as the run-down torque raises them. */
@@ -191,5 +221,9 @@ record BenchPromises(
                         t.form())
                     : s)
         .toList();
+  }
+
+  private static Fastener fastener(Walk walk, StepRef ref) {
+    return ((Step.Fasten) walk.places().get(walk.indexOf(ref)).step()).fastener();
   }
 }

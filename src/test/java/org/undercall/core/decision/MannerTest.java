@@ -285,4 +285,97 @@ class MannerTest {
     bay.after("six newton meters", "that is correct", "torque reached six two");
     assertEquals(List.of("62 N·m"), closed(bay));
   }
+
+  @Test
+  @DisplayName("is run in by hand first, if so stated")
+  void byHand() {
+    Bay bay = bay(SampleProcedures.byHand(nut("hub", SampleProcedures.torque("62"))));
+    bay.goes(
+        """
+        > say again
+        < Step one, hub title.
+        < Run it in by hand. Then say: run in by hand.
+        > torque reached six two
+        < No. First say: run in by hand.
+        > not run in by hand
+        < Not run in by hand. It stays open.
+        > is it run in by hand
+        < Not run in by hand. It stays open.
+        > two run in by hand
+        < No. First say: run in by hand.
+        > run in by hand
+        < Run in by hand, noted.
+        < Stage one of one: torque, six, two newton metres.
+        > cancel that
+        < Taken back. This step is open.
+        < Run it in by hand. Then say: run in by hand.
+        > run in by hand
+        < Run in by hand, noted.
+        < Stage one of one: torque, six, two newton metres.
+        > torque reached six two
+        < Stage one closed at six, two newton metres.
+        < All steps are closed. Say: end of work.
+        """);
+    assertEquals(List.of("62 N·m"), closed(bay));
+  }
+
+  @Test
+  @DisplayName("of a set all are run in by hand before one is tightened, counted")
+  void allByHand() {
+    Step one = SampleProcedures.byHand(nut("subframe", SampleProcedures.torque("62")));
+    Bay bay = bay(SampleProcedures.set(one, 3, List.of()));
+    bay.goes(
+        """
+        > say again
+        < Step one, subframe title.
+        < Run in all three by hand. Then say: three run in by hand.
+        > run in by hand
+        < No. First say: three run in by hand.
+        > two run in by hand
+        < No. First say: three run in by hand.
+        > two of three run in by hand
+        < No. First say: three run in by hand.
+        > four run in by hand
+        < No. First say: three run in by hand.
+        > torque reached six two
+        < No. First say: three run in by hand.
+        > all three not run in by hand
+        < Not run in by hand. It stays open.
+        > three run in by hand
+        < Run in by hand, noted.
+        < Three fasteners.
+        < Stage one of one: torque, six, two newton metres.
+        < Next: number one.
+        > not run in by hand
+        < Not run in by hand. It stays open.
+        < Taken back. This step is open.
+        < Run in all three by hand. Then say: three run in by hand.
+        > cancel that
+        < Nothing to take back.
+        > all three run in by hand
+        < Run in by hand, noted.
+        < Three fasteners.
+        < Stage one of one: torque, six, two newton metres.
+        < Next: number one.
+        > torque reached six two
+        < One done. Two left. Next: number two.
+        > number two the bolt is broken
+        < Say again.
+        > bolt is broken
+        < Number two, broken. It stays open. Say: that is correct.
+        > that is correct
+        < Number two, broken, not settled.
+        < Say: new bolt fitted, or: it is repaired now. Or put it off.
+        > new nut fitted
+        < New hardware noted.
+        < Stage one of one: torque, six, two newton metres.
+        < Next: number two.
+        > three of three run in by hand
+        < No. A stage is closed. Loosen it first, then say: fully loosened.
+        > fully loosened
+        < All three count as loose.
+        < Run in all three by hand. Then say: three run in by hand.
+        """);
+    assertEquals(2, bay.recorded(SessionEvent.RunInByHand.class).size());
+  }
 }

@@ -353,4 +353,18 @@ final class Mistakes {
         ? tightened(after, session.tightening())
         : after;
   }
+
+  static Intent allByHand(Session session, Intent intent) {
+    boolean one = session.phase() == Phase.BY_HAND && intent.kind() == IntentKind.FITTED_SNUG;
+    int count = one ? FastenRules.fastener(session).set().count() : 1;
+    return count > 1 && !(intent instanceof Intent.Counted)
+        ? new Intent.Counted(IntentKind.FITTED_SNUG, count, count)
+        : intent;
+  }
+
+  static Session byHand(Session session, Intent intent) {
+    return session.phase() == Phase.BY_HAND
+        ? session.with(session.progress().change(session.progress().at(), s -> s.byHand(true)))
+        : session;
+  }
 }

@@ -161,6 +161,12 @@ final class Promises {
         bench);
   }
 
+  /** Nothing that was said of a loose fastener closes anything when it is taken back. */
+  private static boolean isSafelyTakenBack(SessionEvent event) {
+    return !(event instanceof SessionEvent.SayingTakenBack e)
+        || Set.of("NEW_HARDWARE_FITTED", "MARKING_NOTED", "RUN_IN_BY_HAND").contains(e.what());
+  }
+
   /** Checks one decision, or throws. */
   void watch(Intent intent, Decision decision) {
     Set<Class<?>> types = new HashSet<>();
@@ -194,6 +200,9 @@ final class Promises {
     }
     if (SAFER_ONLY.contains(intent.kind())) {
       types.removeAll(SAFER);
+      if (decision.events().stream().allMatch(Promises::isSafelyTakenBack)) {
+        types.remove(SessionEvent.SayingTakenBack.class);
+      }
       require(types.isEmpty(), "a denial or doubt only makes safer", decision);
     }
     if (intent.kind() == IntentKind.UNCLEAR) {

@@ -95,6 +95,7 @@ public final class RandomTechnician {
       case MARKING -> of(IntentKind.HEAD_MARKING);
       case GATE, LOAD -> load(session);
       case TROUBLE -> remedy(session);
+      case BY_HAND -> byHand(session);
       case RUN_DOWN ->
           inUnit(session, number(IntentKind.VALUE_CALLED, pick("5", "5", "7.5", "60")));
       case BEGUN ->
@@ -126,6 +127,14 @@ public final class RandomTechnician {
     return droop
         ? of(IntentKind.HANGS_FREE)
         : of(pick(IntentKind.WHEELS_CARRY, IntentKind.KNUCKLE_JACKED, IntentKind.ARCH_HEIGHT));
+  }
+
+  private Intent byHand(Session session) {
+    int count = ((Step.Fasten) session.place().step()).fastener().set().count();
+    int said = random.nextInt(6) == 0 ? 1 + random.nextInt(count) : count;
+    return said == 1
+        ? of(IntentKind.FITTED_SNUG)
+        : new Intent.Counted(IntentKind.FITTED_SNUG, said, said);
   }
 
   private Intent loadReadBack(Session session) {

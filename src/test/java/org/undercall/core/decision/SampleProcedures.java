@@ -304,7 +304,12 @@ final class SampleProcedures {
     Fastener f = plain.fastener();
     Fastener.Joint wheel =
         new Fastener.Joint(
-            Optional.empty(), Optional.empty(), Optional.empty(), true, Optional.empty());
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            true,
+            Optional.empty(),
+            Optional.empty());
     return new Step.Fasten(
         plain.head(),
         new Fastener(
@@ -314,7 +319,7 @@ final class SampleProcedures {
   private static Step step(String id, SplittableRandom random) {
     LoadCondition some =
         random.nextBoolean() ? LoadCondition.RIDE_HEIGHT : LoadCondition.FULL_DROOP;
-    return switch (random.nextInt(12)) {
+    return switch (random.nextInt(14)) {
       case 0 -> doStep(id, random.nextBoolean(), random.nextInt(3) == 0);
       case 1 -> measure(id, random.nextBoolean(), random.nextBoolean());
       case 2 -> new Step.Wait(head(id, false), Duration.ofSeconds(30));
@@ -326,7 +331,11 @@ final class SampleProcedures {
               : sometimesSet(bushBolt(id), random);
       case 6 -> wheel(id, Wheels.REMOVED);
       case 7 -> wheel(id, Wheels.FITTED);
-      case 8 -> sometimesSet(wheelBolts(id), random);
+      case 9 -> random.nextBoolean() ? bushBolt(id) : byHand(bushBolt(id));
+      case 8 -> {
+        Step bolts = random.nextInt(3) == 0 ? byHand(wheelBolts(id)) : wheelBolts(id);
+        yield sometimesSet(bolts, random);
+      }
       default -> sometimesSet(randomFastener(id, random), random);
     };
   }
@@ -340,14 +349,23 @@ final class SampleProcedures {
   /** The same fastener with a prevailing torque. */
   static Step runningDown(Step step, Fastener.Manner.RunDown how) {
     Fastener.Manner manner =
-        new Fastener.Manner(false, Optional.empty(), Optional.of(how), Optional.empty());
+        new Fastener.Manner(false, false, Optional.empty(), Optional.of(how), Optional.empty());
     return with(step, ((Step.Fasten) step).fastener().set(), manner);
+  }
+
+  /** The same fastener, to be run in by hand first. */
+  static Step byHand(Step step) {
+    Fastener f = ((Step.Fasten) step).fastener();
+    Fastener.Manner manner =
+        new Fastener.Manner(false, true, Optional.empty(), f.manner().runDown(), Optional.empty());
+    return with(step, f.set(), manner);
   }
 
   /** The same fastener with a left-hand thread, or to be left to cure. */
   static Step minding(Step step, boolean leftHand, Optional<Duration> cure) {
     Fastener.Manner manner =
-        new Fastener.Manner(leftHand, Optional.of("a key in the pin"), Optional.empty(), cure);
+        new Fastener.Manner(
+            leftHand, false, Optional.of("a key in the pin"), Optional.empty(), cure);
     return with(step, ((Step.Fasten) step).fastener().set(), manner);
   }
 
@@ -402,6 +420,9 @@ final class SampleProcedures {
             new Fastener.Part(Hardware.SELF_LOCKING_NUT, random.nextBoolean(), Lubrication.DRY),
             List.of(LoadCondition.values()).get(random.nextInt(3)),
             List.of(new Variant(Optional.empty(), stages)));
+    if (random.nextInt(10) == 0) {
+      return byHand(step);
+    }
     return switch (random.nextInt(12)) {
       case 0, 1 -> minding(step, true, Optional.of(Duration.ofMinutes(1)));
       case 2, 3 -> runningDown(step, Fastener.Manner.RunDown.ADDED);

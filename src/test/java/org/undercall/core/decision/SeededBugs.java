@@ -342,6 +342,14 @@ final class SeededBugs {
             "complete with every step closed",
             replacing(Mistakes::complete)),
         new SeededBug(
+            "one that is run in by hand counts for all of a set",
+            "all run in by hand, by their number",
+            hearing(Mistakes::allByHand)),
+        new SeededBug(
+            "a pass by hand is passed over",
+            "a pass by hand before a torque",
+            believing(Mistakes::byHand)),
+        new SeededBug(
             "a fastener that is only snug is closed",
             "all stages closed",
             recording(Mistakes::closeSnug)),

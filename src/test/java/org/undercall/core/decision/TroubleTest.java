@@ -230,6 +230,8 @@ class TroubleTest {
     "torque cannot be reached, TORQUE_NOT_REACHED",
     "wrong hardware in the kit, WRONG_HARDWARE",
     "part is missing, PART_MISSING",
+    "head markings are different, MARKINGS_DIFFER",
+    "bolts are marked differently, MARKINGS_DIFFER",
     "seat is damaged, SEAT_DAMAGED",
     "thread is damaged, THREAD_STRIPPED"
   })
