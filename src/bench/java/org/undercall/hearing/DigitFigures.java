@@ -77,7 +77,7 @@ final class DigitFigures {
   private Result trial(Digits digits, Listener listener, Conditions conditions, Random random) {
     Digits.Said said = digits.threeDigits(random);
     Mixing.Clip clip = conditions.clip(said.speech(), bench.noises(), random);
-    return Listener.result(listener.hear(clip.sound(), allowed), isValue(said.digits()));
+    return Listener.result(listener.hear(clip.sound(), allowed, 3), isValue(said.digits()));
   }
 
   /** Whether an intent calls just this value, and nothing more. */

@@ -58,7 +58,41 @@ final class Digits {
 
   /** A value of three digits, the first not zero, different clips of one speaker. */
   Said threeDigits(Random random) {
+    return threeDigits(speakers.get(random.nextInt(speakers.size())), random, 0, 0);
+  }
+
+  /** The same with a pause before the second digit or the third, counted from 0. */
+  Said threeDigits(Random random, int late, int pauseMillis) {
+    return threeDigits(speakers.get(random.nextInt(speakers.size())), random, late, pauseMillis);
+  }
+
+  /** The same by the speaker of a number from 0. */
+  Said threeDigits(Random random, int speaker) {
+    return threeDigits(speakers.get(speaker), random, 0, 0);
+  }
+
+  /** How many speakers there are. */
+  int size() {
+    return speakers.size();
+  }
+
+  /** One value said so many times by one speaker, with any of his clips of each digit. */
+  List<Said> repeated(Random random, int times) {
     Speaker speaker = speakers.get(random.nextInt(speakers.size()));
+    String digits = threeDigits(speaker, random, 0, 0).digits();
+    List<Said> all = new ArrayList<>();
+    for (int i = 0; i < times; i++) {
+      List<Speech> words = new ArrayList<>();
+      for (char digit : digits.toCharArray()) {
+        List<Clip> clips = speaker.clips().stream().filter(c -> c.digit() == digit - '0').toList();
+        words.add(clips.get(random.nextInt(clips.size())).speech());
+      }
+      all.add(new Said(digits, speaker.name(), Splicing.spoken(words, random)));
+    }
+    return all;
+  }
+
+  private static Said threeDigits(Speaker speaker, Random random, int late, int pauseMillis) {
     List<Clip> left = new ArrayList<>(speaker.clips());
     StringBuilder digits = new StringBuilder();
     List<Speech> words = new ArrayList<>();
@@ -70,6 +104,7 @@ final class Digits {
         words.add(clip.speech());
       }
     }
-    return new Said(digits.toString(), speaker.name(), Splicing.spoken(words, random));
+    return new Said(
+        digits.toString(), speaker.name(), Splicing.spoken(words, random, late, pauseMillis));
   }
 }

@@ -10,13 +10,16 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.undercall.adapter.recogniser.RecogniserMaker;
+import org.undercall.core.decision.CutValue;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.Phrasebook;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.listen.Attention;
+import org.undercall.listen.PatientEar;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Ear;
 import org.undercall.port.Heard;
@@ -56,14 +59,30 @@ final class Listener {
     return hear(new ClipFrames(sound), allowed);
   }
 
+  /** Everything heard in a clip at a stage whose value has so many digits. */
+  List<Heard> hear(Sound sound, Set<IntentKind> allowed, int digits) {
+    return hear(
+        new ClipFrames(sound),
+        allowed,
+        ear ->
+            new PatientEar(
+                ear,
+                said -> CutValue.mayGoOn(said, digits),
+                (first, whole) -> CutValue.isOne(whole, digits)));
+  }
+
   /** Everything heard in a clip that sounds as fast as a live source. */
   List<Heard> hearLive(Sound sound, Set<IntentKind> allowed) {
     return hear(ClipFrames.live(sound), allowed);
   }
 
   private List<Heard> hear(ClipFrames frames, Set<IntentKind> allowed) {
+    return hear(frames, allowed, ear -> ear);
+  }
+
+  private List<Heard> hear(ClipFrames frames, Set<IntentKind> allowed, UnaryOperator<Ear> around) {
     List<Heard> all = new ArrayList<>();
-    try (SoundEar ear = new SoundEar(frames, maker, this::words, attention.get())) {
+    try (Ear ear = around.apply(new SoundEar(frames, maker, this::words, attention.get()))) {
       while (true) {
         Optional<RecognisedPhrase> phrase =
             ear.next(allowed, PATIENCE_MILLIS).map(org.undercall.port.Heard::phrase);

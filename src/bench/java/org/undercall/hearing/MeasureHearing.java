@@ -22,6 +22,7 @@ public final class MeasureHearing {
   private enum Part {
     SPEED,
     DIGITS,
+    PAUSES,
     NUMBERS,
     PHRASES,
     NEARMISS,
@@ -32,7 +33,9 @@ public final class MeasureHearing {
     /** What was tried and measured once, no part of a run of everything. */
     TRIED,
     END,
-    WORDINGS;
+    WORDINGS,
+    SPEAKERS,
+    REPEATS;
 
     /** Whether it is measured if no part is named. */
     boolean isUsual() {
@@ -47,6 +50,7 @@ public final class MeasureHearing {
                 new DelayFigures(bench).table(),
                 new IdleFigures(bench).table());
         case DIGITS -> new DigitFigures(bench).tables();
+        case PAUSES -> new PauseFigures(bench).tables();
         case NUMBERS -> new NumberFigures(bench).tables();
         case PHRASES -> new PhraseFigures(bench).tables();
         case NEARMISS -> new NearMissFigures(bench).tables();
@@ -56,6 +60,8 @@ public final class MeasureHearing {
         case MEMORY -> memory.map(MemoryFigures::table).stream().toList();
         case TRIED -> new TriedFigures(bench).tables();
         case END -> new EndFigures(bench).tables();
+        case SPEAKERS -> new SpeakerFigures(bench).tables();
+        case REPEATS -> new RepeatFigures(bench).tables();
         case WORDINGS -> new WordingFigures(bench).tables();
       };
     }

@@ -52,7 +52,8 @@ final class NumberFigures {
   private Result trial(int number, boolean byDigits, Random random) {
     String said = byDigits ? SpokenSamples.digits(number) : inWords(number, random);
     Mixing.Clip clip = Mixing.clean(speakers.anyPlain(random).say(said));
-    List<Listener.Heard> heard = bench.listener().hear(clip.sound(), allowed);
+    List<Listener.Heard> heard =
+        bench.listener().hear(clip.sound(), allowed, Integer.toString(number).length());
     return Listener.result(heard, DigitFigures.isValue(Integer.toString(number)));
   }
 

@@ -14,6 +14,11 @@ final class Splicing {
 
   /** The words in a row, with a pause of 80 to 150 ms between each two. */
   static Speech spoken(List<Speech> words, Random random) {
+    return spoken(words, random, words.size(), 0);
+  }
+
+  /** The same with a longer pause before one word, counted from 0. */
+  static Speech spoken(List<Speech> words, Random random, int late, int pauseMillis) {
     Sound[] parts = new Sound[2 * words.size() - 1];
     double power = 0;
     double total = 0;
@@ -23,7 +28,8 @@ final class Splicing {
       power += word.activeRms() * word.activeRms() * word.sound().length();
       total += word.sound().length();
       if (i > 0) {
-        parts[2 * i - 1] = Sound.silence(SHORTEST + random.nextInt(LONGEST - SHORTEST + 1));
+        int usual = SHORTEST + random.nextInt(LONGEST - SHORTEST + 1);
+        parts[2 * i - 1] = Sound.silence(i == late ? pauseMillis : usual);
       }
     }
     return new Speech(Sound.joined(parts), Math.sqrt(power / total));

@@ -3,6 +3,7 @@ package org.undercall.session;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.Set;
+import org.undercall.core.decision.CutValue;
 import org.undercall.core.decision.Decider;
 import org.undercall.core.decision.Decision;
 import org.undercall.core.decision.Phase;
@@ -14,6 +15,7 @@ import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Reply;
+import org.undercall.listen.PatientEar;
 import org.undercall.port.Display;
 import org.undercall.port.Ear;
 import org.undercall.port.Fault;
@@ -67,7 +69,11 @@ public final class SessionLoop {
    */
   public SessionLoop(Session session, Ports ports, long recorded, Duration remindAfter) {
     this.session = session;
-    this.ear = ports.ear();
+    this.ear =
+        new PatientEar(
+            ports.ear(),
+            said -> CutValue.mayGoOn(this.session, said),
+            (first, whole) -> CutValue.isOne(this.session, first, whole));
     this.voice = ports.voice();
     this.journal = ports.journal();
     this.clips = new PhraseClips(journal.clips());

@@ -16,12 +16,14 @@ import org.undercall.command.option.CalledOption;
 import org.undercall.command.option.HeardText;
 import org.undercall.command.option.ModelOption;
 import org.undercall.command.option.OwnWordsOption;
+import org.undercall.core.decision.CutValue;
 import org.undercall.core.decision.Decider;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.listen.PatientEar;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Ear;
 import org.undercall.port.Ear.EndOfInput;
@@ -121,7 +123,11 @@ public final class ListenCommand implements Callable<Integer> {
         SpeechModel loaded = model.load(spec.commandLine().getErr());
         SoundEar sound = SoundEar.standard(frames, ownWords.of(loaded, ownWords.load()));
         Voice voice = new PrintVoice(spec.commandLine().getErr()::println);
-        Ear ear = called.of(sound, voice, time(sound))) {
+        Ear ear =
+            new PatientEar(
+                called.of(sound, voice, time(sound)),
+                said -> CutValue.mayGoOn(said, CutValue.USUAL_DIGITS),
+                (first, whole) -> CutValue.isOne(whole, CutValue.USUAL_DIGITS))) {
       ear.forget();
       while (true) {
         ear.next(allowed, PATIENCE_MILLIS).ifPresent(heard -> print(heard.phrase(), allowed, out));

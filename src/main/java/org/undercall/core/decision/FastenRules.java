@@ -333,7 +333,9 @@ final class FastenRules {
     if (words && ConfusableNumbers.isConfusable(called)) {
       return Optional.of(digitByDigit(session, called));
     }
-    return Optional.empty();
+    return value.number().style() == SpokenNumber.Style.WITH_PAUSE
+        ? Optional.of(readBack(session, session.tightening().stagesClosed() + 1, value))
+        : Optional.empty();
   }
 
   /** The refusal of a value in another unit, or without one where it needs it. */

@@ -62,13 +62,13 @@ record Possible(Session session) {
         atHand(step, Step.Fasten.class), when(isNextStage(stage), "the stage that is next"));
   }
 
-  /** A reading within the tolerance of the stage at hand. */
+  /** A reading within the tolerance of the stage at hand, or just its value. */
   Optional<String> holds(BigDecimal value) {
     return when(
         stagesAtHand().isPresent()
             && session.stage().isReachedBy(value)
-            && FastenRules.isRead(session),
-        "a reading within the tolerance, of an angle or at a wrench that is read");
+            && (FastenRules.isRead(session) || session.stage().amount().compareTo(value) == 0),
+        "a reading within the tolerance, of an angle or at a wrench that is read, or the value");
   }
 
   /** Whether a step is a closed fastener that must cure. */

@@ -53,10 +53,12 @@ public final class Denials {
   private static final Map<String, String> ACROSS =
       Map.of("left", "right", "right", "left", "front", "rear", "rear", "front");
 
-  /** Heard freely, "nut" is "not" and "knuckle" is "not all"; such a phrase is still weighed. */
-  private static final String NOT = "not";
-
-  private static final Set<String> LIKE_NOT = Set.of("nut", "knuckle");
+  /**
+   * Heard freely, "nut" is "not", "knuckle" is "not all" and "rear" is "where"; such a phrase is
+   * still weighed.
+   */
+  private static final Map<String, String> LIKE_DENIAL =
+      Map.of("nut", "not", "knuckle", "not", "rear", "where");
 
   /** What "one", "two", "four" and "eight" are heard as, freely. */
   private static final Map<String, String> SOUND_LIKE =
@@ -95,9 +97,9 @@ public final class Denials {
   static boolean contradicts(List<String> phrase, List<String> free) {
     List<String> rest = new ArrayList<>(free);
     phrase.forEach(rest::remove);
-    LIKE_NOT.stream()
-        .filter(word -> phrase.contains(word) && !free.contains(word))
-        .forEach(word -> rest.remove(NOT));
+    LIKE_DENIAL.entrySet().stream()
+        .filter(like -> phrase.contains(like.getKey()) && !free.contains(like.getKey()))
+        .forEach(like -> rest.remove(like.getValue()));
     boolean number = phrase.stream().anyMatch(NumberWords.ALL::contains);
     boolean denied =
         number

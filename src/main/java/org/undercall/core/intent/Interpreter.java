@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.undercall.core.intent.Intent.Unclear;
 import org.undercall.core.intent.Intent.Unclear.Reason;
 
@@ -12,6 +13,9 @@ import org.undercall.core.intent.Intent.Unclear.Reason;
 public final class Interpreter {
   /** How sure the recogniser must be of every word of a phrase, from 0 to 1. */
   public static final double LEAST_CONFIDENCE = 0.6;
+
+  /** A pause within a number, in seconds, after which it is read back before it counts. */
+  private static final double LONG_PAUSE = 0.75;
 
   private Interpreter() {}
 
@@ -56,7 +60,7 @@ public final class Interpreter {
     if (!sure) {
       return new Unclear(words.size() > 1 ? Reason.LOW_CONFIDENCE : Reason.STRAY_WORDS);
     }
-    return lone(intent, words);
+    return lone(paused(intent, phrase), words);
   }
 
   /** What cancels a load needs half the certainty of what closes. */
@@ -104,6 +108,23 @@ public final class Interpreter {
         allowed.stream().filter(IntentKind::cancelsLoad).collect(Collectors.toSet());
     return Optional.of(match(words, calls))
         .filter(intent -> !(intent instanceof Unclear) && phrase.confidence() >= minimumConfidence);
+  }
+
+  /** A number with a long pause in it is marked so. */
+  private static Intent paused(Intent intent, RecognisedPhrase phrase) {
+    return intent instanceof Intent.OfNumber value && hasPause(phrase.words())
+        ? new Intent.OfNumber(
+            value.kind(),
+            new SpokenNumber(value.number().value(), SpokenNumber.Style.WITH_PAUSE),
+            value.unit())
+        : intent;
+  }
+
+  private static boolean hasPause(List<RecognisedPhrase.Word> words) {
+    return IntStream.range(1, words.size())
+        .filter(i -> NumberWords.ALL.contains(words.get(i).text()))
+        .filter(i -> NumberWords.ALL.contains(words.get(i - 1).text()))
+        .anyMatch(i -> words.get(i).start() - words.get(i - 1).end() >= LONG_PAUSE);
   }
 
   /** A number of one word counts only with more words around it. */

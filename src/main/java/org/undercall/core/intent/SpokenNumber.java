@@ -15,6 +15,8 @@ public record SpokenNumber(BigDecimal value, Style style) {
   public enum Style {
     /** Every digit on its own, as in "one seven five". */
     DIGIT_BY_DIGIT,
+    /** Digit by digit or otherwise, with a long pause in it: it may not be one number. */
+    WITH_PAUSE,
     /** Any other way, as in "one seventy five" or "a hundred and ten". */
     WORDS
   }

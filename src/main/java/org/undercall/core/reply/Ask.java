@@ -126,9 +126,9 @@ public final class Ask {
     BigDecimal off = value.subtract(stage.amount());
     boolean range =
         stage instanceof Stage.TorqueStage torque && torque.form() == Stage.TorqueStage.Form.RANGE;
-    if (range) {
-      String read = Words.sentence(Words.digits(value)) + " " + Words.unit(stage);
-      return Reply.of(read + ", in the range. Say: that is correct.");
+    String read = Words.sentence(Words.digits(value)) + " " + Words.unit(stage);
+    if (range || off.signum() == 0) {
+      return Reply.of(read + (range ? ", in the range" : "") + ". Say: that is correct.");
     }
     return Reply.of(
         Words.sentence(Words.digits(value))

@@ -71,7 +71,7 @@ final class Bay {
    * {@code < } is one sentence of the reply, {@code +30} lets seconds pass, {@code * restart} ends
    * the program and takes the work up again after an hour in which the clocks of this bay stand,
    * {@code * off 30} does so after 30 seconds that pass, {@code * set -30} sets the wall clock,
-   * {@code * quiet 600} lets so long a quiet pass.
+   * {@code * quiet 600} lets so long a quiet pass, {@code ~ } is said with a pause after each word.
    */
   Bay goes(String dialogue) {
     StringBuilder played = new StringBuilder();
@@ -89,6 +89,7 @@ final class Bay {
   private List<String> reply(String line) {
     return switch (line.charAt(0)) {
       case '+' -> pass(Long.parseLong(line.substring(1)));
+      case '~' -> hear(slow(line.substring(2)));
       case '*' -> act(List.of(line.substring(2).split(" ", -1)));
       default -> say(line.substring(2));
     };
@@ -112,6 +113,21 @@ final class Bay {
             RecognisedPhrase.typed(phrase).words().stream()
                 .map(w -> new RecognisedPhrase.Word(w.text(), confidence, 0, 0))
                 .toList()));
+  }
+
+  /** A phrase with a pause of a second after each word. */
+  private static RecognisedPhrase slow(String phrase) {
+    List<RecognisedPhrase.Word> words = new ArrayList<>();
+    for (RecognisedPhrase.Word word : RecognisedPhrase.typed(phrase).words()) {
+      double start = 1.5 * words.size();
+      words.add(new RecognisedPhrase.Word(word.text(), 1, start, start + 0.5));
+    }
+    return new RecognisedPhrase(words);
+  }
+
+  /** Where the work stands. */
+  Session session() {
+    return session;
   }
 
   /** Something that is close to a phrase, heard at some levels. */

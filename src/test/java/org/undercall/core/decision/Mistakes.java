@@ -133,6 +133,10 @@ final class Mistakes {
     return new Intent.OfNumber(said.kind(), number, Optional.empty());
   }
 
+  static Intent withoutPause(Intent.OfNumber said) {
+    return said.number().style() == SpokenNumber.Style.WITH_PAUSE ? digits(said) : said;
+  }
+
   static Intent digits(Intent.OfNumber said) {
     SpokenNumber number =
         new SpokenNumber(said.number().value(), SpokenNumber.Style.DIGIT_BY_DIGIT);

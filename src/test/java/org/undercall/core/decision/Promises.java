@@ -355,6 +355,8 @@ final class Promises {
         stage.amount().subtract(before).compareTo(e.value()) == 0,
         "the value of the specification",
         e);
+    boolean pause = said.number().style() == SpokenNumber.Style.WITH_PAUSE;
+    require(!pause, "a value with a pause in it is read back", e);
     boolean words = said.number().style() == SpokenNumber.Style.WORDS;
     require(!words || !ConfusableNumbers.isConfusable(e.value()), "digits where confusable", e);
     String unit = said.unit().map(Enum::name).orElse("none");
@@ -376,10 +378,12 @@ final class Promises {
   private void checkReading(SessionEvent.ValueCalled e) {
     Stage stage = stages(e.step()).get(e.stage() - 1);
     if (stage instanceof Stage.TorqueStage torque) {
+      boolean nominal = e.value().compareTo(torque.amount()) == 0;
       BigDecimal off = e.value().subtract(torque.target().amount()).abs();
-      require(off.compareTo(torque.plusMinus()) <= 0, "a reading within the tolerance", e);
+      boolean within = nominal || off.compareTo(torque.plusMinus()) <= 0;
+      require(within, "a reading within the tolerance", e);
       bench.checkTorque(walk, fastener(e.step()), torque, e);
-      if (torque.form() != Stage.TorqueStage.Form.RANGE) {
+      if (!nominal && torque.form() != Stage.TorqueStage.Form.RANGE) {
         bench.checkReading(walk, torque, e);
       }
       return;

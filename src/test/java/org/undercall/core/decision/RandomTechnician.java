@@ -95,7 +95,8 @@ public final class RandomTechnician {
       case MARKING -> of(IntentKind.HEAD_MARKING);
       case GATE, LOAD -> load(session);
       case TROUBLE -> remedy(session);
-      case BY_HAND -> byHand(session);
+      case BY_HAND ->
+          random.nextInt(4) == 0 ? stage(session, IntentKind.TORQUE_COMPLETED) : byHand(session);
       case RUN_DOWN ->
           inUnit(session, number(IntentKind.VALUE_CALLED, pick("5", "5", "7.5", "60")));
       case BEGUN ->
@@ -103,7 +104,10 @@ public final class RandomTechnician {
               ? of(IntentKind.LOOSENED)
               : number(IntentKind.TURNED_SO_FAR, pick("0", "30", "60", "90", "200"));
       case TORQUE -> stage(session, IntentKind.TORQUE_COMPLETED);
-      case ANGLE -> stage(session, IntentKind.ANGLE_COMPLETED);
+      case ANGLE ->
+          session.tightening().turned().isPresent() && random.nextInt(3) == 0
+              ? number(IntentKind.ANGLE_COMPLETED, session.specified().amount().toPlainString())
+              : stage(session, IntentKind.ANGLE_COMPLETED);
       case JOB_READ_BACK, READ_BACK -> of(IntentKind.READ_BACK_RIGHT);
       case LOAD_READ_BACK -> loadReadBack(session);
       case NOTING -> new Intent.NoteText(pick("cancel that", "dust boot is torn"));
@@ -282,7 +286,9 @@ public final class RandomTechnician {
 
   private Intent.OfNumber number(IntentKind kind, String amount) {
     SpokenNumber.Style style =
-        random.nextBoolean() ? SpokenNumber.Style.WORDS : SpokenNumber.Style.DIGIT_BY_DIGIT;
+        random.nextInt(10) == 0
+            ? SpokenNumber.Style.WITH_PAUSE
+            : random.nextBoolean() ? SpokenNumber.Style.WORDS : SpokenNumber.Style.DIGIT_BY_DIGIT;
     Optional<SpokenUnit> unit =
         random.nextInt(3) > 0 ? Optional.empty() : Optional.of(pick(SpokenUnit.values()));
     return new Intent.OfNumber(kind, new SpokenNumber(new BigDecimal(amount), style), unit);

@@ -326,6 +326,10 @@ final class SeededBugs {
             "digits where confusable",
             hearing((s, i) -> i instanceof Intent.OfNumber n ? Mistakes.digits(n) : i)),
         new SeededBug(
+            "a value with a pause in it counts at once",
+            "a value with a pause in it is read back",
+            hearing((s, i) -> i instanceof Intent.OfNumber n ? Mistakes.withoutPause(n) : i)),
+        new SeededBug(
             "a stage is closed without a value",
             "a value called for this stage",
             believing(Mistakes::calledAlready)),

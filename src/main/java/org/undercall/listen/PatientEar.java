@@ -1,0 +1,96 @@
+package org.undercall.listen;
+
+import java.io.ByteArrayOutputStream;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiPredicate;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.undercall.core.intent.Intent;
+import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.Interpreter;
+import org.undercall.core.intent.RecognisedPhrase;
+import org.undercall.port.Ear;
+import org.undercall.port.EarAround;
+import org.undercall.port.Heard;
+
+/**
+ * An ear that waits for the rest of a value: people pause inside a number for longer than a phrase
+ * lasts. What does not belong to it is heard next.
+ */
+public final class PatientEar extends EarAround {
+  /** How long after the first part the second may begin. */
+  private static final long PAUSE_MILLIS = 2_000;
+
+  private final Predicate<Intent> mayGoOn;
+  private final BiPredicate<Intent, Intent> isOne;
+  private Optional<Heard> waiting = Optional.empty();
+
+  /**
+   * An ear around another one.
+   *
+   * @param mayGoOn whether what was heard may be the beginning of a value
+   * @param isOne whether what was heard first is one value with the rest, given with it
+   */
+  public PatientEar(Ear ear, Predicate<Intent> mayGoOn, BiPredicate<Intent, Intent> isOne) {
+    super(ear);
+    this.mayGoOn = mayGoOn;
+    this.isOne = isOne;
+  }
+
+  /** {@inheritDoc} After the beginning of a value it may take two seconds longer. */
+  @Override
+  public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput {
+    if (waiting.isPresent()) {
+      Optional<Heard> next = waiting;
+      waiting = Optional.empty();
+      return next;
+    }
+    Optional<Heard> heard = ear.next(allowed, patienceMillis);
+    boolean begun =
+        heard
+            .filter(h -> h.how() == Heard.How.SPOKEN)
+            .filter(h -> mayGoOn.test(read(h.phrase(), allowed, Interpreter.LEAST_CONFIDENCE)))
+            .isPresent();
+    return begun ? Optional.of(whole(heard.get(), allowed)) : heard;
+  }
+
+  private Heard whole(Heard first, Set<IntentKind> allowed) {
+    try {
+      Optional<Heard> rest = ear.next(allowed, PAUSE_MILLIS);
+      if (rest.filter(r -> isRest(first, r, allowed)).isPresent()) {
+        return joined(first, rest.get());
+      }
+      waiting = rest;
+    } catch (EndOfInput e) {
+      // Asked again, the source has ended still.
+    }
+    return first;
+  }
+
+  /** Whether both are one value, however sure each is: a doubt about one is a doubt about all. */
+  private boolean isRest(Heard first, Heard rest, Set<IntentKind> allowed) {
+    Intent begun = read(first.phrase(), allowed, Interpreter.LEAST_CONFIDENCE);
+    return rest.how() == Heard.How.SPOKEN
+        && isOne.test(begun, read(joined(first, rest).phrase(), allowed, 0));
+  }
+
+  private static Intent read(RecognisedPhrase phrase, Set<IntentKind> allowed, double least) {
+    return Interpreter.interpret(phrase, allowed, least);
+  }
+
+  private static Heard joined(Heard first, Heard rest) {
+    RecognisedPhrase phrase =
+        new RecognisedPhrase(
+            Stream.of(first, rest).flatMap(h -> h.phrase().words().stream()).toList());
+    Optional<byte[]> sound = first.sound().flatMap(f -> rest.sound().map(r -> both(f, r)));
+    return new Heard(phrase, first.how(), first.levels(), sound);
+  }
+
+  private static byte[] both(byte[] first, byte[] rest) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    bytes.writeBytes(first);
+    bytes.writeBytes(rest);
+    return bytes.toByteArray();
+  }
+}
