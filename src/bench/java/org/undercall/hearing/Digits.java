@@ -83,8 +83,9 @@ final class Digits {
     List<Said> all = new ArrayList<>();
     for (int i = 0; i < times; i++) {
       List<Speech> words = new ArrayList<>();
-      for (char digit : digits.toCharArray()) {
-        List<Clip> clips = speaker.clips().stream().filter(c -> c.digit() == digit - '0').toList();
+      for (int place = 0; place < digits.length(); place++) {
+        int digit = digits.charAt(place) - '0';
+        List<Clip> clips = speaker.clips().stream().filter(c -> c.digit() == digit).toList();
         words.add(clips.get(random.nextInt(clips.size())).speech());
       }
       all.add(new Said(digits, speaker.name(), Splicing.spoken(words, random)));

@@ -33,7 +33,7 @@ final class PauseFigures {
             Tally.columns("pause in ms"));
     for (int pause : PAUSES) {
       List<Result> results =
-          bench.trials().run(A_PAUSE, 400 + pause, (i, random) -> trial(digits, pause, random));
+          bench.trials().run(A_PAUSE, 400L + pause, (i, random) -> trial(digits, pause, random));
       table.row(Tally.of(results).cells(Integer.toString(pause)));
     }
     return List.of(table);

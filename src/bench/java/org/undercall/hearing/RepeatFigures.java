@@ -50,7 +50,7 @@ final class RepeatFigures {
                 "tries for each taken"));
     for (int decibels : List.of(0, 10, 5)) {
       for (boolean weighed : new boolean[] {false, true}) {
-        long seed = 900 + decibels;
+        long seed = 900L + decibels;
         List<Outcome> outcomes =
             bench
                 .trials()
