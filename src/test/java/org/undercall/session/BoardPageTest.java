@@ -180,11 +180,28 @@ class BoardPageTest {
   }
 
   @Test
+  @DisplayName("has a form for the job before the cautions, and reads it back")
+  void job() throws Exception {
+    browser.until("!document.getElementById('job').hidden");
+    browser.eval("document.getElementById('job-text').focus()");
+    browser.keys("I", "N", "V", "1", ENTER);
+    browser.until("document.getElementById('said').textContent.includes('india november')");
+    assertEquals("registration india november victor one", bay.lastHeard().text());
+    assertEquals("typed", bay.lastHeard().how());
+    browser.until("document.getElementById('job-text').value === ''");
+    browser.eval("document.getElementById('job-what').value = 'odometer'");
+    says("that is correct");
+    says("cautions understood");
+    untilText("headline", "Measure");
+    browser.until("document.getElementById('job').hidden");
+  }
+
+  @Test
   @DisplayName("names every control and region, and the keyboard reaches what can be pressed")
   void names() throws Exception {
     toTheJointNut();
     String unnamed =
-        "[...document.querySelectorAll('button, input, summary, section, ol[tabindex]')].filter(e =>"
+        "[...document.querySelectorAll('button, input, select, summary, section, ol[tabindex]')].filter(e =>"
             + "!(e.textContent.trim() || e.ariaLabel || e.getAttribute('aria-labelledby')"
             + " || e.labels?.length)).map(e => e.outerHTML).join()";
     assertEquals("", browser.eval(unnamed).asText());

@@ -2,6 +2,8 @@
 import { node } from "./draw.js";
 
 const GROUPS = { "go-on": "go-on", load: "load-choices", leave: "leave", ask: "ask", work: "work" };
+/** Before the cautions are understood the job can be told; it is read back like anything else. */
+const JOB_PHASES = ["briefing", "job-read-back"];
 const SETTLE_MILLIS = 400;
 const note = document.getElementById("note");
 let state = -1;
@@ -16,6 +18,7 @@ function tell(words) {
 export function offer(board) {
   if (board.state !== state) disarm();
   state = board.state;
+  document.getElementById("job").hidden = !JOB_PHASES.includes(board.task.phase);
   const next = JSON.stringify(board.choices);
   if (next === drawn) return;
   drawn = next;
@@ -110,4 +113,14 @@ document.getElementById("typed").addEventListener("submit", async (event) => {
   if (!phrase) return;
   const answer = await send({ state, phrase, pressed: false });
   if (answer.outcome === "taken") field.value = "";
+});
+
+const about = document.getElementById("job-text");
+document.getElementById("job").addEventListener("submit", async (event) => {
+  event.preventDefault();
+  const text = about.value.trim();
+  if (!text) return;
+  const phrase = document.getElementById("job-what").value + " " + text;
+  const answer = await send({ state, phrase, pressed: false });
+  if (answer.outcome === "taken") about.value = "";
 });
