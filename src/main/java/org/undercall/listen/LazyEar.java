@@ -7,6 +7,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.port.Ear;
 import org.undercall.port.Fault;
 import org.undercall.port.Heard;
@@ -55,6 +56,11 @@ public final class LazyEar implements Ear {
   @Override
   public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput {
     return made().ear().next(allowed, patienceMillis);
+  }
+
+  @Override
+  public Optional<RecognisedPhrase> together(Heard first, Heard rest, Set<IntentKind> allowed) {
+    return made().ear().together(first, rest, allowed);
   }
 
   @Override

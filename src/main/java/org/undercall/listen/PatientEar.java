@@ -50,7 +50,7 @@ public final class PatientEar extends EarAround {
     boolean begun =
         heard
             .filter(h -> h.how() == Heard.How.SPOKEN)
-            .filter(h -> mayGoOn.test(read(h.phrase(), allowed, Interpreter.LEAST_CONFIDENCE)))
+            .filter(h -> mayGoOn.test(read(h.phrase(), allowed)))
             .isPresent();
     return begun ? Optional.of(whole(heard.get(), allowed)) : heard;
   }
@@ -59,7 +59,7 @@ public final class PatientEar extends EarAround {
     try {
       Optional<Heard> rest = ear.next(allowed, PAUSE_MILLIS);
       if (rest.filter(r -> isRest(first, r, allowed)).isPresent()) {
-        return joined(first, rest.get());
+        return joined(first, rest.get(), allowed);
       }
       waiting = rest;
     } catch (EndOfInput e) {
@@ -68,21 +68,24 @@ public final class PatientEar extends EarAround {
     return first;
   }
 
-  /** Whether both are one value, however sure each is: a doubt about one is a doubt about all. */
+  /** Whether both are one value, however sure each is: they are heard once more together. */
   private boolean isRest(Heard first, Heard rest, Set<IntentKind> allowed) {
-    Intent begun = read(first.phrase(), allowed, Interpreter.LEAST_CONFIDENCE);
     return rest.how() == Heard.How.SPOKEN
-        && isOne.test(begun, read(joined(first, rest).phrase(), allowed, 0));
+        && isOne.test(read(first.phrase(), allowed), read(inARow(first, rest), allowed));
   }
 
-  private static Intent read(RecognisedPhrase phrase, Set<IntentKind> allowed, double least) {
-    return Interpreter.interpret(phrase, allowed, least);
+  private static Intent read(RecognisedPhrase phrase, Set<IntentKind> allowed) {
+    return Interpreter.interpret(phrase, allowed, 0);
   }
 
-  private static Heard joined(Heard first, Heard rest) {
+  private static RecognisedPhrase inARow(Heard first, Heard rest) {
+    return new RecognisedPhrase(
+        Stream.of(first, rest).flatMap(h -> h.phrase().words().stream()).toList());
+  }
+
+  private Heard joined(Heard first, Heard rest, Set<IntentKind> allowed) {
     RecognisedPhrase phrase =
-        new RecognisedPhrase(
-            Stream.of(first, rest).flatMap(h -> h.phrase().words().stream()).toList());
+        ear.together(first, rest, allowed).orElseGet(() -> inARow(first, rest));
     Optional<byte[]> sound = first.sound().flatMap(f -> rest.sound().map(r -> both(f, r)));
     return new Heard(phrase, first.how(), first.levels(), sound);
   }

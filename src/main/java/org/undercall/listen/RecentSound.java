@@ -40,6 +40,12 @@ final class RecentSound {
     sounds.clear();
   }
 
+  /** The two phrases heard last as one; empty if their sound was not kept. */
+  Optional<RecognisedPhrase> together(
+      RecognisedPhrase first, RecognisedPhrase rest, Set<IntentKind> allowed) {
+    return second.together(first, rest, allowed);
+  }
+
   /**
    * A phrase as it is after a second look, with its levels and its sound.
    *

@@ -8,6 +8,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.Alternative;
 import org.undercall.core.intent.Certainty;
@@ -51,6 +52,8 @@ final class SecondHearing {
   private final RecogniserMaker maker;
   private final Deque<Frame> recent = new ArrayDeque<>();
   private Optional<Evidence> before = Optional.empty();
+  private List<Frame> soundBefore = List.of();
+  private List<Frame> soundLast = List.of();
   private double endOfUnclear = Double.NEGATIVE_INFINITY;
 
   SecondHearing(RecogniserMaker maker) {
@@ -90,9 +93,28 @@ final class SecondHearing {
     return heard;
   }
 
+  /**
+   * Hears the two phrases heard last as one, without what speaks for either alone.
+   *
+   * @return empty if the sound of one was not kept
+   */
+  Optional<RecognisedPhrase> together(
+      RecognisedPhrase first, RecognisedPhrase rest, Set<IntentKind> allowed) {
+    if (soundBefore.isEmpty() || soundLast.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Frame> sound = Stream.concat(soundBefore.stream(), soundLast.stream()).toList();
+    List<RecognisedPhrase.Word> words =
+        Stream.of(first, rest).flatMap(phrase -> phrase.words().stream()).toList();
+    before = Optional.empty();
+    return Optional.of(again(new RecognisedPhrase(words), sound, new AtWork(allowed, this)));
+  }
+
   private RecognisedPhrase heard(RecognisedPhrase first, Looks looks) {
     List<Frame> sound = soundOf(recent, first, SECONDS_BEFORE);
     recent.clear();
+    soundBefore = soundLast;
+    soundLast = sound;
     if (sound.isEmpty()) {
       return first;
     }

@@ -105,6 +105,11 @@ public final class SoundEar implements Ear {
     return Optional.empty();
   }
 
+  @Override
+  public Optional<RecognisedPhrase> together(Heard first, Heard rest, Set<IntentKind> allowed) {
+    return recent.together(first.phrase(), rest.phrase(), allowed);
+  }
+
   /** Forgets the sound that waits and the phrase begun, such as the program's own voice. */
   @Override
   public void forget() {

@@ -3,6 +3,7 @@ package org.undercall.port;
 import java.util.Optional;
 import java.util.Set;
 import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.RecognisedPhrase;
 
 /** Where phrases come from: a microphone, a WAV file, the keyboard. One thread uses it. */
 public interface Ear extends AutoCloseable {
@@ -17,6 +18,15 @@ public interface Ear extends AutoCloseable {
    * @throws EndOfInput if the source has come to its end
    */
   Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput;
+
+  /**
+   * Looks at the two phrases heard last as one, in the sound of both.
+   *
+   * @return the phrase as it is heard then; empty if the ear has no sound of them
+   */
+  default Optional<RecognisedPhrase> together(Heard first, Heard rest, Set<IntentKind> allowed) {
+    return Optional.empty();
+  }
 
   /** Forgets what came in since the last phrase, for example the program's own voice. */
   default void forget() {}

@@ -1,5 +1,10 @@
 package org.undercall.port;
 
+import java.util.Optional;
+import java.util.Set;
+import org.undercall.core.intent.IntentKind;
+import org.undercall.core.intent.RecognisedPhrase;
+
 /** An ear around another one, which it closes and to which it passes on what it does not do. */
 public abstract class EarAround implements Ear {
   /** The ear inside. */
@@ -8,6 +13,11 @@ public abstract class EarAround implements Ear {
   /** An ear around {@code ear}. */
   protected EarAround(Ear ear) {
     this.ear = ear;
+  }
+
+  @Override
+  public Optional<RecognisedPhrase> together(Heard first, Heard rest, Set<IntentKind> allowed) {
+    return ear.together(first, rest, allowed);
   }
 
   @Override
