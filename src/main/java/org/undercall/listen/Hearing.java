@@ -92,6 +92,11 @@ final class Hearing implements AutoCloseable {
     return over || (quietMillis >= REST_MILLIS && recogniser.partial().isEmpty());
   }
 
+  /** Whether words of a phrase that is not over were heard. */
+  boolean hasWords() {
+    return !recogniser.partial().isEmpty();
+  }
+
   /** What is left when the source has ended. */
   RecognisedPhrase last() {
     return recogniser.accept(TAIL, TAIL.length) ? recogniser.result() : recogniser.finalResult();

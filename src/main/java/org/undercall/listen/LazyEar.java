@@ -64,6 +64,11 @@ public final class LazyEar implements Ear {
   }
 
   @Override
+  public boolean isHearing() {
+    return made().ear().isHearing();
+  }
+
+  @Override
   public void forget() {
     made().ear().forget();
   }

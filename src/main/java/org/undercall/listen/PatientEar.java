@@ -22,6 +22,9 @@ public final class PatientEar extends EarAround {
   /** How long after the first part the second may begin. */
   private static final long PAUSE_MILLIS = 2_000;
 
+  /** How long it may last, once it has begun. */
+  private static final long REST_MILLIS = 4_000;
+
   private final Predicate<Intent> mayGoOn;
   private final BiPredicate<Intent, Intent> isOne;
   private Optional<Heard> waiting = Optional.empty();
@@ -58,6 +61,9 @@ public final class PatientEar extends EarAround {
   private Heard whole(Heard first, Set<IntentKind> allowed) {
     try {
       Optional<Heard> rest = ear.next(allowed, PAUSE_MILLIS);
+      if (rest.isEmpty() && ear.isHearing()) {
+        rest = ear.next(allowed, REST_MILLIS);
+      }
       if (rest.filter(r -> isRest(first, r, allowed)).isPresent()) {
         return joined(first, rest.get(), allowed);
       }

@@ -110,6 +110,11 @@ public final class SoundEar implements Ear {
     return recent.together(first.phrase(), rest.phrase(), allowed);
   }
 
+  @Override
+  public boolean isHearing() {
+    return hearing != null && hearing.hasWords();
+  }
+
   /** Forgets the sound that waits and the phrase begun, such as the program's own voice. */
   @Override
   public void forget() {

@@ -28,6 +28,11 @@ public interface Ear extends AutoCloseable {
     return Optional.empty();
   }
 
+  /** Whether a phrase has begun: words of it were heard, and its end was not. */
+  default boolean isHearing() {
+    return false;
+  }
+
   /** Forgets what came in since the last phrase, for example the program's own voice. */
   default void forget() {}
 

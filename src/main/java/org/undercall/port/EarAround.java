@@ -21,6 +21,11 @@ public abstract class EarAround implements Ear {
   }
 
   @Override
+  public boolean isHearing() {
+    return ear.isHearing();
+  }
+
+  @Override
   public void forget() {
     ear.forget();
   }

@@ -31,6 +31,7 @@ class PatientEarTest {
   private static final class Script implements Ear {
     private final Queue<Optional<Heard>> phrases = new ArrayDeque<>();
     private double at;
+    private boolean begun;
 
     Script say(double pause, double confidence, String words) {
       at += pause;
@@ -52,6 +53,11 @@ class PatientEarTest {
         throw new EndOfInput();
       }
       return phrases.poll();
+    }
+
+    @Override
+    public boolean isHearing() {
+      return begun;
     }
 
     @Override
@@ -102,6 +108,14 @@ class PatientEarTest {
   @DisplayName("is heard as one, and nothing else is")
   void whole(String first, String rest, String expected) {
     assertEquals(expected, heard(new Script().say(1, 1, first).say(1, 1, rest)));
+  }
+
+  @Test
+  @DisplayName("is waited for longer once its rest has begun")
+  void begun() {
+    Script script = new Script().say(1, 1, "six").say(2.1, 1, "seven eight");
+    script.begun = true;
+    assertEquals("678 WITH_PAUSE", heard(script));
   }
 
   @Test
