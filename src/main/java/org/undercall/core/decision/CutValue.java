@@ -12,7 +12,7 @@ public final class CutValue {
   /** Digits before the point where nothing tells how many a value has. */
   public static final int USUAL_DIGITS = 3;
 
-  private static final BigDecimal TEN = BigDecimal.TEN;
+  private static final BigDecimal HUNDRED = new BigDecimal(100);
 
   private CutValue() {}
 
@@ -48,9 +48,15 @@ public final class CutValue {
       return false;
     }
     BigDecimal value = number.get().value();
-    boolean tens =
-        number.get().style() == SpokenNumber.Style.WORDS && value.remainder(TEN).signum() == 0;
-    return digits(value) < most || (tens && digits(value) == most);
+    return digits(value) < most || (digits(value) == most && takesDigit(number.get()));
+  }
+
+  /** Whether a digit can follow a number in words: after "one hundred seventy", not after "ten". */
+  private static boolean takesDigit(SpokenNumber number) {
+    int value = number.value().remainder(HUNDRED).intValueExact();
+    return number.style() == SpokenNumber.Style.WORDS
+        && value % 10 == 0
+        && (value == 0 || value >= 20);
   }
 
   /** A number without its unit, which would end it. */

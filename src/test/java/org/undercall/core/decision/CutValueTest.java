@@ -49,6 +49,8 @@ class CutValueTest {
     "110, nine nine nine, false",
     "110, one hundred, true",
     "175, one seventy, true",
+    "175, one hundred ten, false",
+    "175, one seventeen, false",
     "62, six, true",
     "62, six two, false",
     "62, six three, false",
