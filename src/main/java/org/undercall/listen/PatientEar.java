@@ -1,6 +1,7 @@
 package org.undercall.listen;
 
 import java.io.ByteArrayOutputStream;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
@@ -16,7 +17,7 @@ import org.undercall.port.Heard;
 
 /**
  * An ear that waits for the rest of a value: people pause inside a number for longer than a phrase
- * lasts. What does not belong to it is heard next.
+ * lasts. What does not belong to it is heard next; what cancels a load is heard before it.
  */
 public final class PatientEar extends EarAround {
   /** How long after the first part the second may begin. */
@@ -28,6 +29,7 @@ public final class PatientEar extends EarAround {
   private final Predicate<Intent> mayGoOn;
   private final BiPredicate<Intent, Intent> isOne;
   private Optional<Heard> waiting = Optional.empty();
+  private Set<IntentKind> allowedThen = Set.of();
 
   /**
    * An ear around another one.
@@ -41,7 +43,7 @@ public final class PatientEar extends EarAround {
     this.isOne = isOne;
   }
 
-  /** {@inheritDoc} After the beginning of a value it may take two seconds longer. */
+  /** {@inheritDoc} After the beginning of a value it may take six seconds longer. */
   @Override
   public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput {
     if (waiting.isPresent()) {
@@ -58,6 +60,16 @@ public final class PatientEar extends EarAround {
     return begun ? Optional.of(whole(heard.get(), allowed)) : heard;
   }
 
+  /**
+   * {@inheritDoc} What waits was said before a reply: it may not close or confirm what that reply
+   * asks for.
+   */
+  @Override
+  public void forget() {
+    super.forget();
+    waiting = waiting.filter(h -> !read(h.phrase(), allowedThen).kind().closes());
+  }
+
   private Heard whole(Heard first, Set<IntentKind> allowed) {
     try {
       Optional<Heard> rest = ear.next(allowed, PAUSE_MILLIS);
@@ -67,7 +79,13 @@ public final class PatientEar extends EarAround {
       if (rest.filter(r -> isRest(first, r, allowed)).isPresent()) {
         return joined(first, rest.get(), allowed);
       }
-      waiting = rest;
+      boolean urgent =
+          rest.filter(
+                  r -> read(r.phrase(), allowed, Interpreter.LEAST_CONFIDENCE).kind().cancelsLoad())
+              .isPresent();
+      waiting = urgent ? Optional.of(first) : rest;
+      allowedThen = allowed;
+      return urgent ? rest.get() : first;
     } catch (EndOfInput e) {
       // Asked again, the source has ended still.
     }
@@ -81,7 +99,11 @@ public final class PatientEar extends EarAround {
   }
 
   private static Intent read(RecognisedPhrase phrase, Set<IntentKind> allowed) {
-    return Interpreter.interpret(phrase, allowed, 0);
+    return read(phrase, allowed, 0);
+  }
+
+  private static Intent read(RecognisedPhrase phrase, Set<IntentKind> allowed, double least) {
+    return Interpreter.interpret(phrase, allowed, least);
   }
 
   private static RecognisedPhrase inARow(Heard first, Heard rest) {
@@ -89,11 +111,22 @@ public final class PatientEar extends EarAround {
         Stream.of(first, rest).flatMap(h -> h.phrase().words().stream()).toList());
   }
 
+  /** Both as one phrase in parts; not sure if they are something else when heard together. */
   private Heard joined(Heard first, Heard rest, Set<IntentKind> allowed) {
-    RecognisedPhrase phrase =
-        ear.together(first, rest, allowed).orElseGet(() -> inARow(first, rest));
+    RecognisedPhrase row = inARow(first, rest);
+    RecognisedPhrase both = ear.together(first, rest, allowed).orElse(row);
+    boolean one =
+        read(both, allowed).kind() == read(row, allowed).kind()
+            && isOne.test(read(first.phrase(), allowed), read(both, allowed));
+    RecognisedPhrase phrase = new RecognisedPhrase(one ? both.words() : unsure(row), true);
     Optional<byte[]> sound = first.sound().flatMap(f -> rest.sound().map(r -> both(f, r)));
     return new Heard(phrase, first.how(), first.levels(), sound);
+  }
+
+  private static List<RecognisedPhrase.Word> unsure(RecognisedPhrase phrase) {
+    return phrase.words().stream()
+        .map(w -> new RecognisedPhrase.Word(w.text(), 0, w.start(), w.end()))
+        .toList();
   }
 
   private static byte[] both(byte[] first, byte[] rest) {

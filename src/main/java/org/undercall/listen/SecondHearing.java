@@ -71,6 +71,8 @@ final class SecondHearing {
   /** Forgets what was kept. */
   void clear() {
     recent.clear();
+    soundBefore = List.of();
+    soundLast = List.of();
   }
 
   /**

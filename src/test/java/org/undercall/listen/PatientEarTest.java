@@ -32,6 +32,7 @@ class PatientEarTest {
     private final Queue<Optional<Heard>> phrases = new ArrayDeque<>();
     private double at;
     private boolean begun;
+    private Optional<RecognisedPhrase> together = Optional.empty();
 
     Script say(double pause, double confidence, String words) {
       at += pause;
@@ -53,6 +54,11 @@ class PatientEarTest {
         throw new EndOfInput();
       }
       return phrases.poll();
+    }
+
+    @Override
+    public Optional<RecognisedPhrase> together(Heard first, Heard rest, Set<IntentKind> allowed) {
+      return together;
     }
 
     @Override
@@ -129,6 +135,54 @@ class PatientEarTest {
   @DisplayName("is not believed where its last digit is in doubt")
   void unsure() {
     assertEquals("LOW_CONFIDENCE", heard(new Script().say(1, 1, "six seven").say(1, 0.3, "eight")));
+  }
+
+  @Test
+  @DisplayName("is read back even if the pause was short")
+  void shortPause() {
+    assertEquals("678 WITH_PAUSE", heard(new Script().say(1, 1, "six seven").say(0.1, 1, "eight")));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "six nine eight, 698 WITH_PAUSE",
+    "torque reached six seven eight, LOW_CONFIDENCE",
+    "torque reached, LOW_CONFIDENCE",
+    "cancel that, LOW_CONFIDENCE"
+  })
+  @DisplayName("is what both parts are together, if that is one value, and not sure otherwise")
+  void together(String both, String expected) {
+    Script script = new Script().say(1, 1, "six seven").say(1, 1, "eight");
+    script.together = Optional.of(RecognisedPhrase.typed(both));
+    assertEquals(expected, heard(script));
+  }
+
+  @Test
+  @DisplayName("waits for nothing that is dangerous")
+  void danger() {
+    assertEquals(
+        "JACK_MOVED / 67 DIGIT_BY_DIGIT",
+        heard(new Script().say(1, 1, "six seven").say(1, 1, "i moved the jack")));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"torque reached, ''", "cancel that, CANCEL_THAT", "wrench did not click, DENIED"})
+  @DisplayName("lets nothing that closes be said before the reply that asks for it")
+  void beforeTheReply(String rest, String expected) throws Exception {
+    Script script = new Script().say(1, 1, "six seven").say(1, 1, rest);
+    try (PatientEar ear =
+        new PatientEar(
+            script, said -> CutValue.mayGoOn(said, 3), (first, all) -> CutValue.isOne(all, 3))) {
+      assertEquals("67 DIGIT_BY_DIGIT", meaning(ear.next(TORQUE, 1).orElseThrow()));
+      ear.forget();
+      String next;
+      try {
+        next = ear.next(TORQUE, 1).map(PatientEarTest::meaning).orElse("");
+      } catch (Ear.EndOfInput e) {
+        next = "";
+      }
+      assertEquals(expected, next);
+    }
   }
 
   @Test

@@ -3,7 +3,6 @@ package org.undercall.core.decision;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Fastener.FastenerSet;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
@@ -35,11 +34,11 @@ final class Prompt {
       case DO -> Reply.SILENCE;
       case CHECK -> Ask.check(((Step.Do) session.place().step()).check().orElseThrow());
       case MEASURE -> Ask.measure((Step.Measure) session.place().step());
-      case HARDWARE -> Ask.hardware(fastener(session));
-      case MARKING -> Ask.marking(fastener(session).set().count());
-      case GATE -> Ask.gate(fastener(session).needs(), session.side());
+      case HARDWARE -> Ask.hardware(FastenRules.fastener(session));
+      case MARKING -> Ask.marking(FastenRules.fastener(session).set().count());
+      case GATE -> Ask.gate(FastenRules.fastener(session).needs(), session.side());
       case TROUBLE -> trouble(session);
-      case BY_HAND -> Ask.byHand(fastener(session).set().count());
+      case BY_HAND -> Ask.byHand(FastenRules.fastener(session).set().count());
       case RUN_DOWN -> Ask.runDown(session.specified());
       case BEGUN -> Ask.turnedSoFar(session.specified(), session.tightening().turned());
       case TORQUE, ANGLE -> stage(session);
@@ -68,10 +67,6 @@ final class Prompt {
         : Ask.waiting((Step.Wait) session.place().step());
   }
 
-  private static Fastener fastener(Session session) {
-    return ((Step.Fasten) session.place().step()).fastener();
-  }
-
   private static Reply stage(Session session) {
     Reply added =
         session.stage() instanceof Stage.TorqueStage
@@ -81,7 +76,7 @@ final class Prompt {
         added
             .and(
                 Ask.stage(
-                    fastener(session),
+                    FastenRules.fastener(session),
                     session.stages(),
                     session.tightening().stagesClosed(),
                     session.tightening().tight()))
@@ -114,7 +109,7 @@ final class Prompt {
 
   /** Which fastener of a set is next. */
   private static Reply ofSet(Session session) {
-    FastenerSet set = fastener(session).set();
+    FastenerSet set = FastenRules.fastener(session).set();
     return session
         .tightening()
         .pass()
@@ -156,7 +151,7 @@ final class Prompt {
       return Ask.readBackReading(reading.value(), session.stage());
     }
     if (pending instanceof Pending.OfSet ofSet) {
-      return Ask.readBackSet(ofSet.positions(), fastener(session).set().count());
+      return Ask.readBackSet(ofSet.positions(), FastenRules.fastener(session).set().count());
     }
     if (pending instanceof Pending.OutOfOrder order) {
       return Ask.readBackOrder(order.reason());
@@ -170,7 +165,7 @@ final class Prompt {
     if (pending instanceof Pending.Marking marking) {
       return Ask.readBack(
           marking.marking(),
-          fastener(session).set().count(),
+          FastenRules.fastener(session).set().count(),
           otherSide(session).filter(m -> !m.equals(marking.marking())));
     }
     if (pending instanceof Pending.Load load) {

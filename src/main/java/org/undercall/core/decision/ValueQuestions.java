@@ -15,7 +15,6 @@ import org.undercall.core.fastening.ThreadCatalogue;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
-import org.undercall.core.procedure.Step;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Tell;
 import org.undercall.core.term.Torque;
@@ -43,7 +42,7 @@ final class ValueQuestions {
   }
 
   static Decision why(Session session, Intent intent, Moment now) {
-    Fastener fastener = ((Step.Fasten) session.place().step()).fastener();
+    Fastener fastener = FastenRules.fastener(session);
     Stage stage = session.stage();
     Reply belongs = Tell.belongsTo(fastener, session.tightening().marking(), stage);
     Reply force =

@@ -128,7 +128,7 @@ public final class WalkThrough {
       case DO, HAND_OVER -> "step completed";
       case CHECK -> "check passed";
       case MEASURE -> measured((Step.Measure) session.place().step());
-      case HARDWARE -> newHardware(((Step.Fasten) session.place().step()).fastener());
+      case HARDWARE -> newHardware(FastenRules.fastener(session));
       case MARKING -> "head marking " + marking(session);
       case GATE, LOAD -> isDroop(session) ? "suspension hangs free" : rideHeight(session);
       case BY_HAND -> byHand(FastenRules.fastener(session).set().count());
@@ -173,7 +173,7 @@ public final class WalkThrough {
   }
 
   private static HeadMarking marking(Session session) {
-    Fastener fastener = ((Step.Fasten) session.place().step()).fastener();
+    Fastener fastener = FastenRules.fastener(session);
     return fastener.variants().get(fastener.variants().size() - 1).marking().orElseThrow();
   }
 

@@ -112,7 +112,7 @@ public final class Interpreter {
 
   /** A number with a long pause in it is marked so. */
   private static Intent paused(Intent intent, RecognisedPhrase phrase) {
-    return intent instanceof Intent.OfNumber value && hasPause(phrase.words())
+    return intent instanceof Intent.OfNumber value && (phrase.inParts() || hasPause(phrase.words()))
         ? new Intent.OfNumber(
             value.kind(),
             new SpokenNumber(value.number().value(), SpokenNumber.Style.WITH_PAUSE),

@@ -7,8 +7,9 @@ import java.util.stream.Collectors;
  * What the recogniser heard between two pauses.
  *
  * @param words in order; empty if there was only noise
+ * @param inParts whether a pause cut it in two, and the parts were put together
  */
-public record RecognisedPhrase(List<Word> words) {
+public record RecognisedPhrase(List<Word> words, boolean inParts) {
 
   /** The word that stands for speech outside the list. */
   public static final String UNKNOWN = "[unk]";
@@ -25,6 +26,11 @@ public record RecognisedPhrase(List<Word> words) {
 
   public RecognisedPhrase {
     words = List.copyOf(words);
+  }
+
+  /** A phrase that was heard in one go. */
+  public RecognisedPhrase(List<Word> words) {
+    this(words, false);
   }
 
   /**
