@@ -50,30 +50,8 @@ public final class Meanings {
    * @param share of all the alternatives' likelihood, from 0 to 1; other alternatives that mean the
    *     same do not speak against it
    * @param digits whether it holds a number, and that was said digit by digit
-   * @param shares the share of every meaning, this one's too; words that mean nothing stand for
-   *     themselves
    */
-  public record Choice(
-      List<RecognisedPhrase.Word> words, double share, boolean digits, Map<Object, Double> shares) {
-    public Choice {
-      shares = Map.copyOf(shares);
-    }
-
-    /** Without other meanings. */
-    Choice(List<RecognisedPhrase.Word> words, double share, boolean digits) {
-      this(words, share, digits, Map.of());
-    }
-
-    /** Whether it holds a number. */
-    public boolean number() {
-      return words.stream().anyMatch(word -> NumberWords.ALL.contains(word.text()));
-    }
-
-    /** The same with another share. */
-    Choice with(double other) {
-      return new Choice(words, other, digits, shares);
-    }
-  }
+  public record Choice(List<RecognisedPhrase.Word> words, double share, boolean digits) {}
 
   /**
    * What words mean, apart from how a number in them was said.
@@ -130,8 +108,7 @@ public final class Meanings {
       weights.merge(meaning, weight, Math::max);
     }
     double all = weights.values().stream().mapToDouble(Double::doubleValue).sum();
-    weights.replaceAll((meaning, weight) -> weight / all);
-    return Optional.of(new Choice(best.get().words(), 1 / all, isDigits(best.get()), weights));
+    return Optional.of(new Choice(best.get().words(), 1 / all, isDigits(best.get())));
   }
 
   private static List<String> texts(Choice choice) {
