@@ -1,8 +1,10 @@
 """Splits the recordings by speaker and packs what is trained on.
 
-    python3 prepare.py MODEL RECORDINGS FOLDER
+    python3 prepare.py MODEL RECORDINGS PEOPLE FOLDER
 
-MODEL: the unpacked model. RECORDINGS: the folder with index.tsv. FOLDER gets sound.flac (all the
+MODEL: the unpacked model, with its network as published. RECORDINGS: the folder with index.tsv.
+PEOPLE: a folder with more people, an4_transcripts.tsv (path, speaker, part, seconds, words; the
+parts an4_train and an4_test) and gsc_train/SPEAKER/WORD_NUMBER.wav. FOLDER gets sound.flac (all the
 training sound in a row), index.json (where each recording lies in it) and net.npz (the network,
 the i-vector extractor, and one clip with its results, to check train.py against). split.tsv is
 written beside this file. Needs numpy, soundfile, and the programs espeak-ng, flite and sox.
@@ -22,6 +24,7 @@ import soundfile
 from reference import Extractor, Network, mfcc
 
 DIGITS = "zero one two three four five six seven eight nine".split()
+TEENS = "ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".split()
 TENS = "twenty thirty forty fifty sixty seventy eighty ninety".split()
 PHRASES = [
     "step completed",
@@ -42,6 +45,7 @@ PHRASES = [
 ESPEAK = ["en-us+" + v for v in "f1 f2 f3 m1 m2 m3 m5 m7".split()] + ["en-gb", "en-us-nyc", "en-029"]
 FLITE = ["slt", "rms", "awb", "kal16"]
 SEED = 20261129
+PEOPLE_SECONDS = {"training": 18, "stopping": 10}
 READER_SECONDS = {"training": 8, "stopping": 6}
 
 
@@ -114,6 +118,45 @@ def synthetic(chance):
                 yield f"{program} {voice}", read(wide)
 
 
+def people(folder, chance):
+    """(kind, speaker, part, samples) of more people.
+
+    First those of the training part of AN4, numbers before names; who is in its other part is
+    measured. Then single words.
+    """
+    by = {}
+    with open(os.path.join(folder, "an4_transcripts.tsv")) as file:
+        for line in list(file)[1:]:
+            path, speaker, part, seconds, text = line.rstrip("\n").split("\t")
+            if part == "an4_train":
+                by.setdefault(speaker, []).append((path, text.lower().split()))
+    names = sorted(by)
+    chance.shuffle(names)
+    number = {*DIGITS, *TENS, *TEENS, "oh", "hundred", "thousand", "and"}
+    for i, name in enumerate(names):
+        part = "stopping" if i < 8 else "training"
+        clips = by[name]
+        chance.shuffle(clips)
+        clips.sort(key=lambda c: -(sum(w in number for w in c[1]) / len(c[1]) >= 0.5))
+        left = 16000 * PEOPLE_SECONDS[part]
+        for path, _ in clips:
+            if left < 8000:
+                break
+            samples = read(os.path.join(folder, path))
+            peak = np.abs(samples).max()
+            samples = (samples * min(12.0, 12000 / max(1, peak))).astype("int16")[:left]
+            left -= len(samples)
+            yield "people", name, part, samples
+    words = os.path.join(folder, "gsc_train")
+    for i, name in enumerate(sorted(os.listdir(words))):
+        files = sorted(os.listdir(os.path.join(words, name)))
+        chance.shuffle(files)
+        files.sort(key=lambda f: f.split("_")[0] not in DIGITS)
+        for file in files[:8]:
+            part = "stopping" if i % 8 == 0 else "training"
+            yield "word", name, part, read(os.path.join(words, name, file))
+
+
 def pack_model(model, clip):
     with open(os.path.join(model, "am", "final.mdl"), "rb") as file:
         network, extractor = Network(file.read()), Extractor(model)
@@ -147,7 +190,7 @@ def pack_model(model, clip):
     return packed
 
 
-def main(model, recordings, folder):
+def main(model, recordings, others, folder):
     with open(os.path.join(recordings, "index.tsv")) as file:
         rows = [line.rstrip("\n").split("\t") for line in file][1:]
     parts, chance = split(rows)
@@ -173,6 +216,8 @@ def main(model, recordings, folder):
             samples = samples[:left]
             used[speaker] += len(samples)
         add("word" if kind in ("digits", "words") else kind, speaker, part, samples)
+    for kind, speaker, part, samples in people(others, chance):
+        add(kind, speaker, part, samples)
     for speaker, samples in synthetic(chance):
         add("synthetic", speaker, "training", samples)
     sound = np.concatenate(sounds)
@@ -193,4 +238,4 @@ def main(model, recordings, folder):
 
 
 if __name__ == "__main__":
-    main(*sys.argv[1:4])
+    main(*sys.argv[1:5])

@@ -182,11 +182,16 @@ class Sounds:
         self.sound = read_flac(os.path.join(folder, "sound.flac"))
         with open(os.path.join(folder, "index.json")) as file:
             index = json.load(file)
+        self.talk, self.people = {}, {"training": [], "stopping": []}
         self.by_kind, self.words = {}, {"training": {}, "stopping": {}}
         for entry in index:
             self.by_kind.setdefault((entry[0], entry[2]), []).append(entry)
             if entry[0] == "word":
                 self.words[entry[2]].setdefault(entry[1], []).append(entry)
+            if entry[0] == "people":
+                self.talk.setdefault(entry[1], []).append(entry)
+                if entry[1] not in self.people[entry[2]]:
+                    self.people[entry[2]].append(entry[1])
 
     def get(self, entry):
         return self.sound[entry[3] : entry[3] + entry[4]].astype(np.float32)
@@ -195,19 +200,26 @@ class Sounds:
         return self.get(random.choice(self.by_kind[kind, part]))
 
     def piece(self, part, length):
-        """Half read sentences, the rest synthetic speakers and words of one speaker with pauses."""
+        """Numbers of one speaker, read sentences, synthetic speakers, words of one speaker with pauses."""
         training = part == "training"
         faster = random.uniform(0.87, 1.15) if training and random.random() < 0.6 else 1
         paced = lambda x: np.interp(np.arange(0, len(x) - 1, faster), np.arange(len(x)), x)
         kind = random.random()
-        if kind < (0.5 if training else 0.4):
+        if kind < (0.3 if training else 0.25):
+            name = random.choice(self.people[part])
+            parts = [np.zeros(random.randint(1600, 12000))]
+            while sum(map(len, parts)) < length:
+                clip = self.get(random.choice(self.talk[name]))
+                parts += [paced(clip), np.zeros(random.randint(1000, 14000))]
+            return np.concatenate(parts)[:length]
+        if kind < (0.58 if training else 0.5):
             x = paced(self.any("reading", part))
             if len(x) < length:
                 before = random.randint(0, length - len(x))
                 x = np.pad(x, (before, length))[:length] if random.random() < 0.5 else np.tile(x, 2)
             start = random.randint(0, max(0, len(x) - length))
             return x[start : start + length]
-        if kind < 0.68 and training:
+        if kind < 0.70 and training:
             x = paced(self.any("synthetic", part))
             x = np.pad(x, (random.randint(0, length // 3), length))
             start = random.randint(0, max(0, min(len(x) - length, len(x) // 3)))

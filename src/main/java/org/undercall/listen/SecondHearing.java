@@ -123,7 +123,7 @@ final class SecondHearing {
     List<String> rivals = looks.rivals(second, Interpreter.LEAST_CONFIDENCE);
     List<Alternative> alternatives =
         rivals.isEmpty() ? List.of() : maker.alternatives(rivals, bytes(sound), start(sound));
-    boolean poor = !rivals.isEmpty() && certainty(sound).poor();
+    boolean poor = !rivals.isEmpty() && Certainty.isPoor(SoundQuality.decibels(sound));
     boolean more = !rivals.isEmpty() && isPartOfMore(first, second, sound, poor);
     if (!more && looks.isBeyondDoubt(second, alternatives)) {
       return second;
@@ -146,11 +146,6 @@ final class SecondHearing {
         || UnheardSpeech.around(sound, heard, poor);
   }
 
-  private static Certainty certainty(List<Frame> sound) {
-    SoundQuality quality = SoundQuality.of(sound);
-    return new Certainty(quality.decibels(), quality.narrow());
-  }
-
   private static double start(List<Frame> sound) {
     return seconds(sound.get(0).firstSample()) - seconds(SILENCE.length / BYTES_PER_SAMPLE);
   }
@@ -165,7 +160,7 @@ final class SecondHearing {
     List<Alternative> alternatives = maker.alternatives(list, bytes(sound), start(sound));
     return looks
         .likeliest(alternatives)
-        .map(choice -> sure(choice, sound))
+        .map(choice -> sure(choice, first))
         .orElseGet(() -> looks.counts(first, Interpreter.LEAST_CONFIDENCE) ? unsure(first) : first);
   }
 
@@ -219,8 +214,8 @@ final class SecondHearing {
     }
   }
 
-  private static RecognisedPhrase sure(Meanings.Choice choice, List<Frame> sound) {
-    double confidence = certainty(sound).confidence(choice, Interpreter.LEAST_CONFIDENCE);
+  private static RecognisedPhrase sure(Meanings.Choice choice, RecognisedPhrase first) {
+    double confidence = Certainty.confidence(choice, first, Interpreter.LEAST_CONFIDENCE);
     return with(choice.words(), confidence);
   }
 

@@ -23,15 +23,27 @@ public final class ModelFolder {
   /** The model that the build unpacks. */
   public static final String STANDARD = "vosk-model-en-0.3.45";
 
+  private static final String NETWORK = "am/final.mdl";
+
+  /** The network as published, which the build keeps beside the one adapted to noise. */
+  private static final String PUBLISHED = "am/plain.mdl";
+
   private static final String REMEDY =
       "delete the folder and build again (mvn process-resources), or name another with --model DIR";
 
   private final Path path;
+  private final String name;
   private final Optional<String> warning;
 
-  private ModelFolder(Path path, Optional<String> warning) {
+  private ModelFolder(Path path, String name, Optional<String> warning) {
     this.path = path;
+    this.name = name;
     this.warning = warning;
+  }
+
+  /** The name of the folder, and whether its network is adapted to noise, where that is known. */
+  public String name() {
+    return name;
   }
 
   /** Where it is. */
@@ -91,15 +103,57 @@ public final class ModelFolder {
       SortedMap<String, Path> files = files(folder);
       if (!Files.exists(list)) {
         ModelShape.check(folder, files.keySet());
-        return new ModelFolder(folder, Optional.of(unlisted(folder, list)));
+        return new ModelFolder(folder, name(folder), Optional.of(unlisted(folder, list)));
       }
       compare(folder, files, ChecksumList.read(list));
       ModelShape.check(folder, files.keySet());
-      return new ModelFolder(folder, Optional.empty());
+      boolean adapted = files.containsKey(PUBLISHED);
+      String name = name(folder) + (adapted ? ", adapted to noise" : "");
+      return new ModelFolder(folder, name, Optional.empty());
     } catch (IOException e) {
       throw new Fault(
           ModelCode.UNREADABLE, folder.toString(), "cannot be read (" + e + "); " + REMEDY);
     }
+  }
+
+  /**
+   * Checks a model that is adapted to noise and copies it to a temporary folder with the network as
+   * published; the folder goes when the program ends.
+   *
+   * @throws Fault as {@link #verify}; MOD-002 if it holds no published network
+   */
+  public static ModelFolder plain(Path folder) throws Fault {
+    verify(folder);
+    if (!Files.exists(folder.resolve(PUBLISHED))) {
+      throw fault(ModelCode.FILE_MISSING, folder, PUBLISHED, "is missing, expected for plain");
+    }
+    try {
+      Path copy = Files.createTempDirectory("undercall-model");
+      copy.toFile().deleteOnExit();
+      for (var file : files(folder).entrySet()) {
+        if (!file.getKey().equals(NETWORK)) {
+          String name = file.getKey().equals(PUBLISHED) ? NETWORK : file.getKey();
+          copied(file.getValue(), copy, name);
+        }
+      }
+      return new ModelFolder(copy, name(folder) + ", as published", Optional.empty());
+    } catch (IOException e) {
+      throw new Fault(ModelCode.UNREADABLE, folder.toString(), "cannot be copied (" + e + ")");
+    }
+  }
+
+  private static void copied(Path file, Path to, String name) throws IOException {
+    Path place = to;
+    for (Path part : Path.of(name)) {
+      place = place.resolve(part);
+      place.toFile().deleteOnExit();
+    }
+    Files.createDirectories(place.getParent());
+    Files.copy(file, place);
+  }
+
+  private static String name(Path folder) {
+    return String.valueOf(folder.getFileName());
   }
 
   private static String unlisted(Path folder, Path list) {

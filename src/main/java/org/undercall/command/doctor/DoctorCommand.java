@@ -72,7 +72,7 @@ public final class DoctorCommand implements Callable<Integer> {
     return List.of(
         JavaCheck.ofMachine(),
         RecogniserCheck.ofMachine(),
-        ModelCheck.in(model.folder()),
+        ModelCheck.of(model::verified),
         MicrophoneCheck.named(microphone.name()),
         SpeakerCheck.ofMachine(),
         VoiceCheck.standard(),

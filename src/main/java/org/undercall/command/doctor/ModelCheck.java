@@ -1,6 +1,5 @@
 package org.undercall.command.doctor;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.undercall.adapter.recogniser.ModelFolder;
@@ -25,21 +24,24 @@ record ModelCheck(Model model) implements Check {
   /**
    * A model that was loaded.
    *
-   * @param name of its folder
+   * @param name of its folder and network
    * @param warning about its files, if any
    * @param unknown words that can be said and that it does not know
    */
   record Loaded(String name, Optional<String> warning, List<String> unknown) {}
 
-  static ModelCheck in(Path folder) {
+  /** Where a model is checked. */
+  interface Verified {
+    ModelFolder get() throws Fault;
+  }
+
+  static ModelCheck of(Verified checked) {
     return new ModelCheck(
         () -> {
-          ModelFolder verified = ModelFolder.verify(folder);
+          ModelFolder verified = checked.get();
           try (SpeechModel model = SpeechModel.load(verified)) {
             return new Loaded(
-                String.valueOf(folder.getFileName()),
-                verified.warning(),
-                model.unknownWords(Phrasebook.words()));
+                verified.name(), verified.warning(), model.unknownWords(Phrasebook.words()));
           }
         });
   }

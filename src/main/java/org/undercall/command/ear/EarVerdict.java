@@ -22,6 +22,11 @@ record EarVerdict(List<CheckedPhrase> phrases) {
   /** With less than this between voice and noise some phrases must be repeated, in decibels. */
   private static final double GOOD_DISTANCE = 20;
 
+  /**
+   * What half the way to the microphone gives, in decibels: sound pressure goes with 1/distance.
+   */
+  private static final double HALF_THE_WAY = 6;
+
   EarVerdict {
     phrases = List.copyOf(phrases);
   }
@@ -77,9 +82,14 @@ record EarVerdict(List<CheckedPhrase> phrases) {
       advice.add(
           String.format(
               Locale.ROOT,
-              "Noise %.0f dB below your voice: expect %s; move the microphone closer.",
+              "Noise %.0f dB below your voice, %.0f wanted: expect %s. %s",
               distance,
-              distance < SoundLevels.LEAST_DISTANCE ? "many repeats" : "repeats"));
+              GOOD_DISTANCE,
+              distance < SoundLevels.LEAST_DISTANCE ? "many repeats" : "repeats",
+              distance < GOOD_DISTANCE - HALF_THE_WAY
+                  ? "Wear a headset, its microphone two fingers from the corner of the mouth."
+                  : "Halve the way to the microphone, that gives about 6 dB."));
+      advice.add("Turning the microphone up does not help: the noise grows with the voice.");
     }
     if (missed(CheckPhrase.Sort.NUMBER_WORDS) > 0) {
       advice.add("Say numbers digit by digit.");

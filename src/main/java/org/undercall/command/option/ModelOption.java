@@ -11,18 +11,31 @@ import picocli.CommandLine.Option;
 
 /** The option {@code --model}, for every command that listens. */
 public final class ModelOption {
+  private static final String PLAIN = "plain";
+
   @Option(
       names = "--model",
       paramLabel = "DIR",
-      description = "Folder of another speech model; its checksum list is DIR.sha256.")
-  private Path folder;
+      description =
+          "Folder of another speech model; its checksum list is DIR.sha256."
+              + " plain: the model of the program without its adaptation to noise.")
+  private String named;
 
   /** Made by the command line reader. */
   public ModelOption() {}
 
-  /** The folder of the model, as named or the standard one. */
-  public Path folder() {
-    return folder == null ? ModelFolder.standard() : folder;
+  /**
+   * The model, checked.
+   *
+   * @throws Fault MOD-001 to MOD-007 or MOD-012
+   */
+  public ModelFolder verified() throws Fault {
+    if (named == null) {
+      return ModelFolder.verify(ModelFolder.standard());
+    }
+    return named.equals(PLAIN)
+        ? ModelFolder.plain(ModelFolder.standard())
+        : ModelFolder.verify(Path.of(named));
   }
 
   /**
@@ -31,7 +44,7 @@ public final class ModelOption {
    * @param err takes the warnings, one line each
    */
   public SpeechModel load(PrintWriter err) throws Fault {
-    ModelFolder verified = ModelFolder.verify(folder());
+    ModelFolder verified = verified();
     verified.warning().ifPresent(err::println);
     SpeechModel model = SpeechModel.load(verified);
     List<String> unknown = model.unknownWords(Phrasebook.words());

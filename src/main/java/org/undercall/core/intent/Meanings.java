@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Chooses among alternatives by what they mean: "one seven five" and "one seventy five" support
@@ -32,11 +33,26 @@ public final class Meanings {
 
   private static final double WORTH_OF_TWO_WORDS = 3;
 
+  /**
+   * What it costs that number words are no number: nobody says "one hundred fifteen two", but a
+   * list of words lets any of them follow any other. Found by measuring real people's values.
+   */
+  private static final double COST_OF_NO_NUMBER = 5;
+
+  /** What a fourth digit costs: values have up to three, hardly ever more. */
+  private static final double COST_OF_A_FOURTH = 3;
+
   /** Digits that count; a number of four is no likelier than one of three. */
   private static final int MOST_DIGITS = 3;
 
   /** The least share of a call that was taken for a note. */
   private static final double SURE_CALL = 0.9;
+
+  private static final List<Wording> OF_NUMBERS =
+      Stream.of(IntentKind.values())
+          .flatMap(kind -> Phrasebook.compiledWordings(kind).stream())
+          .filter(Wording::holdsNumber)
+          .toList();
 
   private static final Comparator<Alternative> LIKELIER =
       Comparator.comparingDouble(Alternative::score);
@@ -49,9 +65,9 @@ public final class Meanings {
    * @param words the likeliest alternative with this meaning
    * @param share of all the alternatives' likelihood, from 0 to 1; other alternatives that mean the
    *     same do not speak against it
-   * @param digits whether it holds a number, and that was said digit by digit
+   * @param number whether it holds a number
    */
-  public record Choice(List<RecognisedPhrase.Word> words, double share, boolean digits) {}
+  public record Choice(List<RecognisedPhrase.Word> words, double share, boolean number) {}
 
   /**
    * What words mean, apart from how a number in them was said.
@@ -95,10 +111,11 @@ public final class Meanings {
     boolean digits = alternatives.stream().max(LIKELIER).filter(Meanings::isDigits).isPresent();
     List<Alternative> weighed =
         alternatives.stream()
-            .map(a -> a.with(a.score() + (digits ? ofDigits(a) : 0) + ofPhrase(a, senses)))
+            .map(a -> a.with(a.score() + (digits ? ofDigits(a) : 0) + ofSense(a, senses)))
             .toList();
     Optional<Alternative> best = weighed.stream().max(LIKELIER);
-    if (best.isEmpty() || of(best.get(), senses).isEmpty()) {
+    Optional<Sense> sense = best.flatMap(b -> of(b, senses));
+    if (sense.isEmpty()) {
       return Optional.empty();
     }
     Map<Object, Double> weights = new HashMap<>();
@@ -108,7 +125,7 @@ public final class Meanings {
       weights.merge(meaning, weight, Math::max);
     }
     double all = weights.values().stream().mapToDouble(Double::doubleValue).sum();
-    return Optional.of(new Choice(best.get().words(), 1 / all, isDigits(best.get())));
+    return Optional.of(new Choice(best.get().words(), 1 / all, sense.get().number()));
   }
 
   private static List<String> texts(Choice choice) {
@@ -147,11 +164,30 @@ public final class Meanings {
     return WORTH_OF_A_DIGIT * Math.min(words.size() + tens, MOST_DIGITS);
   }
 
-  private static double ofPhrase(
+  private static double ofSense(
       Alternative alternative, Function<RecognisedPhrase, Optional<Sense>> senses) {
     int words = alternative.words().size();
-    boolean whole = words > 1 && of(alternative, senses).filter(s -> !s.number()).isPresent();
-    return whole ? (words == 2 ? WORTH_OF_TWO_WORDS : WORTH_OF_A_PHRASE) : 0;
+    if (words == 1) {
+      return 0;
+    }
+    Optional<Sense> sense = of(alternative, senses);
+    if (sense.isEmpty()) {
+      return isOfNumber(alternative.texts()) ? -COST_OF_NO_NUMBER : 0;
+    }
+    if (sense.get().number()) {
+      return isDigits(alternative) && hasFour(alternative) ? -COST_OF_A_FOURTH : 0;
+    }
+    return words == 2 ? WORTH_OF_TWO_WORDS : WORTH_OF_A_PHRASE;
+  }
+
+  /** Whether the words stand where a number does, be they one or not. */
+  static boolean isOfNumber(List<String> words) {
+    return OF_NUMBERS.stream()
+        .anyMatch(wording -> wording.filling(words).filter(SlotWords::isValue).isPresent());
+  }
+
+  private static boolean hasFour(Alternative alternative) {
+    return numberWords(alternative).size() > MOST_DIGITS;
   }
 
   private static boolean isDigits(Alternative alternative) {

@@ -46,6 +46,11 @@ public record RecognisedPhrase(List<Word> words, boolean inParts) {
     return words.stream().map(Word::text).collect(Collectors.joining(" "));
   }
 
+  /** The words that are on a list. */
+  List<String> known() {
+    return words.stream().map(Word::text).filter(text -> !text.equals(UNKNOWN)).toList();
+  }
+
   /** The smallest confidence of a word, 1 if there are no words. */
   public double confidence() {
     return words.stream().mapToDouble(Word::confidence).min().orElse(1);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -26,9 +27,9 @@ public final class SecondLook {
    *
    * @param first as heard at first
    * @param allowed what may be said now
-   * @return whole phrases: for what holds a number, numbers with the words before it as they are;
-   *     for a short note, what cancels a load; empty if the phrase may stand as it is, or is
-   *     nothing but foreign words
+   * @return whole phrases: for what is a number, or no phrase but mostly number words, numbers with
+   *     the words before it as they are; for a short note, what cancels a load; empty if the phrase
+   *     may stand as it is, or is nothing but foreign words
    */
   public static Optional<List<String>> phrases(
       RecognisedPhrase first, Set<IntentKind> allowed, double minimumConfidence) {
@@ -36,43 +37,34 @@ public final class SecondLook {
       boolean mayCall = first.words().size() <= Witness.MOST_WORDS;
       return mayCall ? Optional.of(CALLS) : Optional.empty();
     }
-    List<String> words = first.words().stream().map(RecognisedPhrase.Word::text).toList();
-    Optional<List<String>> numbers = numbersFor(words, allowed);
+    List<String> words = first.known();
+    Optional<List<String>> numbers = numbersFor(words, allowed, SlotWords::isValue);
     if (numbers.isPresent()) {
       return numbers;
     }
     boolean clear =
         !(Interpreter.interpret(first, allowed, minimumConfidence) instanceof Intent.Unclear);
-    boolean foreign = words.stream().allMatch(RecognisedPhrase.UNKNOWN::equals);
-    return clear || foreign ? Optional.empty() : Optional.of(Phrasebook.wordList(allowed));
+    return clear || words.isEmpty()
+        ? Optional.empty()
+        : numbersFor(words, allowed, SecondLook::isMostlyNumber)
+            .or(() -> Optional.of(Phrasebook.wordList(allowed)));
   }
 
-  private static Optional<List<String>> numbersFor(List<String> words, Set<IntentKind> allowed) {
+  private static Optional<List<String>> numbersFor(
+      List<String> words, Set<IntentKind> allowed, Predicate<List<String>> isNumber) {
     return allowed.stream()
         .flatMap(kind -> Phrasebook.compiledWordings(kind).stream())
-        .filter(wording -> holdsNumber(wording, words))
+        .filter(Wording::holdsNumber)
+        .filter(wording -> wording.filling(words).filter(isNumber).isPresent())
         .map(Wording::before)
         .max((a, b) -> a.size() - b.size())
         .map(SecondLook::after);
   }
 
-  private static boolean holdsNumber(Wording wording, List<String> words) {
-    int start = wording.before().size();
-    if (wording.slot().isEmpty() || wording.slot().get().units().isEmpty()) {
-      return false;
-    }
-    List<String> known = words.stream().filter(w -> !w.equals(RecognisedPhrase.UNKNOWN)).toList();
-    if (known.size() <= start || !known.subList(0, start).equals(wording.before())) {
-      return false;
-    }
-    List<String> rest = known.subList(start, known.size());
-    return rest.stream().anyMatch(NumberWords.ALL::contains)
-        && rest.stream().allMatch(SecondLook::isPartOfValue);
-  }
-
-  private static boolean isPartOfValue(String word) {
-    return NumberWords.ALL.contains(word)
-        || SlotWords.UNIT_WORDS.keySet().stream().anyMatch(unit -> unit.contains(word));
+  /** Two number words or more and fewer others: "take six seven" is a number badly heard. */
+  private static boolean isMostlyNumber(List<String> words) {
+    long numbers = words.stream().filter(NumberWords.ALL::contains).count();
+    return numbers >= 2 && 2 * numbers > words.size();
   }
 
   private static List<String> after(List<String> before) {

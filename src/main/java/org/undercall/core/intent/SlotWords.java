@@ -136,6 +136,16 @@ final class SlotWords {
 
   private SlotWords() {}
 
+  /** Whether the words are those of a value: number words, at least one, and those of units. */
+  static boolean isValue(List<String> words) {
+    return words.stream().anyMatch(NumberWords.ALL::contains)
+        && words.stream()
+            .allMatch(
+                word ->
+                    NumberWords.ALL.contains(word)
+                        || UNIT_WORDS.keySet().stream().anyMatch(unit -> unit.contains(word)));
+  }
+
   private static List<String> words(String text) {
     return List.of(text.split(" ", -1));
   }

@@ -31,15 +31,27 @@ record Wording(IntentKind kind, List<String> before, Optional<Slot> slot, List<S
 
   /** The intent, if the words are exactly this wording; {@link Intent.Unclear} if not. */
   Intent read(List<String> words) {
-    int end = words.size() - after.size();
     if (slot.isEmpty()) {
       return words.equals(before) ? new Intent.Plain(kind) : notThis();
     }
+    return filling(words)
+        .map(filling -> slot.get().read(kind, filling))
+        .orElseGet(Wording::notThis);
+  }
+
+  /** What stands in place of the slot; empty if the words are no such wording. */
+  Optional<List<String>> filling(List<String> words) {
+    int end = words.size() - after.size();
     boolean framed =
         before.size() < end
             && words.subList(0, before.size()).equals(before)
             && words.subList(end, words.size()).equals(after);
-    return framed ? slot.get().read(kind, words.subList(before.size(), end)) : notThis();
+    return framed ? Optional.of(words.subList(before.size(), end)) : Optional.empty();
+  }
+
+  /** Whether the slot holds a number that may have a unit. */
+  boolean holdsNumber() {
+    return slot.filter(s -> !s.units().isEmpty()).isPresent();
   }
 
   /** The phrase with the slot filled. */

@@ -44,6 +44,34 @@ class ModelFolderTest {
     }
 
     @Test
+    void theModelOfTheBuildIsAdaptedToNoise() throws Fault {
+      assertEquals(
+          ModelFolder.STANDARD + ", adapted to noise",
+          ModelFolder.verify(ModelFolder.standard()).name());
+    }
+
+    @Test
+    void plainIsTheSameWithTheNetworkAsPublished() throws Fault, IOException {
+      ModelFolder plain = ModelFolder.plain(ModelFolder.standard());
+      assertEquals(ModelFolder.STANDARD + ", as published", plain.name());
+      assertEquals(
+          "75370a0137f9daf8f469dedd7daa4513ae7a621f03240c6e512e2b50b656a7b6",
+          ChecksumList.sha256(plain.path().resolve("am/final.mdl")));
+      assertTrue(Files.notExists(plain.path().resolve("am/plain.mdl")));
+      assertEquals(
+          ChecksumList.sha256(ModelFolder.standard().resolve("graph/Gr.fst")),
+          ChecksumList.sha256(plain.path().resolve("graph/Gr.fst")));
+      SpeechModel.load(plain).close();
+    }
+
+    @Test
+    void plainNeedsTheNetworkAsPublished() {
+      Fault fault = assertThrows(Fault.class, () -> ModelFolder.plain(folder));
+      assertEquals(ModelCode.FILE_MISSING, fault.code(), fault.getMessage());
+      assertTrue(fault.getMessage().contains("plain.mdl"), fault.getMessage());
+    }
+
+    @Test
     void oneFlippedBitInTheTrueModelIsFound() throws IOException {
       folder = TestModel.copied(parent);
       byte[] graph = Files.readAllBytes(folder.resolve("graph/HCLr.fst"));

@@ -60,13 +60,16 @@ class ChecksTest {
     @DisplayName("loads the libraries and the model of this project")
     void real() throws Exception {
       assertFound(State.WELL, "", RecogniserCheck.ofMachine().look());
-      assertFound(State.WELL, ModelFolder.STANDARD, ModelCheck.in(ModelFolder.standard()).look());
+      assertFound(
+          State.WELL,
+          ModelFolder.STANDARD,
+          ModelCheck.of(() -> ModelFolder.verify(ModelFolder.standard())).look());
     }
 
     @Test
     @DisplayName("says how to build a model that is not there")
     void noModel() throws Exception {
-      Found found = ModelCheck.in(folder.resolve("none")).look();
+      Found found = ModelCheck.of(() -> ModelFolder.verify(folder.resolve("none"))).look();
       assertFound(State.FAULT, "MOD-001 ", found);
       assertTrue(found.remedy().contains("mvn process-resources"));
     }

@@ -115,8 +115,17 @@ class EarCheckTest {
     levels = Optional.of(new SoundLevels(-30, -42, 0));
     speak(-1);
     assertEquals(
-        List.of("Noise 12 dB below your voice: expect repeats; move the microphone closer."),
+        List.of(
+            "Noise 12 dB below your voice, 20 wanted: expect repeats."
+                + " Wear a headset, its microphone two fingers from the corner of the mouth.",
+            "Turning the microphone up does not help: the noise grows with the voice."),
         run().advice());
+    levels = Optional.of(new SoundLevels(-30, -45, 0));
+    speak(-1);
+    assertEquals(
+        "Noise 15 dB below your voice, 20 wanted: expect repeats."
+            + " Halve the way to the microphone, that gives about 6 dB.",
+        run().advice().get(0));
     levels = Optional.of(new SoundLevels(-55, -90, 0));
     speak(-1);
     assertTrue(run().advice().get(0).startsWith("Your voice is too quiet"));

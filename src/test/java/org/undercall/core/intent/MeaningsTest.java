@@ -36,7 +36,7 @@ class MeaningsTest {
     void alone() {
       Meanings.Choice choice = choice(heard("one seven five", 100)).orElseThrow();
       assertEquals(1, choice.share());
-      assertTrue(choice.digits());
+      assertTrue(choice.number());
     }
 
     @Test
@@ -61,7 +61,7 @@ class MeaningsTest {
       Meanings.Choice choice =
           choice(heard("take a break now", 94), heard("take take", 100)).orElseThrow();
       assertEquals(0.5, choice.share(), 1e-9);
-      assertFalse(choice.digits());
+      assertFalse(choice.number());
     }
 
     @Test
@@ -70,6 +70,51 @@ class MeaningsTest {
       assertEquals(
           "take a break now",
           words(choice(heard("take a", 101), heard("take a break now", 100)).orElseThrow()));
+    }
+
+    @Test
+    @DisplayName("is a number over number words that are none and hardly likelier")
+    void number() {
+      Meanings.Choice choice =
+          choice(heard("two hundred fifteen nine", 101), heard("two hundred fifty nine", 100))
+              .orElseThrow();
+      assertEquals("two hundred fifty nine", words(choice));
+      assertEquals(1 / (1 + Math.exp(-4)), choice.share(), 1e-9);
+      assertEquals(
+          Optional.empty(),
+          choice(heard("two hundred fifteen nine", 106), heard("two hundred fifty nine", 100)));
+    }
+
+    @Test
+    @DisplayName("is no number over a lone digit or over other words, if these are likelier")
+    void noNumber() {
+      assertEquals(Optional.empty(), choice(heard("four work", 110), heard("four one", 100)));
+      assertEquals(Optional.empty(), choice(heard("four [unk]", 110), heard("four one", 100)));
+      assertEquals(Optional.empty(), choice(heard("four", 110), heard("four one", 100)));
+    }
+
+    @Test
+    @DisplayName("is a number over number words that are none, after words of a phrase too")
+    void framed() {
+      Meanings.Choice choice =
+          choice(
+                  heard("torque reached seventy seventeen", 102),
+                  heard("torque reached seventy seven", 100))
+              .orElseThrow();
+      assertEquals("torque reached seventy seven", words(choice));
+    }
+
+    @Test
+    @DisplayName("is a value of three digits over one of four that is hardly likelier")
+    void four() {
+      Meanings.Choice choice =
+          choice(heard("one three six", 100), heard("one two three six", 101)).orElseThrow();
+      assertEquals("one three six", words(choice));
+      assertEquals(1 / (1 + Math.exp(-2)), choice.share(), 1e-9);
+      assertEquals(
+          "one two three six",
+          words(
+              choice(heard("one three six", 100), heard("one two three six", 104)).orElseThrow()));
     }
 
     @Test
@@ -126,58 +171,42 @@ class MeaningsTest {
       Meanings.Choice choice =
           choice(heard("seventy one", 100), heard("seven three one", 99)).orElseThrow();
       assertEquals("seventy one", words(choice));
-      assertFalse(choice.digits());
     }
   }
 
+  private static double confidence(String first, double share, boolean number) {
+    return Certainty.confidence(
+        new Meanings.Choice(List.of(), share, number), RecognisedPhrase.typed(first), 0.6);
+  }
+
   @Test
-  @DisplayName("the confidence is at its limit where the share is just enough, and 1 at all of it")
+  @DisplayName(
+      "the confidence is at its limit where the certainty is just enough, and 1 at all of it")
   void confidence() {
-    Certainty quiet = new Certainty(40, false);
-    Certainty noisy = new Certainty(10, false);
-    Meanings.Choice even = new Meanings.Choice(List.of(), 0.7, true);
-    assertEquals(0.6, quiet.confidence(even, 0.6), 1e-9);
-    assertTrue(noisy.confidence(even, 0.6) < 0.6);
-    assertTrue(new Certainty(40, true).confidence(even, 0.6) < 0.6);
-    assertEquals(1, noisy.confidence(new Meanings.Choice(List.of(), 1, true), 0.6), 1e-9);
+    assertEquals(0.6, confidence("take a", 0.9, false), 1e-9);
+    assertEquals(1, confidence("take a", 1, false), 1e-9);
+    assertEquals(1, confidence("one seven five", 1, true), 1e-9);
+    assertEquals(0, confidence("one seven five", 0, true), 1e-9);
   }
 
   @Test
-  @DisplayName("two digits alone must be nearly certain, even in quiet")
-  void twoDigits() {
-    Certainty quiet = new Certainty(40, false);
-    List<RecognisedPhrase.Word> two = heard("four one", 1).words();
-    List<RecognisedPhrase.Word> three = heard("two four one", 1).words();
-    assertTrue(quiet.confidence(new Meanings.Choice(two, 0.985, true), 0.6) < 0.6);
-    assertTrue(quiet.confidence(new Meanings.Choice(two, 0.995, true), 0.6) > 0.6);
-    assertTrue(quiet.confidence(new Meanings.Choice(three, 0.985, true), 0.6) > 0.6);
-  }
-
-  @Test
-  @DisplayName("so must digits that sound like tens: seven three eight, seventy eight")
-  void tensAlike() {
-    Certainty quiet = new Certainty(40, false);
-    for (String words : List.of("seven three eight", "tightened to seven three eight")) {
-      List<RecognisedPhrase.Word> alike = heard(words, 1).words();
-      assertTrue(quiet.confidence(new Meanings.Choice(alike, 0.985, true), 0.6) < 0.6, words);
-      assertTrue(quiet.confidence(new Meanings.Choice(alike, 0.995, true), 0.6) > 0.6, words);
-    }
-    for (String words : List.of("one three eight", "seven four eight", "seven three eight five")) {
-      List<RecognisedPhrase.Word> other = heard(words, 1).words();
-      assertTrue(quiet.confidence(new Meanings.Choice(other, 0.985, true), 0.6) > 0.6, words);
-    }
-  }
-
-  @Test
-  @DisplayName("the poorer the sound, the surer a choice must be; words need more than digits")
-  void needed() {
-    double[] byNoise = {50, 25, 10};
+  @DisplayName("the more of the likelihood a number has, the surer it is; half of it is not enough")
+  void shares() {
     double last = 0;
-    for (double decibels : byNoise) {
-      double needed = new Certainty(decibels, false).needed(true);
-      assertTrue(needed > last, decibels + " dB");
-      assertTrue(new Certainty(decibels, false).needed(false) >= needed, decibels + " dB");
-      last = needed;
+    for (double share : new double[] {0.1, 0.5, 0.9, 0.97, 0.99, 0.999}) {
+      double now = confidence("one seven five", share, true);
+      assertTrue(now > last, "share " + share);
+      assertEquals(share > 0.98, now >= 0.6, "share " + share);
+      last = now;
     }
+  }
+
+  @Test
+  @DisplayName("what was not heard as a number at first must be surer to be one")
+  void badly() {
+    assertTrue(confidence("take six seven", 0.99, true) < 0.6);
+    assertTrue(confidence("take six seven", 0.999, true) > 0.6);
+    assertTrue(confidence("[unk] six seven", 0.99, true) > 0.6);
+    assertTrue(confidence("torque reached six seven", 0.99, true) > 0.6);
   }
 }

@@ -59,6 +59,23 @@ class SecondLookTest {
     assertEquals(all, phrases("take [unk] now", 1));
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"take six seven", "free hundred and thirteen", "nine take six", "a by nine five"})
+  @DisplayName("is taken at words that are mostly a number, with all numbers to listen for")
+  void mostlyNumber(String words) {
+    List<String> list = phrases(words, 1).orElseThrow();
+    assertTrue(list.containsAll(List.of("six six seven", "nine six", "seventy")), words);
+    assertTrue(list.stream().noneMatch(phrase -> phrase.startsWith("take")), words);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"take a break two", "torque six", "torque reached take six"})
+  @DisplayName("listens for all phrases where a number is not most of it")
+  void hardlyNumber(String words) {
+    assertEquals(Optional.of(Phrasebook.wordList(ALLOWED)), phrases(words, 1), words);
+  }
+
   @Test
   @DisplayName("is not taken at foreign words alone")
   void foreign() {
