@@ -76,6 +76,23 @@ final class Digits {
     return speakers.size();
   }
 
+  /** One value said so many times by one speaker, with any of his clips of each digit. */
+  List<Said> repeated(Random random, int times) {
+    Speaker speaker = speakers.get(random.nextInt(speakers.size()));
+    String digits = threeDigits(speaker, random, 0, 0).digits();
+    List<Said> all = new ArrayList<>();
+    for (int i = 0; i < times; i++) {
+      List<Speech> words = new ArrayList<>();
+      for (int place = 0; place < digits.length(); place++) {
+        int digit = digits.charAt(place) - '0';
+        List<Clip> clips = speaker.clips().stream().filter(c -> c.digit() == digit).toList();
+        words.add(clips.get(random.nextInt(clips.size())).speech());
+      }
+      all.add(new Said(digits, speaker.name(), Splicing.spoken(words, random)));
+    }
+    return all;
+  }
+
   private static Said threeDigits(Speaker speaker, Random random, int late, int pauseMillis) {
     List<Clip> left = new ArrayList<>(speaker.clips());
     StringBuilder digits = new StringBuilder();

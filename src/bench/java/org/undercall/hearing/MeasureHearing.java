@@ -34,7 +34,8 @@ public final class MeasureHearing {
     TRIED,
     END,
     WORDINGS,
-    SPEAKERS;
+    SPEAKERS,
+    REPEATS;
 
     /** Whether it is measured if no part is named. */
     boolean isUsual() {
@@ -60,6 +61,7 @@ public final class MeasureHearing {
         case TRIED -> new TriedFigures(bench).tables();
         case END -> new EndFigures(bench).tables();
         case SPEAKERS -> new SpeakerFigures(bench).tables();
+        case REPEATS -> new RepeatFigures(bench).tables();
         case WORDINGS -> new WordingFigures(bench).tables();
       };
     }

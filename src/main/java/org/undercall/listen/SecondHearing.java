@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.Alternative;
 import org.undercall.core.intent.Certainty;
+import org.undercall.core.intent.Evidence;
 import org.undercall.core.intent.HeardTwice;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
@@ -50,6 +51,7 @@ final class SecondHearing {
 
   private final RecogniserMaker maker;
   private final Deque<Frame> recent = new ArrayDeque<>();
+  private Optional<Evidence> before = Optional.empty();
   private List<Frame> soundBefore = List.of();
   private List<Frame> soundLast = List.of();
   private double endOfUnclear = Double.NEGATIVE_INFINITY;
@@ -80,13 +82,14 @@ final class SecondHearing {
    * @return what it was, with a confidence that is below the program's limit if that is not sure
    */
   RecognisedPhrase of(RecognisedPhrase first, Set<IntentKind> allowed) {
-    return of(first, new AtWork(allowed));
+    return of(first, new AtWork(allowed, this));
   }
 
   /** Looks at a phrase again in another way than at work. */
   RecognisedPhrase of(RecognisedPhrase first, Looks looks) {
     RecognisedPhrase heard = heard(first, looks);
     boolean clear = looks.counts(heard, Interpreter.LEAST_CONFIDENCE);
+    before = clear ? Optional.empty() : before;
     endOfUnclear =
         clear ? Double.NEGATIVE_INFINITY : first.words().get(first.words().size() - 1).end();
     return heard;
@@ -105,7 +108,8 @@ final class SecondHearing {
     List<Frame> sound = Stream.concat(soundBefore.stream(), soundLast.stream()).toList();
     List<RecognisedPhrase.Word> words =
         Stream.of(first, rest).flatMap(phrase -> phrase.words().stream()).toList();
-    return Optional.of(again(new RecognisedPhrase(words), sound, new AtWork(allowed)));
+    before = Optional.empty();
+    return Optional.of(again(new RecognisedPhrase(words), sound, new AtWork(allowed, this)));
   }
 
   private RecognisedPhrase heard(RecognisedPhrase first, Looks looks) {
@@ -160,12 +164,18 @@ final class SecondHearing {
     List<Alternative> alternatives = maker.alternatives(list, bytes(sound), start(sound));
     return looks
         .likeliest(alternatives)
+        .map(choice -> looks.remembered(choice, first.words().get(0).start()))
         .map(choice -> sure(choice, first))
         .orElseGet(() -> looks.counts(first, Interpreter.LEAST_CONFIDENCE) ? unsure(first) : first);
   }
 
   /** Looks for what may be said at work. */
-  private record AtWork(Set<IntentKind> allowed) implements Looks {
+  private record AtWork(Set<IntentKind> allowed, SecondHearing ear) implements Looks {
+    @Override
+    public Meanings.Choice remembered(Meanings.Choice choice, double seconds) {
+      return ear.remembered(choice, allowed, seconds);
+    }
+
     @Override
     public Optional<List<String>> phrases(RecognisedPhrase first, double least) {
       return SecondLook.phrases(first, allowed, least);
@@ -212,6 +222,17 @@ final class SecondHearing {
     private boolean isNote() {
       return allowed.contains(IntentKind.NOTE_TEXT);
     }
+  }
+
+  /** A value with what spoke for it when it was said before, which is kept from now on. */
+  private Meanings.Choice remembered(
+      Meanings.Choice choice, Set<IntentKind> allowed, double seconds) {
+    if (!choice.number()) {
+      return choice;
+    }
+    Meanings.Choice both = before.map(e -> e.with(choice, allowed, seconds)).orElse(choice);
+    before = Optional.of(Evidence.of(both, allowed, seconds));
+    return both;
   }
 
   private static RecognisedPhrase sure(Meanings.Choice choice, RecognisedPhrase first) {

@@ -16,6 +16,15 @@ public interface Looks {
   /** The likeliest of several hearings; empty if that means nothing. */
   Optional<Meanings.Choice> likeliest(List<Alternative> alternatives);
 
+  /**
+   * A choice with what was heard before of the same.
+   *
+   * @param seconds when it was said, in seconds of the source
+   */
+  default Meanings.Choice remembered(Meanings.Choice choice, double seconds) {
+    return choice;
+  }
+
   /** Whether the sound of a phrase must be heard freely too. */
   default boolean wantsWitness(RecognisedPhrase heard, double least) {
     return false;

@@ -66,8 +66,25 @@ public final class Meanings {
    * @param share of all the alternatives' likelihood, from 0 to 1; other alternatives that mean the
    *     same do not speak against it
    * @param number whether it holds a number
+   * @param shares the share of every meaning, this one's too; words that mean nothing stand for
+   *     themselves
    */
-  public record Choice(List<RecognisedPhrase.Word> words, double share, boolean number) {}
+  public record Choice(
+      List<RecognisedPhrase.Word> words, double share, boolean number, Map<Object, Double> shares) {
+    public Choice {
+      shares = Map.copyOf(shares);
+    }
+
+    /** Without other meanings. */
+    Choice(List<RecognisedPhrase.Word> words, double share, boolean number) {
+      this(words, share, number, Map.of());
+    }
+
+    /** The same with another share. */
+    Choice with(double other) {
+      return new Choice(words, other, number, shares);
+    }
+  }
 
   /**
    * What words mean, apart from how a number in them was said.
@@ -125,7 +142,8 @@ public final class Meanings {
       weights.merge(meaning, weight, Math::max);
     }
     double all = weights.values().stream().mapToDouble(Double::doubleValue).sum();
-    return Optional.of(new Choice(best.get().words(), 1 / all, sense.get().number()));
+    weights.replaceAll((meaning, weight) -> weight / all);
+    return Optional.of(new Choice(best.get().words(), 1 / all, sense.get().number(), weights));
   }
 
   private static List<String> texts(Choice choice) {
