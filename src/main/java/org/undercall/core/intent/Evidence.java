@@ -48,12 +48,20 @@ public record Evidence(Set<IntentKind> allowed, double until, Map<Object, Double
     double all = 0;
     double most = 0;
     for (Object meaning : meanings) {
-      double both = share(shares, meaning) * share(again.shares(), meaning);
+      double both = before(meaning) * share(again.shares(), meaning);
       all += both;
       most = Math.max(most, both);
     }
-    double both = share(shares, chosen) * share(again.shares(), chosen);
+    double both = before(chosen) * share(again.shares(), chosen);
     return both < most ? again : again.with(Math.max(again.share(), both / all));
+  }
+
+  /**
+   * What spoke for a meaning before, with half the weight in the logarithm: who is misheard once is
+   * often misheard alike again.
+   */
+  private double before(Object meaning) {
+    return Math.sqrt(share(shares, meaning));
   }
 
   private static double share(Map<Object, Double> shares, Object meaning) {

@@ -18,7 +18,8 @@ public final class Meanings {
    * What a digit more is worth. A list of words makes every word more less likely, with digits
    * about tenfold, so that lost digits would win; found by measuring real people's values. It does
    * not count where the likeliest are no single digits: "seventy one" is not "seven three one".
-   * Tens count as two, since "ninety eight" sounds much like "nine three eight".
+   * Tens count as two against more words, since "ninety eight" sounds much like "nine three eight",
+   * but not against as many: "six seventy" is told from "six seven".
    */
   private static final double WORTH_OF_A_DIGIT = 3.5;
 
@@ -125,10 +126,15 @@ public final class Meanings {
   /** The likeliest meaning, by what words mean. */
   static Optional<Choice> likeliest(
       List<Alternative> alternatives, Function<RecognisedPhrase, Optional<Sense>> senses) {
-    boolean digits = alternatives.stream().max(LIKELIER).filter(Meanings::isDigits).isPresent();
+    int digits =
+        alternatives.stream()
+            .max(LIKELIER)
+            .filter(Meanings::isDigits)
+            .map(likeliest -> numberWords(likeliest).size())
+            .orElse(0);
     List<Alternative> weighed =
         alternatives.stream()
-            .map(a -> a.with(a.score() + (digits ? ofDigits(a) : 0) + ofSense(a, senses)))
+            .map(a -> a.with(a.score() + ofDigits(a, digits) + ofSense(a, senses)))
             .toList();
     Optional<Alternative> best = weighed.stream().max(LIKELIER);
     Optional<Sense> sense = best.flatMap(b -> of(b, senses));
@@ -176,10 +182,19 @@ public final class Meanings {
             : new Sense(intent, false));
   }
 
-  private static double ofDigits(Alternative alternative) {
+  /**
+   * What the digits of an alternative are worth.
+   *
+   * @param likeliest how many digits the likeliest has; 0 if it is not said digit by digit
+   */
+  private static double ofDigits(Alternative alternative, int likeliest) {
+    if (likeliest == 0) {
+      return 0;
+    }
     List<String> words = numberWords(alternative);
-    long tens = words.stream().filter(word -> NumberWords.tens(word) > 0).count();
-    return WORTH_OF_A_DIGIT * Math.min(words.size() + tens, MOST_DIGITS);
+    int tens = (int) words.stream().filter(word -> NumberWords.tens(word) > 0).count();
+    int count = Math.min(words.size() + tens, Math.max(words.size(), likeliest));
+    return WORTH_OF_A_DIGIT * Math.min(count, MOST_DIGITS);
   }
 
   private static double ofSense(

@@ -158,6 +158,17 @@ class MeaningsTest {
     }
 
     @Test
+    @DisplayName("counts tens as two against more words, not against as many")
+    void tensAsTwo() {
+      Meanings.Choice more =
+          choice(heard("nine three eight", 100), heard("ninety eight", 99)).orElseThrow();
+      assertEquals(1 / (1 + Math.exp(-1)), more.share(), 1e-9);
+      Meanings.Choice asMany =
+          choice(heard("six seven", 100), heard("six seventy", 94)).orElseThrow();
+      assertEquals(1 / (1 + Math.exp(-6)), asMany.share(), 1e-9);
+    }
+
+    @Test
     @DisplayName("is worth nothing beyond three")
     void four() {
       Meanings.Choice choice =
