@@ -49,7 +49,7 @@ final class SpeakerFigures {
             .trials()
             .all(
                 digits.size() * each,
-                i -> trial(digits, i / each, decibels, new Random(seed * 1_000_003L + i)));
+                i -> trial(digits, i / each, decibels, Trials.random(seed, i)));
     double[] right = new double[digits.size()];
     double[] wrong = new double[digits.size()];
     for (int i = 0; i < all.size(); i++) {

@@ -11,6 +11,9 @@ import java.util.function.IntFunction;
 
 /** Runs many trials on all cores. Each has a random source of its own, so order does not matter. */
 final class Trials {
+  /** The odd whole number nearest to 2^64 divided by the golden ratio. */
+  private static final long SPREAD = 0x9E3779B97F4A7C15L;
+
   private final int threads;
   private final double scale;
 
@@ -47,7 +50,15 @@ final class Trials {
    * @param seed the same seed makes the same trials
    */
   <T> List<T> run(int full, long seed, Trial<T> trial) {
-    return all(count(full), i -> trial.run(i, new Random(seed * 1_000_003L + i)));
+    return all(count(full), i -> trial.run(i, random(seed, i)));
+  }
+
+  /**
+   * The random source of a trial. Neighbouring seeds of a {@link Random} begin with nearly the same
+   * number, so they are spread first.
+   */
+  static Random random(long seed, int index) {
+    return new Random((seed * 1_000_003L + index) * SPREAD);
   }
 
   /** Does something for every index from 0 to below the count, in the order of the index. */

@@ -18,8 +18,8 @@ public record SoundLevels(double speech, double noise, double clipped) {
   public static final double LEAST_SPEECH = -50;
 
   /**
-   * With less than this between voice and noise, in decibels, values are often misheard: measured
-   * with recordings of people, about half of the values at 10 dB.
+   * With less than this between voice and noise, in decibels, values must often be said again:
+   * measured with recordings of people, about a third of the values at 10 dB.
    */
   public static final double LEAST_DISTANCE = 10;
 

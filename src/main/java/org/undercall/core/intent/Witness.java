@@ -66,7 +66,7 @@ public final class Witness {
     }
     Intent intent = Interpreter.interpret(heard, allowed, least);
     return counts(intent.kind(), allowed)
-        || intent.kind().cancelsLoad()
+        || (intent.kind().cancelsLoad() && !isCall(heard, List.of()))
         || intent.kind() == IntentKind.DENIED
         || (intent instanceof Intent.Unclear && seconds(heard) <= LONGEST);
   }

@@ -65,7 +65,6 @@ class DenialsTest {
     "[unk], the wrench has not clicked, DENIED",
     "help, happy, UNCLEAR",
     "newton help me right, you didn't hear me right, UNCLEAR",
-    "jack slipped, jack slip, DANGER",
     "[unk], oh no the jack slipped, DANGER",
     "[unk], i want eight so the car fell with it, UNCLEAR",
     "[unk] car no, get me an americano, UNCLEAR",
@@ -81,6 +80,13 @@ class DenialsTest {
     RecognisedPhrase judged = Witness.judged(new HeardTwice(heard(listed), heard(free)), ALL, 0.6);
     IntentKind found = Interpreter.interpret(judged, ALL, 0.6).kind();
     assertEquals(kind, found.name(), judged.text());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"jack slipped", "jack moved", "the car dropped"})
+  @DisplayName("is not listened for where the car, the jack or a stand is named")
+  void obeyedAtOnce(String words) {
+    assertFalse(Witness.isWanted(heard(words), ALL, 0.6), words);
   }
 
   @ParameterizedTest
