@@ -22,7 +22,9 @@ public final class MeasureHearing {
   private enum Part {
     SPEED,
     DIGITS,
+    SPEAKERS,
     PAUSES,
+    REPEATS,
     NUMBERS,
     PHRASES,
     NEARMISS,
@@ -33,9 +35,7 @@ public final class MeasureHearing {
     /** What was tried and measured once, no part of a run of everything. */
     TRIED,
     END,
-    WORDINGS,
-    SPEAKERS,
-    REPEATS;
+    WORDINGS;
 
     /** Whether it is measured if no part is named. */
     boolean isUsual() {

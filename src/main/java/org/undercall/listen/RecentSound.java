@@ -12,7 +12,7 @@ import org.undercall.port.Heard;
 import org.undercall.sound.Frame;
 
 /** The latest sound, in which a phrase is looked at again, measured and cut out. */
-final class RecentSound {
+final class RecentSound implements AutoCloseable {
   private final SecondHearing second;
   private final Optional<Looks> looks;
   private final PhraseMeter meter = new PhraseMeter();
@@ -59,5 +59,10 @@ final class RecentSound {
     Optional<byte[]> sound =
         sounds.of(List.of(first, phrase), note ? PhraseSound.NOTE : PhraseSound.PHRASE);
     return new Heard(phrase, Heard.How.SPOKEN, levels, sound);
+  }
+
+  @Override
+  public void close() {
+    second.close();
   }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.undercall.adapter.recogniser.FreeHearing;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.Alternative;
 import org.undercall.core.intent.Certainty;
@@ -31,7 +32,7 @@ import org.undercall.sound.SoundQuality;
  * it could have been. In poor sound more must speak for it. What closes or confirms is also heard
  * with all words of the language, which speak against it if it was denied.
  */
-final class SecondHearing {
+final class SecondHearing implements AutoCloseable {
   /** Frames that are kept: 9 s. */
   private static final int MOST_FRAMES = 300;
 
@@ -51,6 +52,7 @@ final class SecondHearing {
 
   private final RecogniserMaker maker;
   private final Deque<Frame> recent = new ArrayDeque<>();
+  private Optional<FreeHearing> free = Optional.empty();
   private Optional<Evidence> before = Optional.empty();
   private List<Frame> soundBefore = List.of();
   private List<Frame> soundLast = List.of();
@@ -133,14 +135,26 @@ final class SecondHearing {
       return second;
     }
     List<Frame> near = soundOf(sound, first, SECONDS_FREE);
-    RecognisedPhrase free = maker.freely(bytes(near), start(near));
-    HeardTwice both = new HeardTwice(second, free);
+    HeardTwice both = new HeardTwice(second, freely().of(bytes(near), start(near)));
     RecognisedPhrase judged =
         rivals.isEmpty()
             ? looks.judged(both, Interpreter.LEAST_CONFIDENCE)
             : looks.weighed(both, alternatives, poor, Interpreter.LEAST_CONFIDENCE);
     boolean closes = !looks.rivals(judged, Interpreter.LEAST_CONFIDENCE).isEmpty();
     return more && closes ? unsure(judged) : judged;
+  }
+
+  private FreeHearing freely() {
+    if (free.isEmpty()) {
+      free = Optional.of(maker.freely());
+    }
+    return free.get();
+  }
+
+  @Override
+  public void close() {
+    free.ifPresent(FreeHearing::close);
+    free = Optional.empty();
   }
 
   /** Whether a phrase that closes was said among more words, which the list does not hold. */

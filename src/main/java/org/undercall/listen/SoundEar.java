@@ -130,6 +130,7 @@ public final class SoundEar implements Ear {
   @Override
   public void close() {
     drop();
+    recent.close();
     frames.close();
     attention.activity().close();
   }

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Supplier;
 import org.undercall.adapter.activity.Activity;
+import org.undercall.adapter.recogniser.FreeHearing;
 import org.undercall.adapter.recogniser.Recogniser;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.Alternative;
@@ -133,8 +134,8 @@ final class EarFakes {
         }
 
         @Override
-        public RecognisedPhrase freely(byte[] sound, double startSeconds) {
-          return RecognisedPhrase.typed(freely);
+        public FreeHearing freely() {
+          return (sound, startSeconds) -> RecognisedPhrase.typed(freely);
         }
 
         @Override

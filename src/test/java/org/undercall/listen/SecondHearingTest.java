@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.undercall.adapter.recogniser.FreeHearing;
 import org.undercall.adapter.recogniser.Recogniser;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.Alternative;
@@ -33,8 +34,8 @@ class SecondHearingTest {
     }
 
     @Override
-    public RecognisedPhrase freely(byte[] sound, double startSeconds) {
-      return new RecognisedPhrase(List.of());
+    public FreeHearing freely() {
+      return (sound, startSeconds) -> new RecognisedPhrase(List.of());
     }
 
     @Override

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.undercall.adapter.recogniser.FreeHearing;
 import org.undercall.adapter.recogniser.Recogniser;
 import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.core.intent.Alternative;
@@ -100,8 +101,8 @@ class UnheardSpeechTest {
     }
 
     @Override
-    public RecognisedPhrase freely(byte[] sound, double startSeconds) {
-      return phrase(0);
+    public FreeHearing freely() {
+      return (sound, startSeconds) -> phrase(0);
     }
 
     @Override

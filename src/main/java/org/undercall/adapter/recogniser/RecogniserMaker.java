@@ -1,9 +1,7 @@
 package org.undercall.adapter.recogniser;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.undercall.core.intent.Alternative;
-import org.undercall.core.intent.RecognisedPhrase;
 
 /** Makes recognisers, each for the thread that asks. */
 public interface RecogniserMaker extends AutoCloseable {
@@ -33,22 +31,9 @@ public interface RecogniserMaker extends AutoCloseable {
    */
   List<Alternative> alternatives(List<String> phrases, byte[] sound, double startSeconds);
 
-  /**
-   * Hears a piece of sound as a whole with all words of the language.
-   *
-   * @param sound as for {@link #alternatives}
-   * @param startSeconds as for {@link #alternatives}
-   * @return without words if none was heard
-   */
-  default RecognisedPhrase freely(byte[] sound, double startSeconds) {
-    try (Recogniser free = free(startSeconds)) {
-      List<RecognisedPhrase.Word> words = new ArrayList<>();
-      if (free.accept(sound, sound.length)) {
-        words.addAll(free.result().words());
-      }
-      words.addAll(free.finalResult().words());
-      return new RecognisedPhrase(words);
-    }
+  /** Makes a hearing of pieces of sound with all words of the language. */
+  default FreeHearing freely() {
+    return new KeptHearing(free(0));
   }
 
   /**

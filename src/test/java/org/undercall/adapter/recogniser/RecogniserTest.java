@@ -71,6 +71,24 @@ class RecogniserTest {
     }
 
     @Test
+    void pieceAfterPieceIsHeardFreelyWithTheTimesOfEach() throws IOException {
+      byte[] said = sayAgain();
+      byte[] sound = new byte[16_000 + said.length + 16_000];
+      System.arraycopy(said, 0, sound, 16_000, said.length);
+      try (FreeHearing freely = model.freely()) {
+        RecognisedPhrase first = freely.of(sound, 10);
+        assertTrue(first.text().contains("again"), first.text());
+        assertEquals("", freely.of(new byte[16_000], 20).text());
+        RecognisedPhrase second = freely.of(sound, 5);
+        assertEquals(first.text(), second.text());
+        for (int i = 0; i < first.words().size(); i++) {
+          assertEquals(first.words().get(i).start() - 5, second.words().get(i).start(), 0.1);
+          assertEquals(first.words().get(i).end() - 5, second.words().get(i).end(), 0.1);
+        }
+      }
+    }
+
+    @Test
     void freelyItHearsAnyWords() throws IOException {
       try (Recogniser recogniser = model.free(0)) {
         assertTrue(heard(recogniser).text().endsWith("again"));
