@@ -2,6 +2,7 @@ package org.undercall.adapter.recogniser;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.sound.Frames;
 
@@ -12,21 +13,32 @@ import org.undercall.sound.Frames;
  */
 final class KeptHearing implements FreeHearing {
   private static final int BYTES_PER_SAMPLE = 2;
+  private static final int MOST_PIECES = 12;
 
-  private final Recogniser recogniser;
+  private final Supplier<Recogniser> maker;
+  private Recogniser recogniser;
+  private int pieces;
   private long samples;
 
   /**
    * A hearing.
    *
-   * @param recogniser its sound starts at 0; closed with this
+   * @param maker makes recognisers whose sound starts at 0; they are closed by this
    */
-  KeptHearing(Recogniser recogniser) {
-    this.recogniser = recogniser;
+  KeptHearing(Supplier<Recogniser> maker) {
+    this.maker = maker;
+    this.recogniser = maker.get();
   }
 
   @Override
   public RecognisedPhrase of(byte[] sound, double startSeconds) {
+    if (pieces == MOST_PIECES) {
+      recogniser.close();
+      recogniser = maker.get();
+      pieces = 0;
+      samples = 0;
+    }
+    pieces++;
     double later = startSeconds - (double) samples / Frames.RATE;
     List<RecognisedPhrase.Word> words = new ArrayList<>();
     if (recogniser.accept(sound, sound.length)) {

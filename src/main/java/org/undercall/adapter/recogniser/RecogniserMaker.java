@@ -33,7 +33,7 @@ public interface RecogniserMaker extends AutoCloseable {
 
   /** Makes a hearing of pieces of sound with all words of the language. */
   default FreeHearing freely() {
-    return new KeptHearing(free(0));
+    return new KeptHearing(() -> free(0));
   }
 
   /**

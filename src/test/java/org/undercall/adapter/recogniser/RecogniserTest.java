@@ -79,11 +79,13 @@ class RecogniserTest {
         RecognisedPhrase first = freely.of(sound, 10);
         assertTrue(first.text().contains("again"), first.text());
         assertEquals("", freely.of(new byte[16_000], 20).text());
-        RecognisedPhrase second = freely.of(sound, 5);
-        assertEquals(first.text(), second.text());
-        for (int i = 0; i < first.words().size(); i++) {
-          assertEquals(first.words().get(i).start() - 5, second.words().get(i).start(), 0.1);
-          assertEquals(first.words().get(i).end() - 5, second.words().get(i).end(), 0.1);
+        for (int piece = 0; piece < 14; piece++) {
+          RecognisedPhrase next = freely.of(sound, 5);
+          assertEquals(first.text(), next.text());
+          for (int i = 0; i < first.words().size(); i++) {
+            assertEquals(first.words().get(i).start() - 5, next.words().get(i).start(), 0.1);
+            assertEquals(first.words().get(i).end() - 5, next.words().get(i).end(), 0.1);
+          }
         }
       }
     }
