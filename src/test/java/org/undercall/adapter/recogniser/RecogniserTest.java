@@ -79,6 +79,7 @@ class RecogniserTest {
         RecognisedPhrase first = freely.of(sound, 10);
         assertTrue(first.text().contains("again"), first.text());
         assertEquals("", freely.of(new byte[16_000], 20).text());
+        assertEquals(0, freely.of(sound, -5).words().get(0).start());
         for (int piece = 0; piece < 14; piece++) {
           RecognisedPhrase next = freely.of(sound, 5);
           assertEquals(first.text(), next.text());
