@@ -37,7 +37,7 @@ final class Technician implements AutoCloseable {
       last = "step completed";
     } else if (reply.endsWith("Not confirmed.")) {
       last = "wheels carry the car";
-    } else if (reply.endsWith("torque, eight, zero newton metres.")) {
+    } else if (reply.endsWith("torque, eight zero newton metres.")) {
       last = "torque reached eight zero";
     }
     return last;

@@ -103,12 +103,12 @@ class OwnWordsTalkTest {
   @DisplayName("settings from a file stand where an option is not given")
   void settings() throws Exception {
     Path file =
-        Files.writeString(folder.resolve("s.properties"), "undercall.work.digits=grouped\n");
+        Files.writeString(folder.resolve("s.properties"), "undercall.work.digits=apart\n");
     CommandLine line = App.withSettings(App.commandLine(), file);
-    assertEquals("GROUPED", digits(line, "work"));
-    assertEquals("APART", digits(line, "work", "--digits", "apart"));
+    assertEquals("APART", digits(line, "work"));
+    assertEquals("NATURAL", digits(line, "work", "--digits", "natural"));
     CommandLine without = App.withSettings(App.commandLine(), folder.resolve("absent"));
-    assertEquals("APART", digits(without, "work"));
+    assertEquals("GROUPED", digits(without, "work"));
   }
 
   private static String digits(CommandLine line, String... args) {

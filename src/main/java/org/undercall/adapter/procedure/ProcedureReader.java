@@ -70,6 +70,7 @@ final class ProcedureReader {
         new Step.Head(
             text(step, "id"),
             text(step, "title"),
+            optional(step, "brief"),
             list(step, "cautions", JsonNode::textValue),
             flag(step, "changesLoad"),
             bearing(step));

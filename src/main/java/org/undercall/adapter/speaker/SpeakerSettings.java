@@ -11,7 +11,7 @@ package org.undercall.adapter.speaker;
 public record SpeakerSettings(int volume, double pace, Tones tones, NumberStyle numbers) {
   /** As the voice is, with a tone when something is not accepted. */
   public static final SpeakerSettings STANDARD =
-      new SpeakerSettings(100, 1, Tones.REFUSED, NumberStyle.APART);
+      new SpeakerSettings(100, 1, Tones.REFUSED, NumberStyle.GROUPED);
 
   public SpeakerSettings {
     if (volume < 0 || volume > 100) {

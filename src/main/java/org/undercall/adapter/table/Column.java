@@ -50,6 +50,7 @@ public enum Column {
   COUNT("count", "quantity", "qty", "number of", "how many"),
   ORDER("order", "sequence", "order of tightening", "tightening order"),
   NOTE("note", "notes", "remark", "remarks", "comment", "caution"),
+  BRIEF("brief", "short title"),
   CHANGES_LOAD("changes load"),
   AFTER("after", "after steps"),
   UNDOES("undoes", "undoes steps"),

@@ -43,6 +43,7 @@ final class StepRow {
     step.put("kind", "fasten");
     row.word(step, "kind", Column.KIND, KINDS, false);
     title(step);
+    row.text(step, "brief", Column.BRIEF, false);
     Cell note = row.cell(Column.NOTE);
     if (!note.isEmpty()) {
       ArrayNode cautions = step.putArray("cautions");

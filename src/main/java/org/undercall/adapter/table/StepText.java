@@ -26,6 +26,7 @@ final class StepText {
     if (!step.head().cautions().isEmpty()) {
       row.put(Column.NOTE, String.join(StepRow.BETWEEN_NOTES, step.head().cautions()));
     }
+    step.head().brief().ifPresent(brief -> row.put(Column.BRIEF, brief));
     yes(row, Column.CHANGES_LOAD, step.head().changesLoad());
     bearing(row, step.head().bearing());
     if (step instanceof Step.Fasten fasten) {

@@ -49,10 +49,10 @@ public final class SpeakerOptions {
   @Option(
       names = "--digits",
       paramLabel = "HOW",
-      defaultValue = "apart",
+      defaultValue = "grouped",
       description =
-          "Digits of values apart, with a pause after each, or grouped (default:"
-              + " ${DEFAULT-VALUE}).")
+          "Digits of values apart, with a pause after each, grouped, or natural: one seventy-five,"
+              + " where it sounds like no other number (default: ${DEFAULT-VALUE}).")
   private NumberStyle digits;
 
   /** Made by the command line reader. */

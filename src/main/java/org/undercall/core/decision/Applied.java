@@ -149,6 +149,7 @@ final class Applied {
     nothing(ValueRefused.class, CloseRefused.class, MarkingRefused.class, LoadRefused.class);
     nothing(Reminded.class, StepRecalled.class, LogDoubted.class, HeightsApart.class);
     on(NotUnderstood.class, (s, e) -> e.inARow().map(n -> s.with(s.talk().missed(n))).orElse(s));
+    on(TalkSet.class, (s, e) -> s.with(s.talk().with(s.talk().habit().at(e.level()))));
     on(HearingRemarked.class, (s, e) -> s.with(s.talk().quietUntil(e.quietUntil())));
     for (EventKind kind : EventKind.values()) {
       if (!CHANGES.containsKey(kind)) {

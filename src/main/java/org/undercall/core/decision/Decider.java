@@ -24,7 +24,13 @@ public final class Decider {
     }
     Session fresh = turn.session();
     Decision decision = Table.rule(fresh.phase(), intent.kind()).decide(fresh, intent, now);
-    return turn.then(TimerRules.withCures(fresh, decision, now));
+    return spoken(turn.then(TimerRules.withCures(fresh, decision, now)), session);
+  }
+
+  /** A decision with its reply as it is said in a session. */
+  private static Decision spoken(Decision decision, Session session) {
+    Reply said = decision.reply().in(session.talk().habit());
+    return new Decision(decision.events(), said, decision.outcome());
   }
 
   /** The intents that may be heard now. */
@@ -42,14 +48,14 @@ public final class Decider {
     return Table.offered(phase);
   }
 
-  /** What the session waits for, in the words it is asked with. */
+  /** What the session waits for, in the words it is asked with, whole. */
   public static Reply prompt(Session session) {
     return session.phase() == Phase.ENDED ? Reply.SILENCE : Prompt.of(session);
   }
 
   /** The first decision of a new session: it begins, and the cautions are read out. */
   public static Decision begin(Session session, SessionEvent.SessionStarted started) {
-    return new Turn(session).record(started).prompt().end(Outcome.ACCEPTED);
+    return spoken(new Turn(session).record(started).prompt().end(Outcome.ACCEPTED), session);
   }
 
   /**
@@ -85,6 +91,6 @@ public final class Decider {
         walking && turn.session().talk().pending().isEmpty()
             ? Prompt.entering(turn.session())
             : Prompt.of(turn.session()));
-    return turn.end(Outcome.ACCEPTED);
+    return spoken(turn.end(Outcome.ACCEPTED), session);
   }
 }

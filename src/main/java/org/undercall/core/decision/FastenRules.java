@@ -231,7 +231,7 @@ final class FastenRules {
     int number = session.tightening().stagesClosed() + 1;
     boolean last = number == session.stages().size();
     turn.record(new SessionEvent.StageClosed(session.ref(), number, recorded(session)))
-        .say(Say.stageClosed(number, stage, amount(session)));
+        .say(Say.stageClosed(number, stage, amount(session), last));
     if (!last) {
       return turn.prompt();
     }

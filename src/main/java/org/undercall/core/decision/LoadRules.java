@@ -79,8 +79,7 @@ final class LoadRules {
     Measure height = new Measure(number.number().value(), MeasureUnit.MILLIMETRE);
     BigDecimal difference = height.amount().subtract(noted.amount());
     Optional<BigDecimal> preset = rideHeight.get().arm().map(arm -> preset(arm, noted, height));
-    Reply measured =
-        Say.heightDifference(height, difference).and(preset.map(Say::preset).orElse(Reply.SILENCE));
+    Reply twist = preset.map(Say::preset).orElse(Reply.SILENCE);
     if (difference.abs().compareTo(rideHeight.get().plusMinus()) > 0
         || tooMuch(rideHeight, preset)) {
       Turn turn =
@@ -88,8 +87,8 @@ final class LoadRules {
               .record(
                   new SessionEvent.LoadRefused(
                       side, Missing.HEIGHT_WITHIN_TOLERANCE, Optional.of(height)))
-              .say(measured)
-              .say(Refuse.heightOutside())
+              .say(Say.heightOutside(height, difference))
+              .say(twist)
               .loadChanged(LoadChange.HEIGHT_OUTSIDE);
       return (turn.session().lacksLoad() ? turn.interrupt() : turn).end(Outcome.REFUSED);
     }
@@ -100,7 +99,8 @@ final class LoadRules {
                 LoadCondition.RIDE_HEIGHT,
                 LoadProof.ARCH_HEIGHT_WITHIN_TOLERANCE,
                 Optional.of(height)))
-        .say(measured)
+        .say(Say.heightDifference(height, difference))
+        .say(twist)
         .say(Ask.readBackLoad(side, LoadCondition.RIDE_HEIGHT))
         .end(Outcome.ASKED);
   }

@@ -193,6 +193,7 @@ final class Order {
                 e.inARow().filter(n -> n < 1 || n > Talk.Missed.MANY).isEmpty(),
                 "a count from 1 to 3"));
     on(HearingRemarked.class, (p, e) -> always());
+    on(TalkSet.class, (p, e) -> always());
     on(Reminded.class, (p, e) -> always());
     on(LogDoubted.class, (p, e) -> always());
     for (EventKind kind : EventKind.values()) {

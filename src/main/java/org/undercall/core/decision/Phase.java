@@ -66,6 +66,14 @@ public enum Phase {
     return code;
   }
 
+  /** Whether it waits for an answer to a question, not for work to be done. */
+  boolean asks() {
+    return switch (this) {
+      case BRIEFING, JOB_READ_BACK, CHECK, MARKING, READ_BACK, LOAD_READ_BACK -> true;
+      default -> false;
+    };
+  }
+
   /** What a session waits for. */
   static Phase of(Session session) {
     return switch (session.talk().mode()) {

@@ -24,7 +24,16 @@ final class Prompt {
 
   /** The step at hand, named, and what it waits for. */
   static Reply entering(Session session) {
-    return Ask.step(session.progress().at() + 1, session.place()).and(of(session));
+    return Ask.step(session.progress().at() + 1, session.place(), wasMet(session))
+        .and(of(session));
+  }
+
+  /** Whether the same step was closed on another side or corner. */
+  private static boolean wasMet(Session session) {
+    return session.walk().places().stream()
+        .map(Walk.Place::ref)
+        .filter(ref -> ref.id().equals(session.ref().id()) && !ref.equals(session.ref()))
+        .anyMatch(ref -> session.progress().states().get(session.walk().indexOf(ref)).closed());
   }
 
   /** What the session waits for. */
@@ -79,7 +88,8 @@ final class Prompt {
                     FastenRules.fastener(session),
                     session.stages(),
                     session.tightening().stagesClosed(),
-                    session.tightening().tight()))
+                    session.tightening().tight(),
+                    session.walk().procedure().mixesUnits()))
             .and(ofSet(session))
             .and(WrenchRules.prompt(session));
     return session

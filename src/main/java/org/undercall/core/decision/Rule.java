@@ -131,6 +131,8 @@ final class Rule {
           rule("go", "goes to the step", Moves::goTo, ACCEPTED, REFUSED),
           rule("back", "goes to the step before", Moves::back, ACCEPTED, REFUSED),
           rule("side", "goes to the side's first open step", Moves::otherSide, ACCEPTED, REFUSED),
+          rule("more", "says more from now on, and the prompt whole", TalkRules::more, ACCEPTED),
+          rule("less", "says less from now on", TalkRules::less, ACCEPTED),
           rule("rept", "says again what is waited for", TalkRules::repeat, ANSWERED),
           rule("left", "names the open steps", TalkRules::left, ANSWERED),
           rule("wher", "names the place in the walk", TalkRules::where, ANSWERED),

@@ -51,6 +51,12 @@ public record Session(
 
   private static final int MOST_DOUBLINGS = 10;
 
+  /** The silence after which a question is asked once more. */
+  private static final long QUESTION_MILLIS = 15_000;
+
+  /** What a spoken word takes, about: 147 words a minute. */
+  private static final long WORD_MILLIS = 400;
+
   /** A session before its first event. */
   public static Session start(Walk walk) {
     return new Session(
@@ -84,8 +90,9 @@ public record Session(
   public Session after(Recorded decision) {
     Stopwatch next = stopwatch.until(this, decision);
     Session s = after(decision.events());
+    Talk said = s.talk.with(s.talk.habit().after(decision.said()));
     return new Session(
-        walk, s.progress, s.loads, s.car, s.bench, s.found, s.vin, s.talk, s.timers, next);
+        walk, s.progress, s.loads, s.car, s.bench, s.found, s.vin, said, s.timers, next);
   }
 
   /** What the session waits for. */
@@ -269,7 +276,8 @@ public record Session(
   }
 
   /**
-   * When to remind the technician that something is waited for, by the clock that is never set.
+   * When to remind the technician that something is waited for, by the clock that is never set: of
+   * a question first 15 s after it was said.
    *
    * @param afterMillis the quiet before the first reminder; before each further one it is doubled
    * @return empty while nothing is waited for: on hold, after the end, while the step's time runs
@@ -280,8 +288,21 @@ public record Session(
         phase == Phase.ON_HOLD
             || phase == Phase.ENDED
             || (phase == Phase.WAITING && timers.runs(ref()));
-    int doubled = Math.min(stopwatch.reminders(), MOST_DOUBLINGS);
-    return rests ? Optional.empty() : Optional.of(stopwatch.quiet() + (afterMillis << doubled));
+    if (rests) {
+      return Optional.empty();
+    }
+    int given = stopwatch.reminders();
+    if (phase.asks() && given == 0) {
+      return Optional.of(stopwatch.quiet() + QUESTION_MILLIS + spokenMillis());
+    }
+    int doubled = Math.min(phase.asks() ? given - 1 : given, MOST_DOUBLINGS);
+    return Optional.of(stopwatch.quiet() + (afterMillis << doubled));
+  }
+
+  /** About how long the question takes to be said. */
+  private long spokenMillis() {
+    String question = Prompt.of(this).in(talk.habit()).text();
+    return question.split(" ", -1).length * WORD_MILLIS;
   }
 
   /** How long the work and the step at hand took until now. */

@@ -40,6 +40,8 @@ final class Table {
       REPEAT                rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept -    rept rept rept -
       WHAT_IS_LEFT          -    -    left left left left left left left left left left left left left left left -    -    -    left left left -
       WHERE_AM_I            -    -    wher wher wher wher wher wher wher wher wher wher wher wher wher wher wher -    -    -    wher wher wher -
+      SAY_MORE              more more more more more more more more more more more more more more more more more more more -    more more more -
+      SAY_LESS              less less less less less less less less less less less less less less less less less less less -    less less less -
       WRENCH_NAMED          -    -    -    -    -    wrch wrch wrch wrch wrch wrch -    wrch wrch -    -    -    -    -    -    -    -    -    -
       OVERDUE               -    -    -    -    -    -    -    -    -    -    -    -    over -    -    -    -    -    -    -    -    -    -    -
       WRENCH_SETTING        -    -    -    -    -    -    -    -    -    -    -    -    sett sett -    -    -    -    -    -    -    -    -    -

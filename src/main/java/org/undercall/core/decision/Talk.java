@@ -6,6 +6,7 @@ import java.util.Set;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.event.Missing;
 import org.undercall.core.event.SessionEvent;
+import org.undercall.core.reply.Habit;
 import org.undercall.core.term.LoadChange;
 import org.undercall.core.term.StepRef;
 
@@ -16,8 +17,10 @@ import org.undercall.core.term.StepRef;
  * @param pending what waits for read-back
  * @param missed how well it goes
  * @param last what was said last, if it can be taken back or was refused
+ * @param habit how much is said
  */
-public record Talk(Mode mode, Optional<Pending> pending, Missed missed, Optional<Last> last) {
+public record Talk(
+    Mode mode, Optional<Pending> pending, Missed missed, Optional<Last> last, Habit habit) {
 
   /**
    * What was said last.
@@ -162,32 +165,37 @@ public record Talk(Mode mode, Optional<Pending> pending, Missed missed, Optional
           EventKind.STEP_RECALLED);
 
   static final Talk START =
-      new Talk(Mode.BRIEFING, Optional.empty(), Missed.NONE, Optional.empty());
+      new Talk(Mode.BRIEFING, Optional.empty(), Missed.NONE, Optional.empty(), Habit.NEW);
 
   Talk with(Mode next) {
-    return new Talk(next, pending, missed, last);
+    return new Talk(next, pending, missed, last, habit);
   }
 
   Talk awaiting(Pending next) {
-    return new Talk(mode, Optional.of(next), missed, last);
+    return new Talk(mode, Optional.of(next), missed, last, habit);
   }
 
   Talk settled() {
-    return new Talk(mode, Optional.empty(), missed, last);
+    return new Talk(mode, Optional.empty(), missed, last, habit);
   }
 
   /** With so many phrases in a row not understood, 0 after one that was. */
   Talk missed(int inARow) {
-    return new Talk(mode, pending, new Missed(inARow, missed.quietUntil()), last);
+    return new Talk(mode, pending, new Missed(inARow, missed.quietUntil()), last, habit);
   }
 
   /** With the reason remarked on. */
   Talk quietUntil(Instant until) {
-    return new Talk(mode, pending, new Missed(missed.inARow(), Optional.of(until)), last);
+    return new Talk(mode, pending, new Missed(missed.inARow(), Optional.of(until)), last, habit);
+  }
+
+  /** With another habit. */
+  Talk with(Habit next) {
+    return new Talk(mode, pending, missed, last, next);
   }
 
   /** With what was said last. */
   Talk last(Optional<Last> next) {
-    return new Talk(mode, pending, missed, next);
+    return new Talk(mode, pending, missed, next, habit);
   }
 }

@@ -7,6 +7,7 @@ import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.reply.Habit;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
@@ -28,7 +29,25 @@ final class TalkRules {
 
   static Decision repeat(Session session, Intent intent, Moment now) {
     boolean step = session.talk().mode() == Talk.Mode.WORKING && session.talk().pending().isEmpty();
-    return answer(session, intent, step ? Prompt.entering(session) : Prompt.of(session));
+    Reply prompt = step ? Prompt.entering(session) : Prompt.of(session);
+    return answer(session, intent, Reply.of(prompt.sentences()));
+  }
+
+  /** Says more from now on, and at once what is waited for, whole. */
+  static Decision more(Session session, Intent intent, Moment now) {
+    Habit habit = session.talk().habit();
+    return new Turn(session)
+        .record(new SessionEvent.TalkSet(habit.level().more()))
+        .say(Reply.of(Prompt.of(session).sentences()))
+        .end(Outcome.ACCEPTED);
+  }
+
+  static Decision less(Session session, Intent intent, Moment now) {
+    Habit habit = session.talk().habit();
+    return new Turn(session)
+        .record(new SessionEvent.TalkSet(habit.level().less()))
+        .say(Say.lessIsSaid())
+        .end(Outcome.ACCEPTED);
   }
 
   static Decision left(Session session, Intent intent, Moment now) {

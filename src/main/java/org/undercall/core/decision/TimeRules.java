@@ -4,6 +4,7 @@ import java.time.Duration;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
+import org.undercall.core.reply.Ask;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Timing;
 import org.undercall.core.term.LoadChange;
@@ -31,13 +32,27 @@ final class TimeRules {
         session, intent, Timing.work(all.working() / MILLIS, all.held() / MILLIS));
   }
 
-  /** Says that the program still listens, and for what; asked by the clock, never spoken. */
+  /**
+   * Asks a question once more that was not answered; later says that the program still listens, and
+   * for what. Asked by the clock, never spoken.
+   */
   static Decision remind(Session session, Intent intent, Moment now) {
     long quiet = ((Intent.NothingHeard) intent).millis() / MILLIS;
+    boolean question = session.phase().asks() && session.stopwatch().reminders() == 0;
     return new Turn(session)
         .record(new SessionEvent.Reminded(quiet))
-        .say(Timing.stillHere(session.progress().at() + 1, waitedFor(session.phase())))
+        .say(
+            question
+                ? questionAgain(session)
+                : Timing.stillHere(session.progress().at() + 1, waitedFor(session.phase())))
         .end(Outcome.ACCEPTED);
+  }
+
+  /** The question that was not answered, shorter; after the cautions only what is to be said. */
+  private static Reply questionAgain(Session session) {
+    return session.phase() == Phase.BRIEFING
+        ? Ask.askCautions()
+        : Prompt.of(session).in(session.talk().habit().shorter());
   }
 
   /**

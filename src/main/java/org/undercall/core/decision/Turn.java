@@ -10,6 +10,8 @@ import org.undercall.core.procedure.Wheels;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
 import org.undercall.core.term.LoadChange;
+import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 
 /** Collects the events and the reply of one decision, and knows the session after each event. */
@@ -81,7 +83,7 @@ final class Turn {
       interrupt();
     }
     if (session.loads().isOtherSide(target.side())) {
-      loadChanged(LoadChange.OTHER_SIDE_STARTED);
+      otherSide(target.side());
     }
     record(new SessionEvent.StepEntered(target));
     if (session.place().step().head().changesLoad()) {
@@ -97,6 +99,19 @@ final class Turn {
     }
     record(new SessionEvent.LoadChanged(change)).say(Say.loadChanged(change, true));
     return session.lacksLoad() ? interrupt() : this;
+  }
+
+  /** The work goes to another side: what was confirmed is to be confirmed there. */
+  private void otherSide(Side side) {
+    Optional<LoadCondition> confirmed =
+        session.loads().confirmed().values().stream().map(Loads.Confirmed::condition).findFirst();
+    if (confirmed.isPresent()) {
+      record(new SessionEvent.LoadChanged(LoadChange.OTHER_SIDE_STARTED))
+          .say(Say.otherSide(confirmed.get(), side));
+    }
+    if (confirmed.isPresent() && session.lacksLoad()) {
+      interrupt();
+    }
   }
 
   /** Brings steps that were put off to mind again. */

@@ -59,10 +59,10 @@ final class UnclearRules {
 
   private static Reply again(Session session, int inARow, boolean lone) {
     if (inARow == SECOND && session.phase() == Phase.MEASURE) {
-      return Ask.digitByDigit((Step.Measure) session.place().step());
+      return Ask.digitByDigit();
     }
     if (inARow == SECOND && isStage(session) && session.tightening().called().isEmpty()) {
-      return Ask.digitByDigit(session.stage());
+      return Ask.digitByDigit();
     }
     return lone ? Ask.withUnit() : Say.again();
   }

@@ -172,6 +172,7 @@ public enum EventKind {
       "EV89", SessionEvent.RunDownNoted.class, "A run-down torque was read back and kept."),
   RUN_IN_BY_HAND(
       "EV90", SessionEvent.RunInByHand.class, "A fastener, or all of a set, was run in by hand."),
+  TALK_SET("EV95", SessionEvent.TalkSet.class, "How much is said was set."),
   LOG_DOUBTED(
       "EV60",
       SessionEvent.LogDoubted.class,

@@ -20,6 +20,7 @@ import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Remedy;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
+import org.undercall.core.term.TalkLevel;
 import org.undercall.core.term.TimerName;
 import org.undercall.core.term.Trouble;
 import org.undercall.core.term.Vin;
@@ -292,6 +293,9 @@ public sealed interface SessionEvent {
       this(reason, Optional.empty());
     }
   }
+
+  /** How much is said from now on. */
+  record TalkSet(TalkLevel level) implements SessionEvent {}
 
   /** The reason was said; until a time it is not said again. */
   record HearingRemarked(HearingTrouble trouble, Instant quietUntil) implements SessionEvent {}

@@ -17,6 +17,8 @@ public enum IntentKind {
   REPEAT("Say the last reply again."),
   WHAT_IS_LEFT("Say which steps are still open."),
   WHERE_AM_I("Say the step, side and stage at hand."),
+  SAY_MORE("Say more from now on, and what is waited for once more."),
+  SAY_LESS("Say less from now on."),
   WHICH_ONE("Which fastener of the set is next, and which are left."),
   WRENCH_NAMED("The torque wrench that is used; carries its number."),
   OVERDUE("Why a wrench is used although its calibration is over; read back."),

@@ -200,6 +200,8 @@ final class PhraseTable {
         List.of("what is that in foot pounds", "what is that in newton meters"));
     table.put(
         IntentKind.WHY_THIS_VALUE, List.of("why this value", "where does this value come from"));
+    table.put(IntentKind.SAY_MORE, List.of("say more", "tell me more", "say it all"));
+    table.put(IntentKind.SAY_LESS, List.of("say less", "keep it short", "fewer words please"));
     table.put(IntentKind.WHICH_ONE, List.of("which one is next", "which ones are left"));
     table.put(IntentKind.BE_QUIET, List.of("stop talking", "be quiet now", "quiet please"));
     table.put(IntentKind.NOTE, List.of("take a note", "make a note"));

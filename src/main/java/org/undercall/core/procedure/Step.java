@@ -18,19 +18,25 @@ public sealed interface Step {
    *
    * @param id stable name of the step in the file and the log
    * @param title as spoken
+   * @param brief the title in a few words, for whom the step is known; empty if it has none
    * @param cautions spoken when the step is entered
    * @param changesLoad whether doing it can change how the suspension is loaded
    * @param bearing how it bears on the car and on other steps
    */
   record Head(
-      String id, String title, List<String> cautions, boolean changesLoad, Bearing bearing) {
+      String id,
+      String title,
+      Optional<String> brief,
+      List<String> cautions,
+      boolean changesLoad,
+      Bearing bearing) {
     public Head {
       cautions = List.copyOf(cautions);
     }
 
     /** Of a step of which nothing is stated about the car and other steps. */
     public Head(String id, String title, List<String> cautions, boolean changesLoad) {
-      this(id, title, cautions, changesLoad, Bearing.NONE);
+      this(id, title, Optional.empty(), cautions, changesLoad, Bearing.NONE);
     }
   }
 

@@ -21,55 +21,68 @@ import org.undercall.core.term.Trouble;
 
 /** What the program says to tell what is next or to ask for something. */
 public final class Ask {
-  private static final BigDecimal EXAMPLE = BigDecimal.valueOf(284);
-  private static final BigDecimal OTHER_EXAMPLE = BigDecimal.valueOf(731);
-
   private Ask() {}
 
   /** The title, where the values come from, the cautions, and the question for them. */
   public static Reply briefing(Procedure procedure) {
-    List<String> sentences = new ArrayList<>();
-    sentences.add(procedure.about().title() + ".");
-    sentences.add("Values: " + procedure.about().values() + ".");
-    procedure.cautions().forEach(caution -> sentences.add("Caution. " + caution));
-    sentences.add("Say: cautions understood.");
-    return new Reply(sentences);
+    String title = procedure.about().title() + ".";
+    String values = "Values: " + procedure.about().values() + ".";
+    Reply reply = Reply.once(Lesson.CAUTIONS, title, "").and(Reply.of(values));
+    for (String caution : procedure.cautions()) {
+      reply = reply.and(Reply.once(Lesson.CAUTIONS, "Caution. " + caution, caution));
+    }
+    return reply.and(askCautions());
   }
 
-  /** The number, side and title of a step, with its cautions. */
-  public static Reply step(int number, Walk.Place place) {
-    List<String> sentences = new ArrayList<>();
-    String title = Words.step(place.ref(), place.step().head().title());
-    sentences.add("Step " + Words.count(number) + ", " + title + ".");
-    place.step().head().cautions().forEach(caution -> sentences.add("Caution. " + caution));
-    return new Reply(sentences);
+  /** The cautions were read out: the answer to them. */
+  public static Reply askCautions() {
+    return Reply.of("Say: cautions understood.");
+  }
+
+  /**
+   * The number, side and title of a step, with its cautions.
+   *
+   * @param met whether the same step was closed on another side, so that its title is known
+   */
+  public static Reply step(int number, Walk.Place place, boolean met) {
+    Step.Head head = place.step().head();
+    String whole = "Step " + Words.step(Words.count(number), place) + ". " + head.title() + ".";
+    String named = Words.step(place.ref(), head.title(), ". ") + ".";
+    String brief = Words.step(place.ref(), inBrief(place.step()), ", ") + ".";
+    Reply reply = Reply.once(Lesson.STEP, whole, met ? brief : named, brief);
+    for (String caution : head.cautions()) {
+      reply = reply.and(Reply.of("Caution. " + caution));
+    }
+    return reply;
+  }
+
+  /** What a step is called by whom it is known to. */
+  private static String inBrief(Step step) {
+    return step.head()
+        .brief()
+        .orElseGet(
+            () ->
+                step instanceof Step.Fasten fasten
+                    ? fasten.fastener().name()
+                    : step.head().title());
   }
 
   /** The check question of a do step. */
   public static Reply check(String question) {
-    return Reply.of(question, "Say: check passed, or: check has failed.");
+    return Reply.of(question)
+        .and(Reply.once(Lesson.CHECK, "Say: check passed, or: check has failed.", ""));
   }
 
   /** The value to be measured. */
   public static Reply measure(Step.Measure step) {
-    return Reply.of("Call the value in " + Words.unit(step.unit()) + ".");
+    String unit = Words.unit(step.unit());
+    return Reply.once(
+        Lesson.MEASURE, "Call the value in " + unit + ".", Words.sentence(unit) + "?");
   }
 
-  /** A value of a stage is to be called digit by digit. */
-  public static Reply digitByDigit(Stage stage) {
-    return digitByDigit(Words.unit(stage), stage.amount());
-  }
-
-  /** A measured value is to be called digit by digit. */
-  public static Reply digitByDigit(Step.Measure step) {
-    return digitByDigit(Words.unit(step.unit()), BigDecimal.ZERO);
-  }
-
-  /** The example is never the value that is waited for. */
-  private static Reply digitByDigit(String unit, BigDecimal expected) {
-    BigDecimal example = expected.compareTo(EXAMPLE) == 0 ? OTHER_EXAMPLE : EXAMPLE;
-    return Reply.of(
-        "Say the value digit by digit, for example " + Words.digits(example) + " " + unit + ".");
+  /** A value is to be called digit by digit; without an example, which could be taken for it. */
+  public static Reply digitByDigit() {
+    return Reply.of("Call it digit by digit, with the unit.");
   }
 
   /** A short answer does not count: what to say instead. */
@@ -91,34 +104,47 @@ public final class Ask {
         };
     if (fastener.set().several()) {
       String all = Words.count(fastener.set().count()) + " new " + part + "s";
-      return Reply.of("Fit " + all + ". Then say: " + all + " fitted.");
+      return Reply.once(
+          Lesson.HARDWARE,
+          "Fit " + all + ", then say: " + all + " fitted.",
+          Words.sentence(all) + "?");
     }
-    return Reply.of("Fit a new " + part + ". Then say: new " + part + " fitted.");
+    return Reply.once(
+        Lesson.HARDWARE,
+        "Fit a new " + part + ", then say: new " + part + " fitted.",
+        "New " + part + "?");
   }
 
   /** So many are to be run in by hand. */
   public static Reply byHand(int count) {
+    String all = Words.count(count);
     return count > 1
-        ? Reply.of(
-            "Run in all "
-                + Words.count(count)
-                + " by hand. Then say: "
-                + Words.count(count)
-                + " run in by hand.")
-        : Reply.of("Run it in by hand. Then say: run in by hand.");
+        ? Reply.once(
+            Lesson.BY_HAND,
+            "Run in all " + all + " by hand. Then say: " + all + " run in by hand.",
+            "All " + all + " run in by hand?")
+        : Reply.once(
+            Lesson.BY_HAND,
+            "Run it in by hand. Then say: run in by hand.",
+            "Run in by hand?");
   }
 
   /** The head marking of so many fasteners is to be read out. */
   public static Reply marking(int count) {
-    return count > 1
-        ? Reply.of(
-            "Read out the head marking. All " + Words.count(count) + " must have the same one.")
-        : Reply.of("Read out the head marking.");
+    Reply same =
+        count > 1
+            ? Reply.once(
+                Lesson.MARKING,
+                "All " + Words.count(count) + " must have the same one.",
+                "The same on all " + Words.count(count) + "?")
+            : Reply.SILENCE;
+    return Reply.once(Lesson.MARKING, "Read out the head marking.", "Head marking?").and(same);
   }
 
   /** Which fastener of a set is next. */
   public static Reply nextOfSet(int position) {
-    return Reply.of("Next: number " + Words.count(position) + ".");
+    String number = Words.count(position) + ".";
+    return Reply.once(Lesson.POSITION, "Next: number " + number, Words.sentence(number));
   }
 
   /** A reading within the tolerance, with how far it lies from the nominal value, read back. */
@@ -128,16 +154,15 @@ public final class Ask {
         stage instanceof Stage.TorqueStage torque && torque.form() == Stage.TorqueStage.Form.RANGE;
     String read = Words.sentence(Words.digits(value)) + " " + Words.unit(stage);
     if (range || off.signum() == 0) {
-      return Reply.of(read + (range ? ", in the range" : "") + ". Say: that is correct.");
+      return Reply.of(read + (range ? ", in the range." : ".")).and(correct());
     }
-    return Reply.of(
-        Words.sentence(Words.digits(value))
-            + " "
-            + Words.unit(stage)
-            + ", "
-            + Words.digits(off.abs())
-            + (off.signum() > 0 ? " above. " : " below. ")
-            + "Say: that is correct.");
+    String way = off.signum() > 0 ? " over." : " under.";
+    return Reply.of(read + ", " + Words.digits(off.abs()) + way).and(correct());
+  }
+
+  /** The question for a read-back. */
+  static Reply correct() {
+    return Reply.once(Lesson.READ_BACK, "Say: that is correct, or: that was wrong.", "Correct?");
   }
 
   /** The torque after the last angle is to be read. */
@@ -147,31 +172,26 @@ public final class Ask {
 
   /** The torque after the last angle, read back. */
   public static Reply readBackFinalTorque(BigDecimal value, TorqueUnit unit) {
-    return Reply.of(
-        "Final torque " + Words.digits(value) + " " + Words.unit(unit) + ". Say: that is correct.");
+    return Reply.of("Final torque " + Words.digits(value) + " " + Words.unit(unit) + ".")
+        .and(correct());
   }
 
   /** The torque that a nut needs to run down. */
   public static Reply runDown(Stage stage) {
     return Reply.of(
-        "Run it down to just before the seat, and call the torque it needs in "
-            + Words.unit(stage)
-            + ".");
+        "Run the nut down to just before the seat.",
+        "Call the torque it takes, in " + Words.unit(stage) + ".");
   }
 
   /** The torque that a nut needs to run down, read back. */
   public static Reply readBackRunDown(BigDecimal value, Stage stage) {
-    return Reply.of(
-        "Run-down torque "
-            + Words.digits(value)
-            + " "
-            + Words.unit(stage)
-            + ". Say: that is correct.");
+    return Reply.of("Run-down torque " + Words.digits(value) + " " + Words.unit(stage) + ".")
+        .and(correct());
   }
 
   /** What the torques are raised by. */
   public static Reply runDownAdded(BigDecimal value) {
-    return Reply.of("With the run-down of " + Words.digits(value) + " added:");
+    return Reply.of("With the run-down torque of " + Words.digits(value) + " added:");
   }
 
   /** Which wrench is used. */
@@ -187,33 +207,33 @@ public final class Ask {
   /** The calibration of the wrench in use is over: another one, or a reason. */
   public static Reply overdue(int number) {
     return Reply.of(
-        "The calibration of wrench " + Words.count(number) + " is over.",
+        "Wrench " + Words.count(number) + " is out of calibration.",
         "Take another, or say: calibration over, and why.");
   }
 
   /** Why a wrench is used although its calibration is over, read back. */
   public static Reply readBackOverdue(int number, OverdueReason reason) {
     return Reply.of(
-        "Wrench "
-            + Words.count(number)
-            + ", calibration over, "
-            + Words.reason(reason)
-            + ". Say: that is correct.");
+            "Wrench "
+                + Words.count(number)
+                + ", out of calibration, "
+                + Words.reason(reason)
+                + ".")
+        .and(correct());
   }
 
   /** Something that went wrong, read back. */
   public static Reply readBackTrouble(Trouble trouble, Optional<Integer> position) {
-    return Reply.of(
-        Words.sentence(Words.trouble(trouble, position))
-            + ". It stays open. Say: that is correct.");
+    return Reply.of(Words.sentence(Words.trouble(trouble, position)) + ". It stays open.")
+        .and(correct());
   }
 
   /** What went wrong and is not settled, with the ways out of it. */
   public static Reply trouble(Trouble trouble, Optional<Integer> position, int count) {
     String renewed = count > 1 ? Words.count(count) + " new bolts fitted" : "new bolt fitted";
     return Reply.of(
-        Words.sentence(Words.trouble(trouble, position)) + ", not settled.",
-        "Say: " + renewed + ", or: it is repaired now. Or put it off.");
+        Words.sentence(Words.trouble(trouble, position)) + ", still open.",
+        "Say: " + renewed + ", or: it is repaired now, or put it off.");
   }
 
   /** A position out of turn, or all of a set that are left, read back. */
@@ -222,58 +242,70 @@ public final class Ask {
         positions.numbers().size() == 1
             ? "Number " + Words.count(positions.numbers().get(0)) + ", out of turn."
             : "All " + Words.count(count) + ", none left out?";
-    return Reply.of(what + " Say: that is correct.");
+    return Reply.of(what).and(correct());
   }
 
   /** The load condition that a fastener waits for. */
   public static Reply gate(LoadCondition needed, Side side) {
     return Reply.of(
-        "Needs " + Words.condition(needed) + ", " + Words.side(side) + ". Not confirmed.");
+        "Not yet. Confirm " + Words.condition(needed) + ", " + Words.of(side) + ".");
   }
 
   /**
-   * The stage at hand, for example "Stage one of two: torque, one, one, zero newton metres."
+   * The stage at hand, for example "Stage one of two: torque, one one zero newton metres."
    *
    * @param begun whether some of a set were called at it
+   * @param mixed whether the procedure has torques in several units, so that each is said
    */
-  public static Reply stage(Fastener fastener, List<Stage> stages, int index, boolean begun) {
-    List<String> sentences = new ArrayList<>();
-    if (index == 0 && !begun) {
-      sentences.addAll(manner(fastener));
-    }
-    sentences.add(
-        "Stage "
-            + Words.count(index + 1)
-            + " of "
-            + Words.count(stages.size())
-            + ": "
-            + Words.stage(stages.get(index))
-            + ".");
-    return new Reply(sentences);
+  public static Reply stage(
+      Fastener fastener, List<Stage> stages, int index, boolean begun, boolean mixed) {
+    boolean first = index == 0 && !begun;
+    Stage stage = stages.get(index);
+    String number = "Stage " + Words.count(index + 1) + " of " + Words.count(stages.size()) + ": ";
+    String whole = stages.size() == 1 ? Words.sentence(Words.stage(stage)) : number + Words.stage(stage);
+    String then =
+        first && stages.size() > 1
+            ? ", then " + then(stages.get(1), mixed)
+            : "";
+    return (first ? manner(fastener) : Reply.SILENCE)
+        .and(
+            Reply.once(
+                Lesson.STAGE,
+                whole + ".",
+                Words.sentence(Words.inBrief(stage, mixed)) + then + "."));
+  }
+
+  /** What follows the first stage; that a torque follows a torque need not be said. */
+  private static String then(Stage next, boolean mixed) {
+    boolean pass =
+        next instanceof Stage.TorqueStage torque
+            && torque.form() == Stage.TorqueStage.Form.CHECK_PASS;
+    return pass ? "check pass" : Words.inBrief(next, mixed).replaceFirst("^torque ", "");
   }
 
   /** What is to be minded before the first stage. */
-  private static List<String> manner(Fastener fastener) {
-    List<String> sentences = new ArrayList<>();
-    if (fastener.set().several()) {
-      sentences.add(set(fastener));
-    }
+  private static Reply manner(Fastener fastener) {
+    Reply manner = fastener.set().several() ? set(fastener) : Reply.SILENCE;
     if (fastener.manner().leftHand()) {
-      sentences.add("Left-hand thread.");
+      manner = manner.and(Reply.of("Left-hand thread."));
     }
-    fastener.manner().counterHold().ifPresent(with -> sentences.add("Hold against: " + with + "."));
-    return sentences;
+    return fastener
+        .manner()
+        .counterHold()
+        .map(with -> Reply.of("Counter-hold with: " + with + "."))
+        .map(manner::and)
+        .orElse(manner);
   }
 
-  private static String set(Fastener fastener) {
-    String all = Words.sentence(Words.count(fastener.set().count())) + " fasteners";
+  private static Reply set(Fastener fastener) {
+    String count = Words.sentence(Words.count(fastener.set().count()));
     if (fastener.mayBeCounted()) {
-      return all + ".";
+      return Reply.of(count + " fasteners.");
     }
-    if (fastener.set().order().isEmpty()) {
-      return all + ", one by one.";
-    }
-    return all + ", in the order " + Words.numbers(fastener.set().order()) + ".";
+    String order = Words.numbers(fastener.set().order());
+    return order.isEmpty() || fastener.set().order().equals(fastener.set().sequence().stream().sorted().toList())
+        ? Reply.once(Lesson.SET, count + " fasteners, one by one.", count + ".")
+        : Reply.once(Lesson.SET, count + " fasteners, in the order " + order + ".", count + ".");
   }
 
   /** How far a tightening that was broken off is turned, or that it is loosened. */
@@ -282,8 +314,8 @@ public final class Ask {
       return Reply.of("Turned too far. Loosen it, then say: fully loosened.");
     }
     return Reply.of(
-        "Broken off before " + Words.stage(specified) + ".",
-        "Say: turned so far, with the degrees in all, or: fully loosened.");
+        "Stopped before " + Words.stage(specified) + ".",
+        "Say: turned so far, and the degrees in all, or: fully loosened.");
   }
 
   /** What was turned before of the angle that is now turned to its end. */
@@ -292,57 +324,60 @@ public final class Ask {
         Words.sentence(Words.digits(turned))
             + " of "
             + Words.value(specified)
-            + " turned before. Only the rest:");
+            + " is turned. Only the rest:");
   }
 
   /** How far an angle was turned, read back. */
   public static Reply readBackTurned(BigDecimal degrees) {
-    return Reply.of(
-        "Turned so far " + Words.digits(degrees) + " degrees in all. Say: that is correct.");
+    return Reply.of("Turned " + Words.digits(degrees) + " degrees in all.").and(correct());
   }
 
   /** Why a step is closed out of order, read back. */
   public static Reply readBackOrder(OrderReason reason) {
-    return Reply.of("Out of order, " + Words.reason(reason) + ". Say: that is correct.");
+    return Reply.of("Out of order, " + Words.reason(reason) + ".").and(correct());
   }
 
   /** Whether closings still hold after another step was opened again. */
   public static Reply stillHold(List<Walk.Place> places) {
     return Reply.of(
-        "Closed further on: " + Words.steps(places) + ".",
-        "Does that still hold? Say: that is correct, or: that was wrong.");
+            "Closed after it: " + Words.steps(places) + ".",
+            "Is that still good?")
+        .and(correct());
   }
 
   /** The height at the arch is to be measured. */
   public static Reply archHeight() {
     return Reply.of(
-        "The anti-roll bar can hold it up. Measure, and say: arch height, with the value.");
+        "The anti-roll bar can hold it up. Measure, then say: arch height, and the value.");
   }
 
   /** The height before the work read back, with what it must rest on. */
   public static Reply readBackHeight(Measure value, boolean lifted) {
-    String read = Words.sentence(Words.measure(value)) + ".";
+    Reply read = Reply.of(Words.sentence(Words.measure(value)) + ".");
     return lifted
-        ? Reply.of(read, "The car was lifted: no reference any more.", "Say: that is correct.")
-        : Reply.of(
-            read,
-            "On its wheels, level, and bounced or rolled to settle?",
-            "Then say: that is correct, or call it again.");
+        ? read.and(Reply.of("The car was lifted: no reference any more.")).and(correct())
+        : read.and(
+                Reply.once(
+                    Lesson.HEIGHT,
+                    "On its wheels, level, and bounced or rolled to settle?",
+                    "On its wheels, level, settled?"))
+            .and(correct());
   }
 
   /** The time to be waited. */
   public static Reply waiting(Step.Wait step) {
-    return Reply.of("Wait " + Words.time(step.time().toSeconds()) + ". Say: start the timer.");
+    String wait = "Wait " + Words.time(step.time().toSeconds());
+    return Reply.once(Lesson.TIMER, wait + ". Say: start the timer.", wait + ". Start the timer?");
   }
 
   /** The time was waited. */
   public static Reply timeOver() {
-    return Reply.of("The time is over. Say: step completed.");
+    return Reply.once(Lesson.TIME_OVER, "Time is up. Say: step completed.", "Time is up. Step completed?");
   }
 
   /** The time is being waited. */
   public static Reply timerRuns() {
-    return Reply.of("The timer runs.");
+    return Reply.of("The timer is running.");
   }
 
   /** The time that still runs. */
@@ -352,19 +387,22 @@ public final class Ask {
 
   /** The load condition to be brought about. */
   public static Reply load(LoadCondition condition, Side side) {
-    return Reply.of(
-        "Bring the " + Words.side(side) + " to " + Words.condition(condition) + ", and say how.");
+    String wanted = Words.condition(condition) + ", " + Words.of(side);
+    return Reply.once(
+        Lesson.LOAD, "Bring it to " + wanted + ", and say how.", "What shows it?");
   }
 
   /** An item to be handed over. */
   public static Reply handOver(Step.HandOver step) {
-    return Reply.of("Hand over: " + step.due() + ". Say: step completed.");
+    return Reply.once(
+        Lesson.HAND_OVER,
+        "Hand over: " + step.due() + ". Say: step completed.",
+        "Due " + step.due() + ".");
   }
 
   /** A measured value read back. */
   public static Reply readBack(Measure value) {
-    return Reply.of(
-        Words.sentence(Words.measure(value)) + ". Say: that is correct, or call it again.");
+    return Reply.of(Words.sentence(Words.measure(value)) + ".").and(correct());
   }
 
   /**
@@ -374,22 +412,25 @@ public final class Ask {
    */
   public static Reply readBack(HeadMarking marking, int count, Optional<HeadMarking> other) {
     String all = count > 1 ? ", all " + Words.count(count) : "";
-    String read = "Head marking " + Words.marking(marking) + all + ".";
-    return other
-        .map(m -> "The other side has " + Words.marking(m) + ".")
-        .map(o -> Reply.of(read, o, "Is that so? Say: that is correct."))
-        .orElseGet(() -> Reply.of(read + " Say: that is correct."));
+    String read = Words.marking(marking) + all + ".";
+    return Reply.once(Lesson.READ_BACK, "Head marking " + read, Words.sentence(read))
+        .and(
+            other
+                .map(o -> Reply.of("The other side has " + Words.marking(o) + "."))
+                .orElse(Reply.SILENCE))
+        .and(correct());
   }
 
   /** The end of the work with open steps, read back. */
   public static Reply readBackEnd(int open) {
-    return Reply.of(
-        Words.sentence(Words.count(open, "step")) + " open. End anyway? Say: that is correct.");
+    return Reply.of(Words.sentence(Words.count(open, "step")) + " open. End anyway?")
+        .and(correct());
   }
 
   /** The words to read back for a load condition. */
   public static Reply readBackLoad(Side side, LoadCondition condition) {
-    return Reply.of("Read back: " + Words.side(side) + " at " + Words.condition(condition) + ".");
+    String words = Words.side(side) + " at " + Words.condition(condition) + ".";
+    return Reply.once(Lesson.LOAD_READ_BACK, "Read it back: " + words, "Say: " + words);
   }
 
   /** Every step is closed. */

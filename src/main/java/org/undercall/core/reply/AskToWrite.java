@@ -23,7 +23,7 @@ public final class AskToWrite {
     if (!ready.isEmpty()) {
       sentences.add("Or say: take that one, for: " + ended(ready));
     }
-    return new Reply(sentences);
+    return Reply.of(sentences);
   }
 
   /** A question that is answered at the keyboard. */

@@ -11,11 +11,8 @@ public final class JobTalk {
 
   /** What was told, read back as it is spelled. */
   public static Reply readBack(JobField field, String text) {
-    return Reply.of(
-        Words.sentence(name(field))
-            + ": "
-            + SpellingAlphabet.spelled(text)
-            + ". Say: that is correct.");
+    return Reply.of(Words.sentence(name(field)) + ": " + SpellingAlphabet.spelled(text) + ".")
+        .and(Ask.correct());
   }
 
   /** It was kept. */

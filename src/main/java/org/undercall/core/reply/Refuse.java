@@ -24,8 +24,7 @@ public final class Refuse {
 
   /** A load condition is not confirmed on a side. */
   public static Reply load(LoadCondition needed, Side side) {
-    String condition = Words.sentence(Words.condition(needed));
-    return Reply.of("No. " + condition + " is not confirmed, " + Words.side(side) + ".");
+    return Reply.of("No. First confirm " + Words.condition(needed) + ", " + Words.of(side) + ".");
   }
 
   /** So many are not run in by hand yet, or were not counted. */
@@ -37,12 +36,12 @@ public final class Refuse {
 
   /** New hardware is not confirmed. */
   public static Reply hardware() {
-    return Reply.of("No. New hardware is not confirmed.");
+    return Reply.of("No. First fit the new part, and say so.");
   }
 
   /** Something went wrong that is not settled. */
   public static Reply trouble(Trouble trouble) {
-    return Reply.of("No. " + Words.sentence(Words.trouble(trouble)) + ", not settled.");
+    return Reply.of("No. " + Words.sentence(Words.trouble(trouble)) + ", still open.");
   }
 
   /** So many new fasteners are to be counted. */
@@ -111,13 +110,13 @@ public final class Refuse {
   /** One of the wrenches that could be in use is out of calibration. */
   public static Reply nameTheWrench(int overdue) {
     return Reply.of(
-        "No. The calibration of wrench " + Words.count(overdue) + " is over.",
+        "No. Wrench " + Words.count(overdue) + " is out of calibration.",
         "Say which wrench you use.");
   }
 
   /** No fastener that ends with an angle was closed last. */
   public static Reply noAngleClosed() {
-    return Reply.of("No. No angle was closed last.");
+    return Reply.of("No. The last thing closed was no angle.");
   }
 
   /** A torque needs this unit. */
@@ -128,7 +127,7 @@ public final class Refuse {
   /** The torque that a nut needs to run down is missing, or cannot be one. */
   public static Reply runDown(Stage.TorqueStage stage) {
     return Reply.of(
-        "No. Call the run-down torque first, less than " + Words.torque(stage.target()) + ".");
+        "No. Call the run-down torque first, below " + Words.torque(stage.target()) + ".");
   }
 
   /** A value needs its unit, since the procedure has torques in more than one. */
@@ -138,7 +137,7 @@ public final class Refuse {
 
   /** The head marking was not read out. */
   public static Reply marking() {
-    return Reply.of("No. The head marking is missing.");
+    return Reply.of("No. Read out the head marking first.");
   }
 
   /** The value of the stage was not called. */
@@ -158,12 +157,12 @@ public final class Refuse {
 
   /** A value easily confused must be called digit by digit. */
   public static Reply digitByDigit(BigDecimal heard) {
-    return Reply.of("Heard " + Words.digits(heard) + ". Call it digit by digit.");
+    return Reply.of("I heard " + Words.digits(heard) + ". Call it digit by digit.");
   }
 
   /** A value was called in another unit than the specification's. */
   public static Reply otherUnit(Stage stage) {
-    return Reply.of("No. Call it in the unit of the specification: " + Words.value(stage) + ".");
+    return Reply.of("No. The spec is " + Words.value(stage) + ". Call it in that unit.");
   }
 
   /** A value was called in another unit than the one measured in. */
@@ -173,22 +172,22 @@ public final class Refuse {
 
   /** The check question was not answered. */
   public static Reply checkNotAnswered() {
-    return Reply.of("No. The check is not answered.");
+    return Reply.of("No. Say: check passed, or: check has failed.");
   }
 
   /** The measured value was not called. */
   public static Reply notMeasured() {
-    return Reply.of("No. The value is missing.");
+    return Reply.of("No. Call the value first.");
   }
 
   /** What was said waits to be read back. */
   public static Reply notReadBack() {
-    return Reply.of("No. First answer the read-back, or say: that was wrong.");
+    return Reply.of("No. Say: that is correct, or: that was wrong.");
   }
 
   /** How far an angle was turned before a break is not known. */
   public static Reply turnedSoFar() {
-    return Reply.of("No. First say how far it was turned in all, or: fully loosened.");
+    return Reply.of("No. Say: turned so far, and the degrees in all, or: fully loosened.");
   }
 
   /** An angle was turned further than it may be. */
@@ -198,7 +197,7 @@ public final class Refuse {
 
   /** A fastener that is tight in part is to be loosened first. */
   public static Reply loosenFirst() {
-    return Reply.of("No. A stage is closed. Loosen it first, then say: fully loosened.");
+    return Reply.of("No. It is part tightened. Loosen it, then say: fully loosened.");
   }
 
   /** A wheel is recorded as off. */
@@ -218,22 +217,17 @@ public final class Refuse {
 
   /** The time is not over. */
   public static Reply timeNotOver() {
-    return Reply.of("No. The time is not over.");
+    return Reply.of("No. The time is not up yet.");
   }
 
   /** No height was noted before the work, so none can prove ride height. */
   public static Reply noHeightNoted(Side side) {
-    return Reply.of("No. No ride height was noted, " + Words.side(side) + ".");
+    return Reply.of("No. No ride height was noted before the work, " + Words.of(side) + ".");
   }
 
   /** A height was called in another unit. */
   public static Reply heightInMillimetres() {
     return Reply.of("No. Call the height in millimetres.");
-  }
-
-  /** A height is outside the tolerance of the one noted before. */
-  public static Reply heightOutside() {
-    return Reply.of("No. That is not ride height.");
   }
 
   /** A statement about one side does not fit a step for the whole car. */
@@ -253,16 +247,16 @@ public final class Refuse {
 
   /** No step is open on a side. */
   public static Reply nothingOpen(Side side) {
-    return Reply.of("No step is open on the " + Words.side(side) + ".");
+    return Reply.of("Nothing is open on the " + Words.of(side) + ".");
   }
 
   /** The log cannot be written: nothing counts until it can. */
   public static Reply cannotRecord() {
-    return Reply.of("I cannot record. Nothing was closed.");
+    return Reply.of("I cannot write the log. Nothing was closed.");
   }
 
   /** The intent has no place now. */
   public static Reply notNow() {
-    return Reply.of("Not now.");
+    return Reply.of("Not now. Say: say again, to hear what is next.");
   }
 }

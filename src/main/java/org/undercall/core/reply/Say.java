@@ -27,7 +27,7 @@ public final class Say {
 
   /** A step was closed. */
   public static Reply stepClosed() {
-    return Reply.of("Step closed.");
+    return Reply.once(Lesson.CLOSED, "Step closed.", "");
   }
 
   /** A check failed and the step stays open. */
@@ -37,7 +37,11 @@ public final class Say {
 
   /** A reading within the tolerance was kept. */
   public static Reply readingKept(Stage stage) {
-    return Reply.of("Kept. Say: " + closing(stage) + ".");
+    return Reply.of("Noted. Say: " + closing(stage) + ".");
+  }
+
+  private static Reply kept() {
+    return Reply.once(Lesson.NOTED, "Noted.", "");
   }
 
   private static String closing(Stage stage) {
@@ -55,22 +59,22 @@ public final class Say {
         .map(
             band ->
                 Reply.of(
-                    "Kept. Outside "
+                    "Recorded. Not between "
                         + Words.digits(band.least().amount())
-                        + " to "
+                        + " and "
                         + Words.torque(band.most())
                         + ". Check the bolt."))
-        .orElse(Reply.of("Kept."));
+        .orElseGet(Say::kept);
   }
 
   /** What was said of the wrench was taken back. */
   public static Reply wrenchTakenBack() {
-    return Reply.of("Taken back. No wrench is named.");
+    return Reply.of("Taken back. No wrench named now.");
   }
 
   /** It was noted why a wrench out of calibration is used. */
   public static Reply overdueNoted() {
-    return Reply.of("Noted. Go on.");
+    return Reply.of("Noted. Carry on.");
   }
 
   /** A called value matches the stage. */
@@ -79,26 +83,31 @@ public final class Say {
     return Reply.of(value + ", matches. Say: " + closing(stage) + ".");
   }
 
-  /** A stage was closed with the value that was called for it. */
-  public static Reply stageClosed(int number, Stage stage, BigDecimal called) {
-    String value = Words.digits(called) + " " + Words.unit(stage);
-    return Reply.of("Stage " + Words.count(number) + " closed at " + value + ".");
+  /**
+   * A stage was closed with the value that was called for it.
+   *
+   * @param last whether it was the last of its fastener
+   */
+  public static Reply stageClosed(int number, Stage stage, BigDecimal called, boolean last) {
+    String value = Words.digits(called) + " " + Words.unit(stage) + ".";
+    return Reply.once(
+        Lesson.STAGE_CLOSED,
+        "Stage " + Words.count(number) + " closed at " + value,
+        last ? "Closed." : "");
   }
 
   /** One of a set was called at its stage, and others are left. */
   public static Reply positionClosed(int position, List<Integer> left) {
-    return Reply.of(
-        Words.sentence(Words.count(position))
-            + " done. "
-            + Words.sentence(Words.count(left.size()))
-            + " left. Next: number "
-            + Words.count(left.get(0))
-            + ".");
+    String next = Words.count(left.get(0)) + ".";
+    String done = Words.sentence(Words.count(position)) + " done. ";
+    String open = Words.sentence(Words.count(left.size())) + " left. ";
+    return Reply.once(
+        Lesson.POSITION, done + open + "Next: number " + next, Words.sentence(next));
   }
 
   /** Positions of a set are open again. */
   public static Reply positionsOpen(List<Integer> positions) {
-    return Reply.of("Number " + Words.numbers(positions) + " open again.");
+    return Reply.of("Number " + Words.numbers(positions) + " is open again.");
   }
 
   /** What went wrong was settled. */
@@ -113,67 +122,81 @@ public final class Say {
    */
   public static Reply valueRefused(BigDecimal called, Stage stage, boolean read) {
     Reply refused =
-        Reply.of("No. Heard " + Words.digits(called) + ".", "It is " + Words.stage(stage) + ".");
+        Reply.of("I heard " + Words.digits(called) + ".", "Spec is " + Words.value(stage) + ".");
     if (!read) {
       return refused;
     }
     if (!stage.isExceededBy(called)) {
-      return refused.and(Reply.of("Turn it on."));
+      return refused.and(Reply.of("Carry on turning."));
     }
     return refused.and(Reply.of("If it is past that, say: turned too far."));
   }
 
   /** A measured value was kept. */
   public static Reply measured(boolean withinLimits) {
-    return Reply.of(withinLimits ? "Kept." : "Kept. It is outside the limits.");
+    return withinLimits ? kept() : Reply.of("Recorded. Out of limits.");
   }
 
   /** A measured value is outside limits that must hold. */
   public static Reply outsideLimits(Measure value) {
     return Reply.of(
-        Words.sentence(Words.measure(value)) + " is outside the limits. The step stays open.");
+        Words.sentence(Words.measure(value)) + " is out of limits. The step stays open.");
   }
 
   /** A head marking was kept. */
   public static Reply markingKept(HeadMarking marking) {
-    return Reply.of("Head marking " + Words.marking(marking) + " kept.");
+    return Reply.once(
+        Lesson.NOTED, "Head marking " + Words.marking(marking) + " noted.", "");
   }
 
   /** A head marking that the procedure does not know. */
   public static Reply markingRefused(HeadMarking marking) {
     return Reply.of(
-        "Head marking " + Words.marking(marking) + " is not in this procedure. No value.");
+        "This procedure has no torque for " + Words.marking(marking) + ".", "Check the bolt.");
   }
 
   /** A fastener, or all of a set, was run in by hand. */
   public static Reply byHand() {
-    return Reply.of("Run in by hand, noted.");
+    return Reply.once(Lesson.NOTED, "Run in by hand, noted.", "");
   }
 
   /** New hardware was fitted. */
   public static Reply newHardware() {
-    return Reply.of("New hardware noted.");
+    return Reply.once(Lesson.NOTED, "New hardware noted.", "");
   }
 
   /** A load condition was said and is repeated. */
   public static Reply loadHeard(LoadProof proof, Side side) {
-    return Reply.of(Words.sentence(Words.side(side)) + ", " + Words.proof(proof) + ".");
+    String proved = Words.sentence(Words.of(side)) + ", " + Words.proof(proof) + ".";
+    return Reply.once(Lesson.LOAD_READ_BACK, proved, "");
   }
 
   /** How far a height is from the one noted before the work, in millimetres, above or below. */
   public static Reply heightDifference(Measure height, BigDecimal difference) {
-    String where =
-        difference.signum() == 0
-            ? "as noted before"
-            : Words.digits(difference.abs())
-                + (difference.signum() > 0 ? " millimetres above" : " millimetres below");
-    return Reply.of(Words.sentence(Words.measure(height)) + ", " + where + ".");
+    String called = Words.sentence(Words.digits(height.amount()));
+    return difference.signum() == 0
+        ? Reply.of(called + ", as noted before.")
+        : Reply.of(called + " is " + off(difference) + ".");
+  }
+
+  /** A height is outside the tolerance of the one noted before, or twists the bush too far. */
+  public static Reply heightOutside(Measure height, BigDecimal difference) {
+    String called = "You called " + Words.digits(height.amount()) + ".";
+    return difference.signum() == 0
+        ? Reply.of("Not ride height.", called)
+        : Reply.of("Not ride height.", called, "That is " + off(difference) + ".");
+  }
+
+  private static String off(BigDecimal difference) {
+    String way = difference.signum() > 0 ? " high" : " low";
+    return Words.digits(difference.abs()) + " millimetres" + way;
   }
 
   /** A load condition was confirmed. */
   public static Reply loadConfirmed(Side side, LoadCondition condition) {
-    return Reply.of(
-        Words.sentence(Words.condition(condition)) + " confirmed, " + Words.side(side) + ".");
+    String where = ", " + Words.of(side) + ".";
+    String what = Words.sentence(Words.condition(condition));
+    return Reply.once(Lesson.LOAD_CONFIRMED, what + " confirmed" + where, what + where);
   }
 
   /** The fasteners that waited for the condition that was confirmed. */
@@ -193,19 +216,29 @@ public final class Say {
           case JACK_MOVED -> "Jack moved";
           case DANGER_CALLED -> "Stop";
           case DENIED -> "Not so";
-          case CONTRADICTED -> "That is another height";
-          case HEIGHT_OUTSIDE -> "Height outside";
+          case CONTRADICTED -> "That is a different height";
+          case HEIGHT_OUTSIDE -> "Height out of tolerance";
           case REFERENCE_CHANGED -> "The reference height changes";
           case WHEEL_OFF -> "Wheel off";
-          case TOO_OLD -> "Confirmed long ago";
+          case TOO_OLD -> "That was confirmed long ago";
           case TAKEN_BACK -> "Taken back";
           case WORK_HELD -> "After the break";
-          case OTHER_SIDE_STARTED -> "Other side";
-          case STEP_CHANGES_LOAD -> "This step changes the load";
-          case PROGRAM_RESTARTED -> "I was off";
-          case PROGRAM_ASLEEP -> "I heard nothing for a while";
+          case OTHER_SIDE_STARTED -> "Changing sides";
+          case STEP_CHANGES_LOAD -> "The load changes";
+          case PROGRAM_RESTARTED -> "The program was stopped";
+          case PROGRAM_ASLEEP -> "The machine slept";
         };
-    return Reply.of(cancelled ? what + ". The load confirmation is cancelled." : what + ".");
+    return Reply.of(cancelled ? what + ". Confirm the load again." : what + ".");
+  }
+
+  /** The work goes to another side, on which a condition is not confirmed. */
+  public static Reply otherSide(LoadCondition condition, Side side) {
+    return Reply.of(
+        "Changing sides. Confirm "
+            + Words.condition(condition)
+            + " again on the "
+            + Words.of(side)
+            + ".");
   }
 
   /** A call for a stop was heard: one short sentence, and how to go on. */
@@ -236,7 +269,7 @@ public final class Say {
           case END_OF_WORK -> "Not the end";
         };
     return Reply.of(
-        what + (open ? ". It stays open." : ". If that was closed before, say: cancel that."));
+        what + (open ? ". It stays open." : ". If it was closed, say: cancel that."));
   }
 
   /** A step was put off. */
@@ -256,15 +289,17 @@ public final class Say {
    */
   public static Reply reopened(Step step, boolean tight) {
     if (tight) {
-      return Reply.of("Open again. It may still be tight.");
+      return Reply.of("Reopened. It may still be tight.");
     }
-    return Reply.of(
-        step instanceof Step.Fasten ? "Open again. It counts as loosened." : "Open again.");
+    if (step instanceof Step.Fasten) {
+      return Reply.of("Reopened. Loosen it and start again.");
+    }
+    return Reply.of(step instanceof Step.Measure ? "Reopened. Measure again." : "Reopened.");
   }
 
   /** Closings that no longer hold. */
   public static Reply lapsed(List<Walk.Place> places) {
-    return Reply.of("Open again with it: " + Words.steps(places) + ".");
+    return Reply.of("Reopened with it: " + Words.steps(places) + ".");
   }
 
   /** Closings that were doubted hold. */
@@ -286,9 +321,9 @@ public final class Say {
   public static Reply loosened(boolean used, int count) {
     if (count > 1) {
       String all = "All " + Words.count(count) + " count as loose";
-      return Reply.of(used ? all + ". They were turned, so they need new ones." : all + ".");
+      return Reply.of(used ? all + ". They were turned: fit new ones." : all + ".");
     }
-    return Reply.of(used ? "Loose. It was turned, so it needs a new one." : "Loose.");
+    return Reply.of(used ? "Loose. It was turned: fit a new one." : "Loose.");
   }
 
   /** What was said to be loose stays so: from the first stage on it must be. */
@@ -298,12 +333,12 @@ public final class Say {
 
   /** How far an angle was turned is kept. */
   public static Reply turnKept(BigDecimal degrees) {
-    return Reply.of("Kept: " + Words.digits(degrees) + " degrees.");
+    return Reply.of("Noted: " + Words.digits(degrees) + " degrees.");
   }
 
   /** A height that is no reference, since the car was lifted before. */
   public static Reply noReference() {
-    return Reply.of("It is no reference, since the car was lifted.");
+    return Reply.of("That is no reference: the car was lifted.");
   }
 
   /** Left and right lie too far apart. */
@@ -333,7 +368,7 @@ public final class Say {
 
   /** Something said was dropped. */
   public static Reply dropped() {
-    return Reply.of("Dropped.");
+    return Reply.of("Forget that, then.");
   }
 
   /** There is nothing to take back. */
@@ -343,12 +378,14 @@ public final class Say {
 
   /** A tightening was broken off. */
   public static Reply interrupted() {
-    return Reply.of("The tightening is broken off.");
+    return Reply.of("Tightening stopped part way.");
   }
 
   /** The twist a bush keeps at ride height if it is tightened now, in degrees with its sign. */
   public static Reply preset(BigDecimal degrees) {
-    return Reply.of("The bush would keep " + Words.digits(degrees.abs()) + " degrees of twist.");
+    return degrees.signum() == 0
+        ? Reply.SILENCE
+        : Reply.of("The bush would stay twisted " + Words.digits(degrees.abs()) + " degrees.");
   }
 
   /**
@@ -360,7 +397,7 @@ public final class Say {
     if (complete) {
       return Reply.of("Work complete. Log closed.");
     }
-    String first = wrong.isEmpty() ? "" : "Not settled: " + String.join("; ", wrong) + ". ";
+    String first = wrong.isEmpty() ? "" : "Still wrong: " + String.join("; ", wrong) + ". ";
     return Reply.of(
         "Work ended, not complete. "
             + first
@@ -390,7 +427,7 @@ public final class Say {
 
   /** The session was taken up again. */
   public static Reply takenUp() {
-    return Reply.of("Work taken up again.");
+    return Reply.of("Back to work.");
   }
 
   /** The log was not whole when it was opened again; how many lines are gone, if known. */
@@ -398,9 +435,9 @@ public final class Say {
     String gone = lines.map(n -> Words.count(n, "line")).orElse("lines");
     return Reply.of(
         switch (trouble) {
-          case LINES_GONE -> "Careful. Lost from the log: " + gone + ". Check what was done last.";
+          case LINES_GONE -> "Careful. The log lost " + gone + ". Check what was done last.";
           case SUM_DIFFERS -> "Careful. The log was changed. Check what was done.";
-          case SUM_MISSING -> "Careful. The log cannot be proved whole. Check what was done last.";
+          case SUM_MISSING -> "Careful. The log may not be whole. Check what was done last.";
         });
   }
 
@@ -408,7 +445,7 @@ public final class Say {
   public static Reply hearing(HearingTrouble trouble) {
     return Reply.of(
         switch (trouble) {
-          case OVERDRIVEN -> "The microphone is overdriven.";
+          case OVERDRIVEN -> "The microphone is too loud. Move back a little.";
           case TOO_QUIET -> "Too quiet. Come closer.";
           case TOO_LOUD -> "It is too loud here.";
         });
@@ -417,6 +454,11 @@ public final class Say {
   /** The ear was called and is open. */
   public static Reply listening() {
     return Reply.of("Listening.");
+  }
+
+  /** Less is said from now on. */
+  public static Reply lessIsSaid() {
+    return Reply.of("Short from now on.");
   }
 
   /** Something heard was not taken. */

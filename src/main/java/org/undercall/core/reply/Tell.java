@@ -29,7 +29,7 @@ public final class Tell {
 
   /** The microphone went away. */
   public static Reply microphoneGone() {
-    return Reply.of("The microphone is gone.", "I cannot hear you. The work is kept.");
+    return Reply.of("The microphone is gone.", "I cannot hear you. Nothing is lost.");
   }
 
   /** The microphone gives sound again. */
@@ -39,7 +39,7 @@ public final class Tell {
 
   /** The loudspeaker went away; this can only be shown. */
   public static Reply speakerGone() {
-    return Reply.of("The speaker is gone.", "Replies are only shown.");
+    return Reply.of("The speaker is gone.", "Look at the screen.");
   }
 
   /** The loudspeaker plays again. */
@@ -55,7 +55,7 @@ public final class Tell {
   /** How much sound was lost. */
   public static Reply soundLost(long millis) {
     return Reply.of(
-        "Sound lost because the machine was too slow: "
+        "The machine was too slow. Sound lost: "
             + (millis + 999) / 1000
             + (millis > 1000 ? " seconds." : " second."));
   }
@@ -73,17 +73,17 @@ public final class Tell {
 
   /** A note was kept; nobody has checked its words. */
   public static Reply noteKept(Optional<Finding> about) {
-    return Reply.of(Words.sentence(about.map(Words::finding).orElse("note")) + " kept, unchecked.");
+    return Reply.of(Words.sentence(about.map(Words::finding).orElse("note")) + " kept, not checked.");
   }
 
   /** The work is held. */
   public static Reply held() {
-    return Reply.of("Held. Say: resume the work.");
+    return Reply.of("On hold. Say: resume the work.");
   }
 
   /** A timer was started. */
   public static Reply timerStarted(long seconds) {
-    return Reply.of("Timer runs, " + Words.time(seconds) + ".");
+    return Reply.of("Timer running, " + Words.time(seconds) + ".");
   }
 
   /** A timer was cancelled. */
@@ -93,7 +93,7 @@ public final class Tell {
 
   /** No timer runs. */
   public static Reply noTimer() {
-    return Reply.of("No timer runs.");
+    return Reply.of("No timer is running.");
   }
 
   /** The steps that are open. */
@@ -121,7 +121,7 @@ public final class Tell {
             + ", "
             + place.phase()
             + ", "
-            + Words.side(place.ref().side())
+            + Words.of(place.ref().side())
             + ".");
   }
 
@@ -163,11 +163,11 @@ public final class Tell {
 
   /** Why the preload is not known. */
   public static Reply preloadNotKnown() {
-    return Reply.of("Class or friction is not stated, so the clamp force is not known.");
+    return Reply.of("The clamp force is not known: bolt class or friction is not given.");
   }
 
   /** Why the preload after an angle stage is not known. */
   public static Reply angleNotKnown() {
-    return Reply.of("The angle stretches the bolt. How far is not known without joint data.");
+    return Reply.of("The angle stretches the bolt. How far, needs data of the joint.");
   }
 }

@@ -17,7 +17,7 @@ public final class Timing {
 
   /** A fastener that was closed must cure, and its timer runs. */
   public static Reply cures(long seconds) {
-    return Reply.of("It cures: timer runs, " + Words.time(seconds) + ".");
+    return Reply.of("Curing. Timer running, " + Words.time(seconds) + ".");
   }
 
   /** What a reminder says is waited for. */
@@ -48,7 +48,7 @@ public final class Timing {
 
   /** A timer with a name was started; the minutes are read digit by digit where they have two. */
   public static Reply started(TimerName name, int minutes, boolean again) {
-    String runs = again ? " timer starts again, " : " timer runs, ";
+    String runs = again ? " timer started again, " : " timer running, ";
     boolean plain = minutes < 10;
     String count = plain ? Words.count(minutes) : Words.digits(BigDecimal.valueOf(minutes));
     return Reply.of(
@@ -72,12 +72,12 @@ public final class Timing {
 
   /** No timer with this name runs. */
   public static Reply noTimer(TimerName name) {
-    return Reply.of("No timer runs for the " + name(name) + ".");
+    return Reply.of("No timer is running for the " + name(name) + ".");
   }
 
   /** No timer of this step runs. */
   public static Reply noTimer(int step) {
-    return Reply.of("No timer runs for step " + Words.count(step) + ".");
+    return Reply.of("No timer is running for step " + Words.count(step) + ".");
   }
 
   /** Several timers run and none was named. */
@@ -107,21 +107,21 @@ public final class Timing {
   /** A timer with a name ran out; how long ago, if it is a minute or more. */
   public static Reply over(TimerName name, long secondsAgo) {
     String when =
-        secondsAgo < MINUTE ? " time is over." : " time was over " + ago(secondsAgo) + ".";
+        secondsAgo < MINUTE ? " time is up." : " time was up " + ago(secondsAgo) + ".";
     return Reply.of("The " + name(name) + when);
   }
 
   /** Timers still run while the end of the work is near. */
   public static Reply stillRun(List<String> names) {
     return Reply.of(
-        (names.size() == 1 ? "A timer still runs: " : "Timers still run: ")
+        (names.size() == 1 ? "A timer is still running: " : "Timers are still running: ")
             + String.join("; ", names)
             + ".");
   }
 
   /** Timers ran when the work ended. */
   public static Reply notCalled(List<String> names) {
-    return stillRun(names).and(Reply.of("The end of the time is not called any more."));
+    return stillRun(names).and(Reply.of("I will not call the end any more."));
   }
 
   private static String ago(long seconds) {
@@ -140,7 +140,7 @@ public final class Timing {
 
   private static String spent(long working, long held) {
     String pauses = held == 0 ? "" : ", and " + Words.time(held) + " on hold";
-    return Words.time(working) + " at work" + pauses + ".";
+    return (working == 0 ? "just started" : Words.time(working) + " at work") + pauses + ".";
   }
 
   /** Nothing was heard for long. */
@@ -159,17 +159,17 @@ public final class Timing {
   /** All that is left are steps put off. */
   public static Reply leftOver(List<Walk.Place> steps) {
     return steps.size() == 1
-        ? Reply.of("One step put aside is left.")
+        ? Reply.of("One step was put aside.")
         : Reply.of(
             Words.sentence(Words.count(steps.size()))
-                + " steps put aside are left: "
+                + " steps were put aside: "
                 + list(steps)
                 + ".");
   }
 
   /** Steps put off for a load condition that is confirmed now. */
   public static Reply possibleNow(List<Walk.Place> steps) {
-    return Reply.of("Put off for this, possible now: " + list(steps) + ".");
+    return Reply.of("Possible now: " + list(steps) + ".");
   }
 
   private static String list(List<Walk.Place> steps) {

@@ -32,7 +32,11 @@ final class Words {
   private static final List<String> SMALL =
       List.of(
           "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
-          "eleven", "twelve");
+          "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen",
+          "eighteen", "nineteen");
+  private static final List<String> TENS =
+      List.of("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety");
+  private static final int HUNDRED = 100;
 
   /** A unified thread: diameter with its fraction, threads to the inch, series. */
   private static final Pattern UNIFIED =
@@ -45,7 +49,7 @@ final class Words {
 
   private Words() {}
 
-  /** A value digit by digit: 110 is "one, one, zero", 7.5 is "seven, point, five". */
+  /** A value digit by digit: 110 is "one one zero", 7.5 is "seven point five". */
   static String digits(BigDecimal value) {
     return digits(value.toPlainString());
   }
@@ -54,14 +58,21 @@ final class Words {
     StringBuilder spoken = new StringBuilder();
     for (int i = 0; i < plain.length(); i++) {
       char c = plain.charAt(i);
-      spoken.append(spoken.isEmpty() ? "" : ", ").append(c == '.' ? "point" : DIGITS.get(c - '0'));
+      spoken.append(spoken.isEmpty() ? "" : " ").append(c == '.' ? "point" : DIGITS.get(c - '0'));
     }
     return spoken.toString();
   }
 
-  /** A small count in words, a larger one in figures. */
+  /** A count in words below a hundred, a larger one in figures. */
   static String count(int number) {
-    return number < SMALL.size() ? SMALL.get(number) : Integer.toString(number);
+    if (number < SMALL.size()) {
+      return SMALL.get(number);
+    }
+    if (number >= HUNDRED) {
+      return Integer.toString(number);
+    }
+    String tens = TENS.get(number / 10 - 2);
+    return number % 10 == 0 ? tens : tens + "-" + SMALL.get(number % 10);
   }
 
   /** Numbers one after the other: "one, three, five". */
@@ -97,7 +108,7 @@ final class Words {
     return digits(value.amount()) + " " + unit(value.unit());
   }
 
-  /** The kind, value and unit of a stage: "torque, one, one, zero newton metres". */
+  /** The kind, value and unit of a stage: "torque, one one zero newton metres". */
   static String stage(Stage stage) {
     if (stage instanceof Stage.TorqueStage torque) {
       String adaptor = torque.dialled().isPresent() ? "adaptor on, set the wrench to " : "";
@@ -108,11 +119,25 @@ final class Words {
     return (back ? "back off, " : "angle, ") + value(stage);
   }
 
+  /** The kind and value of a stage: "torque one one zero", "nine zero degrees". */
+  static String inBrief(Stage stage, boolean unit) {
+    if (stage instanceof Stage.AngleStage angle) {
+      return (angle.backOff() ? "back off " : "") + value(stage);
+    }
+    Stage.TorqueStage torque = (Stage.TorqueStage) stage;
+    if (torque.dialled().isPresent()) {
+      return stage(stage);
+    }
+    String kind = torque.form() == Stage.TorqueStage.Form.CHECK_PASS ? "check pass " : "torque ";
+    String value = value(torque);
+    return kind + (unit ? value : value.replace(" " + unit(stage), ""));
+  }
+
   static String torque(Torque torque) {
     return digits(torque.amount()) + " " + unit(torque.unit());
   }
 
-  /** The value and unit of a stage: "one, one, zero newton metres". */
+  /** The value and unit of a stage: "one one zero newton metres". */
   static String value(Stage stage) {
     if (stage instanceof Stage.TorqueStage torque
         && torque.form() == Stage.TorqueStage.Form.RANGE) {
@@ -153,16 +178,35 @@ final class Words {
 
   static String marking(HeadMarking marking) {
     return digits(marking.text())
-        .replace("one, zero, point", "ten, point")
-        .replace("one, two, point", "twelve, point");
+        .replace("one zero point", "ten point")
+        .replace("one two point", "twelve point");
   }
 
   static String side(Side side) {
     return side.place();
   }
 
+  /** The side or corner without "side": "left", "front left"; the whole car as such. */
+  static String of(Side side) {
+    return side == Side.CAR ? side.place() : side.words();
+  }
+
+  /** A number and the side of a step: "three, left". */
+  static String step(String number, Walk.Place place) {
+    return number + (place.ref().side() == Side.CAR ? "" : ", " + place.ref().side().words());
+  }
+
   static String step(StepRef ref, String title) {
     return ref.side() == Side.CAR ? title : ref.side().words() + ", " + title;
+  }
+
+  /** The side and the title as the beginning of a sentence. */
+  static String step(StepRef ref, String title, String between) {
+    boolean one = between.equals(", ");
+    return sentence(
+        ref.side() == Side.CAR
+            ? title
+            : ref.side().words() + between + (one ? lower(title) : title));
   }
 
   static String condition(LoadCondition condition) {
@@ -247,21 +291,33 @@ final class Words {
     return more > 0 ? named + "; and " + count(more) + " more" : named;
   }
 
-  /** A time in hours, minutes and seconds; from an hour on without the seconds. */
+  /** A time: "twenty seconds", "three minutes twenty"; from an hour on without the seconds. */
   static String time(long seconds) {
     long hours = seconds / 3600;
     if (hours > 0) {
       long over = seconds % 3600 / 60;
       String whole = count((int) hours, "hour");
-      return over == 0 ? whole : whole + " " + count((int) over, "minute");
+      return over == 0 ? whole : whole + " " + spoken(over);
     }
     long minutes = seconds / 60;
     long rest = seconds % 60;
     if (minutes == 0) {
-      return count((int) rest, "second");
+      return spoken(rest) + (rest == 1 ? " second" : " seconds");
     }
-    String whole = count((int) minutes, "minute");
-    return rest == 0 ? whole : whole + " " + count((int) rest, "second");
+    String whole = spoken(minutes) + (minutes == 1 ? " minute" : " minutes");
+    return rest == 0 ? whole : whole + " " + spoken(rest);
+  }
+
+  /** A part of a time; what could be taken for thirty to ninety is read by its digits. */
+  private static String spoken(long number) {
+    boolean teen = number >= 13 && number <= 19;
+    return teen ? digits(BigDecimal.valueOf(number)) : count((int) number);
+  }
+
+  /** With a small first letter, if it is a capital of a word and not of an abbreviation. */
+  private static String lower(String title) {
+    boolean word = title.length() > 1 && Character.isLowerCase(title.charAt(1));
+    return word ? title.substring(0, 1).toLowerCase(Locale.ROOT) + title.substring(1) : title;
   }
 
   /** The first letter as a capital. */

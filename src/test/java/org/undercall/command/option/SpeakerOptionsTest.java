@@ -20,7 +20,7 @@ class SpeakerOptionsTest {
         "--rate|2.5|expected 0.5 to 2",
         "--rate|NaN|expected 0.5 to 2",
         "--tones|loud|NONE, REFUSED, ALL",
-        "--digits|together|APART, GROUPED"
+        "--digits|together|APART, GROUPED, NATURAL"
       })
   @DisplayName("is wrong usage outside its limits, before anything is opened")
   void limits(String option, String value, String expected) {

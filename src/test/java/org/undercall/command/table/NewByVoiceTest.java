@@ -47,8 +47,8 @@ class NewByVoiceTest {
       take that one | Stands carry the car
       none | none
       take that one | wrench 1
-      four zero newton meters | four, zero newton metres
-      two one zero newton meters | two, one, zero newton metres
+      four zero newton meters | four zero newton metres
+      two one zero newton meters | two one zero newton metres
       none | none
       tighten | tighten
       both sides | both sides
@@ -56,21 +56,21 @@ class NewByVoiceTest {
       bush bolt | bush bolt
       m twelve by one point five | M 12 by 1.5
       bolt | bolt
-      one eight millimeters | one, eight millimetres
+      one eight millimeters | one eight millimetres
       one | one
       yes it is | yes
       as delivered | as delivered
       bonded bush | bonded bush
       none | none
       ride height | ride height
-      ten point nine | ten, point, nine
-      six five newton meters | six, five newton metres
+      ten point nine | ten point nine
+      six five newton meters | six five newton metres
       three | plus or minus three
-      six zero degrees | six, zero degrees
+      six zero degrees | six zero degrees
       five | plus or minus five
       none | none
-      eight point eight | eight, point, eight
-      five two newton meters | five, two newton metres
+      eight point eight | eight point eight
+      five two newton meters | five two newton metres
       three | plus or minus three
       none | none
       there is none | none
@@ -81,7 +81,7 @@ class NewByVoiceTest {
       m fourteen by one point five | M 14 by 1.5
       self locking nut | self locking nut
       one zero | one, zero
-      two one millimeters | two, one millimetres
+      two one millimeters | two one millimetres
       one | one
       yes it is | yes
       dry | dry
@@ -89,7 +89,7 @@ class NewByVoiceTest {
       none | none
       any height | any height
       none | none
-      eight seven newton meters | eight, seven newton metres
+      eight seven newton meters | eight seven newton metres
       four | plus or minus four
       none | none
       take that one | Tighten the joint nut

@@ -198,22 +198,22 @@ class BondsTest {
     bay.goes(
         """
         > go to step two
-        < Step two, play title.
+        < Play title.
         < Call the value in millimetres.
         > three hundred
         < No. First: one title.
         < Or say: out of order, and why.
         > go to step three
-        < Step three, load title.
-        < Bring the whole car to ride height, and say how.
+        < Load title.
+        < Bring it to ride height, whole car, and say how.
         > step completed
-        < No. Ride height is not confirmed, whole car.
+        < No. First confirm ride height, whole car.
         > wheels carry the car
         < Whole car, wheels carry the car.
-        < Read back: whole car at ride height.
+        < Read it back: whole car at ride height.
         > whole car at ride height
         < Ride height confirmed, whole car.
-        < Bring the whole car to ride height, and say how.
+        < What shows it?
         > step completed
         < No. First: one title.
         < Or say: out of order, and why.
@@ -227,7 +227,7 @@ class BondsTest {
         .goes(
             """
             > out of order as the maker says
-            < Not now.
+            < Not now. Say: say again, to hear what is next.
             """);
     Bay excused =
         Bay.working(
@@ -258,10 +258,10 @@ class BondsTest {
     assertEquals(Phase.TORQUE, bay.phase());
     assertEquals(
         List.of(
-            "Open again.",
-            "Open again with it: left, arch title.",
-            "The reference height changes. The load confirmation is cancelled.",
-            "Step one, left, one title."),
+            "Reopened.",
+            "Reopened with it: left, arch title.",
+            "The reference height changes. Confirm the load again.",
+            "Left. one title."),
         bay.say("open step one again"));
     Bay noted =
         Bay.working(walk)
@@ -270,7 +270,7 @@ class BondsTest {
     assertTrue(
         noted
             .say("open step two again")
-            .contains("The reference height changes. The load confirmation is cancelled."));
+            .contains("The reference height changes. Confirm the load again."));
   }
 
   @Test
@@ -279,12 +279,12 @@ class BondsTest {
     Bay bay = Bay.atRideHeight().after("torque reached 52", "take a break now", "resume the work");
     bay.after("wheels carry the car", "left side at ride height");
     assertEquals(
-        List.of("Heard five, zero. Call it digit by digit."), bay.say("turned so far fifty"));
+        List.of("I heard five zero. Call it digit by digit."), bay.say("turned so far fifty"));
     assertEquals(
-        List.of("Turned so far five, zero degrees in all. Say: that is correct."),
+        List.of("Turned five zero degrees in all.", "Correct?"),
         bay.say("turned so far five zero"));
     assertEquals(
-        List.of("Turned so far four, zero degrees in all. Say: that is correct."),
+        List.of("Turned four zero degrees in all.", "Correct?"),
         bay.say("turned so far four zero"));
     assertEquals(
         "40", bay.recorded(SessionEvent.TurnCalled.class).get(1).degrees().toPlainString());

@@ -50,29 +50,29 @@ class BrokenOffTest {
     bay.goes(
         """
         > i moved the jack
-        < Jack moved. The load confirmation is cancelled.
-        < The tightening is broken off.
+        < Jack moved. Confirm the load again.
+        < Tightening stopped part way.
         > wheels carry the car
-        < Left side, wheels carry the car.
-        < Read back: left side at ride height.
+        < Say: left side at ride height.
         > left side at ride height
-        < Ride height confirmed, left side.
-        < Broken off before angle, six, zero degrees.
-        < Say: turned so far, with the degrees in all, or: fully loosened.
+        < Ride height, left.
+        < Stopped before angle, six zero degrees.
+        < Say: turned so far, and the degrees in all, or: fully loosened.
         > turned so far two two degrees
-        < Turned so far two, two degrees in all. Say: that is correct.
+        < Turned two two degrees in all.
+        < Correct?
         > that is correct
-        < Kept: two, two degrees.
-        < Two, two of six, zero degrees turned before. Only the rest:
-        < Stage two of two: angle, three, eight degrees.
+        < Noted: two two degrees.
+        < Two two of six zero degrees is turned. Only the rest:
+        < Three eight degrees.
         > angle turned six zero
-        < No. Heard six, zero.
-        < It is angle, three, eight degrees.
+        < I heard six zero.
+        < Spec is three eight degrees.
         < If it is past that, say: turned too far.
         > angle turned three eight
-        < Stage two closed at six, zero degrees.
-        < Step three, left, rear title.
-        < Stage one of one: torque, six, two newton metres.
+        < Closed.
+        < Left. rear title.
+        < Torque six two.
         """);
     assertEquals(
         "60° in all, 22 before a break",
@@ -86,16 +86,17 @@ class BrokenOffTest {
     bay.goes(
         """
         > take a break now
-        < Held. Say: resume the work.
+        < On hold. Say: resume the work.
         > resume the work
-        < The tightening is broken off.
-        < Step one, bolt title.
-        < Broken off before angle, six, zero degrees.
-        < Say: turned so far, with the degrees in all, or: fully loosened.
+        < Tightening stopped part way.
+        < Bolt title.
+        < Stopped before angle, six zero degrees.
+        < Say: turned so far, and the degrees in all, or: fully loosened.
         > turned so far six zero
-        < Turned so far six, zero degrees in all. Say: that is correct.
+        < Turned six zero degrees in all.
+        < Say: that is correct, or: that was wrong.
         > that is correct
-        < Stage two closed at six, zero degrees.
+        < Closed.
         < All steps are closed. Say: end of work.
         """);
   }
@@ -108,17 +109,18 @@ class BrokenOffTest {
         .goes(
             """
             > turned so far eight eight
-            < Turned so far eight, eight degrees in all. Say: that is correct.
+            < Turned eight eight degrees in all.
+            < Say: that is correct, or: that was wrong.
             > that is correct
-            < Kept: eight, eight degrees.
+            < Noted: eight eight degrees.
             < Turned too far. Loosen it, then say: fully loosened.
             > angle turned six zero
             < No. It was turned too far. Loosen it, then say: fully loosened.
             > turned so far six zero
             < No. It was turned too far. Loosen it, then say: fully loosened.
             > fully loosened
-            < Loose. It was turned, so it needs a new one.
-            < Fit a new bolt. Then say: new bolt fitted.
+            < Loose. It was turned: fit a new one.
+            < New bolt?
             """);
   }
 
@@ -132,7 +134,7 @@ class BrokenOffTest {
             """
             > fully loosened
             < Loose.
-            < Stage one of two: torque, five, two newton metres.
+            < Torque five two, then six zero degrees.
             """);
   }
 
@@ -150,11 +152,11 @@ class BrokenOffTest {
     bay.goes(
         """
         * off 5
-        < Work taken up again.
-        < The tightening is broken off.
-        < Step one, bolt title.
-        < Broken off before angle, six, zero degrees.
-        < Say: turned so far, with the degrees in all, or: fully loosened.
+        < Back to work.
+        < Tightening stopped part way.
+        < Bolt title.
+        < Stopped before angle, six zero degrees.
+        < Say: turned so far, and the degrees in all, or: fully loosened.
         """);
   }
 
@@ -167,10 +169,10 @@ class BrokenOffTest {
             """
             > cancel that
             < Taken back. This step is open.
-            < Step one, bolt title.
-            < Stage two of two: angle, six, zero degrees.
+            < Bolt title.
+            < Six zero degrees.
             > angle turned six zero
-            < Stage two closed at six, zero degrees.
+            < Closed.
             < All steps are closed. Say: end of work.
             """);
   }
@@ -183,7 +185,7 @@ class BrokenOffTest {
             """
             > fully loosened
             < Loose.
-            < Stage one of two: torque, five, two newton metres.
+            < Torque five two, then six zero degrees.
             > cancel that
             < It counts as loose. If it is still tight, loosen it now.
             > angle turned six zero
@@ -201,17 +203,17 @@ class BrokenOffTest {
         .goes(
             """
             > open step one again
-            < Open again. It may still be tight.
-            < Step one, nut title.
-            < Broken off before angle, six, zero degrees.
-            < Say: turned so far, with the degrees in all, or: fully loosened.
+            < Reopened. It may still be tight.
+            < Nut title.
+            < Stopped before angle, six zero degrees.
+            < Say: turned so far, and the degrees in all, or: fully loosened.
             > torque reached five two
-            < No. First say how far it was turned in all, or: fully loosened.
+            < No. Say: turned so far, and the degrees in all, or: fully loosened.
             > not fully loosened
             < Step not completed. It stays open.
             > fully loosened
             < Loose.
-            < Stage one of two: torque, five, two newton metres.
+            < Torque five two, then six zero degrees.
             """);
   }
 }

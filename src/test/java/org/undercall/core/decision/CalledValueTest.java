@@ -19,12 +19,12 @@ class CalledValueTest {
           .goes(
               """
               > torque reached
-              < No. Call the value first: one, seven, five newton metres.
+              < No. Call the value first: one seven five newton metres.
               > one seven five
-              < One, seven, five newton metres, matches. Say: torque reached.
+              < One seven five newton metres, matches. Say: torque reached.
               > torque reached
-              < Stage one closed at one, seven, five newton metres.
-              < Step two, look title.
+              < Stage one closed at one seven five newton metres.
+              < Look title.
               """);
     }
 
@@ -35,8 +35,8 @@ class CalledValueTest {
           .goes(
               """
               > wrench clicked at one seven five newton meters
-              < Stage one closed at one, seven, five newton metres.
-              < Step two, look title.
+              < Stage one closed at one seven five newton metres.
+              < Look title.
               """);
     }
 
@@ -47,13 +47,13 @@ class CalledValueTest {
           .goes(
               """
               > seven five
-              < No. Heard seven, five.
-              < It is torque, seven, point, five newton metres.
+              < I heard seven five.
+              < Spec is seven point five newton metres.
               > seven point five
-              < Seven, point, five newton metres, matches. Say: torque reached.
+              < Seven point five newton metres, matches. Say: torque reached.
               > torque reached
-              < Stage one closed at seven, point, five newton metres.
-              < Step two, look title.
+              < Stage one closed at seven point five newton metres.
+              < Look title.
               """);
     }
 
@@ -64,12 +64,12 @@ class CalledValueTest {
           .goes(
               """
               > six two newton meters
-              < No. Call it in the unit of the specification: six, two foot pounds.
+              < No. The spec is six two foot pounds. Call it in that unit.
               > six two foot pounds
-              < Six, two foot pounds, matches. Say: torque reached.
+              < Six two foot pounds, matches. Say: torque reached.
               > wrench clicked
-              < Stage one closed at six, two foot pounds.
-              < Step two, look title.
+              < Stage one closed at six two foot pounds.
+              < Look title.
               """);
     }
   }
@@ -85,13 +85,13 @@ class CalledValueTest {
               .goes(
                   """
                   > torque reached one seven six
-                  < No. Heard one, seven, six.
-                  < It is torque, one, seven, five newton metres.
+                  < I heard one seven six.
+                  < Spec is one seven five newton metres.
                   > one hundred and seventy six newton meters
-                  < No. Heard one, seven, six.
-                  < It is torque, one, seven, five newton metres.
+                  < I heard one seven six.
+                  < Spec is one seven five newton metres.
                   > torque reached
-                  < No. Call the value first: one, seven, five newton metres.
+                  < No. Call the value first: one seven five newton metres.
                   """);
       assertEquals("", bay.closed());
     }
@@ -104,12 +104,12 @@ class CalledValueTest {
               .goes(
                   """
                   > one seven five
-                  < One, seven, five newton metres, matches. Say: torque reached.
+                  < One seven five newton metres, matches. Say: torque reached.
                   > one seven four
-                  < No. Heard one, seven, four.
-                  < It is torque, one, seven, five newton metres.
+                  < I heard one seven four.
+                  < Spec is one seven five newton metres.
                   > torque reached
-                  < No. Call the value first: one, seven, five newton metres.
+                  < No. Call the value first: one seven five newton metres.
                   """);
       assertEquals("", bay.closed());
     }
@@ -122,14 +122,14 @@ class CalledValueTest {
               .goes(
                   """
                   > torque reached one fifty
-                  < No. Heard one, five, zero.
-                  < It is torque, one, one, five newton metres.
+                  < I heard one five zero.
+                  < Spec is one one five newton metres.
                   > one five zero
-                  < No. Heard one, five, zero.
-                  < It is torque, one, one, five newton metres.
+                  < I heard one five zero.
+                  < Spec is one one five newton metres.
                   > torque reached one hundred and fifty
-                  < No. Heard one, five, zero.
-                  < It is torque, one, one, five newton metres.
+                  < I heard one five zero.
+                  < Spec is one one five newton metres.
                   """);
       assertEquals("", bay.closed());
     }
@@ -142,11 +142,11 @@ class CalledValueTest {
               .goes(
                   """
                   > six two foot pounds
-                  < No. Call it in the unit of the specification: six, two newton metres.
+                  < No. The spec is six two newton metres. Call it in that unit.
                   > torque reached six two foot pounds
-                  < No. Call it in the unit of the specification: six, two newton metres.
+                  < No. The spec is six two newton metres. Call it in that unit.
                   > torque reached
-                  < No. Call the value first: six, two newton metres.
+                  < No. Call the value first: six two newton metres.
                   """);
       assertEquals("", bay.closed());
     }
@@ -158,10 +158,10 @@ class CalledValueTest {
           .goes(
               """
               > torque reached six newton meters
-              < No. Call it in the unit of the specification: six kilogram metres.
+              < No. The spec is six kilogram metres. Call it in that unit.
               > torque reached six
               < Stage one closed at six kilogram metres.
-              < Step two, look title.
+              < Look title.
               """);
     }
   }
@@ -176,14 +176,14 @@ class CalledValueTest {
           .goes(
               """
               > one hundred fifteen
-              < Heard one, one, five. Call it digit by digit.
+              < I heard one one five. Call it digit by digit.
               > torque reached
-              < No. Call the value first: one, one, five newton metres.
+              < No. Call the value first: one one five newton metres.
               > torque reached one hundred and fifteen
-              < Heard one, one, five. Call it digit by digit.
+              < I heard one one five. Call it digit by digit.
               > torque reached one one five
-              < Stage one closed at one, one, five newton metres.
-              < Step two, look title.
+              < Stage one closed at one one five newton metres.
+              < Look title.
               """);
     }
 
@@ -195,12 +195,12 @@ class CalledValueTest {
           .goes(
               """
               > angle turned sixty
-              < Heard six, zero. Call it digit by digit.
+              < I heard six zero. Call it digit by digit.
               > six zero degrees
-              < Six, zero degrees, matches. Say: angle turned.
+              < Six zero degrees, matches. Say: angle turned.
               > angle turned
-              < Stage two closed at six, zero degrees.
-              < Step two, look title.
+              < Closed.
+              < Look title.
               """);
     }
   }
@@ -217,13 +217,13 @@ class CalledValueTest {
               > angle turned nine zero
               < No. The torque stage comes first.
               > torque reached five two
-              < Stage one closed at five, two newton metres.
-              < Stage two of two: angle, nine, zero degrees.
+              < Stage one closed at five two newton metres.
+              < Nine zero degrees.
               > torque reached nine zero
               < No. The angle stage is next.
               > angle turned nine zero
-              < Stage two closed at nine, zero degrees.
-              < Step two, look title.
+              < Closed.
+              < Look title.
               """);
     }
 
@@ -235,17 +235,17 @@ class CalledValueTest {
               .goes(
                   """
                   > torque reached five two
-                  < Stage one closed at five, two newton metres.
-                  < Stage two of two: angle, six, zero degrees.
+                  < Stage one closed at five two newton metres.
+                  < Six zero degrees.
                   > go to step two
-                  < The tightening is broken off.
-                  < Step two, look title.
+                  < Tightening stopped part way.
+                  < Look title.
                   > go to step one
-                  < Step one, nut title.
-                  < Broken off before angle, six, zero degrees.
-                  < Say: turned so far, with the degrees in all, or: fully loosened.
+                  < Nut title.
+                  < Stopped before angle, six zero degrees.
+                  < Say: turned so far, and the degrees in all, or: fully loosened.
                   > angle turned six zero
-                  < No. First say how far it was turned in all, or: fully loosened.
+                  < No. Say: turned so far, and the degrees in all, or: fully loosened.
                   """);
       assertEquals("", bay.closed());
     }

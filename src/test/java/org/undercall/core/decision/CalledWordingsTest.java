@@ -24,7 +24,7 @@ class CalledWordingsTest {
   void everyWording(String wording) {
     Bay bay = Bay.working(Jobs.nut(Jobs.newtonMetres("175")));
     assertEquals(
-        "One, seven, five newton metres, matches. Say: torque reached.",
+        "One seven five newton metres, matches. Say: torque reached.",
         String.join(" ", bay.say("it reads " + wording)));
     bay.say("tightened to " + wording);
     assertEquals("nut", bay.closed());

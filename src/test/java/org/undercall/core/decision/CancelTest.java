@@ -19,11 +19,11 @@ class CancelTest {
           .goes(
               """
             > seven five
-            < Seven, five newton metres, matches. Say: torque reached.
+            < Seven five newton metres, matches. Say: torque reached.
             > cancel that
-            < Dropped.
+            < Forget that, then.
             > torque reached
-            < No. Call the value first: seven, five newton metres.
+            < No. Call the value first: seven five newton metres.
             > take that back
             < Nothing to take back.
             """);
@@ -36,12 +36,12 @@ class CancelTest {
           .goes(
               """
             > torque reached five two
-            < Stage one closed at five, two newton metres.
-            < Stage two of two: angle, six, zero degrees.
+            < Stage one closed at five two newton metres.
+            < Six zero degrees.
             > cancel that
             < Taken back. This step is open.
-            < Step one, nut title.
-            < Stage one of two: torque, five, two newton metres.
+            < Nut title.
+            < Torque five two, then six zero degrees.
             > angle turned six zero
             < No. The torque stage comes first.
             """);
@@ -54,17 +54,17 @@ class CancelTest {
           .goes(
               """
             > torque reached seven five
-            < Stage one closed at seven, five newton metres.
-            < Step two, look title.
+            < Stage one closed at seven five newton metres.
+            < Look title.
             > cancel that
             < Taken back. This step is open.
-            < Step one, nut title.
-            < Stage one of one: torque, seven, five newton metres.
+            < Nut title.
+            < Torque, seven five newton metres.
             > cancel that
             < Nothing to take back.
             > torque reached seven five
-            < Stage one closed at seven, five newton metres.
-            < Step two, look title.
+            < Closed.
+            < Look title.
             """);
     }
 
@@ -77,7 +77,7 @@ class CancelTest {
               """
             > cancel that
             < Taken back. This step is open.
-            < Step two, look title.
+            < Look title.
             > check passed
             < Say again.
             """);
@@ -91,10 +91,11 @@ class CancelTest {
               .goes(
                   """
             > one two
-            < One, two millimetres. Say: that is correct, or call it again.
+            < One two millimetres.
+            < Say: that is correct, or: that was wrong.
             > cancel that
-            < Dropped.
-            < Call the value in millimetres.
+            < Forget that, then.
+            < Millimetres?
             > that is correct
             < Say again.
             """);
@@ -108,12 +109,13 @@ class CancelTest {
           .goes(
               """
             > end of work
-            < Three steps open. End anyway? Say: that is correct.
+            < Three steps open. End anyway?
+            < Say: that is correct, or: that was wrong.
             > cancel that
-            < Dropped.
+            < Forget that, then.
             > step completed
             < Step closed.
-            < Step two, two title.
+            < Two title.
             """);
     }
 
@@ -126,10 +128,10 @@ class CancelTest {
             > make a note
             < Speak your note.
             > cancel that
-            < Dropped.
+            < Forget that, then.
             > step completed
             < Step closed.
-            < Step two, two title.
+            < Two title.
             """);
     }
   }

@@ -72,14 +72,14 @@ class CarTest {
       bay.goes(
           """
           > open step two again
-          < Open again.
-          < Step two, wheel-off title.
+          < Reopened.
+          < Wheel-off title.
           > step completed
-          < Step closed.
-          < Open again with it: wheel-on title; down title; wheel-bolts title; and one more.
-          < Step four, wheel-on title.
+          < Reopened with it: wheel-on title; down title; wheel-bolts title; and one more.
+          < Wheel-on title.
           > end of work
-          < Four steps open. End anyway? Say: that is correct.
+          < Four steps open. End anyway?
+          < Say: that is correct, or: that was wrong.
           """);
       assertFalse(bay.closed().contains("wheel-bolts"), bay.closed());
     }
@@ -108,14 +108,16 @@ class CarTest {
       bay.goes(
           """
           > open step one again
-          < Open again.
-          < Step one, one title.
-          < Closed further on: two title; three title.
-          < Does that still hold? Say: that is correct, or: that was wrong.
+          < Reopened.
+          < One title.
+          < Closed after it: two title; three title.
+          < Is that still good?
+          < Say: that is correct, or: that was wrong.
           > step completed
-          < No. First answer the read-back, or say: that was wrong.
-          < Closed further on: two title; three title.
-          < Does that still hold? Say: that is correct, or: that was wrong.
+          < No. Say: that is correct, or: that was wrong.
+          < Closed after it: two title; three title.
+          < Is that still good?
+          < Correct?
           > that is correct
           < They stay closed.
           """);
@@ -143,7 +145,7 @@ class CarTest {
           .goes(
               """
               > go to step seven
-              < Step seven, drive title.
+              < Drive title.
               > step completed
               < No. The wheel is off.
               > out of order as the maker says
@@ -163,14 +165,14 @@ class CarTest {
               < No. First: bush title.
               < Or say: out of order, and why.
               > out of order as the maker says
-              < Out of order, as the maker says. Say: that is correct.
+              < Out of order, as the maker says.
+              < Say: that is correct, or: that was wrong.
               > that is correct
               < Noted, out of order.
               > step completed
-              < Step closed.
-              < One step put aside is left.
-              < Step three, bush title.
-              < Stage one of two: torque, five, two newton metres.
+              < One step was put aside.
+              < Bush title.
+              < Torque five two, then six zero degrees.
               """);
       assertEquals(1, bay.recorded(SessionEvent.OutOfOrderNoted.class).size());
     }
@@ -192,7 +194,7 @@ class CarTest {
               > wheels carry the car
               < No. The wheel is off.
               > torque reached five two
-              < No. Ride height is not confirmed, whole car.
+              < No. First confirm ride height, whole car.
               """);
     }
 
@@ -212,8 +214,8 @@ class CarTest {
               > car is coming down
               < Car lowered.
               > torque reached five two
-              < Stage one closed at five, two newton metres.
-              < Step three, down title.
+              < Stage one closed at five two newton metres.
+              < Down title.
               """);
     }
   }
@@ -240,16 +242,15 @@ class CarTest {
           .goes(
               """
               > three three zero
-              < Three, three, zero millimetres.
+              < Three three zero millimetres.
               < The car was lifted: no reference any more.
-              < Say: that is correct.
+              < Correct?
               > that is correct
-              < Kept.
-              < It is no reference, since the car was lifted.
-              < Step two, left, bush title.
-              < Needs ride height, left side. Not confirmed.
+              < That is no reference: the car was lifted.
+              < Left. bush title.
+              < Not yet. Confirm ride height, left.
               > arch height three three two
-              < No. No ride height was noted, left side.
+              < No. No ride height was noted before the work, left.
               """);
       assertEquals(1, bay.recorded(SessionEvent.RideHeightNoted.class).size());
     }
@@ -266,9 +267,8 @@ class CarTest {
           .goes(
               """
               > that is correct
-              < Kept.
-              < Left and right differ by two, eight millimetres, more than two, zero. Find the cause.
-              < Step three, Lift the car and set the stands.
+              < Left and right differ by two eight millimetres, more than two zero. Find the cause.
+              < Lift the car onto its stands.
               """);
       assertEquals(1, bay.recorded(SessionEvent.HeightsApart.class).size());
       Bay alike = Bay.working(walk).after("382", "that is correct", "402", "that is correct");
@@ -283,9 +283,9 @@ class CarTest {
           .goes(
               """
               > three seven five
-              < Three, seven, five millimetres.
+              < Three seven five millimetres.
               < The car was lifted: no reference any more.
-              < Say: that is correct.
+              < Say: that is correct, or: that was wrong.
               """);
     }
 
@@ -298,11 +298,12 @@ class CarTest {
           .goes(
               """
               > arch height three nine zero
-              < Three, nine, zero millimetres, four, zero millimetres above.
-              < No. That is not ride height.
-              < Height outside. The load confirmation is cancelled.
+              < Not ride height.
+              < You called three nine zero.
+              < That is four zero millimetres high.
+              < Height out of tolerance. Confirm the load again.
               > torque reached five two
-              < No. Ride height is not confirmed, left side.
+              < No. First confirm ride height, left.
               """);
     }
   }
@@ -317,12 +318,11 @@ class CarTest {
           .goes(
               """
               > suspension hangs free
-              < That is another height. The load confirmation is cancelled.
-              < Left side, suspension hangs free.
-              < Read back: left side at full droop.
+              < That is a different height. Confirm the load again.
+              < Say: left side at full droop.
               > that was wrong
-              < Dropped.
-              < Needs ride height, left side. Not confirmed.
+              < Forget that, then.
+              < Not yet. Confirm ride height, left.
               """);
     }
 
@@ -334,8 +334,8 @@ class CarTest {
           .goes(
               """
               > torque reached five two
-              < Confirmed long ago. The load confirmation is cancelled.
-              < No. Ride height is not confirmed, left side.
+              < That was confirmed long ago. Confirm the load again.
+              < No. First confirm ride height, left.
               """);
     }
 
@@ -354,8 +354,8 @@ class CarTest {
           .goes(
               """
               > cancel that
-              < Taken back. The load confirmation is cancelled.
-              < Needs ride height, left side. Not confirmed.
+              < Taken back. Confirm the load again.
+              < Not yet. Confirm ride height, left.
               """);
     }
   }

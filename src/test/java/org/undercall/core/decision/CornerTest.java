@@ -71,24 +71,24 @@ class CornerTest {
         """
         > wheels carry the car
         < Front left, wheels carry the car.
-        < Read back: front left at ride height.
+        < Read it back: front left at ride height.
         > left side at ride height
-        < No. First answer the read-back, or say: that was wrong.
-        < Read back: front left at ride height.
+        < No. Say: that is correct, or: that was wrong.
+        < Say: front left at ride height.
         > rear left at ride height
-        < No. First answer the read-back, or say: that was wrong.
-        < Read back: front left at ride height.
+        < No. Say: that is correct, or: that was wrong.
+        < Say: front left at ride height.
         > front right at ride height
-        < No. First answer the read-back, or say: that was wrong.
-        < Read back: front left at ride height.
+        < No. Say: that is correct, or: that was wrong.
+        < Say: front left at ride height.
         > front left at ride height
         < Ride height confirmed, front left.
-        < Stage one of one: torque, five, two newton metres.
+        < Torque, five two newton metres.
         > torque reached 52
-        < Stage one closed at five, two newton metres.
-        < Other side. The load confirmation is cancelled.
-        < Step two, front right, bush title.
-        < Needs ride height, front right. Not confirmed.
+        < Stage one closed at five two newton metres.
+        < Changing sides. Confirm ride height again on the front right.
+        < Front right, bush bolt.
+        < Not yet. Confirm ride height, front right.
         """);
     assertEquals(
         List.of(Side.FRONT_LEFT),
@@ -105,14 +105,14 @@ class CornerTest {
             """
             > wheels carry the car
             < Front left, wheels carry the car.
-            < Read back: front left at ride height.
+            < Read it back: front left at ride height.
             > front left at ride height
             < Ride height confirmed, front left.
-            < Stage one of one: torque, five, two newton metres.
+            < Torque, five two newton metres.
             > move to the rear left
-            < Other side. The load confirmation is cancelled.
-            < Step three, rear left, bush title.
-            < Needs ride height, rear left. Not confirmed.
+            < Changing sides. Confirm ride height again on the rear left.
+            < Rear left. bush title.
+            < Not yet. Confirm ride height, rear left.
             """);
   }
 }

@@ -86,24 +86,27 @@ class CutValueTest {
     bay.goes(
         """
         ~ torque reached one one zero
-        < One, one, zero newton metres. Say: that is correct.
+        < One one zero newton metres.
+        < Say: that is correct, or: that was wrong.
         > that was wrong
-        < Dropped.
-        < Stage one of one: torque, one, one, zero newton metres.
+        < Forget that, then.
+        < Torque, one one zero newton metres.
         ~ torque reached one one five
-        < No. Heard one, one, five.
-        < It is torque, one, one, zero newton metres.
+        < I heard one one five.
+        < Spec is one one zero newton metres.
         ~ torque reached one one zero newton meters
-        < One, one, zero newton metres. Say: that is correct.
+        < One one zero newton metres.
+        < Correct?
         > torque not reached
-        < Dropped.
-        < Stage one of one: torque, one, one, zero newton metres.
+        < Forget that, then.
+        < Torque, one one zero newton metres.
         ~ one one zero
-        < One, one, zero newton metres. Say: that is correct.
+        < One one zero newton metres.
+        < Correct?
         > that is correct
-        < Kept. Say: torque reached.
+        < Noted. Say: torque reached.
         > torque reached
-        < Stage one closed at one, one, zero newton metres.
+        < Stage one closed at one one zero newton metres.
         < All steps are closed. Say: end of work.
         """);
     assertEquals(1, bay.recorded(SessionEvent.ValueCalled.class).size());

@@ -18,7 +18,7 @@ class DeniedTest {
             > torque not reached
             < Torque not reached. It stays open.
             > torque reached
-            < No. Call the value first: five, two newton metres.
+            < No. Call the value first: five two newton metres.
             """);
   }
 
@@ -32,8 +32,8 @@ class DeniedTest {
             > torque not reached
             < Torque not reached. It stays open.
             < Taken back. This step is open.
-            < Step two, left, front title.
-            < Stage one of two: torque, five, two newton metres.
+            < Left. front title.
+            < Torque five two, then six zero degrees.
             > torque not reached
             < Torque not reached. It stays open.
             > cancel that
@@ -49,9 +49,9 @@ class DeniedTest {
             """
             > wheels do not carry the car
             < Load not confirmed. It stays open.
-            < Not so. The load confirmation is cancelled.
+            < Not so. Confirm the load again.
             > torque reached five two
-            < No. Ride height is not confirmed, left side.
+            < No. First confirm ride height, left.
             """);
   }
 
@@ -63,8 +63,8 @@ class DeniedTest {
         .goes(
             """
             > that is not correct
-            < Dropped.
-            < Call the value in millimetres.
+            < Forget that, then.
+            < Millimetres?
             """);
   }
 
@@ -76,8 +76,8 @@ class DeniedTest {
         .goes(
             """
             > left side is not at ride height
-            < Dropped.
-            < Not so. The load confirmation is cancelled.
+            < Forget that, then.
+            < Not so. Confirm the load again.
             < This step is closed.
             """);
   }
@@ -90,7 +90,7 @@ class DeniedTest {
         .goes(
             """
             > torque not reached at first
-            < Note kept, unchecked.
+            < Note kept, not checked.
             """);
   }
 
@@ -142,7 +142,7 @@ class DeniedTest {
         .goes(
             """
             > torque reached five two
-            < No. Ride height is not confirmed, left side.
+            < No. First confirm ride height, left.
             """);
   }
 

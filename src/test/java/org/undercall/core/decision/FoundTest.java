@@ -30,25 +30,26 @@ class FoundTest {
         > found fault
         < Found fault, left side. Speak.
         > boot of the tie rod is torn
-        < Found fault kept, unchecked.
+        < Found fault kept, not checked.
         > found fault right side
         < Found fault, right side. Speak.
         > damper is wet
-        < Found fault kept, unchecked.
+        < Found fault kept, not checked.
         > extra work
         < Extra work, left side. Speak.
         > cleaned the brake pipe bracket
-        < Extra work kept, unchecked.
+        < Extra work kept, not checked.
         > part to order whole car
         < Part to order, whole car. Speak.
         > two hub caps
-        < Part to order kept, unchecked.
+        < Part to order kept, not checked.
         > take a note
         < Speak your note.
         > the customer waits
-        < Note kept, unchecked.
+        < Note kept, not checked.
         > end of work
-        < Six steps open. End anyway? Say: that is correct.
+        < Six steps open. End anyway?
+        < Correct?
         > that is correct
         < Work ended, not complete. Six steps open.
         < Listed: two found faults; extra work, one item; one part to order.
@@ -72,15 +73,16 @@ class FoundTest {
         > found fault
         < Found fault, left side. Speak.
         > cancel that
-        < Dropped.
+        < Forget that, then.
         > extra work
         < Extra work, left side. Speak.
         > cleaned the bracket
-        < Extra work kept, unchecked.
+        < Extra work kept, not checked.
         > cancel that
         < Note taken back.
         > end of work
-        < Six steps open. End anyway? Say: that is correct.
+        < Six steps open. End anyway?
+        < Correct?
         > that is correct
         < Work ended, not complete. Six steps open.
         """);

@@ -19,18 +19,18 @@ class HardwareTest {
           .goes(
               """
               > torque reached five two
-              < No. New hardware is not confirmed.
+              < No. First fit the new part, and say so.
               > new bolt fitted
               < New hardware noted.
               < Read out the head marking.
               > torque reached five two
-              < No. The head marking is missing.
+              < No. Read out the head marking first.
               > say again
-              < Step one, left, bush title.
+              < Step one, left. bush title.
               < Read out the head marking.
               > where am i
-              < Step one of two, tighten, left side.
-              < Read out the head marking.
+              < Step one of two, tighten, left.
+              < Head marking?
               """);
     }
 
@@ -43,14 +43,15 @@ class HardwareTest {
           .goes(
               """
               > head marking eight point eight
-              < Head marking eight, point, eight.
-              < The other side has ten, point, nine.
-              < Is that so? Say: that is correct.
+              < Eight point eight.
+              < The other side has ten point nine.
+              < Correct?
               > that was wrong
-              < Dropped.
-              < Read out the head marking.
+              < Forget that, then.
+              < Head marking?
               > head marking ten point nine
-              < Head marking ten, point, nine. Say: that is correct.
+              < Ten point nine.
+              < Correct?
               """);
     }
 
@@ -63,19 +64,20 @@ class HardwareTest {
               .goes(
                   """
                   > head marking twelve point nine
-                  < Head marking twelve, point, nine is not in this procedure. No value.
+                  < This procedure has no torque for twelve point nine.
+                  < Check the bolt.
                   > torque reached five two
-                  < No. The head marking is missing.
+                  < No. Read out the head marking first.
                   > five two newton meters
-                  < No. The head marking is missing.
+                  < No. Read out the head marking first.
                   > wheels carry the car
-                  < Left side, wheels carry the car.
-                  < Read back: left side at ride height.
+                  < Left, wheels carry the car.
+                  < Read it back: left side at ride height.
                   > left side at ride height
-                  < Ride height confirmed, left side.
-                  < Read out the head marking.
+                  < Ride height confirmed, left.
+                  < Head marking?
                   > torque reached
-                  < No. The head marking is missing.
+                  < No. Read out the head marking first.
                   """);
       assertTrue(bay.recorded(SessionEvent.ValueCalled.class).isEmpty());
     }
@@ -88,15 +90,17 @@ class HardwareTest {
           .goes(
               """
               > head marking eight point eight
-              < Head marking eight, point, eight. Say: that is correct.
+              < Head marking eight point eight.
+              < Say: that is correct, or: that was wrong.
               > torque reached five two
-              < No. First answer the read-back, or say: that was wrong.
-              < Head marking eight, point, eight. Say: that is correct.
+              < No. Say: that is correct, or: that was wrong.
+              < Eight point eight.
+              < Correct?
               > that was wrong
-              < Dropped.
-              < Read out the head marking.
+              < Forget that, then.
+              < Head marking?
               > torque reached five two
-              < No. The head marking is missing.
+              < No. Read out the head marking first.
               """);
     }
   }
@@ -112,16 +116,16 @@ class HardwareTest {
           .goes(
               """
               > left side at ride height
-              < Ride height confirmed, left side.
-              < Stage one of two: torque, five, two newton metres.
+              < Ride height confirmed, left.
+              < Stage one of two: torque, five two newton metres.
               > torque reached five two
-              < Stage one closed at five, two newton metres.
-              < Stage two of two: angle, six, zero degrees.
+              < Stage one closed at five two newton metres.
+              < Six zero degrees.
               > angle turned six zero
-              < Stage two closed at six, zero degrees.
-              < Other side. The load confirmation is cancelled.
-              < Step two, right, bush title.
-              < Fit a new bolt. Then say: new bolt fitted.
+              < Closed.
+              < Changing sides. Confirm ride height again on the right.
+              < Right, bush bolt.
+              < New bolt?
               """);
     }
 
@@ -133,16 +137,16 @@ class HardwareTest {
           .goes(
               """
               > left side at ride height
-              < Ride height confirmed, left side.
-              < Stage one of one: torque, one, one, seven newton metres.
+              < Ride height confirmed, left.
+              < Torque, one one seven newton metres.
               > torque reached five two
-              < No. Heard five, two.
-              < It is torque, one, one, seven newton metres.
+              < I heard five two.
+              < Spec is one one seven newton metres.
               > torque reached one one seven
-              < Stage one closed at one, one, seven newton metres.
-              < Other side. The load confirmation is cancelled.
-              < Step two, right, bush title.
-              < Fit a new bolt. Then say: new bolt fitted.
+              < Stage one closed at one one seven newton metres.
+              < Changing sides. Confirm ride height again on the right.
+              < Right, bush bolt.
+              < New bolt?
               """);
     }
 
@@ -154,18 +158,19 @@ class HardwareTest {
           .goes(
               """
               > head marking eight point eight
-              < Head marking eight, point, eight. Say: that is correct.
+              < Head marking eight point eight.
+              < Say: that is correct, or: that was wrong.
               > head marking ten point nine
-              < Head marking ten, point, nine. Say: that is correct.
+              < Ten point nine.
+              < Correct?
               > head marking ten point nine
-              < Head marking ten, point, nine kept.
-              < Needs ride height, left side. Not confirmed.
+              < Not yet. Confirm ride height, left.
               > wheels carry the car
-              < Left side, wheels carry the car.
-              < Read back: left side at ride height.
+              < Left, wheels carry the car.
+              < Read it back: left side at ride height.
               > left side at ride height
-              < Ride height confirmed, left side.
-              < Stage one of one: torque, one, one, seven newton metres.
+              < Ride height confirmed, left.
+              < Torque, one one seven newton metres.
               """);
     }
 
@@ -182,14 +187,14 @@ class HardwareTest {
           .goes(
               """
               > five two
-              < Five, two newton metres, matches. Say: torque reached.
+              < Five two newton metres, matches. Say: torque reached.
               > head marking ten point nine
-              < Head marking ten, point, nine. Say: that is correct.
+              < Ten point nine.
+              < Correct?
               > that is correct
-              < Head marking ten, point, nine kept.
-              < Stage one of one: torque, one, one, seven newton metres.
+              < Torque one one seven.
               > torque reached
-              < No. Call the value first: one, one, seven newton metres.
+              < No. Call the value first: one one seven newton metres.
               """);
     }
 
@@ -206,10 +211,11 @@ class HardwareTest {
           .goes(
               """
               > head marking twelve point nine
-              < Head marking twelve, point, nine is not in this procedure. No value.
+              < This procedure has no torque for twelve point nine.
+              < Check the bolt.
               > torque reached five two
-              < Stage one closed at five, two newton metres.
-              < Stage two of two: angle, six, zero degrees.
+              < Stage one closed at five two newton metres.
+              < Six zero degrees.
               """);
     }
   }

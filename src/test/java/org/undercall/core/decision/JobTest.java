@@ -27,28 +27,35 @@ class JobTest {
     bay.goes(
         """
         > registration india november victor one two three
-        < Registration: india november victor one two three. Say: that is correct.
+        < Registration: india november victor one two three.
+        < Say: that is correct, or: that was wrong.
         > that is correct
         < Kept.
         > job number 4711
-        < Job number: four seven one one. Say: that is correct.
+        < Job number: four seven one one.
+        < Correct?
         > that was wrong
-        < Dropped.
+        < Forget that, then.
         > job number four seven one two
-        < Job number: four seven one two. Say: that is correct.
+        < Job number: four seven one two.
+        < Correct?
         > job number four seven one three
-        < Job number: four seven one three. Say: that is correct.
+        < Job number: four seven one three.
+        < Correct?
         > that is correct
         < Kept.
         > odometer eight four two one zero
-        < Odometer, kilometres: eight four two one zero. Say: that is correct.
+        < Odometer, kilometres: eight four two one zero.
+        < Correct?
         > that is correct
         < Kept.
         > technician juliet delta
-        < Technician: juliet delta. Say: that is correct.
+        < Technician: juliet delta.
+        < Correct?
         > cautions understood
-        < No. First answer the read-back, or say: that was wrong.
-        < Technician: juliet delta. Say: that is correct.
+        < No. Say: that is correct, or: that was wrong.
+        < Technician: juliet delta.
+        < Correct?
         > that is correct
         < Kept.
         """);
@@ -64,17 +71,20 @@ class JobTest {
     bay.goes(
         """
         > vehicle number one mike eight golf
-        < Vehicle number: one mike eight golf. Say: that is correct.
+        < Vehicle number: one mike eight golf.
+        < Say: that is correct, or: that was wrong.
         > that is correct
-        < Four of 17 kept. Say: vehicle number, and the next ones.
+        < Four of seventeen kept. Say: vehicle number, and the next ones.
         > vehicle number delta mike nine alpha x ray kilo papa zero four two
-        < Vehicle number: delta mike nine alpha x ray kilo papa zero four two. Say: that is correct.
+        < Vehicle number: delta mike nine alpha x ray kilo papa zero four two.
+        < Correct?
         > that is correct
-        < 14 of 17 kept. Say: vehicle number, and the next ones.
+        < Fourteen of seventeen kept. Say: vehicle number, and the next ones.
         > vehicle number seven eight eight nine
         < No. A vehicle number has seventeen characters, none of them I, O or Q.
         > vehicle number seven eight eight
-        < Vehicle number: seven eight eight. Say: that is correct.
+        < Vehicle number: seven eight eight.
+        < Correct?
         > that is correct
         < Kept. The check digit fits.
         """);
@@ -88,15 +98,18 @@ class JobTest {
     bay.goes(
         """
         > registration INV-X 12
-        < Registration: india november victor x ray one two. Say: that is correct.
+        < Registration: india november victor x ray one two.
+        < Say: that is correct, or: that was wrong.
         > that is correct
         < Kept.
         > 1M8GDM9AXKP042788
-        < Vehicle number: one mike eight golf delta mike nine alpha x ray kilo papa zero four two seven eight eight. Say: that is correct.
+        < Vehicle number: one mike eight golf delta mike nine alpha x ray kilo papa zero four two seven eight eight.
+        < Correct?
         > that is correct
         < Kept. The check digit fits.
         > technician Anna B
-        < Technician: alpha november november alpha bravo. Say: that is correct.
+        < Technician: alpha november november alpha bravo.
+        < Correct?
         > that is correct
         < Kept.
         """);
@@ -134,9 +147,10 @@ class JobTest {
             > cancel that
             < Nothing to take back.
             > vehicle number whiskey victor
-            < Vehicle number: whiskey victor. Say: that is correct.
+            < Vehicle number: whiskey victor.
+            < Correct?
             > that is correct
-            < Two of 17 kept. Say: vehicle number, and the next ones.
+            < Two of seventeen kept. Say: vehicle number, and the next ones.
             """);
     bay.say("cautions understood");
     assertEquals(List.of("Nothing to take back."), bay.say("cancel that"));

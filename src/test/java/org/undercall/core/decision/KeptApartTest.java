@@ -18,17 +18,17 @@ class KeptApartTest {
         .goes(
             """
             > arch height three seven five
-            < Three, seven, five millimetres, five millimetres above.
-            < Read back: right side at ride height.
+            < Three seven five is five millimetres high.
+            < Read it back: right side at ride height.
             > no that is wrong
-            < Dropped.
-            < Needs ride height, right side. Not confirmed.
+            < Forget that, then.
+            < Not yet. Confirm ride height, right.
             > go to step two
-            < Step two, left, front title.
-            < Needs ride height, left side. Not confirmed.
+            < Left. front title.
+            < Not yet. Confirm ride height, left.
             > arch height three five five
-            < Three, five, five millimetres, five millimetres above.
-            < Read back: left side at ride height.
+            < Three five five is five millimetres high.
+            < Say: left side at ride height.
             """);
   }
 

@@ -16,9 +16,9 @@ class LoadLostTest {
           .goes(
               """
               > car is going up
-              < Car raised. The load confirmation is cancelled.
+              < Car raised. Confirm the load again.
               > torque reached five two
-              < No. Ride height is not confirmed, left side.
+              < No. First confirm ride height, left.
               """);
     }
 
@@ -29,9 +29,9 @@ class LoadLostTest {
           .goes(
               """
               > car is coming down
-              < Car lowered. The load confirmation is cancelled.
+              < Car lowered. Confirm the load again.
               > torque reached five two
-              < No. Ride height is not confirmed, left side.
+              < No. First confirm ride height, left.
               """);
     }
 
@@ -42,22 +42,21 @@ class LoadLostTest {
           .goes(
               """
               > torque reached five two
-              < Stage one closed at five, two newton metres.
-              < Stage two of two: angle, six, zero degrees.
+              < Stage one closed at five two newton metres.
+              < Six zero degrees.
               > i moved the jack
-              < Jack moved. The load confirmation is cancelled.
-              < The tightening is broken off.
+              < Jack moved. Confirm the load again.
+              < Tightening stopped part way.
               > angle turned six zero
-              < No. Ride height is not confirmed, left side.
+              < No. First confirm ride height, left.
               > wheels carry the car
-              < Left side, wheels carry the car.
-              < Read back: left side at ride height.
+              < Say: left side at ride height.
               > left side at ride height
-              < Ride height confirmed, left side.
-              < Broken off before angle, six, zero degrees.
-              < Say: turned so far, with the degrees in all, or: fully loosened.
+              < Ride height, left.
+              < Stopped before angle, six zero degrees.
+              < Say: turned so far, and the degrees in all, or: fully loosened.
               > angle turned six zero
-              < No. First say how far it was turned in all, or: fully loosened.
+              < No. Say: turned so far, and the degrees in all, or: fully loosened.
               """);
     }
 
@@ -68,18 +67,18 @@ class LoadLostTest {
           .goes(
               """
               > torque reached five two
-              < Stage one closed at five, two newton metres.
-              < Stage two of two: angle, six, zero degrees.
+              < Stage one closed at five two newton metres.
+              < Six zero degrees.
               > move to the right side
-              < The tightening is broken off.
-              < Other side. The load confirmation is cancelled.
-              < Step four, right, arch title.
-              < Call the value in millimetres.
+              < Tightening stopped part way.
+              < Changing sides. Confirm ride height again on the right.
+              < Right, arch title.
+              < Millimetres?
               > move to the left side
-              < Step two, left, front title.
-              < Needs ride height, left side. Not confirmed.
+              < Left. front title.
+              < Not yet. Confirm ride height, left.
               > torque reached five two
-              < No. Ride height is not confirmed, left side.
+              < No. First confirm ride height, left.
               """);
     }
 
@@ -90,12 +89,12 @@ class LoadLostTest {
           .goes(
               """
               > go to step seven
-              < This step changes the load. The load confirmation is cancelled.
-              < Step seven, lower title.
+              < The load changes. Confirm the load again.
+              < Lower title.
               > step completed
               < Step closed.
-              < Step two, left, front title.
-              < Needs ride height, left side. Not confirmed.
+              < Left. front title.
+              < Not yet. Confirm ride height, left.
               """);
     }
 
@@ -107,15 +106,15 @@ class LoadLostTest {
           .goes(
               """
               > take a break now
-              < Held. Say: resume the work.
+              < On hold. Say: resume the work.
               > jack moved
-              < Jack moved. The load confirmation is cancelled.
-              < The tightening is broken off.
+              < Jack moved. Confirm the load again.
+              < Tightening stopped part way.
               > resume the work
-              < Step two, left, front title.
-              < Needs ride height, left side. Not confirmed.
+              < Left. front title.
+              < Not yet. Confirm ride height, left.
               > angle turned six zero
-              < No. Ride height is not confirmed, left side.
+              < No. First confirm ride height, left.
               """);
     }
 
@@ -127,14 +126,14 @@ class LoadLostTest {
           .goes(
               """
               > take a break now
-              < Held. Say: resume the work.
+              < On hold. Say: resume the work.
               > resume the work
-              < After the break. The load confirmation is cancelled.
-              < The tightening is broken off.
-              < Step two, left, front title.
-              < Needs ride height, left side. Not confirmed.
+              < After the break. Confirm the load again.
+              < Tightening stopped part way.
+              < Left. front title.
+              < Not yet. Confirm ride height, left.
               > angle turned six zero
-              < No. Ride height is not confirmed, left side.
+              < No. First confirm ride height, left.
               """);
     }
 
@@ -146,13 +145,13 @@ class LoadLostTest {
           .goes(
               """
               * restart
-              < Work taken up again.
-              < I was off. The load confirmation is cancelled.
-              < The tightening is broken off.
-              < Step two, left, front title.
-              < Needs ride height, left side. Not confirmed.
+              < Back to work.
+              < The program was stopped. Confirm the load again.
+              < Tightening stopped part way.
+              < Left. front title.
+              < Not yet. Confirm ride height, left.
               > angle turned six zero
-              < No. Ride height is not confirmed, left side.
+              < No. First confirm ride height, left.
               """);
     }
 
@@ -164,11 +163,11 @@ class LoadLostTest {
           .goes(
               """
               * restart
-              < Work taken up again.
-              < Step two, left, front title.
-              < Needs ride height, left side. Not confirmed.
+              < Back to work.
+              < Left. front title.
+              < Not yet. Confirm ride height, left.
               > left side at ride height
-              < No. Ride height is not confirmed, left side.
+              < No. First confirm ride height, left.
               """);
     }
   }
@@ -187,11 +186,11 @@ class LoadLostTest {
               > take a note
               < Speak your note.
               > boot looks dry
-              < Note kept, unchecked.
+              < Note kept, not checked.
               > did you lock the door
               > torque reached five two
-              < Stage one closed at five, two newton metres.
-              < Stage two of two: angle, six, zero degrees.
+              < Stage one closed at five two newton metres.
+              < Six zero degrees.
               """);
     }
   }

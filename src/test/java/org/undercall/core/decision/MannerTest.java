@@ -51,13 +51,13 @@ class MannerTest {
         .goes(
             """
             > say again
-            < Step one, pin title.
+            < Step one. pin title.
             < Left-hand thread.
-            < Hold against: a key in the pin.
-            < Stage one of two: torque, five, two newton metres.
+            < Counter-hold with: a key in the pin.
+            < Stage one of two: torque, five two newton metres.
             > torque reached 52
-            < Stage one closed at five, two newton metres.
-            < Stage two of two: angle, six, zero degrees.
+            < Stage one closed at five two newton metres.
+            < Six zero degrees.
             """);
   }
 
@@ -75,16 +75,14 @@ class MannerTest {
     bay.goes(
         """
         > torque reached 120
-        < Stage one closed at one, two, zero newton metres.
-        < Stage two of four: back off, nine, zero degrees.
+        < Stage one closed at one two zero newton metres.
+        < Back off nine zero degrees.
         > torque reached 52
         < No. The angle stage is next.
         > angle turned nine zero
-        < Stage two closed at nine, zero degrees.
-        < Stage three of four: torque, five, two newton metres.
+        < Torque five two.
         > torque reached 52
-        < Stage three closed at five, two newton metres.
-        < Stage four of four: angle, six, zero degrees.
+        < Six zero degrees.
         """);
     assertEquals(List.of("120 N·m", "90°", "52 N·m"), closed(bay));
   }
@@ -100,18 +98,19 @@ class MannerTest {
     bay.goes(
         """
         > say again
-        < Step one, cap title.
-        < Stage one of one: torque, from one, zero, zero to one, two, zero newton metres.
+        < Step one. cap title.
+        < Torque, from one zero zero to one two zero newton metres.
         > torque reached one two five
-        < No. Heard one, two, five.
-        < It is torque, from one, zero, zero to one, two, zero newton metres.
+        < I heard one two five.
+        < Spec is from one zero zero to one two zero newton metres.
         < If it is past that, say: turned too far.
         > torque reached
-        < No. Call the value first: from one, zero, zero to one, two, zero newton metres.
+        < No. Call the value first: from one zero zero to one two zero newton metres.
         > torque reached one zero five
-        < One, zero, five newton metres, in the range. Say: that is correct.
+        < One zero five newton metres, in the range.
+        < Say: that is correct, or: that was wrong.
         > that is correct
-        < Stage one closed at one, zero, five newton metres.
+        < Stage one closed at one zero five newton metres.
         < All steps are closed. Say: end of work.
         """);
     assertEquals(List.of("105 N·m, of 100 to 120 N·m"), closed(bay));
@@ -133,17 +132,17 @@ class MannerTest {
         .goes(
             """
             > say again
-            < Step one, plate title.
-            < Stage two of two: check pass, torque, five, two newton metres.
+            < Step one. plate title.
+            < Stage two of two: check pass, torque, five two newton metres.
             < Next: number one.
             > two of two clicked
-            < No. Call the value first: five, two newton metres.
+            < No. Call the value first: five two newton metres.
             > five two
-            < Five, two newton metres, matches. Say: torque reached.
+            < Five two newton metres, matches. Say: torque reached.
             > one clicked
-            < One done. One left. Next: number two.
+            < Two.
             > two clicked
-            < Stage two closed at five, two newton metres.
+            < Closed.
             < All steps are closed. Say: end of work.
             """);
   }
@@ -159,19 +158,19 @@ class MannerTest {
     bay.goes(
         """
         > torque reached 52
-        < Stage one closed at five, two newton metres.
-        < Step two, hub title.
-        < Stage one of one: torque, one, one, seven newton metres.
-        < It cures: timer runs, 30 minutes.
+        < Stage one closed at five two newton metres.
+        < Hub title.
+        < Torque, one one seven newton metres.
+        < Curing. Timer running, thirty minutes.
         > how much time is left
-        < 30 minutes left.
+        < Thirty minutes left.
         > cancel that
         < Taken back. This step is open.
-        < Step one, pin title.
-        < Hold against: a key in the pin.
-        < Stage one of one: torque, five, two newton metres.
+        < Pin title.
+        < Counter-hold with: a key in the pin.
+        < Torque, five two newton metres.
         > how much time is left
-        < No timer runs.
+        < No timer is running.
         """);
   }
 
@@ -195,26 +194,28 @@ class MannerTest {
             > final torque one two zero
             < Say again.
             > angle turned six zero
-            < Stage two closed at six, zero degrees.
+            < Closed.
             < Read the torque, and say: final torque, and the value.
-            < Step two, hub title.
-            < Stage one of one: torque, one, one, seven newton metres.
+            < Hub title.
+            < Torque one one seven.
             > final torque one two zero foot pounds
             < No. Say it in newton metres.
             > final torque one two zero
-            < Final torque one, two, zero newton metres. Say: that is correct.
+            < Final torque one two zero newton metres.
+            < Say: that is correct, or: that was wrong.
             > that was wrong
-            < Dropped.
-            < Stage one of one: torque, one, one, seven newton metres.
+            < Forget that, then.
+            < Torque one one seven.
             > final torque one seven one
-            < Final torque one, seven, one newton metres. Say: that is correct.
+            < Final torque one seven one newton metres.
+            < Correct?
             > that is correct
-            < Kept. Outside one, zero, zero to one, six, zero newton metres. Check the bolt.
+            < Recorded. Not between one zero zero and one six zero newton metres. Check the bolt.
             > torque reached one one seven
-            < Stage one closed at one, one, seven newton metres.
+            < Closed.
             < All steps are closed. Say: end of work.
             > final torque one two zero
-            < No. No angle was closed last.
+            < No. The last thing closed was no angle.
             """);
     assertEquals(
         List.of("171"),
@@ -233,43 +234,51 @@ class MannerTest {
     bay.goes(
         """
         > say again
-        < Step one, hub title.
-        < Run it down to just before the seat, and call the torque it needs in newton metres.
+        < Step one. hub title.
+        < Run the nut down to just before the seat.
+        < Call the torque it takes, in newton metres.
         > torque reached six two
-        < No. Call the run-down torque first, less than six, two newton metres.
+        < No. Call the run-down torque first, below six two newton metres.
         > six two
-        < No. Call the run-down torque first, less than six, two newton metres.
+        < No. Call the run-down torque first, below six two newton metres.
         > six newton meters
-        < Run-down torque six newton metres. Say: that is correct.
+        < Run-down torque six newton metres.
+        < Say: that is correct, or: that was wrong.
         > that is correct
-        < With the run-down of six added:
-        < Stage one of one: torque, six, eight newton metres.
+        < With the run-down torque of six added:
+        < Torque, six eight newton metres.
         > torque reached six two
-        < No. Heard six, two.
-        < It is torque, six, eight newton metres.
+        < I heard six two.
+        < Spec is six eight newton metres.
         > fully loosened
         < Loose.
-        < Run it down to just before the seat, and call the torque it needs in newton metres.
+        < Run the nut down to just before the seat.
+        < Call the torque it takes, in newton metres.
         > it reads seven
-        < Run-down torque seven newton metres. Say: that is correct.
+        < Run-down torque seven newton metres.
+        < Correct?
         > that was wrong
-        < Dropped.
-        < Run it down to just before the seat, and call the torque it needs in newton metres.
+        < Forget that, then.
+        < Run the nut down to just before the seat.
+        < Call the torque it takes, in newton metres.
         > five newton meters
-        < Run-down torque five newton metres. Say: that is correct.
+        < Run-down torque five newton metres.
+        < Correct?
         > that is correct
-        < With the run-down of five added:
-        < Stage one of one: torque, six, seven newton metres.
+        < With the run-down torque of five added:
+        < Torque, six seven newton metres.
         > cancel that
         < Taken back. This step is open.
-        < Run it down to just before the seat, and call the torque it needs in newton metres.
+        < Run the nut down to just before the seat.
+        < Call the torque it takes, in newton metres.
         > five newton meters
-        < Run-down torque five newton metres. Say: that is correct.
+        < Run-down torque five newton metres.
+        < Correct?
         > that is correct
-        < With the run-down of five added:
-        < Stage one of one: torque, six, seven newton metres.
+        < With the run-down torque of five added:
+        < Torque, six seven newton metres.
         > torque reached six seven
-        < Stage one closed at six, seven newton metres.
+        < Stage one closed at six seven newton metres.
         < All steps are closed. Say: end of work.
         """);
     assertEquals(List.of("67 N·m, with run-down 5"), closed(bay));
@@ -293,7 +302,7 @@ class MannerTest {
     bay.goes(
         """
         > say again
-        < Step one, hub title.
+        < Step one. hub title.
         < Run it in by hand. Then say: run in by hand.
         > torque reached six two
         < No. First say: run in by hand.
@@ -305,15 +314,14 @@ class MannerTest {
         < No. First say: run in by hand.
         > run in by hand
         < Run in by hand, noted.
-        < Stage one of one: torque, six, two newton metres.
+        < Torque, six two newton metres.
         > cancel that
         < Taken back. This step is open.
         < Run it in by hand. Then say: run in by hand.
         > run in by hand
-        < Run in by hand, noted.
-        < Stage one of one: torque, six, two newton metres.
+        < Torque, six two newton metres.
         > torque reached six two
-        < Stage one closed at six, two newton metres.
+        < Stage one closed at six two newton metres.
         < All steps are closed. Say: end of work.
         """);
     assertEquals(List.of("62 N·m"), closed(bay));
@@ -327,7 +335,7 @@ class MannerTest {
     bay.goes(
         """
         > say again
-        < Step one, subframe title.
+        < Step one. subframe title.
         < Run in all three by hand. Then say: three run in by hand.
         > run in by hand
         < No. First say: three run in by hand.
@@ -344,7 +352,7 @@ class MannerTest {
         > three run in by hand
         < Run in by hand, noted.
         < Three fasteners.
-        < Stage one of one: torque, six, two newton metres.
+        < Torque, six two newton metres.
         < Next: number one.
         > not run in by hand
         < Not run in by hand. It stays open.
@@ -353,25 +361,25 @@ class MannerTest {
         > cancel that
         < Nothing to take back.
         > all three run in by hand
-        < Run in by hand, noted.
         < Three fasteners.
-        < Stage one of one: torque, six, two newton metres.
+        < Torque, six two newton metres.
         < Next: number one.
         > torque reached six two
         < One done. Two left. Next: number two.
         > number two the bolt is broken
         < Say again.
         > bolt is broken
-        < Number two, broken. It stays open. Say: that is correct.
+        < Number two, broken. It stays open.
+        < Say: that is correct, or: that was wrong.
         > that is correct
-        < Number two, broken, not settled.
-        < Say: new bolt fitted, or: it is repaired now. Or put it off.
+        < Number two, broken, still open.
+        < Say: new bolt fitted, or: it is repaired now, or put it off.
         > new nut fitted
         < New hardware noted.
-        < Stage one of one: torque, six, two newton metres.
-        < Next: number two.
+        < Torque, six two newton metres.
+        < Two.
         > three of three run in by hand
-        < No. A stage is closed. Loosen it first, then say: fully loosened.
+        < No. It is part tightened. Loosen it, then say: fully loosened.
         > fully loosened
         < All three count as loose.
         < Run in all three by hand. Then say: three run in by hand.

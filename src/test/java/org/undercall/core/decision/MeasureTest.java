@@ -21,13 +21,15 @@ class MeasureTest {
           .goes(
               """
               > three hundred
-              < Three, zero, zero millimetres. Say: that is correct, or call it again.
+              < Three zero zero millimetres.
+              < Say: that is correct, or: that was wrong.
               > step completed
-              < No. First answer the read-back, or say: that was wrong.
-              < Three, zero, zero millimetres. Say: that is correct, or call it again.
+              < No. Say: that is correct, or: that was wrong.
+              < Three zero zero millimetres.
+              < Correct?
               > that is correct
-              < Kept.
-              < Step two, look title.
+              < Noted.
+              < Look title.
               """);
     }
 
@@ -38,10 +40,11 @@ class MeasureTest {
           .goes(
               """
               > one three
-              < One, three millimetres. Say: that is correct, or call it again.
+              < One three millimetres.
+              < Say: that is correct, or: that was wrong.
               > one three millimeters
-              < Kept.
-              < Step two, look title.
+              < Noted.
+              < Look title.
               """);
     }
 
@@ -53,14 +56,17 @@ class MeasureTest {
               .goes(
                   """
                   > one two
-                  < One, two millimetres. Say: that is correct, or call it again.
+                  < One two millimetres.
+                  < Say: that is correct, or: that was wrong.
                   > one three
-                  < One, three millimetres. Say: that is correct, or call it again.
+                  < One three millimetres.
+                  < Correct?
                   > one two
-                  < One, two millimetres. Say: that is correct, or call it again.
+                  < One two millimetres.
+                  < Correct?
                   > that is correct
-                  < Kept.
-                  < Step two, look title.
+                  < Noted.
+                  < Look title.
                   """);
       assertEquals("12 mm", bay.recorded(SessionEvent.Measured.class).get(0).value().toString());
     }
@@ -74,10 +80,11 @@ class MeasureTest {
               > ten point five millimeters
               < No. Call it in bar.
               > ten point five bar
-              < One, zero, point, five bar. Say: that is correct, or call it again.
+              < One zero point five bar.
+              < Say: that is correct, or: that was wrong.
               > ten point five
-              < Kept.
-              < Step two, look title.
+              < Noted.
+              < Look title.
               """);
     }
   }
@@ -92,20 +99,23 @@ class MeasureTest {
           .goes(
               """
               > four zero one
-              < Four, zero, one millimetres. Say: that is correct, or call it again.
+              < Four zero one millimetres.
+              < Say: that is correct, or: that was wrong.
               > that is correct
-              < Four, zero, one millimetres is outside the limits. The step stays open.
+              < Four zero one millimetres is out of limits. The step stays open.
               > nine millimeters
-              < Nine millimetres. Say: that is correct, or call it again.
+              < Nine millimetres.
+              < Correct?
               > it reads nine
-              < Nine millimetres is outside the limits. The step stays open.
+              < Nine millimetres is out of limits. The step stays open.
               > step completed
-              < No. The value is missing.
+              < No. Call the value first.
               > four zero zero
-              < Four, zero, zero millimetres. Say: that is correct, or call it again.
+              < Four zero zero millimetres.
+              < Correct?
               > that is correct
-              < Kept.
-              < Step two, look title.
+              < Noted.
+              < Look title.
               """);
     }
 
@@ -117,10 +127,11 @@ class MeasureTest {
               .goes(
                   """
                   > four zero one millimeters
-                  < Four, zero, one millimetres. Say: that is correct, or call it again.
+                  < Four zero one millimetres.
+                  < Say: that is correct, or: that was wrong.
                   > that is correct
-                  < Kept. It is outside the limits.
-                  < Step two, look title.
+                  < Recorded. Out of limits.
+                  < Look title.
                   """);
       assertFalse(bay.recorded(SessionEvent.Measured.class).get(0).withinLimits());
     }
@@ -138,13 +149,15 @@ class MeasureTest {
               > one two inches
               < No. Call it in millimetres.
               > one two
-              < One, two millimetres. Say: that is correct, or call it again.
+              < One two millimetres.
+              < Say: that is correct, or: that was wrong.
               > one two inches
               < No. Call it in millimetres.
-              < One, two millimetres. Say: that is correct, or call it again.
+              < One two millimetres.
+              < Correct?
               > that is correct
-              < Kept.
-              < Step two, look title.
+              < Noted.
+              < Look title.
               """);
     }
   }

@@ -61,17 +61,17 @@ class NextStepTest {
             """
             +10
             > take a break now
-            < Held. Say: resume the work.
+            < On hold. Say: resume the work.
             +30
             > resume the work
-            < Step one, one title.
+            < One title.
             > take a break now
-            < Held. Say: resume the work.
+            < On hold. Say: resume the work.
             +20
             > resume the work
-            < Step one, one title.
+            < One title.
             > how long so far
-            < Step one: ten seconds at work, and 50 seconds on hold.
+            < Step one: ten seconds at work, and fifty seconds on hold.
             """);
   }
 

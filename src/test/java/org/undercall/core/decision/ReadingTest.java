@@ -26,11 +26,12 @@ class ReadingTest {
     bay.goes(
         """
         > angle turned six one
-        < Six, one degrees, one above. Say: that is correct.
+        < Six one degrees, one over.
+        < Correct?
         > that is correct
-        < Stage two closed at six, one degrees.
-        < Step three, left, rear title.
-        < Stage one of one: torque, six, two newton metres.
+        < Closed.
+        < Left. rear title.
+        < Torque six two.
         """);
     assertEquals(List.of("52 N·m", "61°"), closed(bay));
   }
@@ -42,16 +43,18 @@ class ReadingTest {
     bay.goes(
         """
         > five nine
-        < Five, nine degrees, one below. Say: that is correct.
+        < Five nine degrees, one under.
+        < Correct?
         > angle turned
-        < No. First answer the read-back, or say: that was wrong.
-        < Five, nine degrees, one below. Say: that is correct.
+        < No. Say: that is correct, or: that was wrong.
+        < Five nine degrees, one under.
+        < Correct?
         > five nine
-        < Kept. Say: angle turned.
+        < Noted. Say: angle turned.
         > angle turned
-        < Stage two closed at five, nine degrees.
-        < Step three, left, rear title.
-        < Stage one of one: torque, six, two newton metres.
+        < Closed.
+        < Left. rear title.
+        < Torque six two.
         """);
     assertEquals(List.of("52 N·m", "59°"), closed(bay));
   }
@@ -63,21 +66,22 @@ class ReadingTest {
         .goes(
             """
             > angle turned five five
-            < No. Heard five, five.
-            < It is angle, six, zero degrees.
-            < Turn it on.
+            < I heard five five.
+            < Spec is six zero degrees.
+            < Carry on turning.
             > angle turned seven five
-            < No. Heard seven, five.
-            < It is angle, six, zero degrees.
+            < I heard seven five.
+            < Spec is six zero degrees.
             < If it is past that, say: turned too far.
             > angle turned six one
-            < Six, one degrees, one above. Say: that is correct.
+            < Six one degrees, one over.
+            < Correct?
             > that was wrong
-            < Dropped.
-            < Stage two of two: angle, six, zero degrees.
+            < Forget that, then.
+            < Six zero degrees.
             > angle turned six two
-            < No. Heard six, two.
-            < It is angle, six, zero degrees.
+            < I heard six two.
+            < Spec is six zero degrees.
             < If it is past that, say: turned too far.
             """);
   }
@@ -89,10 +93,11 @@ class ReadingTest {
     bay.goes(
         """
         > angle turned six one
-        < Six, one degrees, one above. Say: that is correct.
+        < Six one degrees, one over.
+        < Correct?
         > i moved the jack
-        < Jack moved. The load confirmation is cancelled.
-        < The tightening is broken off.
+        < Jack moved. Confirm the load again.
+        < Tightening stopped part way.
         > that is correct
         < Say again.
         """);
@@ -108,11 +113,12 @@ class ReadingTest {
     bay.goes(
         """
         > angle turned three nine
-        < Three, nine degrees, one above. Say: that is correct.
+        < Three nine degrees, one over.
+        < Correct?
         > that is correct
-        < Stage two closed at six, one degrees.
-        < Step three, left, rear title.
-        < Stage one of one: torque, six, two newton metres.
+        < Closed.
+        < Left. rear title.
+        < Torque six two.
         """);
     assertEquals(List.of("52 N·m", "61° in all, 22 before a break"), closed(bay));
   }

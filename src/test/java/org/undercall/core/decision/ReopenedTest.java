@@ -26,24 +26,23 @@ class ReopenedTest {
               .goes(
                   """
             > go to step one
-            < Step one, left, bush title.
+            < Left. bush title.
             < This step is closed.
             > open this step again
-            < Open again. It counts as loosened.
-            < Step one, left, bush title.
-            < Fit a new bolt. Then say: new bolt fitted.
+            < Reopened. Loosen it and start again.
+            < Left. bush title.
+            < New bolt?
             > torque reached one one seven
-            < No. New hardware is not confirmed.
+            < No. First fit the new part, and say so.
             > new bolt fitted
-            < New hardware noted.
-            < Read out the head marking.
+            < Head marking?
             > torque reached one one seven
-            < No. The head marking is missing.
+            < No. Read out the head marking first.
             > head marking ten point nine
-            < Head marking ten, point, nine. Say: that is correct.
+            < Ten point nine.
+            < Correct?
             > that is correct
-            < Head marking ten, point, nine kept.
-            < Needs ride height, left side. Not confirmed.
+            < Not yet. Confirm ride height, left.
             """);
       assertEquals("", bay.closed());
     }
@@ -64,19 +63,18 @@ class ReopenedTest {
                   """
             > cancel that
             < Taken back. This step is open.
-            < Step one, left, bush title.
-            < Needs ride height, left side. Not confirmed.
+            < Left. bush title.
+            < Not yet. Confirm ride height, left.
             > wheels carry the car
-            < Left side, wheels carry the car.
-            < Read back: left side at ride height.
+            < Say: left side at ride height.
             > left side at ride height
-            < Ride height confirmed, left side.
-            < Stage one of one: torque, one, one, seven newton metres.
+            < Ride height, left.
+            < Torque, one one seven newton metres.
             > torque reached one one seven
-            < Stage one closed at one, one, seven newton metres.
-            < Other side. The load confirmation is cancelled.
-            < Step two, right, bush title.
-            < Fit a new bolt. Then say: new bolt fitted.
+            < Closed.
+            < Changing sides. Confirm ride height again on the right.
+            < Right, bush bolt.
+            < New bolt?
             """);
       assertEquals("bush/left", bay.closed());
     }

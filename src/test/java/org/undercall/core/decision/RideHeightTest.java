@@ -22,11 +22,11 @@ class RideHeightTest {
               .goes(
                   """
                   > torque reached five two
-                  < No. Ride height is not confirmed, left side.
+                  < No. First confirm ride height, left.
                   > five two
-                  < No. Ride height is not confirmed, left side.
+                  < No. First confirm ride height, left.
                   > step completed
-                  < No. Ride height is not confirmed, left side.
+                  < No. First confirm ride height, left.
                   """);
       assertEquals("arch/left", bay.closed());
     }
@@ -40,9 +40,9 @@ class RideHeightTest {
               .goes(
                   """
                   > left side at ride height
-                  < No. Ride height is not confirmed, left side.
+                  < No. First confirm ride height, left.
                   > torque reached five two
-                  < No. Ride height is not confirmed, left side.
+                  < No. First confirm ride height, left.
                   """);
       assertEquals("arch/left", bay.closed());
     }
@@ -56,17 +56,17 @@ class RideHeightTest {
               .goes(
                   """
                   > wheels carry the car
-                  < Left side, wheels carry the car.
-                  < Read back: left side at ride height.
+                  < Left, wheels carry the car.
+                  < Read it back: left side at ride height.
                   > right side at ride height
-                  < No. First answer the read-back, or say: that was wrong.
-                  < Read back: left side at ride height.
+                  < No. Say: that is correct, or: that was wrong.
+                  < Say: left side at ride height.
                   > left side at full droop
-                  < No. First answer the read-back, or say: that was wrong.
-                  < Read back: left side at ride height.
+                  < No. Say: that is correct, or: that was wrong.
+                  < Say: left side at ride height.
                   > torque reached five two
-                  < No. First answer the read-back, or say: that was wrong.
-                  < Read back: left side at ride height.
+                  < No. Say: that is correct, or: that was wrong.
+                  < Say: left side at ride height.
                   """);
       assertTrue(bay.recorded(SessionEvent.LoadConfirmed.class).isEmpty());
     }
@@ -79,21 +79,20 @@ class RideHeightTest {
           .goes(
               """
               > wheels carry the car
-              < Left side, wheels carry the car.
-              < Read back: left side at ride height.
+              < Left, wheels carry the car.
+              < Read it back: left side at ride height.
               > cancel that
-              < Dropped.
-              < Needs ride height, left side. Not confirmed.
+              < Forget that, then.
+              < Not yet. Confirm ride height, left.
               > left side at ride height
-              < No. Ride height is not confirmed, left side.
+              < No. First confirm ride height, left.
               > wheels carry the car
-              < Left side, wheels carry the car.
-              < Read back: left side at ride height.
+              < Say: left side at ride height.
               > no that is wrong
-              < Dropped.
-              < Needs ride height, left side. Not confirmed.
+              < Forget that, then.
+              < Not yet. Confirm ride height, left.
               > left side at ride height
-              < No. Ride height is not confirmed, left side.
+              < No. First confirm ride height, left.
               """);
     }
 
@@ -105,12 +104,12 @@ class RideHeightTest {
           .goes(
               """
               > wheels carry the car
-              < Left side, wheels carry the car.
-              < Read back: left side at ride height.
+              < Left, wheels carry the car.
+              < Read it back: left side at ride height.
               > jack moved
               < Jack moved.
               > left side at ride height
-              < No. Ride height is not confirmed, left side.
+              < No. First confirm ride height, left.
               """);
     }
   }
@@ -127,18 +126,18 @@ class RideHeightTest {
               .goes(
                   """
                   > wheels carry the car
-                  < Left side, wheels carry the car.
-                  < Read back: left side at ride height.
+                  < Left, wheels carry the car.
+                  < Read it back: left side at ride height.
                   > left side at ride height
-                  < Ride height confirmed, left side.
-                  < Stage one of two: torque, five, two newton metres.
+                  < Ride height confirmed, left.
+                  < Stage one of two: torque, five two newton metres.
                   > torque reached five two
-                  < Stage one closed at five, two newton metres.
-                  < Stage two of two: angle, six, zero degrees.
+                  < Stage one closed at five two newton metres.
+                  < Six zero degrees.
                   > angle turned six zero
-                  < Stage two closed at six, zero degrees.
-                  < Step three, left, rear title.
-                  < Stage one of one: torque, six, two newton metres.
+                  < Closed.
+                  < Left. rear title.
+                  < Torque six two.
                   """);
       assertEquals("arch/left front/left", bay.closed());
     }
@@ -151,11 +150,11 @@ class RideHeightTest {
           .goes(
               """
               > knuckle jacked body lifting
-              < Left side, knuckle jacked, body lifting.
+              < Left, knuckle jacked, body lifting.
               < Caution. A jack under one side can lift the car off its stand.
-              < The anti-roll bar can hold it up. Measure, and say: arch height, with the value.
+              < The anti-roll bar can hold it up. Measure, then say: arch height, and the value.
               > left side at ride height
-              < No. Ride height is not confirmed, left side.
+              < No. First confirm ride height, left.
               """);
     }
 
@@ -167,17 +166,19 @@ class RideHeightTest {
           .goes(
               """
               > arch height three six one
-              < Three, six, one millimetres, one, one millimetres above.
-              < No. That is not ride height.
+              < Not ride height.
+              < You called three six one.
+              < That is one one millimetres high.
               > arch height three three nine
-              < Three, three, nine millimetres, one, one millimetres below.
-              < No. That is not ride height.
+              < Not ride height.
+              < You called three three nine.
+              < That is one one millimetres low.
               > arch height three six zero
-              < Three, six, zero millimetres, one, zero millimetres above.
-              < Read back: left side at ride height.
+              < Three six zero is one zero millimetres high.
+              < Read it back: left side at ride height.
               > left side at ride height
-              < Ride height confirmed, left side.
-              < Stage one of two: torque, five, two newton metres.
+              < Ride height confirmed, left.
+              < Stage one of two: torque, five two newton metres.
               """);
     }
 
@@ -189,10 +190,10 @@ class RideHeightTest {
               """
               > put off for later
               < Put off for later. It stays open.
-              < Step two, left, front title.
-              < Needs ride height, left side. Not confirmed.
+              < Left. front title.
+              < Not yet. Confirm ride height, left.
               > arch height three five zero
-              < No. No ride height was noted, left side.
+              < No. No ride height was noted before the work, left.
               > arch height one four inches
               < No. Call the height in millimetres.
               """);
@@ -205,22 +206,22 @@ class RideHeightTest {
           .goes(
               """
               > three nine zero
-              < Three, nine, zero millimetres.
+              < Three nine zero millimetres.
               < On its wheels, level, and bounced or rolled to settle?
-              < Then say: that is correct, or call it again.
+              < Say: that is correct, or: that was wrong.
               > that is correct
-              < Kept.
-              < Step two, left, front title.
-              < Needs ride height, left side. Not confirmed.
+              < Noted.
+              < Left. front title.
+              < Not yet. Confirm ride height, left.
               > cancel that
               < Taken back. This step is open.
-              < Step one, left, arch title.
-              < Call the value in millimetres.
+              < Left. arch title.
+              < Millimetres?
               > go to step two
-              < Step two, left, front title.
-              < Needs ride height, left side. Not confirmed.
+              < Left. front title.
+              < Not yet. Confirm ride height, left.
               > arch height three nine zero
-              < No. No ride height was noted, left side.
+              < No. No ride height was noted before the work, left.
               """);
     }
 
@@ -236,8 +237,8 @@ class RideHeightTest {
           .goes(
               """
               > left side at ride height
-              < Ride height confirmed, left side.
-              < Stage one of two: torque, five, two newton metres.
+              < Ride height confirmed, left.
+              < Stage one of two: torque, five two newton metres.
               """);
     }
   }

@@ -18,6 +18,7 @@ import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.SpokenNumber;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.reply.Habit;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.OverdueReason;
@@ -222,7 +223,7 @@ final class Search {
             .with(loads.part(key.charAt(2 * steps + 1)))
             .with(standing.car())
             .with(standing.bench())
-            .with(new Talk(standing.mode(), standing.pending(), Talk.Missed.NONE, standing.last()));
+            .with(new Talk(standing.mode(), standing.pending(), Talk.Missed.NONE, standing.last(), Habit.NEW));
     return new Node(session, new Promises(walk, bookOf, kept.part(key.charAt(2 * steps + 2))));
   }
 

@@ -66,20 +66,20 @@ class SetTest {
     bay.goes(
         """
         > say again
-        < Step one, wheel-bolts title.
+        < Step one. wheel-bolts title.
         < Five fasteners, in the order one, three, five, two, four.
-        < Stage one of one: torque, five, two newton metres.
+        < Torque, five two newton metres.
         < Next: number one.
         > five two newton meters
-        < Five, two newton metres, matches. Say: torque reached.
+        < Five two newton metres, matches. Say: torque reached.
         > wrench clicked
         < One done. Four left. Next: number three.
         > wrench clicked
-        < Three done. Three left. Next: number five.
+        < Five.
         > number five clicked
-        < Five done. Two left. Next: number two.
+        < Two.
         > two clicked
-        < Two done. One left. Next: number four.
+        < Four.
         > which one is next
         < Done: number one, three, five, two.
         < Next: number four.
@@ -89,7 +89,7 @@ class SetTest {
         < Next: number four.
         < Left: four.
         > wrench clicked
-        < Stage one closed at five, two newton metres.
+        < Stage one closed at five two newton metres.
         < All steps are closed. Say: end of work.
         """);
     assertEquals(
@@ -113,9 +113,10 @@ class SetTest {
             > all five clicked
             < No. One by one. Next: number three.
             > step completed
-            < No. Call the value first: five, two newton metres.
+            < No. Call the value first: five two newton metres.
             > end of work
-            < One step open. End anyway? Say: that is correct.
+            < One step open. End anyway?
+            < Say: that is correct, or: that was wrong.
             > that is correct
             < Work ended, not complete. One step open.
             """);
@@ -128,26 +129,29 @@ class SetTest {
     bay.goes(
         """
         > five two
-        < Five, two newton metres, matches. Say: torque reached.
+        < Five two newton metres, matches. Say: torque reached.
         > two of three clicked
         < No. Two is not all. There are three.
         > five of five clicked
         < No. Five is not all. There are three.
         > three of three clicked
-        < All three, none left out? Say: that is correct.
+        < All three, none left out?
+        < Say: that is correct, or: that was wrong.
         > that was wrong
-        < Dropped.
+        < Forget that, then.
         < Three fasteners.
-        < Stage one of one: torque, five, two newton metres.
+        < Torque, five two newton metres.
         < Next: number one.
         > number two clicked
-        < Number two, out of turn. Say: that is correct.
+        < Number two, out of turn.
+        < Correct?
         > that is correct
         < Two done. Two left. Next: number one.
         > all three clicked
-        < All three, none left out? Say: that is correct.
+        < All three, none left out?
+        < Correct?
         > that is correct
-        < Stage one closed at five, two newton metres.
+        < Stage one closed at five two newton metres.
         < All steps are closed. Say: end of work.
         """);
     assertEquals(
@@ -166,12 +170,14 @@ class SetTest {
             > torque reached five two
             < One done. Four left. Next: number three.
             > number four clicked
-            < Number four, out of turn. Say: that is correct.
+            < Number four, out of turn.
+            < Say: that is correct, or: that was wrong.
             > number five clicked
-            < No. First answer the read-back, or say: that was wrong.
-            < Number four, out of turn. Say: that is correct.
+            < No. Say: that is correct, or: that was wrong.
+            < Number four, out of turn.
+            < Correct?
             > that is correct
-            < Four done. Three left. Next: number three.
+            < Three.
             > number four clicked
             < No. Number four is done. Next: number three.
             > number one clicked
@@ -179,7 +185,7 @@ class SetTest {
             > number six clicked
             < No. There are only five.
             > wrench clicked
-            < Three done. Two left. Next: number five.
+            < Five.
             """);
   }
 
@@ -193,9 +199,9 @@ class SetTest {
             > to did not click
             < Torque not reached. It stays open.
             > won did not click
-            < Number one open again.
-            < Stage one of one: torque, five, two newton metres.
-            < Next: number one.
+            < Number one is open again.
+            < Torque, five two newton metres.
+            < One.
             """);
   }
 
@@ -208,25 +214,25 @@ class SetTest {
             > torque reached five two
             < One done. Four left. Next: number three.
             > wrench clicked
-            < Three done. Three left. Next: number five.
+            < Five.
             > cancel that
-            < Number three open again.
-            < Stage one of one: torque, five, two newton metres.
-            < Next: number three.
+            < Number three is open again.
+            < Torque, five two newton metres.
+            < Three.
             > cancel that
             < Nothing to take back.
             > wrench clicked
-            < Three done. Three left. Next: number five.
+            < Five.
             > wrench did not click
-            < Number three open again.
-            < Stage one of one: torque, five, two newton metres.
-            < Next: number three.
+            < Number three is open again.
+            < Torque, five two newton metres.
+            < Three.
             > wrench clicked
-            < Three done. Three left. Next: number five.
+            < Five.
             > number one has not clicked
-            < Number one open again.
-            < Stage one of one: torque, five, two newton metres.
-            < Next: number one.
+            < Number one is open again.
+            < Torque, five two newton metres.
+            < One.
             > which ones are left
             < Done: number three.
             < Next: number one.
@@ -234,36 +240,36 @@ class SetTest {
             > number two not clicked
             < Torque not reached. It stays open.
             > number one clicked
-            < One done. Three left. Next: number five.
+            < Five.
             > wrench clicked
-            < Five done. Two left. Next: number two.
+            < Two.
             > wrench clicked
-            < Two done. One left. Next: number four.
+            < Four.
             > wrench clicked
-            < Stage one closed at five, two newton metres.
+            < Stage one closed at five two newton metres.
             < All steps are closed. Say: end of work.
             > torque not reached
             < Torque not reached. It stays open.
             < Taken back. This step is open.
-            < Step one, wheel-bolts title.
-            < Stage one of one: torque, five, two newton metres.
-            < Next: number four.
+            < Wheel-bolts title.
+            < Torque, five two newton metres.
+            < Four.
             > wrench clicked
-            < No. Call the value first: five, two newton metres.
+            < No. Call the value first: five two newton metres.
             > five two
-            < Five, two newton metres, matches. Say: torque reached.
+            < Five two newton metres, matches. Say: torque reached.
             > wrench clicked
-            < Stage one closed at five, two newton metres.
+            < Closed.
             < All steps are closed. Say: end of work.
             > number three not clicked
             < Torque not reached. It stays open.
             < Taken back. This step is open.
-            < Step one, wheel-bolts title.
-            < Stage one of one: torque, five, two newton metres.
-            < Next: number four.
-            < Number three open again.
-            < Stage one of one: torque, five, two newton metres.
-            < Next: number three.
+            < Wheel-bolts title.
+            < Torque, five two newton metres.
+            < Four.
+            < Number three is open again.
+            < Torque, five two newton metres.
+            < Three.
             > which ones are left
             < Done: number one, five, two.
             < Next: number three.
@@ -284,7 +290,7 @@ class SetTest {
         > three new bolts
         < New hardware noted.
         < Three fasteners.
-        < Stage one of one: torque, five, two newton metres.
+        < Torque, five two newton metres.
         < Next: number one.
         """);
     assertEquals(Optional.of(3), bay.recorded(SessionEvent.NewHardwareFitted.class).get(0).count());
@@ -299,38 +305,39 @@ class SetTest {
             > torque reached five two
             < One done. Two left. Next: number two.
             > wrench clicked
-            < Two done. One left. Next: number three.
+            < Three.
             > wrench clicked
-            < Stage one closed at five, two newton metres.
-            < Stage two of two: angle, six, zero degrees.
-            < Next: number one.
+            < Stage one closed at five two newton metres.
+            < Six zero degrees.
+            < One.
             > angle turned six zero
-            < One done. Two left. Next: number two.
+            < Two.
             > three of three clicked
             < No. The angle stage is next.
             > angle turned
-            < Two done. One left. Next: number three.
+            < Three.
             > number two turned
             < No. Number two is done. Next: number three.
             > number two not turned
-            < Number two open again.
-            < Broken off before angle, six, zero degrees.
-            < Say: turned so far, with the degrees in all, or: fully loosened.
+            < Number two is open again.
+            < Stopped before angle, six zero degrees.
+            < Say: turned so far, and the degrees in all, or: fully loosened.
             > turned so far two two degrees
-            < Turned so far two, two degrees in all. Say: that is correct.
+            < Turned two two degrees in all.
+            < Say: that is correct, or: that was wrong.
             > that is correct
-            < Kept: two, two degrees.
-            < Two, two of six, zero degrees turned before. Only the rest:
-            < Stage two of two: angle, three, eight degrees.
-            < Next: number two.
+            < Noted: two two degrees.
+            < Two two of six zero degrees is turned. Only the rest:
+            < Three eight degrees.
+            < Two.
             > three eight
-            < Three, eight degrees, matches. Say: angle turned.
+            < Three eight degrees, matches. Say: angle turned.
             > angle turned
-            < Two done. One left. Next: number three.
-            < Stage two of two: angle, six, zero degrees.
-            < Next: number three.
+            < Three.
+            < Six zero degrees.
+            < Three.
             > angle turned six zero
-            < Stage two closed at six, zero degrees.
+            < Closed.
             < All steps are closed. Say: end of work.
             """);
   }
@@ -344,31 +351,33 @@ class SetTest {
         .goes(
             """
             > open this step again
-            < Open again. It may still be tight.
-            < Step one, plate title.
-            < Broken off before angle, six, zero degrees.
-            < Say: turned so far, with the degrees in all, or: fully loosened.
+            < Reopened. It may still be tight.
+            < Plate title.
+            < Stopped before angle, six zero degrees.
+            < Say: turned so far, and the degrees in all, or: fully loosened.
             > turned so far six zero degrees
-            < Turned so far six, zero degrees in all. Say: that is correct.
+            < Turned six zero degrees in all.
+            < Say: that is correct, or: that was wrong.
             > that is correct
-            < One done. Two left. Next: number two.
-            < Broken off before angle, six, zero degrees.
-            < Say: turned so far, with the degrees in all, or: fully loosened.
+            < Two.
+            < Stopped before angle, six zero degrees.
+            < Say: turned so far, and the degrees in all, or: fully loosened.
             > angle turned six zero
-            < No. First say how far it was turned in all, or: fully loosened.
+            < No. Say: turned so far, and the degrees in all, or: fully loosened.
             > turned so far six zero degrees
-            < Turned so far six, zero degrees in all. Say: that is correct.
+            < Turned six zero degrees in all.
+            < Correct?
             > that is correct
-            < Two done. One left. Next: number three.
-            < Broken off before angle, six, zero degrees.
-            < Say: turned so far, with the degrees in all, or: fully loosened.
+            < Three.
+            < Stopped before angle, six zero degrees.
+            < Say: turned so far, and the degrees in all, or: fully loosened.
             > fully loosened
             < All three count as loose.
             < Three fasteners.
-            < Stage one of two: torque, five, two newton metres.
-            < Next: number one.
+            < Torque five two, then six zero degrees.
+            < One.
             > torque reached five two
-            < One done. Two left. Next: number two.
+            < Two.
             """);
   }
 
@@ -381,26 +390,26 @@ class SetTest {
             > torque reached five two
             < One done. Four left. Next: number three.
             > wrench clicked
-            < Three done. Three left. Next: number five.
+            < Five.
             > take a break now
-            < Held. Say: resume the work.
+            < On hold. Say: resume the work.
             > resume the work
-            < Step one, wheel-bolts title.
-            < Stage one of one: torque, five, two newton metres.
-            < Next: number five.
+            < Wheel-bolts title.
+            < Torque, five two newton metres.
+            < Five.
             > wrench clicked
-            < No. Call the value first: five, two newton metres.
+            < No. Call the value first: five two newton metres.
             > five two
-            < Five, two newton metres, matches. Say: torque reached.
+            < Five two newton metres, matches. Say: torque reached.
             > wrench clicked
-            < Five done. Two left. Next: number two.
+            < Two.
             * restart
-            < Work taken up again.
-            < Step one, wheel-bolts title.
-            < Stage one of one: torque, five, two newton metres.
-            < Next: number two.
+            < Back to work.
+            < Wheel-bolts title.
+            < Torque, five two newton metres.
+            < Two.
             > torque reached five two
-            < Two done. One left. Next: number four.
+            < Four.
             """);
   }
 

@@ -21,18 +21,16 @@ class StepOrderTest {
               """
               > put off for later
               < Put off for later. It stays open.
-              < Step two, two title.
+              < Two title.
               > step completed
               < Step closed.
-              < Step three, three title.
+              < Three title.
               > put off waiting for parts
               < Put off waiting for parts. It stays open.
-              < Step one, one title.
+              < One title.
               > step completed
-              < Step closed.
-              < Step three, three title.
+              < Three title.
               > step completed
-              < Step closed.
               < All steps are closed. Say: end of work.
               > end of work
               < Work complete. Log closed.
@@ -47,17 +45,17 @@ class StepOrderTest {
               """
               > run in by hand
               < Started, not tightened. It stays open.
-              < Step two, look title.
+              < Look title.
               > step completed
               < Is it seated?
               < Say: check passed, or: check has failed.
               > check passed
               < Step closed.
-              < One step put aside is left.
-              < Step one, nut title.
-              < Stage one of one: torque, seven, five newton metres.
+              < One step was put aside.
+              < Nut title.
+              < Torque, seven five newton metres.
               > torque reached seven five
-              < Stage one closed at seven, five newton metres.
+              < Stage one closed at seven five newton metres.
               < All steps are closed. Say: end of work.
               """);
     }
@@ -74,14 +72,14 @@ class StepOrderTest {
               < No. There is no such step.
               > step completed
               < Step closed.
-              < Step two, two title.
+              < Two title.
               > go back one step
-              < Step one, one title.
+              < One title.
               < This step is closed.
               > step completed
               < Say again.
               > go to step three
-              < Step three, three title.
+              < Three title.
               """);
     }
   }
@@ -100,14 +98,13 @@ class StepOrderTest {
               < Is it seated?
               < Say: check passed, or: check has failed.
               > step completed
-              < No. The check is not answered.
+              < No. Say: check passed, or: check has failed.
               > check has failed
               < Check failed. The step stays open.
               > check passed
               < Say again.
               > step completed
               < Is it seated?
-              < Say: check passed, or: check has failed.
               > check passed
               < Step closed.
               < All steps are closed. Say: end of work.
@@ -126,35 +123,35 @@ class StepOrderTest {
               .goes(
                   """
                   > move to the right side
-                  < Step three, right, nut title.
-                  < Stage one of one: torque, seven, five newton metres.
+                  < Right. nut title.
+                  < Torque, seven five newton metres.
                   > torque reached seven five
-                  < Stage one closed at seven, five newton metres.
-                  < Step four, right, bush title.
-                  < Needs ride height, right side. Not confirmed.
+                  < Stage one closed at seven five newton metres.
+                  < Right. bush title.
+                  < Not yet. Confirm ride height, right.
                   > move to the left side
-                  < Step one, left, nut title.
-                  < Stage one of one: torque, seven, five newton metres.
+                  < Left, nut bolt.
+                  < Torque, seven five newton metres.
                   > torque reached seven five
-                  < Stage one closed at seven, five newton metres.
-                  < Step two, left, bush title.
-                  < Needs ride height, left side. Not confirmed.
+                  < Closed.
+                  < Left. bush title.
+                  < Not yet. Confirm ride height, left.
                   > wheels carry the car
-                  < Left side, wheels carry the car.
-                  < Read back: left side at ride height.
+                  < Left, wheels carry the car.
+                  < Read it back: left side at ride height.
                   > right side at ride height
-                  < No. First answer the read-back, or say: that was wrong.
-                  < Read back: left side at ride height.
+                  < No. Say: that is correct, or: that was wrong.
+                  < Say: left side at ride height.
                   > left side at ride height
-                  < Ride height confirmed, left side.
-                  < Stage one of one: torque, five, two newton metres.
+                  < Ride height confirmed, left.
+                  < Torque, five two newton metres.
                   > torque reached five two
-                  < Stage one closed at five, two newton metres.
-                  < Other side. The load confirmation is cancelled.
-                  < Step four, right, bush title.
-                  < Needs ride height, right side. Not confirmed.
+                  < Closed.
+                  < Changing sides. Confirm ride height again on the right.
+                  < Right, bush bolt.
+                  < Not yet. Confirm ride height, right.
                   > move to the left side
-                  < No step is open on the left side.
+                  < Nothing is open on the left.
                   """);
       assertEquals("nut/left bush/left nut/right", bay.closed());
     }
@@ -166,7 +163,7 @@ class StepOrderTest {
           .goes(
               """
               > move to the left side
-              < No step is open on the left side.
+              < Nothing is open on the left.
               """);
     }
   }
@@ -183,12 +180,14 @@ class StepOrderTest {
                   """
                   > step completed
                   < Step closed.
-                  < Step two, two title.
+                  < Two title.
                   > end of work
-                  < Two steps open. End anyway? Say: that is correct.
+                  < Two steps open. End anyway?
+                  < Say: that is correct, or: that was wrong.
                   > step completed
-                  < No. First answer the read-back, or say: that was wrong.
-                  < Two steps open. End anyway? Say: that is correct.
+                  < No. Say: that is correct, or: that was wrong.
+                  < Two steps open. End anyway?
+                  < Correct?
                   > that is correct
                   < Work ended, not complete. Two steps open.
                   """);
@@ -204,12 +203,13 @@ class StepOrderTest {
           .goes(
               """
               > end of work
-              < Three steps open. End anyway? Say: that is correct.
+              < Three steps open. End anyway?
+              < Say: that is correct, or: that was wrong.
               > that was wrong
-              < Dropped.
+              < Forget that, then.
               > step completed
               < Step closed.
-              < Step two, two title.
+              < Two title.
               """);
     }
 
@@ -222,12 +222,10 @@ class StepOrderTest {
                   """
                   > step completed
                   < Step closed.
-                  < Step two, two title.
+                  < Two title.
                   > step completed
-                  < Step closed.
-                  < Step three, three title.
+                  < Three title.
                   > step completed
-                  < Step closed.
                   < All steps are closed. Say: end of work.
                   > end of work
                   < Work complete. Log closed.
@@ -245,11 +243,10 @@ class StepOrderTest {
           .goes(
               """
               * restart
-              < Work taken up again.
-              < Step two, two title.
+              < Back to work.
+              < Two title.
               > step completed
-              < Step closed.
-              < Step three, three title.
+              < Three title.
               """);
     }
   }

@@ -30,8 +30,8 @@ class TakenBackTest {
     bay.goes(
         """
         > angle turned nine zero
-        < No. Heard nine, zero.
-        < It is angle, six, zero degrees.
+        < I heard nine zero.
+        < Spec is six zero degrees.
         < If it is past that, say: turned too far.
         > cancel that
         < Nothing to take back.

@@ -18,22 +18,22 @@ class TalkTest {
           .goes(
               """
             > step completed
-            < No. The time is not over.
+            < No. The time is not up yet.
             > start the timer
-            < Timer runs, one minute 30 seconds.
+            < Timer running, one minute thirty.
             > step completed
-            < No. The time is not over.
+            < No. The time is not up yet.
             +30
             > how much time is left
             < One minute left.
             +59
             > step completed
-            < No. The time is not over.
+            < No. The time is not up yet.
             +1
             < Time is up: settle title.
             > step completed
             < Step closed.
-            < Step two, look title.
+            < Look title.
             """);
     }
 
@@ -44,21 +44,20 @@ class TalkTest {
           .goes(
               """
             > start the timer
-            < Timer runs, one minute 30 seconds.
+            < Timer running, one minute thirty.
             > put off for later
             < Put off for later. It stays open.
-            < Step two, look title.
+            < Look title.
             +600
             < Time was up eight minutes ago: settle title.
             > how much time is left
-            < No timer runs.
+            < No timer is running.
             > step completed
             < Step closed.
-            < One step put aside is left.
-            < Step one, settle title.
-            < The time is over. Say: step completed.
+            < One step was put aside.
+            < Settle title.
+            < Time is up. Say: step completed.
             > step completed
-            < Step closed.
             < All steps are closed. Say: end of work.
             """);
     }
@@ -70,14 +69,14 @@ class TalkTest {
           .goes(
               """
             > stop the timer
-            < No timer runs.
+            < No timer is running.
             > start the timer
-            < Timer runs, one minute 30 seconds.
+            < Timer running, one minute thirty.
             > stop the timer
             < Timer cancelled.
             +90
             > step completed
-            < No. The time is not over.
+            < No. The time is not up yet.
             """);
     }
 
@@ -88,19 +87,19 @@ class TalkTest {
           .goes(
               """
             > start the timer
-            < Timer runs, one minute 30 seconds.
+            < Timer running, one minute thirty.
             > take a break now
-            < Held. Say: resume the work.
+            < On hold. Say: resume the work.
             > how much time is left
-            < One minute 30 seconds left.
+            < One minute thirty left.
             +90
             < Time is up: settle title.
             > resume the work
-            < Step one, settle title.
-            < The time is over. Say: step completed.
+            < Settle title.
+            < Time is up. Say: step completed.
             > step completed
             < Step closed.
-            < Step two, look title.
+            < Look title.
             """);
     }
 
@@ -111,21 +110,21 @@ class TalkTest {
           .goes(
               """
             > start the timer
-            < Timer runs, one minute 30 seconds.
+            < Timer running, one minute thirty.
             +90
             < Time is up: settle title.
             > start the timer
-            < Timer runs, one minute 30 seconds.
+            < Timer running, one minute thirty.
             > say again
-            < Step one, settle title.
-            < The timer runs.
+            < Step one. settle title.
+            < The timer is running.
             > step completed
-            < No. The time is not over.
+            < No. The time is not up yet.
             +90
             < Time is up: settle title.
             > step completed
             < Step closed.
-            < Step two, look title.
+            < Look title.
             """);
     }
 
@@ -136,16 +135,16 @@ class TalkTest {
           .goes(
               """
             > start the timer
-            < Timer runs, one minute 30 seconds.
+            < Timer running, one minute thirty.
             * restart
-            < Work taken up again.
-            < Step one, settle title.
-            < The timer runs.
+            < Back to work.
+            < Settle title.
+            < The timer is running.
             +90
             < Time is up: settle title.
             > step completed
             < Step closed.
-            < Step two, look title.
+            < Look title.
             """);
     }
   }
@@ -163,11 +162,11 @@ class TalkTest {
             > take a note
             < Speak your note.
             > step completed
-            < Note kept, unchecked.
+            < Note kept, not checked.
             > make a note
             < Speak your note.
             > dust boot torn on the left
-            < Note kept, unchecked.
+            < Note kept, not checked.
             """);
       assertEquals("", bay.closed());
     }
@@ -183,18 +182,18 @@ class TalkTest {
           .goes(
               """
             > wait a moment please
-            < Held. Say: resume the work.
+            < On hold. Say: resume the work.
             > step completed
             < Say again.
             > say again
-            < Held. Say: resume the work.
+            < On hold. Say: resume the work.
             > what is left
             < Three steps open: one title; two title; three title.
             > carry on working
-            < Step one, one title.
+            < One title.
             > step completed
             < Step closed.
-            < Step two, two title.
+            < Two title.
             """);
     }
   }
@@ -218,7 +217,7 @@ class TalkTest {
             < Caution. Stands, never a jack alone.
             < Say: cautions understood.
             > cautions understood
-            < Step one, one title.
+            < Step one. one title.
             """);
     }
   }
@@ -234,11 +233,11 @@ class TalkTest {
           .goes(
               """
             * restart
-            < Work taken up again.
-            < Head marking eight, point, eight. Say: that is correct.
+            < Back to work.
+            < Eight point eight.
+            < Correct?
             > that is correct
-            < Head marking eight, point, eight kept.
-            < Needs ride height, left side. Not confirmed.
+            < Not yet. Confirm ride height, left.
             """);
     }
   }

@@ -19,20 +19,20 @@ class TimersTest {
           .goes(
               """
               > start ten minutes for the sealant
-              < Sealant timer runs, one, zero minutes.
+              < Sealant timer running, one zero minutes.
               > how long is left for the sealant
               < Sealant: ten minutes left.
               +539
               > how long is left
-              < One minute one second left.
+              < One minute one left.
               +1
               < One minute left: sealant.
               +20
               +40
-              < The sealant time is over.
+              < The sealant time is up.
               +5
               > how long is left for the sealant
-              < No timer runs for the sealant.
+              < No timer is running for the sealant.
               """);
     }
 
@@ -43,36 +43,35 @@ class TimersTest {
           .goes(
               """
               > start ten minutes for the sealant
-              < Sealant timer runs, one, zero minutes.
+              < Sealant timer running, one zero minutes.
               > end of work
-              < A timer still runs: sealant.
-              < Three steps open. End anyway? Say: that is correct.
+              < A timer is still running: sealant.
+              < Three steps open. End anyway?
+              < Say: that is correct, or: that was wrong.
               > cancel that
-              < Dropped.
+              < Forget that, then.
               """);
       Bay.working(Jobs.threeLooks())
           .goes(
               """
               > start ten minutes for the sealant
-              < Sealant timer runs, one, zero minutes.
+              < Sealant timer running, one zero minutes.
               > start five minutes for the cooling
-              < Cooling timer runs, five minutes.
+              < Cooling timer running, five minutes.
               > step completed
               < Step closed.
-              < Step two, two title.
+              < Two title.
               > step completed
-              < Step closed.
-              < Step three, three title.
+              < Three title.
               > step completed
-              < Step closed.
-              < Timers still run: sealant; cooling.
+              < Timers are still running: sealant; cooling.
               < All steps are closed. Say: end of work.
               > stop the timer for the cooling
               < Timer cancelled: cooling.
               > end of work
               < Work complete. Log closed.
-              < A timer still runs: sealant.
-              < The end of the time is not called any more.
+              < A timer is still running: sealant.
+              < I will not call the end any more.
               """);
     }
 
@@ -83,10 +82,10 @@ class TimersTest {
           .goes(
               """
               > start four minutes for the cooling
-              < Cooling timer runs, four minutes.
+              < Cooling timer running, four minutes.
               +200
               +40
-              < The cooling time is over.
+              < The cooling time is up.
               """);
     }
 
@@ -97,24 +96,24 @@ class TimersTest {
           .goes(
               """
               > start the timer
-              < Timer runs, five minutes.
+              < Timer running, five minutes.
               > start one minute for the thread locker
-              < Thread locker timer runs, one minute.
+              < Thread locker timer running, one minute.
               > start ninety minutes for the battery
-              < Battery timer runs, nine, zero minutes.
+              < Battery timer running, nine zero minutes.
               > how much time is left
               < Step one, settle title: five minutes left.
               < Thread locker: one minute left.
-              < Battery: one hour 30 minutes left.
+              < Battery: one hour thirty left.
               > stop the timer
               < Which timer? Step one, settle title; thread locker; battery.
               < Say: stop the timer for, and its name or step.
               > stop the timer for the cooling
-              < No timer runs for the cooling.
+              < No timer is running for the cooling.
               > stop the timer for the thread locker
               < Timer cancelled: thread locker.
               > stop the timer for step two
-              < No timer runs for step two.
+              < No timer is running for step two.
               > how long is left for step one
               < Step one, settle title: five minutes left.
               > stop the timer for step one
@@ -122,7 +121,7 @@ class TimersTest {
               > stop the timer
               < Timer cancelled.
               > stop the timer
-              < No timer runs.
+              < No timer is running.
               """);
     }
 
@@ -133,11 +132,11 @@ class TimersTest {
           .goes(
               """
               > start five minutes for the soaking
-              < Soaking timer runs, five minutes.
+              < Soaking timer running, five minutes.
               +240
               < One minute left: soaking.
               > start five minutes for the soaking
-              < Soaking timer starts again, five minutes.
+              < Soaking timer started again, five minutes.
               +240
               < One minute left: soaking.
               """);
@@ -150,13 +149,13 @@ class TimersTest {
       bay.goes(
           """
           > take a break now
-          < Held. Say: resume the work.
+          < On hold. Say: resume the work.
           > start two minutes for the drying
-          < Drying timer runs, two minutes.
+          < Drying timer running, two minutes.
           +120
-          < The drying time is over.
+          < The drying time is up.
           > resume the work
-          < Step one, one title.
+          < One title.
           """);
       assertEquals("", bay.closed());
     }
@@ -172,21 +171,21 @@ class TimersTest {
           .goes(
               """
               > start the timer
-              < Timer runs, five minutes.
+              < Timer running, five minutes.
               > start ten minutes for the sealant
-              < Sealant timer runs, one, zero minutes.
+              < Sealant timer running, one zero minutes.
               * off 570
-              < Work taken up again.
-              < Step one, settle title.
-              < The timer runs.
+              < Back to work.
+              < Settle title.
+              < The timer is running.
               < Time was up four minutes ago: settle title.
-              < 30 seconds left: sealant.
+              < Thirty seconds left: sealant.
               * off 20
-              < Work taken up again.
-              < Step one, settle title.
-              < The time is over. Say: step completed.
+              < Back to work.
+              < Settle title.
+              < Time is up. Say: step completed.
               +10
-              < The sealant time is over.
+              < The sealant time is up.
               """);
     }
 
@@ -197,12 +196,12 @@ class TimersTest {
           .goes(
               """
               > start ten minutes for the sealant
-              < Sealant timer runs, one, zero minutes.
+              < Sealant timer running, one zero minutes.
               * off -3600
-              < Work taken up again.
+              < Back to work.
               < The clock was set back by one hour.
               < Timers keep their time.
-              < Step one, one title.
+              < One title.
               > how long is left
               < Ten minutes left.
               """);
@@ -219,7 +218,7 @@ class TimersTest {
       bay.goes(
           """
           > start four minutes for the sealant
-          < Sealant timer runs, four minutes.
+          < Sealant timer running, four minutes.
           * set 7200
           < The clock was set forward by two hours.
           < Timers keep their time.
@@ -231,7 +230,7 @@ class TimersTest {
           < Timers keep their time.
           +179
           +1
-          < The sealant time is over.
+          < The sealant time is up.
           * set 10
           < The clock was set forward by ten seconds.
           """);
@@ -248,19 +247,18 @@ class TimersTest {
               * set 60
               < The clock was set forward by one minute.
               > say again
-              < Step three, bush title.
-              < Stage one of one: torque, five, two newton metres.
+              < Step three. bush title.
+              < Torque, five two newton metres.
               * set 600
               < The clock was set forward by ten minutes.
-              < I heard nothing for a while. The load confirmation is cancelled.
+              < The machine slept. Confirm the load again.
               > torque reached five two
-              < No. Ride height is not confirmed, whole car.
+              < No. First confirm ride height, whole car.
               > wheels carry the car
-              < Whole car, wheels carry the car.
-              < Read back: whole car at ride height.
+              < Say: whole car at ride height.
               * set 600
               < The clock was set forward by ten minutes.
-              < Needs ride height, whole car. Not confirmed.
+              < Not yet. Confirm ride height, whole car.
               """);
     }
   }

@@ -20,27 +20,27 @@ class TimesTest {
               """
               +65
               > how long so far
-              < Step one: one minute five seconds at work.
+              < Step one: one minute five at work.
               > take a break now
-              < Held. Say: resume the work.
+              < On hold. Say: resume the work.
               +30
               > how long have i worked
-              < One minute five seconds at work, and 30 seconds on hold.
+              < One minute five at work, and thirty seconds on hold.
               > resume the work
-              < Step one, one title.
+              < One title.
               +5
               > step completed
               < Step closed.
-              < Step two, two title.
+              < Two title.
               +600
               * off 500
-              < Work taken up again.
-              < Step two, two title.
+              < Back to work.
+              < Two title.
               +10
               > how long did this step take so far
-              < Step two: ten minutes ten seconds at work.
+              < Step two: ten minutes ten at work.
               > how long have i worked
-              < Eleven minutes 20 seconds at work, and 30 seconds on hold.
+              < Eleven minutes twenty at work, and thirty seconds on hold.
               """);
     }
   }
@@ -95,15 +95,15 @@ class TimesTest {
               """
               > put off for ride height
               < Put off for ride height. It stays open.
-              < Step three, bush title.
-              < Needs ride height, whole car. Not confirmed.
+              < Bush title.
+              < Not yet. Confirm ride height, whole car.
               > wheels carry the car
               < Whole car, wheels carry the car.
-              < Read back: whole car at ride height.
+              < Read it back: whole car at ride height.
               > whole car at ride height
               < Ride height confirmed, whole car.
-              < Put off for this, possible now: look title.
-              < Stage one of one: torque, five, two newton metres.
+              < Possible now: look title.
+              < Torque, five two newton metres.
               """);
     }
   }

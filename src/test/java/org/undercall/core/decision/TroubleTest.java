@@ -38,25 +38,25 @@ class TroubleTest {
     bay.goes(
         """
         > thread is stripped
-        < Thread stripped. It stays open. Say: that is correct.
+        < Thread stripped. It stays open.
+        < Correct?
         > that is correct
-        < The tightening is broken off.
-        < Thread stripped, not settled.
-        < Say: new bolt fitted, or: it is repaired now. Or put it off.
+        < Tightening stopped part way.
+        < Thread stripped, still open.
+        < Say: new bolt fitted, or: it is repaired now, or put it off.
         > angle turned six zero
-        < No. Thread stripped, not settled.
+        < No. Thread stripped, still open.
         > that is correct
         < Say again.
         > new bolt fitted
         < New hardware noted.
-        < Stage one of two: torque, five, two newton metres.
+        < Torque five two, then six zero degrees.
         > torque reached five two
-        < Stage one closed at five, two newton metres.
-        < Stage two of two: angle, six, zero degrees.
+        < Six zero degrees.
         > angle turned six zero
-        < Stage two closed at six, zero degrees.
-        < Step three, left, rear title.
-        < Stage one of one: torque, six, two newton metres.
+        < Closed.
+        < Left. rear title.
+        < Torque six two.
         """);
     assertEquals(
         List.of(Trouble.THREAD_STRIPPED),
@@ -73,34 +73,36 @@ class TroubleTest {
         .goes(
             """
             > bolt broke
-            < Number two, broken. It stays open. Say: that is correct.
+            < Number two, broken. It stays open.
+            < Say: that is correct, or: that was wrong.
             > that was wrong
-            < Dropped.
-            < Stage one of one: torque, five, two newton metres.
-            < Next: number two.
+            < Forget that, then.
+            < Torque, five two newton metres.
+            < Two.
             > number three bolt is broken
-            < Number three, broken. It stays open. Say: that is correct.
+            < Number three, broken. It stays open.
+            < Correct?
             > that is correct
-            < Number three, broken, not settled.
-            < Say: new bolt fitted, or: it is repaired now. Or put it off.
+            < Number three, broken, still open.
+            < Say: new bolt fitted, or: it is repaired now, or put it off.
             > which ones are left
             < Say again.
             > five new bolts fitted
             < No. It is one. Say: new bolt fitted.
             > new bolt fitted
             < New hardware noted.
-            < Stage one of one: torque, five, two newton metres.
-            < Next: number three.
+            < Torque, five two newton metres.
+            < Three.
             > which ones are left
             < Done: number one, five.
             < Next: number three.
             < Left: three, two, four.
             > torque reached five two
-            < Three done. Two left. Next: number two.
+            < Two.
             > wrench clicked
-            < Two done. One left. Next: number four.
+            < Four.
             > wrench clicked
-            < Stage one closed at five, two newton metres.
+            < Stage one closed at five two newton metres.
             < All steps are closed. Say: end of work.
             """);
   }
@@ -113,27 +115,27 @@ class TroubleTest {
         .goes(
             """
             > turned too far
-            < Number two, turned too far. It stays open. Say: that is correct.
+            < Number two, turned too far. It stays open.
+            < Say: that is correct, or: that was wrong.
             > that is correct
-            < The tightening is broken off.
-            < Number two, turned too far, not settled.
-            < Say: new bolt fitted, or: it is repaired now. Or put it off.
+            < Tightening stopped part way.
+            < Number two, turned too far, still open.
+            < Say: new bolt fitted, or: it is repaired now, or put it off.
             > it is repaired now
             < Repair noted.
-            < Stage one of two: torque, five, two newton metres.
-            < Next: number two.
+            < Torque five two.
+            < Two.
             > torque reached five two
-            < Stage one closed at five, two newton metres.
-            < Stage two of two: angle, six, zero degrees.
-            < Next: number two.
+            < Six zero degrees.
+            < Two.
             > which ones are left
             < Done: number one.
             < Next: number two.
             < Left: two, three.
             > angle turned six zero
-            < Two done. One left. Next: number three.
+            < Three.
             > angle turned
-            < Stage two closed at six, zero degrees.
+            < Closed.
             < All steps are closed. Say: end of work.
             """);
   }
@@ -166,31 +168,34 @@ class TroubleTest {
     bay.goes(
         """
         > it is seized
-        < Number one, seized. It stays open. Say: that is correct.
+        < Number one, seized. It stays open.
+        < Say: that is correct, or: that was wrong.
         > that is correct
-        < Number one, seized, not settled.
-        < Say: new bolt fitted, or: it is repaired now. Or put it off.
+        < Number one, seized, still open.
+        < Say: new bolt fitted, or: it is repaired now, or put it off.
         > cancel that
         < Taken back. This step is open.
-        < Five fasteners, in the order one, three, five, two, four.
-        < Stage one of one: torque, five, two newton metres.
+        < Five.
+        < Torque, five two newton metres.
         < Next: number one.
         > it is seized
-        < Number one, seized. It stays open. Say: that is correct.
+        < Number one, seized. It stays open.
+        < Correct?
         > that is correct
-        < Number one, seized, not settled.
-        < Say: new bolt fitted, or: it is repaired now. Or put it off.
+        < Number one, seized, still open.
+        < Say: new bolt fitted, or: it is repaired now, or put it off.
         > wrench clicked
-        < No. Seized, not settled.
+        < No. Seized, still open.
         > put off waiting for parts
         < Put off waiting for parts. It stays open.
-        < Step one, wheel-bolts title.
-        < Number one, seized, not settled.
-        < Say: new bolt fitted, or: it is repaired now. Or put it off.
+        < Wheel-bolts title.
+        < Number one, seized, still open.
+        < Say: new bolt fitted, or: it is repaired now, or put it off.
         > end of work
-        < One step open. End anyway? Say: that is correct.
+        < One step open. End anyway?
+        < Correct?
         > that is correct
-        < Work ended, not complete. Not settled: wheel-bolts title, seized. One step open.
+        < Work ended, not complete. Still wrong: wheel-bolts title, seized. One step open.
         """);
     assertFalse(bay.recorded(SessionEvent.SessionEnded.class).get(0).complete());
   }

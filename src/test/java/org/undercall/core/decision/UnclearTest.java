@@ -25,7 +25,7 @@ class UnclearTest {
             > reached torque seven five
             < Say again.
             > torque reached seven five please
-            < Say the value digit by digit, for example two, eight, four newton metres.
+            < Call it digit by digit, with the unit.
             > torque reached seven five the
             < Say again.
             > torque reached seven five okay
@@ -69,12 +69,12 @@ class UnclearTest {
             > fifty
             < Say it with the unit, or after: it reads.
             > it reads fifty
-            < No. Heard five, zero.
-            < It is torque, one, five newton metres.
+            < I heard five zero.
+            < Spec is one five newton metres.
             > fifteen newton meters
-            < Heard one, five. Call it digit by digit.
+            < I heard one five. Call it digit by digit.
             > one five
-            < One, five newton metres, matches. Say: torque reached.
+            < One five newton metres, matches. Say: torque reached.
             """);
       assertEquals("VALUE_CALLED", bay.last());
     }
@@ -113,7 +113,8 @@ class UnclearTest {
             > forty
             < Say it with the unit, or after: it reads.
             > forty millimeters
-            < Four, zero millimetres. Say: that is correct, or call it again.
+            < Four zero millimetres.
+            < Say: that is correct, or: that was wrong.
             > forty
             < Say it with the unit, or after: it reads.
             """);
@@ -140,7 +141,7 @@ class UnclearTest {
       Bay bay = Bay.working(Jobs.nut(Jobs.newtonMetres("284")));
       assertEquals(List.of("Say again."), bay.unclear(Optional.empty()));
       assertEquals(
-          List.of("Say the value digit by digit, for example seven, three, one newton metres."),
+          List.of("Call it digit by digit, with the unit."),
           bay.unclear(Optional.empty()));
       assertEquals(List.of("Say again."), bay.unclear(Optional.empty()));
     }
@@ -176,7 +177,7 @@ class UnclearTest {
           List.of("Too quiet. Come closer.", "Say again."),
           third(Bay.working(Jobs.threeLooks()), quiet));
       assertEquals(
-          List.of("The microphone is overdriven.", "Say again."),
+          List.of("The microphone is too loud. Move back a little.", "Say again."),
           third(Bay.working(Jobs.threeLooks()), overdriven));
       assertEquals(List.of("Say again."), third(Bay.working(Jobs.threeLooks()), fine));
     }
@@ -190,8 +191,8 @@ class UnclearTest {
       bay.goes(
           """
             * restart
-            < Work taken up again.
-            < Step one, one title.
+            < Back to work.
+            < One title.
             """);
       assertEquals(List.of("Say again."), third(bay.sleep(199), noisy));
       assertEquals(

@@ -21,58 +21,56 @@ class WaitingFastenersTest {
                   """
                   > put off for ride height
                   < Put off for ride height. It stays open.
-                  < Step three, left, rear title.
-                  < Needs ride height, left side. Not confirmed.
+                  < Left. rear title.
+                  < Not yet. Confirm ride height, left.
                   > only snug so far
                   < Started, not tightened. It stays open.
-                  < Step four, right, arch title.
-                  < Call the value in millimetres.
+                  < Right, arch title.
+                  < Millimetres?
                   > 350 millimeters
-                  < Three, five, zero millimetres.
-                  < On its wheels, level, and bounced or rolled to settle?
-                  < Then say: that is correct, or call it again.
+                  < Three five zero millimetres.
+                  < On its wheels, level, settled?
+                  < Correct?
                   > that is correct
-                  < Kept.
-                  < Step five, right, front title.
-                  < Needs ride height, right side. Not confirmed.
+                  < Right. front title.
+                  < Not yet. Confirm ride height, right.
                   > put off for ride height
                   < Put off for ride height. It stays open.
-                  < Step six, right, rear title.
-                  < Needs ride height, right side. Not confirmed.
+                  < Right. rear title.
+                  < Not yet. Confirm ride height, right.
                   > put off for ride height
                   < Put off for ride height. It stays open.
-                  < Step seven, lower title.
+                  < Lower title.
                   > step completed
                   < Step closed.
-                  < Four steps put aside are left: left, front title; left, rear title; right, front title; right, rear title.
-                  < Step two, left, front title.
-                  < Needs ride height, left side. Not confirmed.
+                  < Four steps were put aside: left, front title; left, rear title; right, front title; right, rear title.
+                  < Left. front title.
+                  < Not yet. Confirm ride height, left.
                   > wheels carry the car
-                  < Left side, wheels carry the car.
-                  < Read back: left side at ride height.
+                  < Left, wheels carry the car.
+                  < Read it back: left side at ride height.
                   > left side at ride height
-                  < Ride height confirmed, left side.
+                  < Ride height confirmed, left.
                   < Two fasteners waiting: front title; rear title.
-                  < Stage one of two: torque, five, two newton metres.
+                  < Stage one of two: torque, five two newton metres.
                   > torque reached five two
-                  < Stage one closed at five, two newton metres.
-                  < Stage two of two: angle, six, zero degrees.
+                  < Stage one closed at five two newton metres.
+                  < Six zero degrees.
                   > angle turned six zero
-                  < Stage two closed at six, zero degrees.
-                  < Step three, left, rear title.
-                  < Stage one of one: torque, six, two newton metres.
+                  < Closed.
+                  < Left. rear title.
+                  < Torque six two.
                   > torque reached six two
-                  < Stage one closed at six, two newton metres.
-                  < Other side. The load confirmation is cancelled.
-                  < Step five, right, front title.
-                  < Needs ride height, right side. Not confirmed.
+                  < Closed.
+                  < Changing sides. Confirm ride height again on the right.
+                  < Right, front bolt.
+                  < Not yet. Confirm ride height, right.
                   > wheels carry the car
-                  < Right side, wheels carry the car.
-                  < Read back: right side at ride height.
+                  < Say: right side at ride height.
                   > right side at ride height
-                  < Ride height confirmed, right side.
+                  < Ride height, right.
                   < Two fasteners waiting: front title; rear title.
-                  < Stage one of two: torque, five, two newton metres.
+                  < Torque five two, then six zero degrees.
                   """);
       assertEquals("arch/left front/left rear/left arch/right lower", bay.closed());
     }
@@ -90,13 +88,13 @@ class WaitingFastenersTest {
               """
               > put off waiting for parts
               < Put off waiting for parts. It stays open.
-              < Step three, left, rear title.
-              < Stage one of one: torque, six, two newton metres.
+              < Left. rear title.
+              < Torque six two.
               > only snug so far
               < Started, not tightened. It stays open.
-              < Other side. The load confirmation is cancelled.
-              < Step four, right, arch title.
-              < Call the value in millimetres.
+              < Changing sides. Confirm ride height again on the right.
+              < Right, arch title.
+              < Millimetres?
               """);
     }
 
@@ -116,13 +114,12 @@ class WaitingFastenersTest {
           .goes(
               """
               > wheels carry the car
-              < Left side, wheels carry the car.
-              < Read back: left side at ride height.
+              < Say: left side at ride height.
               > left side at ride height
-              < Ride height confirmed, left side.
+              < Ride height, left.
               < One fastener waiting: rear title.
-              < Step three, left, rear title.
-              < Stage one of one: torque, six, two newton metres.
+              < Left. rear title.
+              < Torque six two.
               """);
     }
   }

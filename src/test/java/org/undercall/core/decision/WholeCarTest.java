@@ -16,26 +16,25 @@ class WholeCarTest {
           .goes(
               """
               > step completed
-              < No. Full droop is not confirmed, whole car.
+              < No. First confirm full droop, whole car.
               > wheels carry the car
               < Whole car, wheels carry the car.
-              < Read back: whole car at ride height.
+              < Read it back: whole car at ride height.
               > whole car at ride height
               < Ride height confirmed, whole car.
-              < Bring the whole car to full droop, and say how.
+              < What shows it?
               > suspension hangs free
-              < That is another height. The load confirmation is cancelled.
-              < Whole car, suspension hangs free.
-              < Read back: whole car at full droop.
+              < That is a different height. Confirm the load again.
+              < Say: whole car at full droop.
               > left side at full droop
-              < No. First answer the read-back, or say: that was wrong.
-              < Read back: whole car at full droop.
+              < No. Say: that is correct, or: that was wrong.
+              < Say: whole car at full droop.
               > whole car at full droop
-              < Full droop confirmed, whole car.
-              < Step two, strut title.
-              < Stage one of one: torque, four, zero newton metres.
+              < Full droop, whole car.
+              < Strut title.
+              < Torque, four zero newton metres.
               > torque reached four zero
-              < Stage one closed at four, zero newton metres.
+              < Stage one closed at four zero newton metres.
               < All steps are closed. Say: end of work.
               """);
     }
@@ -49,7 +48,7 @@ class WholeCarTest {
               > knuckle jacked body lifting
               < No. That is one side only.
               > arch height three five zero
-              < No. No ride height was noted, whole car.
+              < No. No ride height was noted before the work, whole car.
               """);
     }
   }

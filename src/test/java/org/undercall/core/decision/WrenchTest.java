@@ -76,13 +76,13 @@ class WrenchTest {
     bay.goes(
         """
         > say again
-        < Step one, link title.
-        < Stage one of one: torque, five, two newton metres.
+        < Step one. link title.
+        < Torque, five two newton metres.
         < Which wrench? Say its number.
         > torque reached 52
-        < Stage one closed at five, two newton metres.
-        < Step two, hub title.
-        < Stage one of one: torque, one, one, seven newton metres.
+        < Stage one closed at five two newton metres.
+        < Hub title.
+        < Torque, one one seven newton metres.
         """);
     assertEquals(List.of(), bay.recorded(SessionEvent.WrenchNamed.class));
   }
@@ -94,8 +94,8 @@ class WrenchTest {
         .goes(
             """
             > say again
-            < Step one, link title.
-            < Stage one of one: torque, five, two newton metres.
+            < Step one. link title.
+            < Torque, five two newton metres.
             > wrench two
             < Wrench two.
             > wrench one
@@ -113,18 +113,18 @@ class WrenchTest {
         > using wrench one
         < Wrench one.
         > torque reached 52
-        < Stage one closed at five, two newton metres.
-        < Step two, hub title.
-        < Stage one of one: torque, one, one, seven newton metres.
+        < Stage one closed at five two newton metres.
+        < Hub title.
+        < Torque, one one seven newton metres.
         < Wrench one does not fit. Which one?
         > wrench one
-        < No. Wrench one ends at six, zero newton metres.
+        < No. Wrench one ends at six zero newton metres.
         > wrench two
         < Wrench two.
         > torque reached one one seven
-        < Stage one closed at one, one, seven newton metres.
-        < Step three, cap title.
-        < Stage one of one: torque, four, five newton metres.
+        < Closed.
+        < Cap title.
+        < Torque, four five newton metres.
         """);
     assertEquals(
         List.of("wrench 1", "wrench 2"),
@@ -142,7 +142,7 @@ class WrenchTest {
             > wrench four
             < No. Wrench four is in foot pounds.
             > wrench five
-            < No. Wrench five begins at six, zero newton metres.
+            < No. Wrench five begins at six zero newton metres.
             """);
   }
 
@@ -153,17 +153,17 @@ class WrenchTest {
         .goes(
             """
             > five two
-            < Five, two newton metres, matches. Say: torque reached.
+            < Five two newton metres, matches. Say: torque reached.
             > wrench two
             < Wrench two.
             > torque reached
-            < No. Call the value first: five, two newton metres.
+            < No. Call the value first: five two newton metres.
             > five two
-            < Five, two newton metres, matches. Say: torque reached.
+            < Five two newton metres, matches. Say: torque reached.
             > torque reached
-            < Stage one closed at five, two newton metres.
-            < Step two, hub title.
-            < Stage one of one: torque, one, one, seven newton metres.
+            < Stage one closed at five two newton metres.
+            < Hub title.
+            < Torque, one one seven newton metres.
             """);
   }
 
@@ -174,32 +174,34 @@ class WrenchTest {
     bay.goes(
         """
         > torque reached five four
-        < No. Heard five, four.
-        < It is torque, five, two newton metres.
+        < I heard five four.
+        < Spec is five two newton metres.
         > wrench three
         < Wrench three.
         > torque reached five four
-        < Five, four newton metres, two above. Say: that is correct.
+        < Five four newton metres, two over.
+        < Say: that is correct, or: that was wrong.
         > that is correct
-        < Stage one closed at five, four newton metres.
-        < Step two, hub title.
-        < Stage one of one: torque, one, one, seven newton metres.
+        < Stage one closed at five four newton metres.
+        < Hub title.
+        < Torque, one one seven newton metres.
         > one one one
-        < No. Heard one, one, one.
-        < It is torque, one, one, seven newton metres.
-        < Turn it on.
+        < I heard one one one.
+        < Spec is one one seven newton metres.
+        < Carry on turning.
         > one two five
-        < No. Heard one, two, five.
-        < It is torque, one, one, seven newton metres.
+        < I heard one two five.
+        < Spec is one one seven newton metres.
         < If it is past that, say: turned too far.
         > one one five
-        < One, one, five newton metres, two below. Say: that is correct.
+        < One one five newton metres, two under.
+        < Correct?
         > that is correct
-        < Kept. Say: torque reached.
+        < Noted. Say: torque reached.
         > wrench clicked
-        < Stage one closed at one, one, five newton metres.
-        < Step three, cap title.
-        < Stage one of one: torque, four, five newton metres.
+        < Closed.
+        < Cap title.
+        < Torque, four five newton metres.
         """);
     assertEquals(
         List.of("54 N·m, read", "115 N·m, read"),
@@ -220,11 +222,11 @@ class WrenchTest {
             > torque reached five two
             < No. Say the unit too: newton metres.
             > five two foot pounds
-            < No. Call it in the unit of the specification: five, two newton metres.
+            < No. The spec is five two newton metres. Call it in that unit.
             > torque reached five two newton meters
-            < Stage one closed at five, two newton metres.
-            < Step two, hub title.
-            < Stage one of one: torque, six, two foot pounds.
+            < Stage one closed at five two newton metres.
+            < Hub title.
+            < Torque, six two foot pounds.
             """);
   }
 
@@ -250,32 +252,35 @@ class WrenchTest {
         < Caution. Stands, never a jack alone.
         < Say: cautions understood.
         > cautions understood
-        < Step one, link title.
-        < Stage one of one: torque, five, two newton metres.
-        < The calibration of wrench two is over.
+        < Step one. link title.
+        < Torque, five two newton metres.
+        < Wrench two is out of calibration.
         < Take another, or say: calibration over, and why.
         > torque reached five two
         < No.
-        < The calibration of wrench two is over.
+        < Wrench two is out of calibration.
         < Take another, or say: calibration over, and why.
         > calibration over no other wrench here
-        < Wrench two, calibration over, no other wrench here. Say: that is correct.
+        < Wrench two, out of calibration, no other wrench here.
+        < Say: that is correct, or: that was wrong.
         > torque reached five two
-        < No. First answer the read-back, or say: that was wrong.
-        < Wrench two, calibration over, no other wrench here. Say: that is correct.
+        < No. Say: that is correct, or: that was wrong.
+        < Wrench two, out of calibration, no other wrench here.
+        < Correct?
         > that was wrong
-        < Dropped.
-        < Stage one of one: torque, five, two newton metres.
-        < The calibration of wrench two is over.
+        < Forget that, then.
+        < Torque, five two newton metres.
+        < Wrench two is out of calibration.
         < Take another, or say: calibration over, and why.
         > calibration over checked on the tester
-        < Wrench two, calibration over, checked on the tester. Say: that is correct.
+        < Wrench two, out of calibration, checked on the tester.
+        < Correct?
         > that is correct
-        < Noted. Go on.
+        < Noted. Carry on.
         > torque reached five two
-        < Stage one closed at five, two newton metres.
-        < Step two, hub title.
-        < Stage one of one: torque, one, one, seven newton metres.
+        < Stage one closed at five two newton metres.
+        < Hub title.
+        < Torque, one one seven newton metres.
         """);
     assertEquals(1, bay.recorded(SessionEvent.OverdueNoted.class).size());
   }
@@ -287,23 +292,23 @@ class WrenchTest {
         .goes(
             """
             > torque reached five two
-            < No. The calibration of wrench two is over.
+            < No. Wrench two is out of calibration.
             < Say which wrench you use.
             > calibration over as i was told
-            < No. The calibration of wrench two is over.
+            < No. Wrench two is out of calibration.
             < Say which wrench you use.
             > wrench two
             < Wrench two.
-            < The calibration of wrench two is over.
+            < Wrench two is out of calibration.
             < Take another, or say: calibration over, and why.
             > wrench one
             < Wrench one.
             > calibration over as i was told
-            < Not now.
+            < Not now. Say: say again, to hear what is next.
             > torque reached five two
-            < Stage one closed at five, two newton metres.
-            < Step two, hub title.
-            < Stage one of one: torque, one, one, seven newton metres.
+            < Stage one closed at five two newton metres.
+            < Hub title.
+            < Torque, one one seven newton metres.
             """);
   }
 
@@ -325,8 +330,8 @@ class WrenchTest {
         .goes(
             """
             > cancel that
-            < Taken back. No wrench is named.
-            < Stage one of one: torque, one, one, seven newton metres.
+            < Taken back. No wrench named now.
+            < Torque, one one seven newton metres.
             > cancel that
             < Nothing to take back.
             """);
@@ -342,13 +347,13 @@ class WrenchTest {
         .goes(
             """
             > cancel that
-            < Taken back. No wrench is named.
-            < Stage one of one: torque, five, two newton metres.
-            < The calibration of wrench two is over.
+            < Taken back. No wrench named now.
+            < Torque, five two newton metres.
+            < Wrench two is out of calibration.
             < Take another, or say: calibration over, and why.
             > torque reached five two
             < No.
-            < The calibration of wrench two is over.
+            < Wrench two is out of calibration.
             < Take another, or say: calibration over, and why.
             """);
   }

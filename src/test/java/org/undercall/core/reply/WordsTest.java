@@ -22,11 +22,11 @@ import org.undercall.core.term.TorqueUnit;
 class WordsTest {
   @ParameterizedTest(name = "{0}: {1}")
   @CsvSource({
-    "15, 'one, five'",
-    "50, 'five, zero'",
-    "110, 'one, one, zero'",
-    "7.5, 'seven, point, five'",
-    "0.25, 'zero, point, two, five'"
+    "15, 'one five'",
+    "50, 'five zero'",
+    "110, 'one one zero'",
+    "7.5, 'seven point five'",
+    "0.25, 'zero point two five'"
   })
   @DisplayName("read a value digit by digit, so that no teen is taken for a ten")
   void digits(BigDecimal value, String words) {
@@ -35,9 +35,9 @@ class WordsTest {
 
   @ParameterizedTest(name = "{0}: {1}")
   @CsvSource({
-    "8.8, 'eight, point, eight'",
-    "10.9, 'ten, point, nine'",
-    "12.9, 'twelve, point, nine'"
+    "8.8, 'eight point eight'",
+    "10.9, 'ten point nine'",
+    "12.9, 'twelve point nine'"
   })
   @DisplayName("read a head marking as the trade says it")
   void marking(String marking, String words) {
@@ -48,13 +48,14 @@ class WordsTest {
   @CsvSource({
     "0, no seconds",
     "1, one second",
-    "59, 59 seconds",
+    "59, fifty-nine seconds",
     "60, one minute",
-    "61, one minute one second",
-    "750, twelve minutes 30 seconds",
+    "61, one minute one",
+    "15, one five seconds",
+    "750, twelve minutes thirty",
     "3600, one hour",
     "3659, one hour",
-    "7260, two hours one minute"
+    "7260, two hours one"
   })
   @DisplayName("tell a time in hours and minutes, or in minutes and seconds")
   void time(long seconds, String words) {

@@ -1,0 +1,47 @@
+package org.undercall.core.reply;
+
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.Set;
+
+/**
+ * What somebody knows who has heard a sentence whole. Each is found again by words that stand in
+ * the whole sentence and in no brief one, so that the log tells what was heard before.
+ */
+public enum Lesson {
+  CAUTIONS("Say: cautions understood."),
+  STEP("Step one"),
+  CLOSED("Step closed."),
+  CHECK("Say: check passed,"),
+  MEASURE("Call the value in "),
+  READ_BACK("ay: that is correct"),
+  HEIGHT("bounced or rolled"),
+  HARDWARE("hen say: "),
+  BY_HAND("un in by hand. Then say"),
+  MARKING("Read out the head marking."),
+  STAGE("Stage one of "),
+  STAGE_CLOSED("Stage one closed at "),
+  SET(" fasteners, "),
+  POSITION(" left. Next: number "),
+  NOTED("oted."),
+  LOAD(", and say how."),
+  LOAD_READ_BACK("Read it back: "),
+  LOAD_CONFIRMED("eight confirmed, "),
+  TIMER(". Say: start the timer."),
+  TIME_OVER("Time is up. Say: "),
+  HAND_OVER("Hand over: ");
+
+
+  private final String mark;
+
+  Lesson(String mark) {
+    this.mark = mark;
+  }
+
+  /** What somebody knows who has heard these words. */
+  public static Set<Lesson> in(String said) {
+    Set<Lesson> learned = EnumSet.noneOf(Lesson.class);
+    Arrays.stream(values()).filter(lesson -> said.contains(lesson.mark)).forEach(learned::add);
+    return learned;
+  }
+}
