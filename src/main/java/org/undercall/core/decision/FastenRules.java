@@ -126,7 +126,7 @@ final class FastenRules {
       return new Turn(session)
           .record(new SessionEvent.MarkingRefused(session.ref(), marking))
           .say(Say.markingRefused(marking))
-          .end(Outcome.REFUSED);
+          .refused();
     }
     return new Turn(session)
         .record(new SessionEvent.MarkingCalled(session.ref(), marking))

@@ -135,7 +135,11 @@ final class LoadRules {
             ? LoadCondition.RIDE_HEIGHT
             : LoadCondition.FULL_DROOP;
     if (read != load.side() || condition != load.condition()) {
-      return StepRules.missing(session, intent, now);
+      Reply other =
+          read != load.side()
+              ? Refuse.otherSide(read, load.side())
+              : Refuse.otherCondition(condition, load.condition());
+      return StepRules.refuse(session, Missing.LOAD_READ_BACK, other);
     }
     Turn turn =
         new Turn(session)
@@ -202,6 +206,6 @@ final class LoadRules {
     return new Turn(session)
         .record(new SessionEvent.LoadRefused(session.side(), missing, Optional.empty()))
         .say(reply)
-        .end(Outcome.REFUSED);
+        .refused();
   }
 }

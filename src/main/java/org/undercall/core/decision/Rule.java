@@ -91,6 +91,21 @@ final class Rule {
           rule("rght", "keeps what was read back", ReadBackRules::right, ACCEPTED, REFUSED),
           rule("drop", "drops what was read back", ReadBackRules::dropped, ACCEPTED),
           rule(
+              "nodr",
+              "the same; asks first where it would open a step",
+              ReadBackRules::no,
+              ACCEPTED,
+              ANSWERED),
+          rule(
+              "corr",
+              "drops what was read back, and takes the value as any value",
+              ReadBackRules::corrected,
+              ACCEPTED,
+              ASKED,
+              ANSWERED,
+              REFUSED),
+          rule("what", "asks what is meant; changes nothing", Denied::no, ANSWERED),
+          rule(
               "agan",
               "keeps the same value, reads another one back",
               ReadBackRules::valueAgain,

@@ -97,7 +97,7 @@ final class TalkRules {
     return new Turn(session)
         .record(StepRules.notNow(session, intent))
         .say(
-            session.talk().pending().isPresent() && session.talk().mode() == Talk.Mode.WORKING
+            session.phase().isReadBack()
                 ? Refuse.notReadBack().and(Prompt.of(session))
                 : Refuse.notNow())
         .end(Outcome.REFUSED);

@@ -7,6 +7,7 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.procedure.Wheels;
+import org.undercall.core.reply.Ask;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
 import org.undercall.core.term.LoadChange;
@@ -179,6 +180,12 @@ final class Turn {
     List<SessionEvent> all = new ArrayList<>(events);
     all.addAll(next.events());
     return new Decision(all, reply.and(next.reply()), next.outcome());
+  }
+
+  /** Ends with a refusal; what still waits to be read back is said again, with the way out. */
+  Decision refused() {
+    boolean waits = session.phase().isReadBack();
+    return (waits ? prompt().say(Ask.wayOut()) : this).end(Outcome.REFUSED);
   }
 
   Decision end(Outcome outcome) {

@@ -13,7 +13,9 @@ public enum IntentKind {
   ANGLE_COMPLETED("The angle stage at hand is done; may carry the value."),
   FINAL_TORQUE("The torque that was read after the last angle of the fastener closed last."),
   READ_BACK_RIGHT("What the program read back is what was said."),
-  READ_BACK_WRONG("What the program read back is not what was said."),
+  READ_BACK_WRONG(
+      "What the program read back is not what was said; else takes back what was recorded last."),
+  CORRECTED("A no and the value that is right: drops what was read back; the value is read anew."),
   REPEAT("Say the last reply again."),
   WHAT_IS_LEFT("Say which steps are still open."),
   WHERE_AM_I("Say the step, side and stage at hand."),
@@ -67,6 +69,7 @@ public enum IntentKind {
   OUT_OF_ORDER("Why the step is closed before those that should come first; read back."),
   TROUBLE("Something went wrong at the step at hand; read back."),
   SETTLED("What went wrong, or a check that failed, was repaired or replaced."),
+  NO("A no without more: drops what was read back, or is asked what it means; closes nothing."),
   SHORT_ANSWER("A short answer, such as \"done\"; it closes nothing."),
   UNCLEAR("Something was heard that is no phrase of this phase.");
 
@@ -147,9 +150,18 @@ public enum IntentKind {
           CAR_LOWERED,
           JACK_MOVED,
           SIDE_CHANGE,
+          READ_BACK_WRONG,
           CANCEL_THAT ->
           true;
       default -> closes();
     };
+  }
+
+  /**
+   * Whether it is an answer so short that chatter is full of it: it is on no word list and is only
+   * heard freely.
+   */
+  public boolean isShort() {
+    return this == SHORT_ANSWER || this == NO;
   }
 }

@@ -9,7 +9,7 @@ import java.util.Map;
  * The one table of everything that can be heard, apart from the words of the slots.
  *
  * <p>Rules, held by tests: a wording has at least two words, except a called number, a call for a
- * stop and a short answer, which close nothing and are on no word list; no wording belongs to two
+ * stop, a no and a short answer, which close nothing and are on no word list; no wording belongs to two
  * kinds; losing or changing one word never turns a phrase into another kind that changes the state,
  * but for the number of one of a set, which is read back unless just that one is waited for, and
  * for the number of a wrench, which is said before a torque is called. A name in angle brackets is
@@ -117,7 +117,15 @@ final class PhraseTable {
         List.of("that is correct", "read back correct", "you heard me right"));
     table.put(
         IntentKind.READ_BACK_WRONG,
-        List.of("that was wrong", "no that is wrong", "you got that wrong"));
+        List.of(
+            "that was wrong",
+            "no that is wrong",
+            "no that's wrong",
+            "no that was wrong",
+            "you got that wrong",
+            "that's not right",
+            "that is not right"));
+    table.put(IntentKind.CORRECTED, List.of("no <value>"));
   }
 
   private static void putLoad(Map<IntentKind, List<String>> table) {
@@ -166,7 +174,21 @@ final class PhraseTable {
             "wait"));
     table.put(
         IntentKind.SHORT_ANSWER,
-        List.of("done", "yes", "no", "correct", "next", "okay", "ready", "finished"));
+        List.of("done", "yes", "correct", "next", "okay", "ready", "finished"));
+    table.put(
+        IntentKind.NO,
+        List.of(
+            "no",
+            "nope",
+            "negative",
+            "wrong",
+            "no no",
+            "no no no",
+            "no wait",
+            "no left",
+            "no right",
+            "no left side",
+            "no right side"));
   }
 
   private static void putMoving(Map<IntentKind, List<String>> table) {

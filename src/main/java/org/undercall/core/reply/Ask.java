@@ -401,4 +401,19 @@ public final class Ask {
   public static Reply closedStep() {
     return Reply.of("This step is closed.");
   }
+
+  /** What waits to be read back can be dropped. */
+  public static Reply wayOut() {
+    return Reply.of("Or say: that was wrong.");
+  }
+
+  /** A check question was answered with a no, which could mean either. */
+  public static Reply failedOrPassed() {
+    return Reply.of("Check has failed, or check passed?");
+  }
+
+  /** A no that nothing was said to. */
+  public static Reply nothingChanged() {
+    return Reply.of("Nothing changed. To take the last one back, say: that was wrong.");
+  }
 }

@@ -265,4 +265,24 @@ public final class Refuse {
   public static Reply notNow() {
     return Reply.of("Not now.");
   }
+
+  /** A side was said that is not the one at hand. */
+  public static Reply otherSide(Side said, Side wanted) {
+    return Reply.of(
+        "That was the "
+            + Words.side(said)
+            + ". "
+            + Words.sentence(Words.side(wanted))
+            + ", please.");
+  }
+
+  /** Another load condition was read back than the one that was said. */
+  public static Reply otherCondition(LoadCondition said, LoadCondition wanted) {
+    return Reply.of(
+        "That was "
+            + Words.condition(said)
+            + ". "
+            + Words.sentence(Words.condition(wanted))
+            + ", please.");
+  }
 }

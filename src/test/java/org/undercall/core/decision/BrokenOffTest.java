@@ -190,6 +190,7 @@ class BrokenOffTest {
             < No. The torque stage comes first.
             > cancel that
             < Nothing to take back.
+            < For an older step say: open step, its number, again.
             """);
   }
 

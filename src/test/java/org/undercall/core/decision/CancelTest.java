@@ -26,6 +26,7 @@ class CancelTest {
             < No. Call the value first: seven, five newton metres.
             > take that back
             < Nothing to take back.
+            < For an older step say: open step, its number, again.
             """);
     }
 
@@ -62,6 +63,7 @@ class CancelTest {
             < Stage one of one: torque, seven, five newton metres.
             > cancel that
             < Nothing to take back.
+            < For an older step say: open step, its number, again.
             > torque reached seven five
             < Stage one closed at seven, five newton metres.
             < Step two, look title.

@@ -73,14 +73,17 @@ class CornerTest {
         < Front left, wheels carry the car.
         < Read back: front left at ride height.
         > left side at ride height
-        < No. First answer the read-back, or say: that was wrong.
+        < That was the left side. Front left, please.
         < Read back: front left at ride height.
+        < Or say: that was wrong.
         > rear left at ride height
-        < No. First answer the read-back, or say: that was wrong.
+        < That was the rear left. Front left, please.
         < Read back: front left at ride height.
+        < Or say: that was wrong.
         > front right at ride height
-        < No. First answer the read-back, or say: that was wrong.
+        < That was the front right. Front left, please.
         < Read back: front left at ride height.
+        < Or say: that was wrong.
         > front left at ride height
         < Ride height confirmed, front left.
         < Stage one of one: torque, five, two newton metres.

@@ -352,6 +352,7 @@ class MannerTest {
         < Run in all three by hand. Then say: three run in by hand.
         > cancel that
         < Nothing to take back.
+        < For an older step say: open step, its number, again.
         > all three run in by hand
         < Run in by hand, noted.
         < Three fasteners.

@@ -142,6 +142,7 @@ class MeasureTest {
               > one two inches
               < No. Call it in millimetres.
               < One, two millimetres. Say: that is correct, or call it again.
+              < Or say: that was wrong.
               > that is correct
               < Kept.
               < Step two, look title.

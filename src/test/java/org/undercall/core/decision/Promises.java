@@ -42,7 +42,33 @@ final class Promises {
 
   /** What is denied or doubted, calls of danger, and answers too short to count. */
   private static final Set<IntentKind> SAFER_ONLY =
-      EnumSet.of(IntentKind.DENIED, IntentKind.DANGER, IntentKind.SHORT_ANSWER);
+      EnumSet.of(
+          IntentKind.DENIED, IntentKind.DANGER, IntentKind.NO, IntentKind.SHORT_ANSWER);
+
+  /** What a no, or a no and another value, must never come to: nothing is closed or confirmed. */
+  private static final Set<Class<?>> CONFIRMS =
+      Set.of(
+          SessionEvent.StepClosed.class,
+          SessionEvent.StageClosed.class,
+          SessionEvent.PositionsClosed.class,
+          SessionEvent.LoadConfirmed.class,
+          SessionEvent.Measured.class,
+          SessionEvent.MarkingNoted.class,
+          SessionEvent.TurnNoted.class,
+          SessionEvent.RunDownNoted.class,
+          SessionEvent.FinalTorqueNoted.class,
+          SessionEvent.SessionEnded.class);
+
+  /** What a no without more must never come to either: nothing is opened. */
+  private static final Set<Class<?>> OPENS =
+      Set.of(
+          SessionEvent.StageTakenBack.class,
+          SessionEvent.PositionsTakenBack.class,
+          SessionEvent.ClosingTakenBack.class,
+          SessionEvent.ClosingLapsed.class,
+          SessionEvent.SayingTakenBack.class,
+          SessionEvent.StepEntered.class,
+          SessionEvent.WorkHeld.class);
 
   /** What opens, cancels, refuses or answers. */
   private static final Set<Class<?>> SAFER =
@@ -197,6 +223,10 @@ final class Promises {
     if (denied.isPresent()) {
       boolean open = !book(at).set().called().contains(denied.get());
       require(open, "a position that is denied is open", decision);
+    }
+    if (intent.kind() == IntentKind.NO || intent.kind() == IntentKind.CORRECTED) {
+      require(CONFIRMS.stream().noneMatch(types::contains), "a no is never a yes", decision);
+      require(OPENS.stream().noneMatch(types::contains), "a no opens nothing", decision);
     }
     if (SAFER_ONLY.contains(intent.kind())) {
       types.removeAll(SAFER);

@@ -222,7 +222,8 @@ public final class RandomTechnician {
     };
   }
 
-  private Intent of(IntentKind kind) {
+  /** Something of a kind. */
+  Intent of(IntentKind kind) {
     return switch (kind) {
       case ARCH_HEIGHT -> number(kind, pick("350", "355", "390", "5"));
       case TROUBLE ->
@@ -233,7 +234,7 @@ public final class RandomTechnician {
           random.nextBoolean()
               ? new Intent.Plain(kind)
               : new Intent.Counted(kind, 1 + random.nextInt(3), 3);
-      case VALUE_CALLED, FINAL_TORQUE -> number(kind, NUMBERS.get(random.nextInt(NUMBERS.size())));
+      case VALUE_CALLED, CORRECTED, FINAL_TORQUE -> number(kind, NUMBERS.get(random.nextInt(NUMBERS.size())));
       case TORQUE_COMPLETED, ANGLE_COMPLETED ->
           random.nextBoolean()
               ? new Intent.Plain(kind)

@@ -59,11 +59,13 @@ class RideHeightTest {
                   < Left side, wheels carry the car.
                   < Read back: left side at ride height.
                   > right side at ride height
-                  < No. First answer the read-back, or say: that was wrong.
+                  < That was the right side. Left side, please.
                   < Read back: left side at ride height.
+                  < Or say: that was wrong.
                   > left side at full droop
-                  < No. First answer the read-back, or say: that was wrong.
+                  < That was full droop. Ride height, please.
                   < Read back: left side at ride height.
+                  < Or say: that was wrong.
                   > torque reached five two
                   < No. First answer the read-back, or say: that was wrong.
                   < Read back: left side at ride height.

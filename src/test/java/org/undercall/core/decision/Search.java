@@ -267,7 +267,7 @@ final class Search {
     List<Intent> intents = new ArrayList<>();
     for (IntentKind kind : EnumSet.complementOf(EnumSet.copyOf(LEFT_OUT))) {
       switch (kind) {
-        case VALUE_CALLED, TORQUE_COMPLETED, ANGLE_COMPLETED -> {
+        case VALUE_CALLED, CORRECTED, TORQUE_COMPLETED, ANGLE_COMPLETED -> {
           for (String value : List.of("52", "60", "61", "38")) {
             intents.add(number(kind, value));
           }

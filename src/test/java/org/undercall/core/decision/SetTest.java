@@ -215,6 +215,7 @@ class SetTest {
             < Next: number three.
             > cancel that
             < Nothing to take back.
+            < For an older step say: open step, its number, again.
             > wrench clicked
             < Three done. Three left. Next: number five.
             > wrench did not click

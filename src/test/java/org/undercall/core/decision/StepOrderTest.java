@@ -143,8 +143,9 @@ class StepOrderTest {
                   < Left side, wheels carry the car.
                   < Read back: left side at ride height.
                   > right side at ride height
-                  < No. First answer the read-back, or say: that was wrong.
+                  < That was the right side. Left side, please.
                   < Read back: left side at ride height.
+                  < Or say: that was wrong.
                   > left side at ride height
                   < Ride height confirmed, left side.
                   < Stage one of one: torque, five, two newton metres.

@@ -28,8 +28,9 @@ class WholeCarTest {
               < Whole car, suspension hangs free.
               < Read back: whole car at full droop.
               > left side at full droop
-              < No. First answer the read-back, or say: that was wrong.
+              < That was the left side. Whole car, please.
               < Read back: whole car at full droop.
+              < Or say: that was wrong.
               > whole car at full droop
               < Full droop confirmed, whole car.
               < Step two, strut title.

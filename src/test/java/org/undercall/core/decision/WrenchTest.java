@@ -329,6 +329,7 @@ class WrenchTest {
             < Stage one of one: torque, one, one, seven newton metres.
             > cancel that
             < Nothing to take back.
+            < For an older step say: open step, its number, again.
             """);
     assertEquals(1, bay.recorded(SessionEvent.StageClosed.class).size());
     assertEquals(0, bay.recorded(SessionEvent.StageTakenBack.class).size());

@@ -46,7 +46,7 @@ class PhrasebookTest {
                       || kind == IntentKind.VALUE_CALLED
                       || kind == IntentKind.TROUBLE
                       || kind == IntentKind.FINDING);
-          boolean closesNothing = kind == IntentKind.DANGER || kind == IntentKind.SHORT_ANSWER;
+          boolean closesNothing = kind == IntentKind.DANGER || kind.isShort();
           assertTrue(words >= 2 || more || closesNothing, wording.toString());
         }
       }
@@ -111,7 +111,7 @@ class PhrasebookTest {
     void ofAKindIsNeverEmptyAndHoldsOnlyPhrasesOfThatKind(IntentKind kind) {
       List<String> phrases = Phrasebook.wordList(EnumSet.of(kind));
       Set<IntentKind> expected =
-          Samples.SPOKEN.contains(kind) && kind != IntentKind.SHORT_ANSWER
+          Samples.SPOKEN.contains(kind) && !kind.isShort()
               ? EnumSet.of(kind)
               : EnumSet.of(IntentKind.REPEAT);
       assertFalse(phrases.isEmpty());

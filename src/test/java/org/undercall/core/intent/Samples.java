@@ -46,7 +46,8 @@ final class Samples {
       } else {
         fillings(kind, wording.slot().get())
             .forEach((text, intent) -> samples.add(new Sample(wording.filled(text), intent)));
-        samples.removeIf(sample -> !sample.phrase().contains(" "));
+        int least = kind == IntentKind.CORRECTED ? 3 : 2;
+        samples.removeIf(sample -> sample.phrase().split(" ", -1).length < least);
       }
     }
     return samples;
