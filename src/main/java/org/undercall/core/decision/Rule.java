@@ -71,6 +71,13 @@ final class Rule {
               REFUSED),
           rule("lsfr", "refuses: it is to be loosened first", FastenRules::loosenFirst, REFUSED),
           rule("hdwr", "notes new hardware", FastenRules::newHardware, ACCEPTED, REFUSED),
+          rule(
+              "each",
+              "judges each part of the answer in turn, until one does not count",
+              FastenRules::each,
+              ACCEPTED,
+              ASKED,
+              REFUSED),
           rule("snug", "notes: started, not tightened", FastenRules::snug, ACCEPTED),
           rule(
               "slos",
@@ -135,7 +142,7 @@ final class Rule {
               LoadRules::archHeight,
               ASKED,
               REFUSED),
-          rule("hang", "asks to read full droop back", LoadRules::hangsFree, ASKED),
+          rule("hang", "asks to read full droop back", LoadRules::hangsFree, ASKED, REFUSED),
           rule(
               "load",
               "confirms the load for the side read back",

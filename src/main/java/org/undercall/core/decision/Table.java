@@ -68,6 +68,7 @@ final class Table {
       JACK_MOVED            chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -
       HEAD_MARKING          -    -    -    -    -    miss mark mlos mlos mlos lsfr -    mlos lsfr -    -    -    mkag -    -    -    -    -    -
       NEW_HARDWARE          -    -    -    -    -    hdwr -    -    -    -    -    newh -    -    -    -    -    -    -    -    -    -    -    -
+      SEVERAL               -    -    -    -    -    each -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
       TIMER_START           -    -    -    -    -    -    -    -    -    -    -    -    -    -    timr -    -    -    -    -    -    -    -    -
       TIMER_SET             -    -    tset tset tset tset tset tset tset tset tset tset tset tset tset tset tset -    -    -    tset tset tset -
       TIMER_LEFT            -    -    tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft -    -    -    tlft tlft tlft -

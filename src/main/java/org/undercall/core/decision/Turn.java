@@ -39,6 +39,13 @@ final class Turn {
     return this;
   }
 
+  /** A further decision in this turn; of what was asked for until now only the last is said. */
+  Turn and(Decision next) {
+    reply = reply.without(Prompt.of(session)).and(next.reply());
+    next.events().forEach(this::record);
+    return this;
+  }
+
   /** Says what the session waits for now. */
   Turn prompt() {
     return say(Prompt.of(session));

@@ -177,9 +177,7 @@ public final class Witness {
 
   private static boolean makesSafer(IntentKind free, Intent.Unclear heard) {
     boolean number = heard.number().isPresent();
-    return free == IntentKind.DENIED
-        || free.cancelsLoad()
-        || (free.isShort() && !number);
+    return free == IntentKind.DENIED || free.cancelsLoad() || (free.isShort() && !number);
   }
 
   private static RecognisedPhrase doubted(RecognisedPhrase heard, double least) {

@@ -31,4 +31,12 @@ public record Reply(List<String> sentences) {
   public String text() {
     return sentences.stream().collect(Collectors.joining(" "));
   }
+
+  /** This reply without these last sentences; as it is if it ends otherwise. */
+  public Reply without(Reply ending) {
+    int rest = sentences.size() - ending.sentences.size();
+    return rest >= 0 && sentences.subList(rest, sentences.size()).equals(ending.sentences)
+        ? new Reply(sentences.subList(0, rest))
+        : this;
+  }
 }

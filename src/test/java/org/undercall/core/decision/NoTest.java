@@ -169,7 +169,7 @@ class NoTest {
                   < Closed further on: two title; three title.
                   < Does that still hold? Say: that is correct, or: that was wrong.
                   """);
-      assertEquals("two/car three/car", bay.closed());
+      assertEquals("two three", bay.closed());
       bay.say("no that is wrong");
       assertEquals("", bay.closed());
     }

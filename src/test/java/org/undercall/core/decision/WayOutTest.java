@@ -44,7 +44,8 @@ class WayOutTest {
     Session session = Session.start(SampleProcedures.random(random));
     for (int i = 0; i < INTENTS; i++) {
       Moment now =
-          new Moment(OffsetDateTime.parse("2026-01-05T08:00:00Z").plusSeconds(10L * i), 10_000L * i);
+          new Moment(
+              OffsetDateTime.parse("2026-01-05T08:00:00Z").plusSeconds(10L * i), 10_000L * i);
       if (session.phase().isReadBack()) {
         waited.add(session.talk().pending().orElseThrow().getClass().getSimpleName());
         for (IntentKind kind : IntentKind.values()) {
