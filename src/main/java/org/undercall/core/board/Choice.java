@@ -45,7 +45,7 @@ public record Choice(String phrase, Group group, boolean twice) {
 
   private static Stream<Choice> of(IntentKind kind, Phase phase) {
     return Phrasebook.withoutNumber(kind).stream()
-        .filter(phrase -> kind != IntentKind.SHORT_ANSWER)
+        .filter(phrase -> !kind.isShort())
         .map(phrase -> new Choice(phrase, group(kind, phase), kind.changesState()));
   }
 

@@ -146,6 +146,12 @@ final class Denied {
     };
   }
 
+  /** A no where nothing was read back: it closes and opens nothing. */
+  static Decision no(Session session, Intent intent, Moment now) {
+    boolean check = session.phase() == Phase.CHECK;
+    return TalkRules.answer(session, intent, check ? Ask.failedOrPassed() : Ask.nothingChanged());
+  }
+
   /** Names the phrase that counts instead: the first that can close what is waited for. */
   static Decision shortAnswer(Session session, Intent intent, Moment now) {
     Optional<String> phrase =

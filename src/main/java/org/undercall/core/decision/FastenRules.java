@@ -126,12 +126,38 @@ final class FastenRules {
       return new Turn(session)
           .record(new SessionEvent.MarkingRefused(session.ref(), marking))
           .say(Say.markingRefused(marking))
-          .end(Outcome.REFUSED);
+          .refused();
     }
     return new Turn(session)
         .record(new SessionEvent.MarkingCalled(session.ref(), marking))
         .prompt()
         .end(Outcome.ASKED);
+  }
+
+  /**
+   * Several things in one answer: each is judged as if said alone, after the one before. Nothing
+   * counts after one that does not, nor at another step.
+   */
+  static Decision each(Session session, Intent intent, Moment now) {
+    Turn turn = new Turn(session);
+    Outcome outcome = Outcome.ACCEPTED;
+    for (Intent part : ((Intent.Several) intent).parts()) {
+      Session before = turn.session();
+      if (outcome == Outcome.ACCEPTED && before.ref().equals(session.ref())) {
+        Decision next = part(before, part, now);
+        turn.and(next);
+        outcome = next.outcome();
+      }
+    }
+    return turn.end(outcome);
+  }
+
+  /** A pass by hand is not taken for a step left snug while its head marking is missing. */
+  private static Decision part(Session session, Intent part, Moment now) {
+    boolean early = part.kind() == IntentKind.FITTED_SNUG && session.phase() == Phase.MARKING;
+    return early
+        ? StepRules.missing(session, part, now)
+        : Table.rule(session.phase(), part.kind()).decide(session, part, now);
   }
 
   static Decision snug(Session session, Intent intent, Moment now) {

@@ -34,6 +34,11 @@ final class LoadRules {
   private LoadRules() {}
 
   static Decision wheelsCarry(Session session, Intent intent, Moment now) {
+    return otherSide(session, intent, LoadCondition.RIDE_HEIGHT)
+        .orElseGet(() -> wheelsCarry(session));
+  }
+
+  private static Decision wheelsCarry(Session session) {
     if (!session.car().hasOn(session.place().wheels())) {
       return refuse(session, Missing.WHEEL_ON, Refuse.wheelOff());
     }
@@ -41,10 +46,16 @@ final class LoadRules {
   }
 
   static Decision hangsFree(Session session, Intent intent, Moment now) {
-    return ask(session, LoadCondition.FULL_DROOP, LoadProof.SUSPENSION_HANGS_FREE);
+    return otherSide(session, intent, LoadCondition.FULL_DROOP)
+        .orElseGet(() -> ask(session, LoadCondition.FULL_DROOP, LoadProof.SUSPENSION_HANGS_FREE));
   }
 
   static Decision knuckleJacked(Session session, Intent intent, Moment now) {
+    return otherSide(session, intent, LoadCondition.RIDE_HEIGHT)
+        .orElseGet(() -> knuckleJacked(session));
+  }
+
+  private static Decision knuckleJacked(Session session) {
     if (session.side() == Side.CAR) {
       return refuse(session, Missing.ONE_SIDE, Refuse.oneSide());
     }
@@ -92,7 +103,7 @@ final class LoadRules {
               .loadChanged(LoadChange.HEIGHT_OUTSIDE);
       return (turn.session().lacksLoad() ? turn.interrupt() : turn).end(Outcome.REFUSED);
     }
-    return contradicted(session, LoadCondition.RIDE_HEIGHT)
+    return contradicted(session, side, LoadCondition.RIDE_HEIGHT)
         .record(
             new SessionEvent.LoadCalled(
                 side,
@@ -135,7 +146,11 @@ final class LoadRules {
             ? LoadCondition.RIDE_HEIGHT
             : LoadCondition.FULL_DROOP;
     if (read != load.side() || condition != load.condition()) {
-      return StepRules.missing(session, intent, now);
+      Reply other =
+          read != load.side()
+              ? Refuse.otherSide(read, load.side())
+              : Refuse.otherCondition(condition, load.condition());
+      return StepRules.refuse(session, Missing.LOAD_READ_BACK, other);
     }
     Turn turn =
         new Turn(session)
@@ -165,8 +180,7 @@ final class LoadRules {
   }
 
   /** A turn that begins by cancelling a confirmation of another condition. */
-  private static Turn contradicted(Session session, LoadCondition condition) {
-    Side side = session.side();
+  private static Turn contradicted(Session session, Side side, LoadCondition condition) {
     boolean other =
         session.loads().confirmed().entrySet().stream()
             .anyMatch(
@@ -175,6 +189,22 @@ final class LoadRules {
                         && known.getValue().condition() != condition);
     Turn turn = new Turn(session);
     return other ? turn.loadChanged(LoadChange.CONTRADICTED) : turn;
+  }
+
+  /**
+   * The refusal of what was said of another side than the one at hand; empty if it was not. It
+   * still speaks against what is known of that side.
+   */
+  private static Optional<Decision> otherSide(
+      Session session, Intent intent, LoadCondition condition) {
+    if (!(intent instanceof Intent.OfSide said) || said.side() == session.side()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        contradicted(session, said.side(), condition)
+            .record(new SessionEvent.LoadRefused(session.side(), Missing.SIDE, Optional.empty()))
+            .say(Refuse.otherSide(said.side(), session.side()))
+            .refused());
   }
 
   /** A turn that begins by dropping the load that waits to be read back, if one does. */
@@ -190,7 +220,7 @@ final class LoadRules {
   private static Decision ask(
       Session session, LoadCondition condition, LoadProof proof, Reply caution) {
     Side side = session.side();
-    return contradicted(session, condition)
+    return contradicted(session, side, condition)
         .record(new SessionEvent.LoadCalled(side, condition, proof, Optional.empty()))
         .say(Say.loadHeard(proof, side))
         .say(caution)
@@ -202,6 +232,6 @@ final class LoadRules {
     return new Turn(session)
         .record(new SessionEvent.LoadRefused(session.side(), missing, Optional.empty()))
         .say(reply)
-        .end(Outcome.REFUSED);
+        .refused();
   }
 }

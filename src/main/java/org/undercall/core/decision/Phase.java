@@ -74,6 +74,11 @@ public enum Phase {
     };
   }
 
+  /** Whether something that was said waits to be answered. */
+  boolean isReadBack() {
+    return this == JOB_READ_BACK || this == READ_BACK || this == LOAD_READ_BACK;
+  }
+
   /** What a session waits for. */
   static Phase of(Session session) {
     return switch (session.talk().mode()) {

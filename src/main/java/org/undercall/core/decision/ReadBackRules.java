@@ -8,12 +8,14 @@ import org.undercall.core.event.Missing;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
+import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.SpokenUnit;
 import org.undercall.core.procedure.RideHeight;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.reply.JobTalk;
 import org.undercall.core.reply.Refuse;
+import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadChange;
@@ -100,6 +102,47 @@ final class ReadBackRules {
     return (briefing ? turn : turn.prompt()).end(Outcome.ACCEPTED);
   }
 
+  /** A no without more. Closings that were doubted lapse with it, so there it is too little. */
+  static Decision no(Session session, Intent intent, Moment now) {
+    return session.talk().pending().orElseThrow() instanceof Pending.Later
+        ? TalkRules.answer(session, intent, Prompt.of(session))
+        : dropped(session, intent, now);
+  }
+
+  /** A no and the value that is right: it is taken as if it had just been called. */
+  static Decision corrected(Session session, Intent intent, Moment now) {
+    Optional<Intent> right =
+        rightValue(session.talk().pending().orElseThrow(), (Intent.OfNumber) intent);
+    if (right.isEmpty()) {
+      return no(session, intent, now);
+    }
+    Turn turn = new Turn(session).drop();
+    Session after = turn.session();
+    Rule rule = Table.rule(after.phase(), right.get().kind());
+    return turn.then(rule.decide(after, right.get(), now));
+  }
+
+  /** What a number means in place of what was read back; empty where no number was. */
+  private static Optional<Intent> rightValue(Pending pending, Intent.OfNumber said) {
+    if (pending instanceof Pending.Marking) {
+      String text = said.number().value().toPlainString();
+      return HeadMarking.isOne(text) && said.unit().isEmpty()
+          ? Optional.of(new Intent.Marking(new HeadMarking(text)))
+          : Optional.empty();
+    }
+    Optional<IntentKind> kind = Optional.empty();
+    if (pending instanceof Pending.Turned) {
+      kind = Optional.of(IntentKind.TURNED_SO_FAR);
+    } else if (pending instanceof Pending.FinalTorque) {
+      kind = Optional.of(IntentKind.FINAL_TORQUE);
+    } else if (pending instanceof Pending.Value
+        || pending instanceof Pending.Reading
+        || pending instanceof Pending.RunDown) {
+      kind = Optional.of(IntentKind.VALUE_CALLED);
+    }
+    return kind.map(k -> new Intent.OfNumber(k, said.number(), said.unit()));
+  }
+
   /** The value was called again: the same one is kept, another one is read back in its place. */
   static Decision valueAgain(Session session, Intent intent, Moment now) {
     Pending pending = session.talk().pending().orElseThrow();
@@ -149,10 +192,15 @@ final class ReadBackRules {
     boolean loosened = last.filter(l -> l.kind() == EventKind.LOOSENED).isPresent();
     if (last.isEmpty() || loosened) {
       return turn.record(StepRules.notNow(session, intent))
-          .say(loosened ? Say.staysLoose() : Say.nothingToTakeBack())
+          .say(loosened ? Say.staysLoose() : nothing(session))
           .end(Outcome.REFUSED);
     }
     return takeBack(turn, last.get()).end(Outcome.ACCEPTED);
+  }
+
+  private static Reply nothing(Session session) {
+    boolean reopens = Table.heard(session.phase()).contains(IntentKind.REOPEN);
+    return Say.nothingToTakeBack().and(reopens ? Say.olderStep() : Reply.SILENCE);
   }
 
   /** Takes back what was said last. */

@@ -71,6 +71,13 @@ final class Rule {
               REFUSED),
           rule("lsfr", "refuses: it is to be loosened first", FastenRules::loosenFirst, REFUSED),
           rule("hdwr", "notes new hardware", FastenRules::newHardware, ACCEPTED, REFUSED),
+          rule(
+              "each",
+              "judges each part of the answer in turn, until one does not count",
+              FastenRules::each,
+              ACCEPTED,
+              ASKED,
+              REFUSED),
           rule("snug", "notes: started, not tightened", FastenRules::snug, ACCEPTED),
           rule(
               "slos",
@@ -90,6 +97,21 @@ final class Rule {
           rule("meas", "reads the value back", ReadBackRules::measured, ASKED, REFUSED),
           rule("rght", "keeps what was read back", ReadBackRules::right, ACCEPTED, REFUSED),
           rule("drop", "drops what was read back", ReadBackRules::dropped, ACCEPTED),
+          rule(
+              "nodr",
+              "the same; asks first where it would open a step",
+              ReadBackRules::no,
+              ACCEPTED,
+              ANSWERED),
+          rule(
+              "corr",
+              "drops what was read back, and takes the value as any value",
+              ReadBackRules::corrected,
+              ACCEPTED,
+              ASKED,
+              ANSWERED,
+              REFUSED),
+          rule("what", "asks what is meant; changes nothing", Denied::no, ANSWERED),
           rule(
               "agan",
               "keeps the same value, reads another one back",
@@ -120,7 +142,7 @@ final class Rule {
               LoadRules::archHeight,
               ASKED,
               REFUSED),
-          rule("hang", "asks to read full droop back", LoadRules::hangsFree, ASKED),
+          rule("hang", "asks to read full droop back", LoadRules::hangsFree, ASKED, REFUSED),
           rule(
               "load",
               "confirms the load for the side read back",

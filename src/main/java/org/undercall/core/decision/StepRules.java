@@ -169,13 +169,20 @@ final class StepRules {
   /** Refuses to close the step at hand, naming what the phase waits for. */
   static Decision missing(Session session, Intent intent, Moment now) {
     LoadCondition needed = Session.needs(session.place());
+    boolean otherSide = intent instanceof Intent.OfSide of && of.side() != session.side();
     return switch (session.phase()) {
       case BRIEFING -> refuse(session, Missing.CAUTIONS_UNDERSTOOD, Refuse.cautions());
       case CHECK -> refuse(session, Missing.CHECK_ANSWER, Refuse.checkNotAnswered());
       case MEASURE -> refuse(session, Missing.MEASURED_VALUE, Refuse.notMeasured());
       case HARDWARE -> refuse(session, Missing.NEW_HARDWARE, Refuse.hardware());
       case MARKING -> refuse(session, Missing.HEAD_MARKING, Refuse.marking());
-      case GATE, LOAD -> refuse(session, missing(needed), Refuse.load(needed, session.side()));
+      case GATE, LOAD ->
+          refuse(
+              session,
+              missing(needed),
+              otherSide
+                  ? Refuse.otherSide(((Intent.OfSide) intent).side(), session.side())
+                  : Refuse.load(needed, session.side()));
       case TROUBLE ->
           refuse(
               session,
@@ -195,18 +202,23 @@ final class StepRules {
               : refuse(session, Missing.TURNED_SO_FAR, Refuse.turnedSoFar());
       case TORQUE, ANGLE ->
           refuse(session, Missing.VALUE_CALLED, Refuse.valueNotCalled(session.stage()));
-      case JOB_READ_BACK -> refuse(session, Missing.READ_BACK, Refuse.notReadBack());
-      case LOAD_READ_BACK -> refuse(session, Missing.LOAD_READ_BACK, Refuse.notReadBack());
-      default -> refuse(session, Missing.READ_BACK, Refuse.notReadBack());
+      case LOAD_READ_BACK -> notReadBack(session, Missing.LOAD_READ_BACK);
+      default -> notReadBack(session, Missing.READ_BACK);
     };
+  }
+
+  private static Decision notReadBack(Session session, Missing missing) {
+    return new Turn(session)
+        .record(new SessionEvent.CloseRefused(session.ref(), missing))
+        .say(Refuse.notReadBack())
+        .refused();
   }
 
   static Decision refuse(Session session, Missing missing, Reply reply) {
     return new Turn(session)
         .record(new SessionEvent.CloseRefused(session.ref(), missing))
         .say(reply)
-        .say(session.talk().pending().isPresent() ? Prompt.of(session) : Reply.SILENCE)
-        .end(Outcome.REFUSED);
+        .refused();
   }
 
   static Missing missing(LoadCondition needed) {

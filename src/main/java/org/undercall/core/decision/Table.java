@@ -36,7 +36,8 @@ final class Table {
       TURNED_SO_FAR         -    -    -    -    -    -    -    -    miss -    trnd -    -    -    -    -    -    trnd -    -    -    -    -    -
       OUT_OF_ORDER          -    -    ordr ordr ordr -    -    -    -    ordr -    -    ordr ordr ordr ordr ordr -    -    -    -    -    -    -
       READ_BACK_RIGHT       -    jkep -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    rght miss -    -    -    -    -
-      READ_BACK_WRONG       -    drop -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    drop drop -    -    -    -    -
+      READ_BACK_WRONG       take drop take take take take take take take take take take take take take take take drop drop -    -    take take -
+      CORRECTED             -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    corr -    -    -    -    -    -
       REPEAT                rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept -    rept rept rept -
       WHAT_IS_LEFT          -    -    left left left left left left left left left left left left left left left -    -    -    left left left -
       WHERE_AM_I            -    -    wher wher wher wher wher wher wher wher wher wher wher wher wher wher wher -    -    -    wher wher wher -
@@ -69,6 +70,7 @@ final class Table {
       JACK_MOVED            chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -
       HEAD_MARKING          -    -    -    -    -    miss mark mlos mlos mlos lsfr -    mlos lsfr -    -    -    mkag -    -    -    -    -    -
       NEW_HARDWARE          -    -    -    -    -    hdwr -    -    -    -    -    newh -    -    -    -    -    -    -    -    -    -    -    -
+      SEVERAL               -    -    -    -    -    each -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
       TIMER_START           -    -    -    -    -    -    -    -    -    -    -    -    -    -    timr -    -    -    -    -    -    -    -    -
       TIMER_SET             -    -    tset tset tset tset tset tset tset tset tset tset tset tset tset tset tset -    -    -    tset tset tset -
       TIMER_LEFT            -    -    tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft -    -    -    tlft tlft tlft -
@@ -85,6 +87,7 @@ final class Table {
       ATTENTION             -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
       DENIED                nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope -    nope nope nope -
       DANGER                dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang -
+      NO                    what drop what what what what what what what what what what what what what what what nodr drop -    phrs what what -
       SHORT_ANSWER          phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs -    phrs phrs phrs -
       UNCLEAR               ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    -
       """;

@@ -7,6 +7,7 @@ import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.reply.Ask;
 import org.undercall.core.reply.Habit;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Reply;
@@ -116,8 +117,8 @@ final class TalkRules {
     return new Turn(session)
         .record(StepRules.notNow(session, intent))
         .say(
-            session.talk().pending().isPresent() && session.talk().mode() == Talk.Mode.WORKING
-                ? Refuse.notReadBack().and(Prompt.of(session))
+            session.phase().isReadBack()
+                ? Refuse.notReadBack().and(Prompt.of(session)).and(Ask.wayOut())
                 : Refuse.notNow())
         .end(Outcome.REFUSED);
   }

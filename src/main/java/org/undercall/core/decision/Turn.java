@@ -7,6 +7,7 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.procedure.Wheels;
+import org.undercall.core.reply.Ask;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
 import org.undercall.core.term.LoadChange;
@@ -37,6 +38,13 @@ final class Turn {
 
   Turn say(Reply more) {
     reply = reply.and(more);
+    return this;
+  }
+
+  /** A further decision in this turn; of what was asked for until now only the last is said. */
+  Turn and(Decision next) {
+    reply = reply.without(Prompt.of(session)).and(next.reply());
+    next.events().forEach(this::record);
     return this;
   }
 
@@ -194,6 +202,12 @@ final class Turn {
     List<SessionEvent> all = new ArrayList<>(events);
     all.addAll(next.events());
     return new Decision(all, reply.and(next.reply()), next.outcome());
+  }
+
+  /** Ends with a refusal; what still waits to be read back is said again, with the way out. */
+  Decision refused() {
+    boolean waits = session.phase().isReadBack();
+    return (waits ? prompt().say(Ask.wayOut()) : this).end(Outcome.REFUSED);
   }
 
   Decision end(Outcome outcome) {

@@ -31,6 +31,8 @@ public enum Missing {
   /** A way out of what went wrong. */
   REMEDY,
   ONE_SIDE,
+  /** The side at hand, where another one was said. */
+  SIDE,
   /** The number of all fasteners of a set. */
   COUNT,
   /** The fasteners of a set one by one. */

@@ -58,6 +58,8 @@ final class Fillings {
               .toList();
       case SIDE -> List.copyOf(SlotWords.SIDES.values());
       case WHEEL_SIDE -> wheelSides();
+      case SIDE_SAID -> List.copyOf(SlotWords.SIDES_SAID.keySet());
+      case HARDWARE_AND_MORE -> OneAnswer.PHRASES;
       case MARKING -> markings();
       case CAUSE -> List.copyOf(SlotWords.CAUSES.values());
       case EXCUSE -> List.copyOf(SlotWords.EXCUSES.values());

@@ -1,5 +1,6 @@
 package org.undercall.core.intent;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.undercall.core.term.Finding;
@@ -80,6 +81,18 @@ public sealed interface Intent {
     @Override
     public IntentKind kind() {
       return IntentKind.TROUBLE;
+    }
+  }
+
+  /** Several things in one answer, in the order in which they are judged. */
+  record Several(List<Intent> parts) implements Intent {
+    public Several {
+      parts = List.copyOf(parts);
+    }
+
+    @Override
+    public IntentKind kind() {
+      return IntentKind.SEVERAL;
     }
   }
 

@@ -13,7 +13,9 @@ public enum IntentKind {
   ANGLE_COMPLETED("The angle stage at hand is done; may carry the value."),
   FINAL_TORQUE("The torque that was read after the last angle of the fastener closed last."),
   READ_BACK_RIGHT("What the program read back is what was said."),
-  READ_BACK_WRONG("What the program read back is not what was said."),
+  READ_BACK_WRONG(
+      "What the program read back is not what was said; else takes back what was recorded last."),
+  CORRECTED("A no and the value that is right: drops what was read back; the value is read anew."),
   REPEAT("Say the last reply again."),
   WHAT_IS_LEFT("Say which steps are still open."),
   WHERE_AM_I("Say the step, side and stage at hand."),
@@ -47,6 +49,7 @@ public enum IntentKind {
   JACK_MOVED("The jack or a stand was moved."),
   HEAD_MARKING("The head marking was read out; carries the property class."),
   NEW_HARDWARE("New hardware was fitted."),
+  SEVERAL("Several things in one answer; each is judged in turn, as if said alone."),
   TIMER_START("Start the step's timer."),
   TIMER_SET("Start a timer with a name; carries the name and the minutes."),
   TIMER_LEFT("How much time is left; may carry the timer's name or step."),
@@ -69,6 +72,7 @@ public enum IntentKind {
   OUT_OF_ORDER("Why the step is closed before those that should come first; read back."),
   TROUBLE("Something went wrong at the step at hand; read back."),
   SETTLED("What went wrong, or a check that failed, was repaired or replaced."),
+  NO("A no without more: drops what was read back, or is asked what it means; closes nothing."),
   SHORT_ANSWER("A short answer, such as \"done\"; it closes nothing."),
   UNCLEAR("Something was heard that is no phrase of this phase.");
 
@@ -111,6 +115,7 @@ public enum IntentKind {
           FULL_DROOP_READ_BACK,
           HEAD_MARKING,
           NEW_HARDWARE,
+          SEVERAL,
           FITTED_SNUG,
           LOOSENED,
           TURNED_SO_FAR,
@@ -149,9 +154,18 @@ public enum IntentKind {
           CAR_LOWERED,
           JACK_MOVED,
           SIDE_CHANGE,
+          READ_BACK_WRONG,
           CANCEL_THAT ->
           true;
       default -> closes();
     };
+  }
+
+  /**
+   * Whether it is an answer so short that chatter is full of it: it is on no word list and is only
+   * heard freely.
+   */
+  public boolean isShort() {
+    return this == SHORT_ANSWER || this == NO;
   }
 }

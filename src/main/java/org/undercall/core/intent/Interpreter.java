@@ -127,9 +127,10 @@ public final class Interpreter {
         .anyMatch(i -> words.get(i).start() - words.get(i - 1).end() >= LONG_PAUSE);
   }
 
-  /** A number of one word counts only with more words around it. */
+  /** A number of one word counts only with more words around it: "no one" is chatter too. */
   private static Intent lone(Intent intent, List<String> words) {
-    return words.size() == 1 && intent instanceof Intent.OfNumber value
+    int least = intent.kind() == IntentKind.CORRECTED ? 2 : 1;
+    return words.size() == least && intent instanceof Intent.OfNumber value
         ? new Unclear(Reason.LONE_NUMBER, Optional.of(value.number()), Optional.empty())
         : intent;
   }

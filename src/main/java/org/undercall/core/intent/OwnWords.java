@@ -106,6 +106,7 @@ public final class OwnWords {
   private static Optional<String> standard(IntentKind kind) {
     return Phrasebook.compiledWordings(kind).stream()
         .filter(wording -> wording.slot().isEmpty() && wording.before().size() > 1)
+        .filter(wording -> !kind.isShort())
         .map(wording -> wording.filled(""))
         .findFirst();
   }

@@ -9,11 +9,11 @@ import java.util.Map;
  * The one table of everything that can be heard, apart from the words of the slots.
  *
  * <p>Rules, held by tests: a wording has at least two words, except a called number, a call for a
- * stop and a short answer, which close nothing and are on no word list; no wording belongs to two
- * kinds; losing or changing one word never turns a phrase into another kind that changes the state,
- * but for the number of one of a set, which is read back unless just that one is waited for, and
- * for the number of a wrench, which is said before a torque is called. A name in angle brackets is
- * a {@link Slot}.
+ * stop, a no and a short answer, which close nothing and are on no word list; no wording belongs to
+ * two kinds; losing or changing one word never turns a phrase into another kind that changes the
+ * state, but for the number of one of a set, which is read back unless just that one is waited for,
+ * and for the number of a wrench, which is said before a torque is called. A name in angle brackets
+ * is a {@link Slot}.
  */
 final class PhraseTable {
   /** The wordings of each kind that is spoken. */
@@ -51,7 +51,11 @@ final class PhraseTable {
         List.of("step completed", "this step is finished", "finished with this step"));
     table.put(
         IntentKind.CHECK_PASSED,
-        List.of("check passed", "checked and in order", "looks good to me"));
+        List.of(
+            "check passed",
+            "check passed step completed",
+            "checked and in order",
+            "looks good to me"));
     table.put(
         IntentKind.CHECK_FAILED,
         List.of("check has failed", "this is not in order", "found a fault here"));
@@ -73,6 +77,7 @@ final class PhraseTable {
             "<count> new nuts fitted",
             "<count> new bolts",
             "<count> new nuts"));
+    table.put(IntentKind.SEVERAL, List.of("<hardware and more>"));
     table.put(
         IntentKind.HEAD_MARKING,
         List.of("head marking <marking>", "head is marked <marking>", "bolt is marked <marking>"));
@@ -117,18 +122,38 @@ final class PhraseTable {
         List.of("that is correct", "read back correct", "you heard me right"));
     table.put(
         IntentKind.READ_BACK_WRONG,
-        List.of("that was wrong", "no that is wrong", "you got that wrong"));
+        List.of(
+            "that was wrong",
+            "no that is wrong",
+            "no that's wrong",
+            "no that was wrong",
+            "you got that wrong",
+            "that's not right",
+            "that is not right"));
+    table.put(IntentKind.CORRECTED, List.of("no <value>"));
   }
 
   private static void putLoad(Map<IntentKind, List<String>> table) {
     table.put(
         IntentKind.WHEELS_CARRY,
-        List.of("wheels carry the car", "car is on its wheels", "car stands on its wheels"));
+        List.of(
+            "wheels carry the car",
+            "car is on its wheels",
+            "car stands on its wheels",
+            "<side said> wheels carry the car"));
     table.put(
         IntentKind.KNUCKLE_JACKED,
-        List.of("knuckle jacked body lifting", "body lifts off the stand"));
+        List.of(
+            "knuckle jacked body lifting",
+            "body lifts off the stand",
+            "<side said> knuckle jacked body lifting"));
     table.put(IntentKind.ARCH_HEIGHT, List.of("arch height <length>", "arch height is <length>"));
-    table.put(IntentKind.HANGS_FREE, List.of("suspension hangs free", "wheels are hanging free"));
+    table.put(
+        IntentKind.HANGS_FREE,
+        List.of(
+            "suspension hangs free",
+            "wheels are hanging free",
+            "<side said> suspension hangs free"));
     table.put(IntentKind.RIDE_HEIGHT_READ_BACK, List.of("<side> at ride height"));
     table.put(IntentKind.FULL_DROOP_READ_BACK, List.of("<side> at full droop"));
     table.put(
@@ -166,7 +191,21 @@ final class PhraseTable {
             "wait"));
     table.put(
         IntentKind.SHORT_ANSWER,
-        List.of("done", "yes", "no", "correct", "next", "okay", "ready", "finished"));
+        List.of("done", "yes", "correct", "next", "okay", "ready", "finished"));
+    table.put(
+        IntentKind.NO,
+        List.of(
+            "no",
+            "nope",
+            "negative",
+            "wrong",
+            "no no",
+            "no no no",
+            "no wait",
+            "no left",
+            "no right",
+            "no left side",
+            "no right side"));
   }
 
   private static void putMoving(Map<IntentKind, List<String>> table) {

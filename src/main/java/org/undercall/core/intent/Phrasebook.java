@@ -39,12 +39,12 @@ public final class Phrasebook {
    * The phrases to listen for while these kinds are allowed, in a fixed order, lower case.
    *
    * @return never empty: "say again" and its like if no allowed kind is spoken; without phrases of
-   *     one word, which chatter is full of
+   *     one word and short answers, which chatter is full of
    */
   public static List<String> wordList(Set<IntentKind> allowed) {
     WordList list = new WordList();
     Stream.of(IntentKind.values())
-        .filter(allowed::contains)
+        .filter(kind -> allowed.contains(kind) && !kind.isShort())
         .flatMap(kind -> compiledWordings(kind).stream())
         .filter(wording -> wording.slot().isPresent() || wording.before().size() > 1)
         .forEach(list::add);
@@ -72,7 +72,7 @@ public final class Phrasebook {
     return wording.slot().orElseThrow().choices().stream().map(wording::filled);
   }
 
-  /** All single words that can be part of a phrase; a short answer is none. */
+  /** All single words that can be part of a phrase; a no or a short answer is none. */
   public static SortedSet<String> words() {
     return WORDS;
   }
@@ -95,7 +95,7 @@ public final class Phrasebook {
         Stream.of(
                 COMPILED.values().stream()
                     .flatMap(List::stream)
-                    .filter(wording -> wording.kind() != IntentKind.SHORT_ANSWER)
+                    .filter(wording -> !wording.kind().isShort())
                     .flatMap(wording -> Stream.of(wording.before(), wording.after()))
                     .flatMap(List::stream),
                 SlotWords.UNITS.values().stream().flatMap(List::stream),

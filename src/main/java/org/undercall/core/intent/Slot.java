@@ -51,6 +51,10 @@ enum Slot {
   SIDE,
   /** A side or a corner. */
   WHEEL_SIDE,
+  /** A side or a corner before what shows the load; "left" and "right" alone will do. */
+  SIDE_SAID,
+  /** New hardware and what may follow it in the same answer. */
+  HARDWARE_AND_MORE,
   /** A property class on a bolt head. */
   MARKING,
   /** Why a step is put off. */
@@ -134,6 +138,11 @@ enum Slot {
       case COUNT -> ofSet(words, n -> new Intent.Counted(kind, n, n));
       case ALL -> all(kind, words);
       case SIDE, WHEEL_SIDE -> side(kind, String.join(" ", words));
+      case SIDE_SAID ->
+          Optional.ofNullable(SlotWords.SIDES_SAID.get(String.join(" ", words)))
+              .<Intent>map(side -> new OfSide(kind, side))
+              .orElse(new Unclear(Reason.NOT_A_PHRASE));
+      case HARDWARE_AND_MORE -> OneAnswer.read(words);
       case MARKING -> marking(words);
       case CAUSE -> named(SlotWords.CAUSES, String.join(" ", words), Intent.OutOfOrder::new);
       case EXCUSE -> named(SlotWords.EXCUSES, String.join(" ", words), Intent.Overdue::new);

@@ -48,6 +48,9 @@ final class SlotWords {
   static final Map<Side, String> SIDES =
       ordered(Stream.of(Side.values()).map(side -> entry(side, side.place())).toList());
 
+  /** The words for each side before what shows the load. */
+  static final Map<String, Side> SIDES_SAID = sidesSaid();
+
   /** The words for each reason to put a step off, after "put off". */
   static final Map<PutOffReason, List<String>> REASONS =
       ordered(
@@ -135,6 +138,15 @@ final class SlotWords {
       List.of("4.6", "4.8", "5.6", "5.8", "6.8", "8.8", "9.8", "10.9", "12.9");
 
   private SlotWords() {}
+
+  private static Map<String, Side> sidesSaid() {
+    Map<String, Side> said = new LinkedHashMap<>();
+    said.put(Side.LEFT.words(), Side.LEFT);
+    said.put(Side.RIGHT.words(), Side.RIGHT);
+    SIDES.forEach((side, words) -> said.put(words, side));
+    said.remove(Side.CAR.place());
+    return Collections.unmodifiableMap(said);
+  }
 
   /** Whether the words are those of a value: number words, at least one, and those of units. */
   static boolean isValue(List<String> words) {

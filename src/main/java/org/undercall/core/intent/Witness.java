@@ -67,7 +67,7 @@ public final class Witness {
     Intent intent = Interpreter.interpret(heard, allowed, least);
     return counts(intent.kind(), allowed)
         || (intent.kind().cancelsLoad() && !isCall(heard, List.of()))
-        || intent.kind() == IntentKind.DENIED
+        || saysNo(intent)
         || (intent instanceof Intent.Unclear && seconds(heard) <= LONGEST);
   }
 
@@ -149,9 +149,9 @@ public final class Witness {
     if (intent.kind().cancelsLoad()) {
       return isCall(heard, texts(free)) ? heard : doubted(heard, least / 2);
     }
-    if (intent.kind() == IntentKind.DENIED) {
+    if (saysNo(intent)) {
       boolean foreign = texts(heard).contains(RecognisedPhrase.UNKNOWN);
-      boolean denied = other == IntentKind.DENIED || (!foreign && Denials.in(texts(free)));
+      boolean denied = other == intent.kind() || (!foreign && Denials.in(texts(free)));
       return denied ? heard : doubted(heard, least / 2);
     }
     if (!Denials.contradicts(texts(heard), texts(free))) {
@@ -171,11 +171,13 @@ public final class Witness {
         && (names(words) || heard.confidence() >= SURE_CALL || Denials.bears(called, free));
   }
 
+  private static boolean saysNo(Intent intent) {
+    return intent.kind() == IntentKind.DENIED || intent.kind() == IntentKind.NO;
+  }
+
   private static boolean makesSafer(IntentKind free, Intent.Unclear heard) {
     boolean number = heard.number().isPresent();
-    return free == IntentKind.DENIED
-        || free.cancelsLoad()
-        || (free == IntentKind.SHORT_ANSWER && !number);
+    return free == IntentKind.DENIED || free.cancelsLoad() || (free.isShort() && !number);
   }
 
   private static RecognisedPhrase doubted(RecognisedPhrase heard, double least) {

@@ -162,7 +162,7 @@ public final class Ask {
 
   /** The question for a read-back. */
   static Reply correct() {
-    return Reply.once(Lesson.READ_BACK, "Say: that is correct, or: that was wrong.", "Correct?");
+    return Reply.once(Lesson.READ_BACK, "Say: that is correct.", "Correct?");
   }
 
   /** The torque after the last angle is to be read. */
@@ -389,7 +389,9 @@ public final class Ask {
   public static Reply load(LoadCondition condition, Side side) {
     String wanted = Words.condition(condition) + ", " + Words.of(side);
     return Reply.once(
-        Lesson.LOAD, "Bring it to " + wanted + ", and say how.", "What shows it?");
+        Lesson.LOAD,
+        "Bring it to " + wanted + ", and say how.",
+        Words.sentence(Words.condition(condition)) + "?");
   }
 
   /** An item to be handed over. */
@@ -441,5 +443,20 @@ public final class Ask {
   /** The step at hand is closed already. */
   public static Reply closedStep() {
     return Reply.of("This step is closed.");
+  }
+
+  /** What waits to be read back can be dropped. */
+  public static Reply wayOut() {
+    return Reply.of("Or say: that was wrong.");
+  }
+
+  /** A check question was answered with a no, which could mean either. */
+  public static Reply failedOrPassed() {
+    return Reply.of("Check has failed, or check passed?");
+  }
+
+  /** A no that nothing was said to. */
+  public static Reply nothingChanged() {
+    return Reply.of("Nothing changed. To take the last one back, say: that was wrong.");
   }
 }

@@ -182,7 +182,7 @@ public final class Refuse {
 
   /** What was said waits to be read back. */
   public static Reply notReadBack() {
-    return Reply.of("No. Say: that is correct, or: that was wrong.");
+    return Reply.of("Not yet.");
   }
 
   /** How far an angle was turned before a break is not known. */
@@ -258,5 +258,25 @@ public final class Refuse {
   /** The intent has no place now. */
   public static Reply notNow() {
     return Reply.of("Not now. Say: say again, to hear what is next.");
+  }
+
+  /** A side was said that is not the one at hand. */
+  public static Reply otherSide(Side said, Side wanted) {
+    return Reply.of(
+        "That was the "
+            + Words.side(said)
+            + ". "
+            + Words.sentence(Words.of(wanted))
+            + ", please.");
+  }
+
+  /** Another load condition was read back than the one that was said. */
+  public static Reply otherCondition(LoadCondition said, LoadCondition wanted) {
+    return Reply.of(
+        "That was "
+            + Words.condition(said)
+            + ". "
+            + Words.sentence(Words.condition(wanted))
+            + ", please.");
   }
 }

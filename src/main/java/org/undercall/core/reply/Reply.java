@@ -57,4 +57,12 @@ public record Reply(List<Sentence> parts) {
   public String text() {
     return sentences().stream().collect(Collectors.joining(" "));
   }
+
+  /** This reply without these last sentences; as it is if it ends otherwise. */
+  public Reply without(Reply ending) {
+    int rest = parts.size() - ending.parts.size();
+    return rest >= 0 && parts.subList(rest, parts.size()).equals(ending.parts)
+        ? new Reply(parts.subList(0, rest))
+        : this;
+  }
 }

@@ -465,4 +465,9 @@ public final class Say {
   public static Reply again() {
     return Reply.of("Say again.");
   }
+
+  /** How to open a step that was not closed last. */
+  public static Reply olderStep() {
+    return Reply.of("For an older step say: open step, its number, again.");
+  }
 }

@@ -11,10 +11,15 @@ public record HeadMarking(String text) {
   private static final Pattern FORM = Pattern.compile("[1-9][0-9]?\\.[0-9]");
 
   public HeadMarking {
-    if (!FORM.matcher(text).matches()) {
+    if (!isOne(text)) {
       throw new IllegalArgumentException(
           "a head marking is a property class such as 8.8 or 10.9: " + text);
     }
+  }
+
+  /** Whether a text is a head marking. */
+  public static boolean isOne(String text) {
+    return FORM.matcher(text).matches();
   }
 
   @Override

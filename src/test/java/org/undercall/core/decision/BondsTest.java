@@ -213,7 +213,7 @@ class BondsTest {
         < Read it back: whole car at ride height.
         > whole car at ride height
         < Ride height confirmed, whole car.
-        < What shows it?
+        < Ride height?
         > step completed
         < No. First: one title.
         < Or say: out of order, and why.

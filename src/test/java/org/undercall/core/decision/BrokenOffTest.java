@@ -94,7 +94,7 @@ class BrokenOffTest {
         < Say: turned so far, and the degrees in all, or: fully loosened.
         > turned so far six zero
         < Turned six zero degrees in all.
-        < Say: that is correct, or: that was wrong.
+        < Say: that is correct.
         > that is correct
         < Closed.
         < All steps are closed. Say: end of work.
@@ -110,7 +110,7 @@ class BrokenOffTest {
             """
             > turned so far eight eight
             < Turned eight eight degrees in all.
-            < Say: that is correct, or: that was wrong.
+            < Say: that is correct.
             > that is correct
             < Noted: eight eight degrees.
             < Turned too far. Loosen it, then say: fully loosened.
@@ -192,6 +192,7 @@ class BrokenOffTest {
             < No. The torque stage comes first.
             > cancel that
             < Nothing to take back.
+            < For an older step say: open step, its number, again.
             """);
   }
 

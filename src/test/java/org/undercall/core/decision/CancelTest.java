@@ -26,6 +26,7 @@ class CancelTest {
             < No. Call the value first: seven five newton metres.
             > take that back
             < Nothing to take back.
+            < For an older step say: open step, its number, again.
             """);
     }
 
@@ -62,6 +63,7 @@ class CancelTest {
             < Torque, seven five newton metres.
             > cancel that
             < Nothing to take back.
+            < For an older step say: open step, its number, again.
             > torque reached seven five
             < Closed.
             < Look title.
@@ -92,7 +94,7 @@ class CancelTest {
                   """
             > one two
             < One two millimetres.
-            < Say: that is correct, or: that was wrong.
+            < Say: that is correct.
             > cancel that
             < Forget that, then.
             < Millimetres?
@@ -110,7 +112,7 @@ class CancelTest {
               """
             > end of work
             < Three steps open. End anyway?
-            < Say: that is correct, or: that was wrong.
+            < Say: that is correct.
             > cancel that
             < Forget that, then.
             > step completed

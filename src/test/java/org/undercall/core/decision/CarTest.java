@@ -79,7 +79,7 @@ class CarTest {
           < Wheel-on title.
           > end of work
           < Four steps open. End anyway?
-          < Say: that is correct, or: that was wrong.
+          < Say: that is correct.
           """);
       assertFalse(bay.closed().contains("wheel-bolts"), bay.closed());
     }
@@ -112,9 +112,9 @@ class CarTest {
           < One title.
           < Closed after it: two title; three title.
           < Is that still good?
-          < Say: that is correct, or: that was wrong.
+          < Say: that is correct.
           > step completed
-          < No. Say: that is correct, or: that was wrong.
+          < Not yet.
           < Closed after it: two title; three title.
           < Is that still good?
           < Correct?
@@ -166,7 +166,7 @@ class CarTest {
               < Or say: out of order, and why.
               > out of order as the maker says
               < Out of order, as the maker says.
-              < Say: that is correct, or: that was wrong.
+              < Say: that is correct.
               > that is correct
               < Noted, out of order.
               > step completed
@@ -285,7 +285,7 @@ class CarTest {
               > three seven five
               < Three seven five millimetres.
               < The car was lifted: no reference any more.
-              < Say: that is correct, or: that was wrong.
+              < Say: that is correct.
               """);
     }
 

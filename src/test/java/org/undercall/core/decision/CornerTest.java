@@ -73,14 +73,17 @@ class CornerTest {
         < Front left, wheels carry the car.
         < Read it back: front left at ride height.
         > left side at ride height
-        < No. Say: that is correct, or: that was wrong.
+        < That was the left side. Front left, please.
         < Say: front left at ride height.
+        < Or say: that was wrong.
         > rear left at ride height
-        < No. Say: that is correct, or: that was wrong.
+        < That was the rear left. Front left, please.
         < Say: front left at ride height.
+        < Or say: that was wrong.
         > front right at ride height
-        < No. Say: that is correct, or: that was wrong.
+        < That was the front right. Front left, please.
         < Say: front left at ride height.
+        < Or say: that was wrong.
         > front left at ride height
         < Ride height confirmed, front left.
         < Torque, five two newton metres.

@@ -87,7 +87,7 @@ class CutValueTest {
         """
         ~ torque reached one one zero
         < One one zero newton metres.
-        < Say: that is correct, or: that was wrong.
+        < Say: that is correct.
         > that was wrong
         < Forget that, then.
         < Torque, one one zero newton metres.

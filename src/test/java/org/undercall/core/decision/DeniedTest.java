@@ -38,6 +38,7 @@ class DeniedTest {
             < Torque not reached. It stays open.
             > cancel that
             < Nothing to take back.
+            < For an older step say: open step, its number, again.
             """);
   }
 

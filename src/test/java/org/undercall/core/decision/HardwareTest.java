@@ -91,9 +91,9 @@ class HardwareTest {
               """
               > head marking eight point eight
               < Head marking eight point eight.
-              < Say: that is correct, or: that was wrong.
+              < Say: that is correct.
               > torque reached five two
-              < No. Say: that is correct, or: that was wrong.
+              < Not yet.
               < Eight point eight.
               < Correct?
               > that was wrong
@@ -159,7 +159,7 @@ class HardwareTest {
               """
               > head marking eight point eight
               < Head marking eight point eight.
-              < Say: that is correct, or: that was wrong.
+              < Say: that is correct.
               > head marking ten point nine
               < Ten point nine.
               < Correct?

@@ -108,7 +108,7 @@ class MannerTest {
         < No. Call the value first: from one zero zero to one two zero newton metres.
         > torque reached one zero five
         < One zero five newton metres, in the range.
-        < Say: that is correct, or: that was wrong.
+        < Say: that is correct.
         > that is correct
         < Stage one closed at one zero five newton metres.
         < All steps are closed. Say: end of work.
@@ -202,7 +202,7 @@ class MannerTest {
             < No. Say it in newton metres.
             > final torque one two zero
             < Final torque one two zero newton metres.
-            < Say: that is correct, or: that was wrong.
+            < Say: that is correct.
             > that was wrong
             < Forget that, then.
             < Torque one one seven.
@@ -243,7 +243,7 @@ class MannerTest {
         < No. Call the run-down torque first, below six two newton metres.
         > six newton meters
         < Run-down torque six newton metres.
-        < Say: that is correct, or: that was wrong.
+        < Say: that is correct.
         > that is correct
         < With the run-down torque of six added:
         < Torque, six eight newton metres.
@@ -360,6 +360,7 @@ class MannerTest {
         < Run in all three by hand. Then say: three run in by hand.
         > cancel that
         < Nothing to take back.
+        < For an older step say: open step, its number, again.
         > all three run in by hand
         < Three fasteners.
         < Torque, six two newton metres.
@@ -370,7 +371,7 @@ class MannerTest {
         < Say again.
         > bolt is broken
         < Number two, broken. It stays open.
-        < Say: that is correct, or: that was wrong.
+        < Say: that is correct.
         > that is correct
         < Number two, broken, still open.
         < Say: new bolt fitted, or: it is repaired now, or put it off.

@@ -22,9 +22,9 @@ class MeasureTest {
               """
               > three hundred
               < Three zero zero millimetres.
-              < Say: that is correct, or: that was wrong.
+              < Say: that is correct.
               > step completed
-              < No. Say: that is correct, or: that was wrong.
+              < Not yet.
               < Three zero zero millimetres.
               < Correct?
               > that is correct
@@ -41,7 +41,7 @@ class MeasureTest {
               """
               > one three
               < One three millimetres.
-              < Say: that is correct, or: that was wrong.
+              < Say: that is correct.
               > one three millimeters
               < Noted.
               < Look title.
@@ -57,7 +57,7 @@ class MeasureTest {
                   """
                   > one two
                   < One two millimetres.
-                  < Say: that is correct, or: that was wrong.
+                  < Say: that is correct.
                   > one three
                   < One three millimetres.
                   < Correct?
@@ -81,7 +81,7 @@ class MeasureTest {
               < No. Call it in bar.
               > ten point five bar
               < One zero point five bar.
-              < Say: that is correct, or: that was wrong.
+              < Say: that is correct.
               > ten point five
               < Noted.
               < Look title.
@@ -100,7 +100,7 @@ class MeasureTest {
               """
               > four zero one
               < Four zero one millimetres.
-              < Say: that is correct, or: that was wrong.
+              < Say: that is correct.
               > that is correct
               < Four zero one millimetres is out of limits. The step stays open.
               > nine millimeters
@@ -128,7 +128,7 @@ class MeasureTest {
                   """
                   > four zero one millimeters
                   < Four zero one millimetres.
-                  < Say: that is correct, or: that was wrong.
+                  < Say: that is correct.
                   > that is correct
                   < Recorded. Out of limits.
                   < Look title.
@@ -150,11 +150,12 @@ class MeasureTest {
               < No. Call it in millimetres.
               > one two
               < One two millimetres.
-              < Say: that is correct, or: that was wrong.
+              < Say: that is correct.
               > one two inches
               < No. Call it in millimetres.
               < One two millimetres.
               < Correct?
+              < Or say: that was wrong.
               > that is correct
               < Noted.
               < Look title.

@@ -42,7 +42,32 @@ final class Promises {
 
   /** What is denied or doubted, calls of danger, and answers too short to count. */
   private static final Set<IntentKind> SAFER_ONLY =
-      EnumSet.of(IntentKind.DENIED, IntentKind.DANGER, IntentKind.SHORT_ANSWER);
+      EnumSet.of(IntentKind.DENIED, IntentKind.DANGER, IntentKind.NO, IntentKind.SHORT_ANSWER);
+
+  /** What a no, or a no and another value, must never come to: nothing is closed or confirmed. */
+  private static final Set<Class<?>> CONFIRMS =
+      Set.of(
+          SessionEvent.StepClosed.class,
+          SessionEvent.StageClosed.class,
+          SessionEvent.PositionsClosed.class,
+          SessionEvent.LoadConfirmed.class,
+          SessionEvent.Measured.class,
+          SessionEvent.MarkingNoted.class,
+          SessionEvent.TurnNoted.class,
+          SessionEvent.RunDownNoted.class,
+          SessionEvent.FinalTorqueNoted.class,
+          SessionEvent.SessionEnded.class);
+
+  /** What a no without more must never come to either: nothing is opened. */
+  private static final Set<Class<?>> OPENS =
+      Set.of(
+          SessionEvent.StageTakenBack.class,
+          SessionEvent.PositionsTakenBack.class,
+          SessionEvent.ClosingTakenBack.class,
+          SessionEvent.ClosingLapsed.class,
+          SessionEvent.SayingTakenBack.class,
+          SessionEvent.StepEntered.class,
+          SessionEvent.WorkHeld.class);
 
   /** What opens, cancels, refuses or answers. */
   private static final Set<Class<?>> SAFER =
@@ -186,8 +211,8 @@ final class Promises {
     for (SessionEvent event : decision.events()) {
       types.add(event.getClass());
       car.check(this, event);
-      bench.check(walk, intent, event);
-      check(intent, event);
+      bench.check(walk, part(intent, event), event);
+      check(part(intent, event), event);
       bench = bench.after(event);
       car = car.after(walk, event);
       keep(event);
@@ -197,6 +222,13 @@ final class Promises {
     if (denied.isPresent()) {
       boolean open = !book(at).set().called().contains(denied.get());
       require(open, "a position that is denied is open", decision);
+    }
+    if (intent instanceof Intent.Several several) {
+      requireInTurn(several, decision);
+    }
+    if (intent.kind() == IntentKind.NO || intent.kind() == IntentKind.CORRECTED) {
+      require(CONFIRMS.stream().noneMatch(types::contains), "a no is never a yes", decision);
+      require(OPENS.stream().noneMatch(types::contains), "a no opens nothing", decision);
     }
     if (SAFER_ONLY.contains(intent.kind())) {
       types.removeAll(SAFER);
@@ -214,6 +246,37 @@ final class Promises {
       require(types.isEmpty(), "an unclear phrase changes nothing", decision);
     }
     checkReply(decision.reply().text(), types, decision);
+  }
+
+  /** The part of an answer that an event is about. */
+  private static Intent part(Intent intent, SessionEvent event) {
+    if (!(intent instanceof Intent.Several several)) {
+      return intent;
+    }
+    return several.parts().get(event instanceof SessionEvent.NewHardwareFitted ? 0 : 1);
+  }
+
+  /** The parts of an answer stand in their order, and nothing after one that was refused. */
+  private static void requireInTurn(Intent.Several several, Decision decision) {
+    boolean fitted = false;
+    boolean refused = false;
+    for (SessionEvent event : decision.events()) {
+      require(!CONFIRMS.contains(event.getClass()), "one answer closes nothing", decision);
+      require(!refused, "nothing counts after a part that was refused", decision);
+      boolean second =
+          event instanceof SessionEvent.MarkingCalled
+              || event instanceof SessionEvent.MarkingRefused
+              || event instanceof SessionEvent.RunInByHand
+              || event instanceof SessionEvent.FastenerSnug;
+      require(fitted || !second, "the first part before the second", decision);
+      fitted |= event instanceof SessionEvent.NewHardwareFitted;
+      refused |=
+          event instanceof SessionEvent.CloseRefused
+              || event instanceof SessionEvent.MarkingRefused;
+      if (event instanceof SessionEvent.MarkingCalled e) {
+        require(several.parts().contains(new Intent.Marking(e.marking())), "as said", decision);
+      }
+    }
   }
 
   /** The position at hand that is denied, unless something that was read back is. */
@@ -242,7 +305,7 @@ final class Promises {
           case WHEELS_CARRY, KNUCKLE_JACKED -> LoadCondition.RIDE_HEIGHT;
           default -> LoadCondition.ANY;
         };
-    LoadCondition known = loads.get(at.side());
+    LoadCondition known = loads.get(intent instanceof Intent.OfSide of ? of.side() : at.side());
     boolean refuted = known != null && said != LoadCondition.ANY && known != said;
     boolean believed = intent.kind() == IntentKind.HANGS_FREE;
     loadMayChange(intent.kind() == IntentKind.RESUME || (refuted && believed));

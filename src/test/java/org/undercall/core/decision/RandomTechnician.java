@@ -91,7 +91,12 @@ public final class RandomTechnician {
           of(pick(IntentKind.STEP_COMPLETED, IntentKind.TIMER_START, IntentKind.TIMER_ENDED));
       case CHECK -> of(IntentKind.CHECK_PASSED);
       case MEASURE -> number(IntentKind.VALUE_CALLED, pick("350", "390", "5"));
-      case HARDWARE -> random.nextInt(6) == 0 ? tooEarly(session) : newHardware(session);
+      case HARDWARE ->
+          switch (random.nextInt(6)) {
+            case 0 -> tooEarly(session);
+            case 1, 2 -> several(newHardware(session), byHand(session));
+            default -> newHardware(session);
+          };
       case MARKING -> of(IntentKind.HEAD_MARKING);
       case GATE, LOAD -> load(session);
       case TROUBLE -> remedy(session);
@@ -128,9 +133,19 @@ public final class RandomTechnician {
 
   private Intent load(Session session) {
     boolean droop = Session.needs(session.place()).name().equals("FULL_DROOP");
+    if (random.nextInt(4) == 0) {
+      return new Intent.OfSide(
+          droop ? IntentKind.HANGS_FREE : IntentKind.WHEELS_CARRY, session.side());
+    }
     return droop
         ? of(IntentKind.HANGS_FREE)
         : of(pick(IntentKind.WHEELS_CARRY, IntentKind.KNUCKLE_JACKED, IntentKind.ARCH_HEIGHT));
+  }
+
+  /** New hardware and a head marking, or that it is run in by hand. */
+  private Intent several(Intent hardware, Intent byHand) {
+    return new Intent.Several(
+        List.of(hardware, random.nextInt(3) > 0 ? of(IntentKind.HEAD_MARKING) : byHand));
   }
 
   private Intent byHand(Session session) {
@@ -222,7 +237,8 @@ public final class RandomTechnician {
     };
   }
 
-  private Intent of(IntentKind kind) {
+  /** Something of a kind. */
+  Intent of(IntentKind kind) {
     return switch (kind) {
       case ARCH_HEIGHT -> number(kind, pick("350", "355", "390", "5"));
       case TROUBLE ->
@@ -233,7 +249,14 @@ public final class RandomTechnician {
           random.nextBoolean()
               ? new Intent.Plain(kind)
               : new Intent.Counted(kind, 1 + random.nextInt(3), 3);
-      case VALUE_CALLED, FINAL_TORQUE -> number(kind, NUMBERS.get(random.nextInt(NUMBERS.size())));
+      case WHEELS_CARRY, KNUCKLE_JACKED, HANGS_FREE ->
+          random.nextBoolean()
+              ? new Intent.Plain(kind)
+              : new Intent.OfSide(kind, pick(Side.LEFT, Side.RIGHT, Side.FRONT_LEFT));
+      case SEVERAL ->
+          several(of(IntentKind.NEW_HARDWARE), new Intent.Plain(IntentKind.FITTED_SNUG));
+      case VALUE_CALLED, CORRECTED, FINAL_TORQUE ->
+          number(kind, NUMBERS.get(random.nextInt(NUMBERS.size())));
       case TORQUE_COMPLETED, ANGLE_COMPLETED ->
           random.nextBoolean()
               ? new Intent.Plain(kind)

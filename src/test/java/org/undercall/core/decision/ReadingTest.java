@@ -46,7 +46,7 @@ class ReadingTest {
         < Five nine degrees, one under.
         < Correct?
         > angle turned
-        < No. Say: that is correct, or: that was wrong.
+        < Not yet.
         < Five nine degrees, one under.
         < Correct?
         > five nine

@@ -2,6 +2,7 @@ package org.undercall.core.decision;
 
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.undercall.core.event.SessionEvent;
 
 /** What a reply may say only if it was recorded in the same decision. */
@@ -11,20 +12,25 @@ final class ReplyPromise {
           "Step closed.", SessionEvent.StepClosed.class,
           " closed at ", SessionEvent.StageClosed.class,
           " confirmed, ", SessionEvent.LoadConfirmed.class,
+          "Closed. ", SessionEvent.StepClosed.class,
           "Note kept", SessionEvent.NoteKept.class,
           "Work complete", SessionEvent.SessionEnded.class);
+
+  /** A value of a specification, whole or in brief; "Torque not reached" is none. */
+  private static final Pattern VALUE =
+      Pattern.compile("Stage one of|first: |Spec is |(^|[.] )(Torque,? (?!not )|Check pass)");
 
   private ReplyPromise() {}
 
   /** Whether every claim in the reply has its event. */
   static boolean saysNoMoreThan(Set<Class<?>> events, String said) {
-    String claims = said.replace("not confirmed", "");
+    String claims = said + " ";
     return WORDS.entrySet().stream()
         .allMatch(word -> !claims.contains(word.getKey()) || events.contains(word.getValue()));
   }
 
   /** Whether the reply tells a value of a specification. */
   static boolean releasesAValue(String said) {
-    return said.contains("Stage one of") || said.contains("first: ");
+    return VALUE.matcher(said).find();
   }
 }

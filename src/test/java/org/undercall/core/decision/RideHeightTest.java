@@ -59,13 +59,15 @@ class RideHeightTest {
                   < Left, wheels carry the car.
                   < Read it back: left side at ride height.
                   > right side at ride height
-                  < No. Say: that is correct, or: that was wrong.
+                  < That was the right side. Left, please.
                   < Say: left side at ride height.
+                  < Or say: that was wrong.
                   > left side at full droop
-                  < No. Say: that is correct, or: that was wrong.
+                  < That was full droop. Ride height, please.
                   < Say: left side at ride height.
+                  < Or say: that was wrong.
                   > torque reached five two
-                  < No. Say: that is correct, or: that was wrong.
+                  < Not yet.
                   < Say: left side at ride height.
                   """);
       assertTrue(bay.recorded(SessionEvent.LoadConfirmed.class).isEmpty());
@@ -208,7 +210,7 @@ class RideHeightTest {
               > three nine zero
               < Three nine zero millimetres.
               < On its wheels, level, and bounced or rolled to settle?
-              < Say: that is correct, or: that was wrong.
+              < Say: that is correct.
               > that is correct
               < Noted.
               < Left. front title.

@@ -268,7 +268,7 @@ final class Search {
     List<Intent> intents = new ArrayList<>();
     for (IntentKind kind : EnumSet.complementOf(EnumSet.copyOf(LEFT_OUT))) {
       switch (kind) {
-        case VALUE_CALLED, TORQUE_COMPLETED, ANGLE_COMPLETED -> {
+        case VALUE_CALLED, CORRECTED, TORQUE_COMPLETED, ANGLE_COMPLETED -> {
           for (String value : List.of("52", "60", "61", "38")) {
             intents.add(number(kind, value));
           }
@@ -292,6 +292,19 @@ final class Search {
           intents.add(new Intent.Marking(new HeadMarking("8.8")));
           intents.add(new Intent.Marking(new HeadMarking("10.9")));
           intents.add(new Intent.Marking(new HeadMarking("12.9")));
+        }
+        case SEVERAL -> {
+          for (String marking : List.of("8.8", "12.9")) {
+            intents.add(
+                new Intent.Several(
+                    List.of(
+                        new Intent.Plain(IntentKind.NEW_HARDWARE),
+                        new Intent.Marking(new HeadMarking(marking)))));
+          }
+        }
+        case HANGS_FREE -> {
+          intents.add(new Intent.Plain(kind));
+          intents.add(new Intent.OfSide(kind, Side.LEFT));
         }
         case CLOCK_JUMPED -> intents.add(new Intent.ClockJumped(7_200_000, 7_200_000));
         case PUT_OFF -> intents.add(new Intent.PutOff(PutOffReason.RIDE_HEIGHT));

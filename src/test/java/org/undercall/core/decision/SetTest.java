@@ -116,7 +116,7 @@ class SetTest {
             < No. Call the value first: five two newton metres.
             > end of work
             < One step open. End anyway?
-            < Say: that is correct, or: that was wrong.
+            < Say: that is correct.
             > that is correct
             < Work ended, not complete. One step open.
             """);
@@ -136,7 +136,7 @@ class SetTest {
         < No. Five is not all. There are three.
         > three of three clicked
         < All three, none left out?
-        < Say: that is correct, or: that was wrong.
+        < Say: that is correct.
         > that was wrong
         < Forget that, then.
         < Three fasteners.
@@ -171,9 +171,9 @@ class SetTest {
             < One done. Four left. Next: number three.
             > number four clicked
             < Number four, out of turn.
-            < Say: that is correct, or: that was wrong.
+            < Say: that is correct.
             > number five clicked
-            < No. Say: that is correct, or: that was wrong.
+            < Not yet.
             < Number four, out of turn.
             < Correct?
             > that is correct
@@ -221,6 +221,7 @@ class SetTest {
             < Three.
             > cancel that
             < Nothing to take back.
+            < For an older step say: open step, its number, again.
             > wrench clicked
             < Five.
             > wrench did not click
@@ -324,7 +325,7 @@ class SetTest {
             < Say: turned so far, and the degrees in all, or: fully loosened.
             > turned so far two two degrees
             < Turned two two degrees in all.
-            < Say: that is correct, or: that was wrong.
+            < Say: that is correct.
             > that is correct
             < Noted: two two degrees.
             < Two two of six zero degrees is turned. Only the rest:
@@ -357,7 +358,7 @@ class SetTest {
             < Say: turned so far, and the degrees in all, or: fully loosened.
             > turned so far six zero degrees
             < Turned six zero degrees in all.
-            < Say: that is correct, or: that was wrong.
+            < Say: that is correct.
             > that is correct
             < Two.
             < Stopped before angle, six zero degrees.

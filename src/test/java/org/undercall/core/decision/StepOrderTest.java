@@ -140,8 +140,9 @@ class StepOrderTest {
                   < Left, wheels carry the car.
                   < Read it back: left side at ride height.
                   > right side at ride height
-                  < No. Say: that is correct, or: that was wrong.
+                  < That was the right side. Left, please.
                   < Say: left side at ride height.
+                  < Or say: that was wrong.
                   > left side at ride height
                   < Ride height confirmed, left.
                   < Torque, five two newton metres.
@@ -183,9 +184,9 @@ class StepOrderTest {
                   < Two title.
                   > end of work
                   < Two steps open. End anyway?
-                  < Say: that is correct, or: that was wrong.
+                  < Say: that is correct.
                   > step completed
-                  < No. Say: that is correct, or: that was wrong.
+                  < Not yet.
                   < Two steps open. End anyway?
                   < Correct?
                   > that is correct
@@ -204,7 +205,7 @@ class StepOrderTest {
               """
               > end of work
               < Three steps open. End anyway?
-              < Say: that is correct, or: that was wrong.
+              < Say: that is correct.
               > that was wrong
               < Forget that, then.
               > step completed

@@ -20,6 +20,7 @@ class TakenBackTest {
             < Note taken back.
             > cancel that
             < Nothing to take back.
+            < For an older step say: open step, its number, again.
             """);
   }
 
@@ -35,6 +36,7 @@ class TakenBackTest {
         < If it is past that, say: turned too far.
         > cancel that
         < Nothing to take back.
+        < For an older step say: open step, its number, again.
         """);
     assertEquals(Phase.ANGLE, bay.phase(), "the torque stage stays closed");
   }

@@ -47,7 +47,7 @@ class TimersTest {
               > end of work
               < A timer is still running: sealant.
               < Three steps open. End anyway?
-              < Say: that is correct, or: that was wrong.
+              < Say: that is correct.
               > cancel that
               < Forget that, then.
               """);

@@ -74,7 +74,7 @@ class TroubleTest {
             """
             > bolt broke
             < Number two, broken. It stays open.
-            < Say: that is correct, or: that was wrong.
+            < Say: that is correct.
             > that was wrong
             < Forget that, then.
             < Torque, five two newton metres.
@@ -116,7 +116,7 @@ class TroubleTest {
             """
             > turned too far
             < Number two, turned too far. It stays open.
-            < Say: that is correct, or: that was wrong.
+            < Say: that is correct.
             > that is correct
             < Tightening stopped part way.
             < Number two, turned too far, still open.
@@ -169,7 +169,7 @@ class TroubleTest {
         """
         > it is seized
         < Number one, seized. It stays open.
-        < Say: that is correct, or: that was wrong.
+        < Say: that is correct.
         > that is correct
         < Number one, seized, still open.
         < Say: new bolt fitted, or: it is repaired now, or put it off.

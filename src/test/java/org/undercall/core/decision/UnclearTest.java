@@ -114,7 +114,7 @@ class UnclearTest {
             < Say it with the unit, or after: it reads.
             > forty millimeters
             < Four zero millimetres.
-            < Say: that is correct, or: that was wrong.
+            < Say: that is correct.
             > forty
             < Say it with the unit, or after: it reads.
             """);

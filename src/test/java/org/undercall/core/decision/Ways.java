@@ -35,6 +35,8 @@ record Ways(Map<String, Set<IntentKind>> ways) {
           IntentKind.HOLD,
           IntentKind.RESUME,
           IntentKind.READ_BACK_WRONG,
+          IntentKind.CORRECTED,
+          IntentKind.NO,
           IntentKind.END_OF_WORK);
 
   /** Where a confirmed load leads when it was waited for. */

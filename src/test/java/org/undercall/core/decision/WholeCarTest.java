@@ -22,13 +22,14 @@ class WholeCarTest {
               < Read it back: whole car at ride height.
               > whole car at ride height
               < Ride height confirmed, whole car.
-              < What shows it?
+              < Full droop?
               > suspension hangs free
               < That is a different height. Confirm the load again.
               < Say: whole car at full droop.
               > left side at full droop
-              < No. Say: that is correct, or: that was wrong.
+              < That was the left side. Whole car, please.
               < Say: whole car at full droop.
+              < Or say: that was wrong.
               > whole car at full droop
               < Full droop, whole car.
               < Strut title.

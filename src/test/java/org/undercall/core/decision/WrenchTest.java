@@ -180,7 +180,7 @@ class WrenchTest {
         < Wrench three.
         > torque reached five four
         < Five four newton metres, two over.
-        < Say: that is correct, or: that was wrong.
+        < Say: that is correct.
         > that is correct
         < Stage one closed at five four newton metres.
         < Hub title.
@@ -262,9 +262,9 @@ class WrenchTest {
         < Take another, or say: calibration over, and why.
         > calibration over no other wrench here
         < Wrench two, out of calibration, no other wrench here.
-        < Say: that is correct, or: that was wrong.
+        < Say: that is correct.
         > torque reached five two
-        < No. Say: that is correct, or: that was wrong.
+        < Not yet.
         < Wrench two, out of calibration, no other wrench here.
         < Correct?
         > that was wrong
@@ -334,6 +334,7 @@ class WrenchTest {
             < Torque, one one seven newton metres.
             > cancel that
             < Nothing to take back.
+            < For an older step say: open step, its number, again.
             """);
     assertEquals(1, bay.recorded(SessionEvent.StageClosed.class).size());
     assertEquals(0, bay.recorded(SessionEvent.StageTakenBack.class).size());

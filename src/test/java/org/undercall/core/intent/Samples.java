@@ -46,7 +46,8 @@ final class Samples {
       } else {
         fillings(kind, wording.slot().get())
             .forEach((text, intent) -> samples.add(new Sample(wording.filled(text), intent)));
-        samples.removeIf(sample -> !sample.phrase().contains(" "));
+        int least = kind == IntentKind.CORRECTED ? 3 : 2;
+        samples.removeIf(sample -> sample.phrase().split(" ", -1).length < least);
       }
     }
     return samples;
@@ -112,6 +113,27 @@ final class Samples {
         if (slot == Slot.SIDE) {
           fillings.put("whole car", new Intent.OfSide(kind, Side.CAR));
         }
+      }
+      case SIDE_SAID -> {
+        fillings.put("left", new Intent.OfSide(kind, Side.LEFT));
+        fillings.put("right side", new Intent.OfSide(kind, Side.RIGHT));
+        fillings.put("rear right", new Intent.OfSide(kind, Side.REAR_RIGHT));
+      }
+      case HARDWARE_AND_MORE -> {
+        Intent one = new Intent.Plain(IntentKind.NEW_HARDWARE);
+        Intent five = new Intent.Counted(IntentKind.NEW_HARDWARE, 5, 5);
+        Intent high = new Intent.Marking(new HeadMarking("10.9"));
+        Intent byHand = new Intent.Plain(IntentKind.FITTED_SNUG);
+        fillings.put("new bolt fitted ten point nine", several(one, high));
+        fillings.put("new bolt ten point nine", several(one, high));
+        fillings.put("new bolt one zero point nine", several(one, high));
+        fillings.put("new bolt marked ten point nine", several(one, high));
+        fillings.put("new nut fitted head marking ten point nine", several(one, high));
+        fillings.put("five new bolts ten point nine", several(five, high));
+        fillings.put("new hardware fitted run in by hand", several(one, byHand));
+        fillings.put(
+            "five new nuts fitted five run in by hand",
+            several(five, new Intent.Counted(IntentKind.FITTED_SNUG, 5, 5)));
       }
       case MARKING -> {
         marking(fillings, "four point six", "4.6");
@@ -183,6 +205,10 @@ final class Samples {
       }
     }
     return fillings;
+  }
+
+  private static Intent several(Intent first, Intent second) {
+    return new Intent.Several(List.of(first, second));
   }
 
   private static void numbers(
