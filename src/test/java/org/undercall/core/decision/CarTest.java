@@ -118,6 +118,7 @@ class CarTest {
           < Closed after it: two title; three title.
           < Is that still good?
           < Correct?
+          < Or say: that was wrong.
           > that is correct
           < They stay closed.
           """);

@@ -96,6 +96,7 @@ class HardwareTest {
               < Not yet.
               < Eight point eight.
               < Correct?
+              < Or say: that was wrong.
               > that was wrong
               < Forget that, then.
               < Head marking?

@@ -56,6 +56,7 @@ class JobTest {
         < Not yet.
         < Technician: juliet delta.
         < Correct?
+        < Or say: that was wrong.
         > that is correct
         < Kept.
         """);

@@ -27,6 +27,7 @@ class MeasureTest {
               < Not yet.
               < Three zero zero millimetres.
               < Correct?
+              < Or say: that was wrong.
               > that is correct
               < Noted.
               < Look title.

@@ -49,6 +49,7 @@ class ReadingTest {
         < Not yet.
         < Five nine degrees, one under.
         < Correct?
+        < Or say: that was wrong.
         > five nine
         < Noted. Say: angle turned.
         > angle turned

@@ -69,6 +69,7 @@ class RideHeightTest {
                   > torque reached five two
                   < Not yet.
                   < Say: left side at ride height.
+                  < Or say: that was wrong.
                   """);
       assertTrue(bay.recorded(SessionEvent.LoadConfirmed.class).isEmpty());
     }

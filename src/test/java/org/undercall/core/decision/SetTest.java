@@ -176,6 +176,7 @@ class SetTest {
             < Not yet.
             < Number four, out of turn.
             < Correct?
+            < Or say: that was wrong.
             > that is correct
             < Three.
             > number four clicked

@@ -189,6 +189,7 @@ class StepOrderTest {
                   < Not yet.
                   < Two steps open. End anyway?
                   < Correct?
+                  < Or say: that was wrong.
                   > that is correct
                   < Work ended, not complete. Two steps open.
                   """);

@@ -267,6 +267,7 @@ class WrenchTest {
         < Not yet.
         < Wrench two, out of calibration, no other wrench here.
         < Correct?
+        < Or say: that was wrong.
         > that was wrong
         < Forget that, then.
         < Torque, five two newton metres.
