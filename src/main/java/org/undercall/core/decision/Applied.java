@@ -371,7 +371,12 @@ final class Applied {
   }
 
   private static Session entered(Session session, StepRef step) {
-    Session moved = session.with(session.progress().movedTo(session.walk().indexOf(step)));
+    int index = session.walk().indexOf(step);
+    Session moved =
+        session.with(
+            Route.isCalledBack(session, index)
+                ? session.progress().calledBackTo(index)
+                : session.progress().movedTo(index));
     return moved.with(moved.loads().workedOn(step.side()));
   }
 

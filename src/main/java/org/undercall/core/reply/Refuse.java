@@ -265,4 +265,10 @@ public final class Refuse {
   public static Reply notNow() {
     return Reply.of("Not now.");
   }
+
+  /** What comes first is tight and still cures. */
+  public static Reply stillCures(List<Walk.Place> places) {
+    return Reply.of(
+        "No. It still cures: " + Words.steps(places) + ".", "Wait, or say: out of order, and why.");
+  }
 }

@@ -40,11 +40,15 @@ class TalkTest {
     @Test
     @DisplayName("says late that the time is up, whatever step is at hand")
     void late() {
-      Bay.working(Jobs.waiting())
+      Bay.working(Jobs.car(Jobs.wait("settle", 90), SampleProcedures.doStep("look", false, false)))
           .goes(
               """
             > start the timer
             < Timer runs, one minute 30 seconds.
+            < Step two, look title.
+            > go to step one
+            < Step one, settle title.
+            < The timer runs.
             > put off for later
             < Put off for later. It stays open.
             < Step two, look title.
