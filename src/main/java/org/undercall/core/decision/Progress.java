@@ -22,7 +22,8 @@ public record Progress(
   }
 
   static Progress start(int places) {
-    return new Progress(0, Collections.nCopies(places, StepState.FRESH), Optional.empty(), Optional.empty());
+    return new Progress(
+        0, Collections.nCopies(places, StepState.FRESH), Optional.empty(), Optional.empty());
   }
 
   Progress movedTo(int index) {

@@ -1,11 +1,9 @@
 package org.undercall.core.decision;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import org.undercall.core.procedure.Step;
-import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.Side;
 
 /** Finds the step that comes next. */
@@ -69,10 +67,7 @@ final class Route {
     int from = session.progress().from();
     Bonds bonds = new Bonds(session);
     IntPredicate ready =
-        i ->
-            status(session, i) == StepState.Status.OPEN
-                && !runs(session, i)
-                && bonds.isReady(i);
+        i -> status(session, i) == StepState.Status.OPEN && !runs(session, i) && bonds.isReady(i);
     return first(session, i -> i >= from && ready.test(i))
         .or(() -> first(session, i -> i < from && ready.test(i)));
   }

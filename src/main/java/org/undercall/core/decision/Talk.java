@@ -85,6 +85,8 @@ public record Talk(Mode mode, Optional<Pending> pending, Missed missed, Optional
             EventKind.NAMED_TIMER_CANCELLED,
             EventKind.WORK_DONE,
             EventKind.WORK_RESUMED,
+            EventKind.WORK_HANDED_OVER,
+            EventKind.WORK_TAKEN_OVER,
             EventKind.SESSION_RESUMED);
 
     /** Whether a kind of event, by its name, can be taken back as a saying. */
@@ -127,6 +129,8 @@ public record Talk(Mode mode, Optional<Pending> pending, Missed missed, Optional
     WORKING,
     NOTING,
     HELD,
+    /** Handed over: the next technician names himself, and hears the cautions. */
+    HANDED,
     ENDED
   }
 

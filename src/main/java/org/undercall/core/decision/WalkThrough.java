@@ -138,7 +138,7 @@ public final class WalkThrough {
       case LOAD_READ_BACK ->
           session.side().place() + (isDroop(session) ? " at full droop" : " at ride height");
       case ALL_CLOSED, CLOSED_STEP -> "end of work";
-      case JOB_READ_BACK, BEGUN, TROUBLE, NOTING, ON_HOLD, ENDED ->
+      case JOB_READ_BACK, BEGUN, TROUBLE, NOTING, ON_HOLD, SHIFT_CHANGE, ENDED ->
           throw new IllegalStateException("nobody led to " + session.phase());
     };
   }

@@ -60,7 +60,7 @@ class NamedWrenchTest {
   @DisplayName("the wrench of a stage is the one that was named and fits")
   void named() throws Fault {
     Review review = review(new SessionEvent.WrenchNamed(NUT, "wrench 1"), closed());
-    assertTrue(row(review).endsWith(",wrench 1,,calibration not stated,"), row(review));
+    assertTrue(row(review).endsWith(",wrench 1,,calibration not stated,,"), row(review));
     assertTrue(ReviewText.of(review).contains("wrench 1"), ReviewText.of(review));
     assertTrue(ReviewJson.of(review).contains("\"tool\" : \"wrench 1\""), ReviewJson.of(review));
   }

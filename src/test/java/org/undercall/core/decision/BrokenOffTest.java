@@ -152,6 +152,7 @@ class BrokenOffTest {
         * off 5
         < Work taken up again.
         < The tightening is broken off.
+        < Part tightened: bolt title, one stage.
         < Step one, bolt title.
         < Broken off before angle, six, zero degrees.
         < Say: turned so far, with the degrees in all, or: fully loosened.

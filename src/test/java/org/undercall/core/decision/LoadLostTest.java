@@ -149,6 +149,7 @@ class LoadLostTest {
               < Work taken up again.
               < I was off. The load confirmation is cancelled.
               < The tightening is broken off.
+              < Part tightened: left, front title, one stage.
               < Step two, left, front title.
               < Needs ride height, left side. Not confirmed.
               > angle turned six zero

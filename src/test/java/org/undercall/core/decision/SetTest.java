@@ -396,6 +396,7 @@ class SetTest {
             < Five done. Two left. Next: number two.
             * restart
             < Work taken up again.
+            < Part tightened: wheel-bolts title, first stage begun.
             < Step one, wheel-bolts title.
             < Stage one of one: torque, five, two newton metres.
             < Next: number two.

@@ -143,6 +143,7 @@ class TalkTest {
             < Timer runs, one minute 30 seconds.
             * restart
             < Work taken up again.
+            < Timer runs: step one, settle title.
             < Step one, settle title.
             < The timer runs.
             +90

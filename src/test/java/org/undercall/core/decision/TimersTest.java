@@ -177,12 +177,14 @@ class TimersTest {
               < Sealant timer runs, one, zero minutes.
               * off 570
               < Work taken up again.
+              < Timer runs: step one, settle title; sealant.
               < Step one, settle title.
               < The timer runs.
               < Time was up four minutes ago: settle title.
               < 30 seconds left: sealant.
               * off 20
               < Work taken up again.
+              < Timer runs: sealant.
               < Step one, settle title.
               < The time is over. Say: step completed.
               +10
@@ -202,6 +204,7 @@ class TimersTest {
               < Work taken up again.
               < The clock was set back by one hour.
               < Timers keep their time.
+              < Timer runs: sealant.
               < Step one, one title.
               > how long is left
               < Ten minutes left.

@@ -276,6 +276,7 @@ class WaitsTest {
               """
               * off 100
               < Work taken up again.
+              < Timer runs: step one, settle title.
               < Step two, one title.
               < Time is up: settle title.
               < Step one, settle title.
