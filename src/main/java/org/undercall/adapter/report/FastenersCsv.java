@@ -59,7 +59,8 @@ public final class FastenersCsv {
           "tool",
           "tool_calibrated",
           "tool_calibration",
-          "final_torque");
+          "final_torque",
+          "closed_by");
   private static final BigDecimal MILLIS = new BigDecimal(1000);
 
   private FastenersCsv() {}
@@ -109,6 +110,7 @@ public final class FastenersCsv {
     row.addAll(course(step));
     row.addAll(tool);
     row.add(ReviewWords.finalTorque(step.tightened()));
+    row.add(step.work().closedBy());
     csv.row(row.toArray());
   }
 

@@ -39,6 +39,7 @@ final class StepJson {
                     .put("withinLimits", m.event().withinLimits()));
     ArrayNode refusals = node.putArray("refusals");
     work.refusals().forEach(refusal -> ReviewJson.refusal(refusals.addObject(), refusal));
+    work.closedBy().ifPresent(who -> node.put("closedBy", who));
     ArrayNode reopened = node.putArray("reopened");
     work.reopened().forEach(at -> reopened.add(ReviewJson.time(at)));
     ArrayNode putOff = node.putArray("putOff");

@@ -98,6 +98,7 @@ final class StepSections {
                   .map(ReviewWords::plain)
                   .collect(Collectors.joining(", ")));
     }
+    step.work().closedBy().ifPresent(who -> parts.add("closed by " + who));
     for (var again : step.work().reopened()) {
       parts.add("opened again " + labels.time(again));
     }

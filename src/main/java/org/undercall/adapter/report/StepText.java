@@ -97,6 +97,7 @@ final class StepText {
     if (!work.putOff().isEmpty()) {
       lines.add(2, "put off: " + joined(work.putOff().stream().map(ReviewWords::plain).toList()));
     }
+    work.closedBy().ifPresent(who -> lines.add(2, "closed by " + who));
     if (!work.reopened().isEmpty()) {
       lines.add(
           2,

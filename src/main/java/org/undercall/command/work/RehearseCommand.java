@@ -21,6 +21,7 @@ import org.undercall.port.Ear;
 import org.undercall.port.Time;
 import org.undercall.port.Voice;
 import org.undercall.session.Dialogue;
+import org.undercall.session.PrintedState;
 import org.undercall.session.Work;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -61,7 +62,13 @@ public final class RehearseCommand implements Callable<Integer> {
             new KeyboardEar(new InputStreamReader(System.in, StandardCharsets.UTF_8), prompt);
         Ear typed = new OwnWordsEar(keyboard, own);
         Ear ear = new OwnWordsEar(board.of(called.of(typed, voice, Time.ofMachine())), own)) {
-      return status(work.run(ear, voice, Time.ofMachine(), options.remindAfter(), board.display()));
+      return status(
+          work.run(
+              ear,
+              voice,
+              Time.ofMachine(),
+              options.remindAfter(),
+              new PrintedState(dialogue, board.display())));
     }
   }
 

@@ -29,6 +29,7 @@ import org.undercall.port.Fault;
 import org.undercall.port.Time;
 import org.undercall.port.Voice;
 import org.undercall.session.Dialogue;
+import org.undercall.session.PrintedState;
 import org.undercall.session.Work;
 import org.undercall.sound.Frames;
 import org.undercall.sound.WavFrames;
@@ -107,7 +108,12 @@ public final class WorkCommand implements Callable<Integer> {
         clips.apply(work, dialogue::print);
         int status =
             RehearseCommand.status(
-                work.run(printed, voice, time, options.remindAfter(), board.display()));
+                work.run(
+                    printed,
+                    voice,
+                    time,
+                    options.remindAfter(),
+                    new PrintedState(dialogue, board.display())));
         sayLost(frames, dialogue);
         return status;
       }

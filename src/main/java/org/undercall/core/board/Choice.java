@@ -80,7 +80,15 @@ public record Choice(String phrase, Group group, boolean twice) {
           STEP_TIME,
           WORK_TIME ->
           Group.ASK;
-      case WRENCH_NAMED, FINDING, NOTE, NOTE_TEXT, HOLD, TIMER_SET, TIMER_CANCEL, END_OF_WORK ->
+      case WRENCH_NAMED,
+          FINDING,
+          NOTE,
+          NOTE_TEXT,
+          HOLD,
+          SHIFT_CHANGE,
+          TIMER_SET,
+          TIMER_CANCEL,
+          END_OF_WORK ->
           Group.WORK;
       default -> Group.GO_ON;
     };

@@ -37,11 +37,18 @@ final class Applied {
 
   static {
     on(SessionResumed.class, (s, e) -> s.talk().mode() == Talk.Mode.ENDED ? working(s) : s);
+    on(
+        SessionStarted.class,
+        (s, e) -> s.with(s.account().by(e.technician().orElse(s.account().technician()))));
     on(CautionsUnderstood.class, (s, e) -> working(s));
     on(StepEntered.class, (s, e) -> entered(s, e.step()));
     on(StepClosed.class, (s, e) -> closed(s, e.step()));
     on(WorkDone.class, (s, e) -> change(s, e.step(), t -> t.withWorkDone(true)));
-    on(CheckAnswered.class, (s, e) -> change(s, e.step(), t -> t.withWorkDone(false)));
+    on(
+        CheckAnswered.class,
+        (s, e) ->
+            change(s, e.step(), t -> t.withWorkDone(false))
+                .with(s.account().checked(e.step(), e.passed())));
     on(
         ReadingCalled.class,
         (s, e) -> await(s, new Pending.Reading(e.step(), e.value(), e.closes())));
@@ -129,7 +136,9 @@ final class Applied {
     on(NoteKept.class, (s, e) -> settled(working(s)).with(s.found().and(e.about())));
     on(NoteDropped.class, (s, e) -> settled(working(s)));
     on(WorkHeld.class, (s, e) -> s.with(s.talk().with(Talk.Mode.HELD)));
-    on(WorkResumed.class, (s, e) -> working(s));
+    on(WorkResumed.class, (s, e) -> working(s.with(s.account().next(Optional.empty()))));
+    on(WorkHandedOver.class, (s, e) -> s.with(s.talk().with(Talk.Mode.HANDED)));
+    on(WorkTakenOver.class, (s, e) -> takenOver(s, e));
     on(
         TimerStarted.class,
         (s, e) -> s.with(s.timers().started(of(e.step()), e.due(), e.seconds())));
@@ -145,7 +154,7 @@ final class Applied {
     on(ClockJumped.class, (s, e) -> s.with(s.timers().shifted(e.millis())));
     on(EndCalled.class, (s, e) -> await(s, new Pending.End()));
     on(SessionEnded.class, (s, e) -> s.with(s.talk().settled().with(Talk.Mode.ENDED)));
-    nothing(SessionStarted.class, HandedOver.class, Asked.class, NotNow.class);
+    nothing(HandedOver.class, Asked.class, NotNow.class);
     nothing(ValueRefused.class, CloseRefused.class, MarkingRefused.class, LoadRefused.class);
     nothing(Reminded.class, StepRecalled.class, LogDoubted.class, HeightsApart.class);
     on(NotUnderstood.class, (s, e) -> e.inARow().map(n -> s.with(s.talk().missed(n))).orElse(s));
@@ -218,9 +227,27 @@ final class Applied {
   }
 
   private static Session jobNoted(Session session, JobNoted e) {
+    Account account = session.account();
+    if (e.field() == JobField.TECHNICIAN) {
+      boolean handed = session.talk().mode() == Talk.Mode.HANDED;
+      return session.with(handed ? account.next(some(e.text())) : account.by(e.text()));
+    }
     return e.field() == JobField.VIN
-        ? session.withVin(Vin.joined(session.vin(), e.text()))
+        ? session.with(account.withVin(Vin.joined(account.vin(), e.text())))
         : session;
+  }
+
+  private static Session jobTakenBack(Session session) {
+    boolean handed = session.talk().mode() == Talk.Mode.HANDED;
+    return session.with(
+        handed ? session.account().next(Optional.empty()) : session.account().withVin(""));
+  }
+
+  /** The next one hears the cautions; who worked until then no longer does. */
+  private static Session takenOver(Session session, WorkTakenOver e) {
+    return session
+        .with(session.account().by(e.technician()))
+        .with(session.talk().with(Talk.Mode.BRIEFING));
   }
 
   private static Session noting(Session session, NoteStarted e) {
@@ -243,7 +270,9 @@ final class Applied {
   }
 
   private static Session closed(Session session, StepRef step) {
-    Session closed = closing(session, step, t -> t.with(StepState.Status.CLOSED));
+    Session closed =
+        closing(session, step, t -> t.with(StepState.Status.CLOSED))
+            .with(session.account().closed(step));
     return closed.with(closed.car().done(place(session, step)));
   }
 
@@ -251,7 +280,7 @@ final class Applied {
   private static Session troubleSettled(Session session, TroubleSettled e) {
     boolean renewed = e.remedy() == Remedy.NEW_HARDWARE;
     return change(
-        session,
+        session.with(session.account().checked(e.step(), true)),
         e.step(),
         state -> {
           Optional<Integer> position = state.wrong().flatMap(StepState.Wrong::position);
@@ -360,7 +389,7 @@ final class Applied {
           change(session, e.step(), t -> t.with(StepState.Status.OPEN));
       case WRENCH_NAMED -> session.with(session.bench().unnamed());
       case OVERDUE_NOTED -> session.with(Bench.NOTHING_SAID);
-      case JOB_NOTED -> session.withVin("");
+      case JOB_NOTED -> jobTakenBack(session);
       case RUN_IN_BY_HAND -> change(session, e.step(), t -> t.byHand(false));
       case RUN_DOWN_NOTED -> change(session, e.step(), t -> t.runDown(Optional.empty()));
       case NOTE_KEPT -> session.with(session.found().withoutLast());
@@ -372,7 +401,12 @@ final class Applied {
   }
 
   private static Session entered(Session session, StepRef step) {
-    Session moved = session.with(session.progress().movedTo(session.walk().indexOf(step)));
+    int index = session.walk().indexOf(step);
+    Session moved =
+        session.with(
+            Route.isCalledBack(session, index)
+                ? session.progress().calledBackTo(index)
+                : session.progress().movedTo(index));
     return moved.with(moved.loads().workedOn(step.side()));
   }
 

@@ -34,6 +34,19 @@ final class Bonds {
     return before(index).stream().filter(i -> !closed(i)).map(places::get).toList();
   }
 
+  /** The fasteners that a step waits for because they are closed and still cure. */
+  List<Walk.Place> curingBefore(int index) {
+    return before(index).stream()
+        .map(places::get)
+        .filter(place -> TimerRules.cures(session, place.ref()))
+        .toList();
+  }
+
+  /** Whether nothing that must come before a step is open or still cures. */
+  boolean isReady(int index) {
+    return openBefore(index).isEmpty() && curingBefore(index).isEmpty();
+  }
+
   /** The steps that come before a step, as the procedure says or as follows from what it does. */
   private Set<Integer> before(int index) {
     Walk.Place place = places.get(index);

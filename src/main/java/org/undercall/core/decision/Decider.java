@@ -86,6 +86,7 @@ public final class Decider {
           .say(Timing.clockSet(away.toSeconds(), !session.timers().running().isEmpty()));
     }
     turn.absent(LoadChange.PROGRAM_RESTARTED);
+    turn.say(Standing.of(turn.session()).spoken(false));
     boolean walking = turn.session().talk().mode() == Talk.Mode.WORKING;
     turn.say(
         walking && turn.session().talk().pending().isEmpty()

@@ -43,7 +43,9 @@ final class Denied {
           .end(Outcome.REFUSED);
     }
     Intent.Denied said = (Intent.Denied) intent;
-    if ((working || session.phase() == Phase.ON_HOLD) && !readBack) {
+    boolean rests =
+        session.talk().mode() == Talk.Mode.HELD || session.talk().mode() == Talk.Mode.HANDED;
+    if ((working || rests) && !readBack) {
       Optional<Positions> open = SetRules.denied(session, said, denied);
       if (open.isPresent()) {
         return SetRules.open(turn, open.get()).end(Outcome.REFUSED);

@@ -19,9 +19,12 @@ final class JobRules {
   static Decision told(Session session, Intent intent, Moment now) {
     Intent.OfJob said = (Intent.OfJob) intent;
     Turn turn = new Turn(session).drop();
+    if (session.talk().mode() == Talk.Mode.HANDED && said.field() != JobField.TECHNICIAN) {
+      return ShiftRules.noName(turn.session(), intent, now);
+    }
     boolean fits =
         switch (said.field()) {
-          case VIN -> Vin.begins(session.vin() + said.text()) || Vin.isOne(said.text());
+          case VIN -> Vin.begins(session.account().vin() + said.text()) || Vin.isOne(said.text());
           case ODOMETER -> said.text().matches("[0-9]{1," + MOST_DIGITS + "}");
           case REGISTRATION, JOB_NUMBER, TECHNICIAN -> said.text().length() <= LONGEST;
         };
@@ -39,7 +42,10 @@ final class JobRules {
     Pending.OfJob pending = (Pending.OfJob) session.talk().pending().orElseThrow();
     Turn turn =
         new Turn(session).record(new SessionEvent.JobNoted(pending.field(), pending.text()));
-    String vin = turn.session().vin();
+    if (session.talk().mode() == Talk.Mode.HANDED) {
+      return turn.prompt().end(Outcome.ACCEPTED);
+    }
+    String vin = turn.session().account().vin();
     Optional<Boolean> check =
         Optional.of(vin).filter(Vin::isOne).map(text -> new Vin(text).checkDigitFits());
     return turn.say(

@@ -66,7 +66,7 @@ final class Moves {
     if (working) {
       turn.record(new SessionEvent.WorkHeld());
     }
-    return turn.say(Say.danger(session.talk().mode() != Talk.Mode.BRIEFING)).end(Outcome.ACCEPTED);
+    return turn.say(Say.danger(turn.session().phase() != Phase.BRIEFING)).end(Outcome.ACCEPTED);
   }
 
   /** Drops the note that was begun, and what was read back if it falls with the load. */

@@ -24,6 +24,7 @@ import org.undercall.core.event.SessionEvent.RunDownNoted;
 import org.undercall.core.event.SessionEvent.RunInByHand;
 import org.undercall.core.event.SessionEvent.WrenchNamed;
 import org.undercall.core.procedure.Step;
+import org.undercall.core.term.JobField;
 
 /**
  * Which event can follow which session: one line an event. The program writes no other order, so a
@@ -78,8 +79,8 @@ final class Order {
     on(TroubleCalled.class, (p, e) -> first(p.settled(), p.atHand(e.step())));
     on(TroubleNoted.class, (p, e) -> p.atHand(e.step()));
     on(TroubleSettled.class, (p, e) -> first(p.settled(), p.atHand(e.step())));
-    on(JobCalled.class, (p, e) -> p.mode(Talk.Mode.BRIEFING, "a job that is told before the work"));
-    on(JobNoted.class, (p, e) -> p.mode(Talk.Mode.BRIEFING, "a job that is told before the work"));
+    on(JobCalled.class, (p, e) -> p.tellsJob(e.field()));
+    on(JobNoted.class, (p, e) -> p.tellsJob(e.field()));
     on(RunInByHand.class, (p, e) -> p.runsIn(e.step()));
     on(RunDownCalled.class, (p, e) -> first(p.settled(), p.runsDown(e.step())));
     on(RunDownNoted.class, (p, e) -> p.runsDown(e.step()));
@@ -111,7 +112,7 @@ final class Order {
             first(
                 first(
                     e.what().equals(EventKind.JOB_NOTED.name())
-                        ? p.mode(Talk.Mode.BRIEFING, "a job that is told before the work")
+                        ? p.tellsJob(JobField.TECHNICIAN)
                         : p.settled(),
                     p.known(e.step())),
                 when(Talk.Last.canBeTakenBack(e.what()), "something that can be taken back")));
@@ -159,7 +160,9 @@ final class Order {
         (p, e) -> first(p.mode(Talk.Mode.NOTING, "a note that was begun"), p.known(e.step())));
     on(NoteDropped.class, (p, e) -> p.mode(Talk.Mode.NOTING, "a note that was begun"));
     on(WorkHeld.class, (p, e) -> p.working());
-    on(WorkResumed.class, (p, e) -> p.mode(Talk.Mode.HELD, "work that is held"));
+    on(WorkResumed.class, (p, e) -> p.rests());
+    on(WorkHandedOver.class, (p, e) -> first(p.handsOver(), p.known(e.step())));
+    on(WorkTakenOver.class, (p, e) -> p.takesOver(e.technician()));
     on(
         TimerStarted.class,
         (p, e) ->

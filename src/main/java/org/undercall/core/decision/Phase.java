@@ -48,6 +48,8 @@ public enum Phase {
   NOTING("NOT"),
   /** The work is held. */
   ON_HOLD("HLD"),
+  /** The work was handed over: the next technician names himself. */
+  SHIFT_CHANGE("SHF"),
   /** Every step is closed. */
   ALL_CLOSED("ALL"),
   /** The step at hand is closed, others are open. */
@@ -85,10 +87,18 @@ public enum Phase {
       case BRIEFING -> session.talk().pending().isPresent() ? JOB_READ_BACK : BRIEFING;
       case NOTING -> NOTING;
       case HELD -> ON_HOLD;
+      case HANDED -> handed(session);
       case ENDED -> ENDED;
       case WORKING ->
           session.talk().pending().map(Phase::readBack).orElseGet(() -> ofStep(session));
     };
+  }
+
+  private static Phase handed(Session session) {
+    if (session.talk().pending().isPresent()) {
+      return JOB_READ_BACK;
+    }
+    return session.account().next().isPresent() ? BRIEFING : SHIFT_CHANGE;
   }
 
   private static Phase readBack(Pending pending) {

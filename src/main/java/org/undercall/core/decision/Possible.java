@@ -7,6 +7,7 @@ import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.JobField;
 import org.undercall.core.term.Positions;
 import org.undercall.core.term.StepRef;
 
@@ -235,5 +236,37 @@ record Possible(Session session) {
 
   Optional<String> runs(TimerKey key) {
     return when(session.timers().running().containsKey(key), "a timer that runs");
+  }
+
+  /** The job is told before the work; who takes it over names himself later. */
+  Optional<String> tellsJob(JobField field) {
+    Talk.Mode mode = session.talk().mode();
+    boolean next = mode == Talk.Mode.HANDED && field == JobField.TECHNICIAN;
+    return when(mode == Talk.Mode.BRIEFING || next, "a job that is told before the work");
+  }
+
+  /** Work that is held or was handed over. */
+  Optional<String> rests() {
+    return when(
+        session.talk().mode() == Talk.Mode.HELD || session.talk().mode() == Talk.Mode.HANDED,
+        "work that is held");
+  }
+
+  /** Work that can be handed over, with nothing waiting to be read back. */
+  Optional<String> handsOver() {
+    return first(
+        when(
+            session.talk().mode() == Talk.Mode.WORKING || session.talk().mode() == Talk.Mode.HELD,
+            "work that goes on or is held"),
+        when(session.talk().pending().isEmpty(), "no read-back that is not answered"));
+  }
+
+  /** Work that was handed over, and this one named himself. */
+  Optional<String> takesOver(String technician) {
+    return first(
+        mode(Talk.Mode.HANDED, "work that was handed over"),
+        when(
+            session.account().next().filter(technician::equals).isPresent(),
+            "a technician who named himself"));
   }
 }

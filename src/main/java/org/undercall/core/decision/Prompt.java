@@ -13,6 +13,7 @@ import org.undercall.core.reply.JobTalk;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
+import org.undercall.core.reply.ShiftTalk;
 import org.undercall.core.reply.Tell;
 import org.undercall.core.reply.Timing;
 import org.undercall.core.term.Finding;
@@ -39,7 +40,13 @@ final class Prompt {
   /** What the session waits for. */
   static Reply of(Session session) {
     return switch (session.phase()) {
-      case BRIEFING -> Ask.briefing(session.walk().procedure());
+      case BRIEFING ->
+          session
+              .account()
+              .next()
+              .map(ShiftTalk::named)
+              .orElse(Reply.SILENCE)
+              .and(Ask.briefing(session.walk().procedure()));
       case DO -> Reply.SILENCE;
       case CHECK -> Ask.check(((Step.Do) session.place().step()).check().orElseThrow());
       case MEASURE -> Ask.measure((Step.Measure) session.place().step());
@@ -61,6 +68,7 @@ final class Prompt {
               ? Tell.reportStarted(report.finding(), report.side())
               : Tell.noteStarted();
       case ON_HOLD -> Tell.held();
+      case SHIFT_CHANGE -> ShiftTalk.whoTakesOver();
       case ALL_CLOSED -> stillRunning(session).and(Ask.allClosed());
       case CLOSED_STEP -> Ask.closedStep();
       case ENDED -> Refuse.notNow();

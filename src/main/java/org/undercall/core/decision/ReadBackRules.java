@@ -214,9 +214,11 @@ final class ReadBackRules {
       case POSITIONS_CLOSED ->
           SetRules.open(turn, new Positions(session.tightening().pass().last()));
       case LOAD_CONFIRMED -> turn.loadChanged(LoadChange.TAKEN_BACK).prompt();
-      case JOB_NOTED ->
-          turn.record(new SessionEvent.SayingTakenBack(last.step(), last.kind().name()))
-              .say(JobTalk.takenBack());
+      case JOB_NOTED -> {
+        boolean next = session.talk().mode() == Talk.Mode.HANDED;
+        turn.record(new SessionEvent.SayingTakenBack(last.step(), last.kind().name()))
+            .say(next ? Prompt.of(turn.session()) : JobTalk.takenBack());
+      }
       case WRENCH_NAMED, OVERDUE_NOTED ->
           turn.record(new SessionEvent.SayingTakenBack(last.step(), last.kind().name()))
               .say(Say.wrenchTakenBack())

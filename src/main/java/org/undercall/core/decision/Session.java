@@ -28,7 +28,7 @@ import org.undercall.core.term.StepRef;
  * @param car what is known of the car and its wheels
  * @param bench what is known of the torque wrenches
  * @param found what was noted
- * @param vin the identification number as far as it was told by voice
+ * @param account what was told of the job, and who did what
  * @param talk where the conversation stands
  * @param timers the timers that run, and whose time is over
  * @param stopwatch how long it took so far
@@ -40,7 +40,7 @@ public record Session(
     Car car,
     Bench bench,
     Found found,
-    String vin,
+    Account account,
     Talk talk,
     Timers timers,
     Stopwatch stopwatch) {
@@ -66,7 +66,7 @@ public record Session(
         Car.NOT_KNOWN,
         Bench.NOTHING_SAID,
         Found.NOTHING,
-        "",
+        Account.NOTHING_TOLD,
         Talk.START,
         Timers.NONE,
         Stopwatch.START);
@@ -92,7 +92,7 @@ public record Session(
     Session s = after(decision.events());
     Talk said = s.talk.with(s.talk.habit().after(decision.said()));
     return new Session(
-        walk, s.progress, s.loads, s.car, s.bench, s.found, s.vin, said, s.timers, next);
+        walk, s.progress, s.loads, s.car, s.bench, s.found, s.account, said, s.timers, next);
   }
 
   /** What the session waits for. */
@@ -234,35 +234,35 @@ public record Session(
   }
 
   Session with(Progress next) {
-    return new Session(walk, next, loads, car, bench, found, vin, talk, timers, stopwatch);
+    return new Session(walk, next, loads, car, bench, found, account, talk, timers, stopwatch);
   }
 
   Session with(Loads next) {
-    return new Session(walk, progress, next, car, bench, found, vin, talk, timers, stopwatch);
+    return new Session(walk, progress, next, car, bench, found, account, talk, timers, stopwatch);
   }
 
   Session with(Car next) {
-    return new Session(walk, progress, loads, next, bench, found, vin, talk, timers, stopwatch);
+    return new Session(walk, progress, loads, next, bench, found, account, talk, timers, stopwatch);
   }
 
   Session with(Bench next) {
-    return new Session(walk, progress, loads, car, next, found, vin, talk, timers, stopwatch);
+    return new Session(walk, progress, loads, car, next, found, account, talk, timers, stopwatch);
   }
 
   Session with(Found next) {
-    return new Session(walk, progress, loads, car, bench, next, vin, talk, timers, stopwatch);
+    return new Session(walk, progress, loads, car, bench, next, account, talk, timers, stopwatch);
   }
 
-  Session withVin(String next) {
+  Session with(Account next) {
     return new Session(walk, progress, loads, car, bench, found, next, talk, timers, stopwatch);
   }
 
   Session with(Talk next) {
-    return new Session(walk, progress, loads, car, bench, found, vin, next, timers, stopwatch);
+    return new Session(walk, progress, loads, car, bench, found, account, next, timers, stopwatch);
   }
 
   Session with(Timers next) {
-    return new Session(walk, progress, loads, car, bench, found, vin, talk, next, stopwatch);
+    return new Session(walk, progress, loads, car, bench, found, account, talk, next, stopwatch);
   }
 
   /** How many steps are not closed. */
@@ -286,6 +286,7 @@ public record Session(
     Phase phase = phase();
     boolean rests =
         phase == Phase.ON_HOLD
+            || phase == Phase.SHIFT_CHANGE
             || phase == Phase.ENDED
             || (phase == Phase.WAITING && timers.runs(ref()));
     if (rests) {

@@ -151,10 +151,15 @@ final class StepRules {
     if (onGround && session.car().isUp()) {
       return Optional.of(refuse(session, Missing.CAR_ON_WHEELS, Refuse.carRaised()));
     }
-    List<Walk.Place> open = new Bonds(session).openBefore(session.progress().at());
-    return open.isEmpty()
+    Bonds bonds = new Bonds(session);
+    List<Walk.Place> open = bonds.openBefore(session.progress().at());
+    if (!open.isEmpty()) {
+      return Optional.of(refuse(session, Missing.STEPS_BEFORE, Refuse.stepsBefore(open)));
+    }
+    List<Walk.Place> curing = bonds.curingBefore(session.progress().at());
+    return curing.isEmpty()
         ? Optional.empty()
-        : Optional.of(refuse(session, Missing.STEPS_BEFORE, Refuse.stepsBefore(open)));
+        : Optional.of(refuse(session, Missing.TIME, Refuse.stillCures(curing)));
   }
 
   /** The refusal to tighten a wheel that is off, or to drive on it. */

@@ -70,7 +70,7 @@ record Stopwatch(
   private static Spent share(Session session, long millis) {
     return switch (session.talk().mode()) {
       case BRIEFING, ENDED -> Spent.NONE;
-      case HELD -> new Spent(0, millis);
+      case HELD, HANDED -> new Spent(0, millis);
       case WORKING, NOTING -> new Spent(session.state().closed() ? 0 : millis, 0);
     };
   }

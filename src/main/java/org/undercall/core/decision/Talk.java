@@ -88,6 +88,8 @@ public record Talk(
             EventKind.NAMED_TIMER_CANCELLED,
             EventKind.WORK_DONE,
             EventKind.WORK_RESUMED,
+            EventKind.WORK_HANDED_OVER,
+            EventKind.WORK_TAKEN_OVER,
             EventKind.SESSION_RESUMED);
 
     /** Whether a kind of event, by its name, can be taken back as a saying. */
@@ -130,6 +132,8 @@ public record Talk(
     WORKING,
     NOTING,
     HELD,
+    /** Handed over: the next technician names himself, and hears the cautions. */
+    HANDED,
     ENDED
   }
 

@@ -22,8 +22,9 @@ final class TalkRules {
   private TalkRules() {}
 
   static Decision begin(Session session, Intent intent, Moment now) {
-    return new Turn(session)
-        .record(new SessionEvent.CautionsUnderstood())
+    Turn turn = new Turn(session);
+    session.account().next().ifPresent(n -> turn.record(new SessionEvent.WorkTakenOver(n)));
+    return turn.record(new SessionEvent.CautionsUnderstood())
         .moveTo(session.progress().at())
         .end(Outcome.ACCEPTED);
   }

@@ -90,7 +90,7 @@ final class TimeRules {
       case HAND_OVER -> Timing.WaitedFor.HAND_OVER;
       case JOB_READ_BACK, READ_BACK, LOAD_READ_BACK -> Timing.WaitedFor.READ_BACK;
       case NOTING -> Timing.WaitedFor.NOTE;
-      case ALL_CLOSED, ON_HOLD, ENDED -> Timing.WaitedFor.END;
+      case ALL_CLOSED, ON_HOLD, SHIFT_CHANGE, ENDED -> Timing.WaitedFor.END;
       case CLOSED_STEP -> Timing.WaitedFor.OTHER_STEP;
     };
   }

@@ -32,6 +32,7 @@ final class TimerRules {
             new SessionEvent.TimerStarted(
                 session.ref(), seconds, instant(now).plusSeconds(seconds)))
         .say(Tell.timerStarted(seconds))
+        .goOnWhileWaiting()
         .end(Outcome.ACCEPTED);
   }
 
@@ -64,6 +65,13 @@ final class TimerRules {
     return place.step() instanceof Step.Fasten fasten
         ? fasten.fastener().manner().cure()
         : Optional.empty();
+  }
+
+  /** Whether a fastener is closed and the time it must cure is not over. */
+  static boolean cures(Session session, StepRef step) {
+    return cure(session, step).isPresent()
+        && session.progress().states().get(session.walk().indexOf(step)).closed()
+        && !session.timers().ended().contains(step);
   }
 
   /** Starts a timer with a name; one that runs under this name starts again. */
@@ -119,7 +127,10 @@ final class TimerRules {
         .end(Outcome.ACCEPTED);
   }
 
-  /** Says which timers ran out, and which soon will; asked by the clock, never spoken. */
+  /**
+   * Says which timers ran out, and which soon will; asked by the clock, never spoken. The end of a
+   * wait brings back to its step, if nothing is half done at the one at hand.
+   */
   static Decision ended(Session session, Intent intent, Moment now) {
     Turn turn = new Turn(session);
     for (TimerKey key : running(session)) {
@@ -131,6 +142,9 @@ final class TimerRules {
         long left = secondsLeft(session, key, now);
         turn.record(warned(key)).say(Timing.soonOver(name(session, key), left));
       }
+    }
+    if (!turn.session().timers().ended().equals(session.timers().ended())) {
+      turn.callBack();
     }
     boolean none = turn.session().timers().equals(session.timers());
     return turn.end(none ? Outcome.IGNORED : Outcome.ACCEPTED);

@@ -1,8 +1,10 @@
 package org.undercall.core.decision;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
@@ -17,6 +19,20 @@ import org.undercall.core.term.StepRef;
 
 /** Collects the events and the reply of one decision, and knows the session after each event. */
 final class Turn {
+  /** The phases in which nothing is half done, as long as no stage is closed or called. */
+  private static final Set<Phase> CAN_BE_LEFT =
+      EnumSet.of(
+          Phase.DO,
+          Phase.MEASURE,
+          Phase.HARDWARE,
+          Phase.MARKING,
+          Phase.BY_HAND,
+          Phase.GATE,
+          Phase.WAITING,
+          Phase.LOAD,
+          Phase.HAND_OVER,
+          Phase.CLOSED_STEP);
+
   private final List<SessionEvent> events = new ArrayList<>();
   private Session session;
   private Reply reply = Reply.SILENCE;
@@ -81,6 +97,20 @@ final class Turn {
   /** Goes on after the step at hand was put off or left snug. */
   Turn leave() {
     return Route.afterPutAside(session).map(this::moveTo).orElseGet(this::prompt);
+  }
+
+  /** Goes on with another step while the time of the one at hand runs, if one is ready. */
+  Turn goOnWhileWaiting() {
+    return Route.whileWaiting(session).map(this::moveTo).orElse(this);
+  }
+
+  /** Goes to a wait whose time is over, unless something is half done at the step at hand. */
+  Turn callBack() {
+    boolean free =
+        CAN_BE_LEFT.contains(session.phase())
+            && !session.tightening().begun()
+            && !Route.isCalledBack(session, session.progress().at());
+    return free ? Route.calledBack(session).map(this::moveTo).orElse(this) : this;
   }
 
   /** Goes to a step: whatever the way there can change about the load is cancelled first. */

@@ -87,14 +87,11 @@ public final class WalkThrough {
   }
 
   private void next() {
-    String answer = refused ? "put off for later" : answer(session);
-    boolean waits = session.phase() == Phase.WAITING;
-    Step step = session.place().step();
-    say(answer);
-    if (waits && step instanceof Step.Wait wait) {
-      passed = passed.plus(wait.time());
+    if (session.phase() == Phase.WAITING && session.timers().runs(session.ref())) {
+      passed = passed.plus(((Step.Wait) session.place().step()).time());
       decide(new Intent.Plain(IntentKind.TIMER_ENDED));
-      say("step completed");
+    } else {
+      say(refused ? "put off for later" : answer(session));
     }
   }
 
@@ -135,12 +132,13 @@ public final class WalkThrough {
       case RUN_DOWN -> "it reads one" + runDownUnit(session);
       case TORQUE -> "torque reached " + amount(session.stage()) + unit(session);
       case ANGLE -> "angle turned " + amount(session.stage());
-      case WAITING -> "start the timer";
+      case WAITING ->
+          session.timers().ended().contains(session.ref()) ? "step completed" : "start the timer";
       case READ_BACK -> "that is correct";
       case LOAD_READ_BACK ->
           session.side().place() + (isDroop(session) ? " at full droop" : " at ride height");
       case ALL_CLOSED, CLOSED_STEP -> "end of work";
-      case JOB_READ_BACK, BEGUN, TROUBLE, NOTING, ON_HOLD, ENDED ->
+      case JOB_READ_BACK, BEGUN, TROUBLE, NOTING, ON_HOLD, SHIFT_CHANGE, ENDED ->
           throw new IllegalStateException("nobody led to " + session.phase());
     };
   }

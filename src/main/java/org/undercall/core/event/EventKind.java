@@ -173,6 +173,14 @@ public enum EventKind {
   RUN_IN_BY_HAND(
       "EV90", SessionEvent.RunInByHand.class, "A fastener, or all of a set, was run in by hand."),
   TALK_SET("EV95", SessionEvent.TalkSet.class, "How much is said was set."),
+  WORK_HANDED_OVER(
+      "EV91",
+      SessionEvent.WorkHandedOver.class,
+      "The work was handed over: the next technician names himself."),
+  WORK_TAKEN_OVER(
+      "EV92",
+      SessionEvent.WorkTakenOver.class,
+      "Another technician took the work over and understood the cautions."),
   LOG_DOUBTED(
       "EV60",
       SessionEvent.LogDoubted.class,

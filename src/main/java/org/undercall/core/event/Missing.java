@@ -53,6 +53,8 @@ public enum Missing {
   /** The torque that a nut needs to run down. */
   RUN_IN_BY_HAND,
   RUN_DOWN,
+  /** The name of the technician who takes the work over. */
+  TECHNICIAN,
   /** It was said not to be so, or not surely. */
   AFFIRMATION
 }

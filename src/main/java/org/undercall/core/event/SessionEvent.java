@@ -265,6 +265,12 @@ public sealed interface SessionEvent {
 
   record WorkResumed() implements SessionEvent {}
 
+  /** The work was handed over at a step; who takes it is not known yet. */
+  record WorkHandedOver(StepRef step) implements SessionEvent {}
+
+  /** From here on another technician works. */
+  record WorkTakenOver(String technician) implements SessionEvent {}
+
   record TimerStarted(StepRef step, long seconds, Instant due) implements SessionEvent {}
 
   record TimerEnded(StepRef step) implements SessionEvent {}

@@ -38,6 +38,7 @@ public enum IntentKind {
   NOTE_TEXT("The words of a note."),
   HOLD("Pause the work."),
   RESUME("Go on after a pause."),
+  SHIFT_CHANGE("Hand the work over to the next technician."),
   WHEELS_CARRY("The wheels stand on the ground or on ramps and carry the car."),
   KNUCKLE_JACKED("The knuckle is jacked until the body just lifts off its stand."),
   ARCH_HEIGHT("The wheel-centre-to-arch height was measured; carries the number."),

@@ -220,6 +220,10 @@ final class PhraseTable {
     table.put(
         IntentKind.SIDE_CHANGE, List.of("change to the <wheel side>", "move to the <wheel side>"));
     table.put(IntentKind.HOLD, List.of("take a break now", "wait a moment please"));
+    table.put(
+        IntentKind.SHIFT_CHANGE,
+        List.of(
+            "hand over the work", "handing over the work", "end of my shift", "shift change now"));
     table.put(IntentKind.RESUME, List.of("resume the work", "carry on working"));
     table.put(IntentKind.END_OF_WORK, List.of("end of work", "that is the end of work"));
   }

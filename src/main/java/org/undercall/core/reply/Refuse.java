@@ -279,4 +279,10 @@ public final class Refuse {
             + Words.sentence(Words.condition(wanted))
             + ", please.");
   }
+
+  /** What comes first is tight and still cures. */
+  public static Reply stillCures(List<Walk.Place> places) {
+    return Reply.of(
+        "No. It still cures: " + Words.steps(places) + ".", "Wait, or say: out of order, and why.");
+  }
 }

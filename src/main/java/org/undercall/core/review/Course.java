@@ -90,9 +90,11 @@ final class Course {
       if (atHand.isEmpty()) {
         walk.flatMap(w -> w.places().stream().findFirst()).ifPresent(p -> enter(p.ref()));
       }
-    } else if (event instanceof SessionEvent.WorkHeld) {
+    } else if (event instanceof SessionEvent.WorkHeld
+        || event instanceof SessionEvent.WorkHandedOver) {
       holding = true;
-    } else if (event instanceof SessionEvent.WorkResumed) {
+    } else if (event instanceof SessionEvent.WorkResumed
+        || event instanceof SessionEvent.WorkTakenOver) {
       holding = false;
     } else if (event instanceof SessionEvent.SessionEnded e) {
       ended = Optional.of(e.complete());

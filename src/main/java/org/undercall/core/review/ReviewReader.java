@@ -31,6 +31,11 @@ final class ReviewReader {
   private Job before = Job.NOT_GIVEN;
   private String vin = "";
 
+  /** Who works; the job names everybody who did. */
+  private Optional<String> technician = Optional.empty();
+
+  private boolean handed;
+
   ReviewReader(Walk walk, Recorded first) {
     this.walk = walk;
     this.first = first;
@@ -49,19 +54,44 @@ final class ReviewReader {
       if (event instanceof SessionEvent.SessionStarted e) {
         version = e.version();
         job = job(e);
+        technician = e.technician();
+      } else if (event instanceof SessionEvent.WorkHandedOver) {
+        handed = true;
+      } else if (event instanceof SessionEvent.WorkResumed) {
+        handed = false;
+      } else if (event instanceof SessionEvent.WorkTakenOver e) {
+        handed = false;
+        technician = Optional.of(e.technician());
+        job = takenOver(e.technician());
+      } else if (handed && tellsJob(event)) {
+        continue;
       } else if (event instanceof SessionEvent.JobNoted e) {
         vin = e.field() == JobField.VIN ? Vin.joined(vin, e.text()) : vin;
         before = job;
         job = with(e);
+        technician = job.technician();
       } else if (event instanceof SessionEvent.SayingTakenBack e
           && e.what().equals(EventKind.JOB_NOTED.name())) {
         vin = "";
         job = before;
+        technician = job.technician();
       }
       loads.read(event, course.now().at());
       StepEvents.stepOf(event).map(steps::get).ifPresent(trace -> readStep(trace, event, clip));
       remarks.read(event, decision, course.atHand()).ifPresent(this::noteRefusal);
     }
+  }
+
+  /** Who takes over is told between the hand-over and the cautions, and counts only then. */
+  private static boolean tellsJob(SessionEvent event) {
+    return event instanceof SessionEvent.JobNoted
+        || (event instanceof SessionEvent.SayingTakenBack e
+            && e.what().equals(EventKind.JOB_NOTED.name()));
+  }
+
+  private Job takenOver(String name) {
+    String all = job.technician().isEmpty() ? name : job.technician().get() + ", then " + name;
+    return new Job(job.registration(), job.vin(), job.odometer(), job.number(), Optional.of(all));
   }
 
   /** A number that is no identification number is left out; the program writes none. */
@@ -93,6 +123,7 @@ final class ReviewReader {
 
   private void readStep(StepTrace trace, SessionEvent event, Optional<String> clip) {
     if (event instanceof SessionEvent.StepClosed e) {
+      trace.closedBy = technician;
       trace.tightening.closed(
           loads.confirmation(e.step().side(), Doubts.needs(trace.place.step())));
     } else {

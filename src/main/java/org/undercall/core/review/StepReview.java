@@ -73,13 +73,15 @@ public record StepReview(
    * @param refusals what was refused while it was at hand or about it
    * @param reopened when it was opened again or its closing was taken back
    * @param putOff every reason it was put off for, in order
+   * @param closedBy the technician who closed it; empty if it is not closed or nobody was named
    */
   public record Work(
       List<Review.Timed<SessionEvent.CheckAnswered>> answers,
       List<Review.Timed<SessionEvent.Measured>> measured,
       List<Review.Refusal> refusals,
       List<OffsetDateTime> reopened,
-      List<PutOffReason> putOff) {
+      List<PutOffReason> putOff,
+      Optional<String> closedBy) {
     public Work {
       answers = List.copyOf(answers);
       measured = List.copyOf(measured);

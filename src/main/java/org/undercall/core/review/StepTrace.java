@@ -20,6 +20,9 @@ final class StepTrace {
   private Optional<Integer> wrong = Optional.empty();
   private boolean troubled;
 
+  /** Who closed it last; empty for one who is not named. */
+  Optional<String> closedBy = Optional.empty();
+
   StepTrace(Walk.Place place) {
     this.place = place;
     this.tightening = new TighteningTrace(place.step());
@@ -88,7 +91,13 @@ final class StepTrace {
         place,
         course.state(),
         course.times(last),
-        new StepReview.Work(answers, measured, refusals, course.reopened(), course.putOff()),
+        new StepReview.Work(
+            answers,
+            measured,
+            refusals,
+            course.reopened(),
+            course.putOff(),
+            course.isClosed() ? closedBy : Optional.empty()),
         tightening.tightened(),
         course.isClosed() ? Doubts.of(this) : Set.of());
   }

@@ -38,6 +38,7 @@ const HEADLINES = {
   "load-read-back": "Read back",
   noting: "Note",
   "on-hold": "On hold",
+  "shift-change": "Next technician",
   "all-closed": "All closed",
   "closed-step": "Closed",
   ended: "Ended",

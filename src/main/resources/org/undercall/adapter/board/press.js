@@ -3,7 +3,7 @@ import { node } from "./draw.js";
 
 const GROUPS = { "go-on": "go-on", load: "load-choices", leave: "leave", ask: "ask", work: "work" };
 /** Before the cautions are understood the job can be told; it is read back like anything else. */
-const JOB_PHASES = ["briefing", "job-read-back"];
+const JOB_PHASES = ["briefing", "job-read-back", "shift-change"];
 const SETTLE_MILLIS = 400;
 const note = document.getElementById("note");
 let state = -1;

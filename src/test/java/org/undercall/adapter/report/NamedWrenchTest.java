@@ -60,7 +60,7 @@ class NamedWrenchTest {
   @DisplayName("the wrench of a stage is the one that was named and fits")
   void named() throws Fault {
     Review review = review(new SessionEvent.WrenchNamed(NUT, "wrench 1"), closed());
-    assertTrue(row(review).endsWith(",wrench 1,,calibration not stated,"), row(review));
+    assertTrue(row(review).endsWith(",wrench 1,,calibration not stated,,"), row(review));
     assertTrue(ReviewText.of(review).contains("wrench 1"), ReviewText.of(review));
     assertTrue(ReviewJson.of(review).contains("\"tool\" : \"wrench 1\""), ReviewJson.of(review));
   }
@@ -141,5 +141,30 @@ class NamedWrenchTest {
             closed());
     assertEquals(Optional.empty(), review.head().job().registration());
     assertTrue(row(review).endsWith(",,,,"), row(review));
+  }
+
+  @Test
+  @DisplayName("who closed a step is who worked then, from the change on who took over")
+  void shift() throws Fault {
+    Review same =
+        review(
+            new SessionEvent.JobNoted(JobField.TECHNICIAN, "JD"),
+            new SessionEvent.WorkHandedOver(NUT),
+            new SessionEvent.JobNoted(JobField.TECHNICIAN, "XX"),
+            new SessionEvent.SayingTakenBack(NUT, "JOB_NOTED"),
+            new SessionEvent.WorkResumed(),
+            new SessionEvent.StepClosed(NUT));
+    assertEquals(Optional.of("JD"), same.head().job().technician());
+    assertTrue(row(same).endsWith(",JD"), row(same));
+    Review next =
+        review(
+            new SessionEvent.StepReopened(NUT),
+            new SessionEvent.WorkHandedOver(NUT),
+            new SessionEvent.JobNoted(JobField.TECHNICIAN, "AB"),
+            new SessionEvent.WorkTakenOver("AB"),
+            new SessionEvent.StepClosed(NUT));
+    assertEquals(Optional.of("JD, then AB"), next.head().job().technician());
+    assertTrue(row(next).endsWith(",AB"), row(next));
+    assertTrue(ReviewText.of(next).contains("closed by AB"), ReviewText.of(next));
   }
 }

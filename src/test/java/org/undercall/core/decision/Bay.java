@@ -264,11 +264,10 @@ final class Bay {
 
   /** Says what is asked for, and lets a time pass that is waited for. */
   void carryOn() {
-    boolean waits = phase() == Phase.WAITING;
-    say(WalkThrough.answer(session));
-    if (waits) {
+    if (phase() == Phase.WAITING && session.timers().runs(session.ref())) {
       passes(((Step.Wait) session.place().step()).time().toSeconds());
-      say("step completed");
+    } else {
+      say(WalkThrough.answer(session));
     }
   }
 

@@ -36,6 +36,7 @@ final class BehaviourPage {
               Map.entry(Phase.LOAD_READ_BACK, "a load condition waits for the side"),
               Map.entry(Phase.NOTING, "the next words are a note"),
               Map.entry(Phase.ON_HOLD, "the work is held"),
+              Map.entry(Phase.SHIFT_CHANGE, "the work was handed over, the next one names himself"),
               Map.entry(Phase.ALL_CLOSED, "every step is closed"),
               Map.entry(Phase.CLOSED_STEP, "the step at hand is closed, others are open"),
               Map.entry(Phase.ENDED, "the session has ended")));
@@ -63,7 +64,8 @@ final class BehaviourPage {
             Phase.TORQUE,
             Phase.ANGLE));
     groups.put("read back first", List.of(Phase.READ_BACK, Phase.LOAD_READ_BACK));
-    groups.put("aside", List.of(Phase.NOTING, Phase.ON_HOLD, Phase.CLOSED_STEP));
+    groups.put(
+        "aside", List.of(Phase.NOTING, Phase.ON_HOLD, Phase.SHIFT_CHANGE, Phase.CLOSED_STEP));
     groups.put("the end", List.of(Phase.ALL_CLOSED, Phase.ENDED));
     return groups;
   }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import org.undercall.core.procedure.Bearing;
 import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
@@ -80,27 +81,33 @@ final class Jobs {
                 SampleProcedures.doStep("three", false, false))));
   }
 
-  /** A time to wait and a piece of work. */
+  /** A time to wait and a piece of work that comes after it. */
   static Walk waiting() {
-    return walk(
-        new WorkPhase(
-            "finish",
-            Each.CAR,
-            List.of(
-                new Step.Wait(SampleProcedures.head("settle", false), Duration.ofSeconds(90)),
-                SampleProcedures.doStep("look", false, false))));
+    return car(wait("settle", 90), after("settle", SampleProcedures.doStep("look", false, false)));
   }
 
-  /** A time long enough to warn, a piece of work, and a bush bolt at ride height. */
+  /** A time long enough to warn; after it a piece of work, and a bush bolt at ride height. */
   static Walk longWaiting() {
-    return walk(
-        new WorkPhase(
-            "finish",
-            Each.CAR,
-            List.of(
-                new Step.Wait(SampleProcedures.head("settle", false), Duration.ofMinutes(5)),
-                SampleProcedures.doStep("look", false, false),
-                fastener("bush", LoadCondition.RIDE_HEIGHT, newtonMetres("52")))));
+    return car(
+        wait("settle", 300),
+        after("settle", SampleProcedures.doStep("look", false, false)),
+        after("settle", fastener("bush", LoadCondition.RIDE_HEIGHT, newtonMetres("52"))));
+  }
+
+  /** Steps for the whole car. */
+  static Walk car(Step... steps) {
+    return walk(new WorkPhase("car", Each.CAR, List.of(steps)));
+  }
+
+  /** A time to wait, in seconds. */
+  static Step wait(String id, int seconds) {
+    return new Step.Wait(SampleProcedures.head(id, false), Duration.ofSeconds(seconds));
+  }
+
+  /** The same step, to be done after another. */
+  static Step after(String first, Step step) {
+    return SampleProcedures.with(
+        step, SampleProcedures.bearing(List.of(first), List.of(), Bearing.Lift.LEFT_AS_IT_IS));
   }
 
   /** A value to be measured, in a unit, from 10 to 400. */

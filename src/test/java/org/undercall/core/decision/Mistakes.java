@@ -333,7 +333,7 @@ final class Mistakes {
         session.car(),
         session.bench(),
         session.found(),
-        session.vin(),
+        session.account(),
         session.talk(),
         session.timers(),
         session.stopwatch());

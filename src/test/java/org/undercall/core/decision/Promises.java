@@ -69,6 +69,23 @@ final class Promises {
           SessionEvent.StepEntered.class,
           SessionEvent.WorkHeld.class);
 
+  /** What closes or confirms. */
+  private static final Set<Class<?>> CLOSES =
+      Set.of(
+          SessionEvent.StageClosed.class,
+          SessionEvent.PositionsClosed.class,
+          SessionEvent.StepClosed.class,
+          SessionEvent.ValueCalled.class,
+          SessionEvent.WorkDone.class,
+          SessionEvent.CheckAnswered.class,
+          SessionEvent.Measured.class,
+          SessionEvent.MarkingNoted.class,
+          SessionEvent.NewHardwareFitted.class,
+          SessionEvent.TurnNoted.class,
+          SessionEvent.Loosened.class,
+          SessionEvent.LoadConfirmed.class,
+          SessionEvent.SessionEnded.class);
+
   /** What opens, cancels, refuses or answers. */
   private static final Set<Class<?>> SAFER =
       Set.of(
@@ -100,7 +117,8 @@ final class Promises {
       Optional<SessionEvent.ReadingCalled> heardReading,
       Optional<SessionEvent.TroubleCalled> heardTrouble,
       CarPromises car,
-      BenchPromises bench) {}
+      BenchPromises bench,
+      boolean handed) {}
 
   private final Walk walk;
   private final Map<StepRef, StepBook> books = new HashMap<>();
@@ -117,6 +135,7 @@ final class Promises {
   private boolean closesByReading;
   private CarPromises car = CarPromises.START;
   private BenchPromises bench = BenchPromises.START;
+  private boolean handed;
 
   Promises(Walk walk) {
     this.walk = walk;
@@ -141,6 +160,7 @@ final class Promises {
     heardTrouble = kept.heardTrouble();
     car = kept.car();
     bench = kept.bench();
+    handed = kept.handed();
   }
 
   private Promises(Promises other) {
@@ -158,6 +178,7 @@ final class Promises {
     heardTrouble = other.heardTrouble;
     car = other.car;
     bench = other.bench;
+    handed = other.handed;
   }
 
   Promises copy() {
@@ -183,7 +204,8 @@ final class Promises {
         heardReading,
         heardTrouble,
         car,
-        bench);
+        bench,
+        handed);
   }
 
   /** Nothing that was said of a loose fastener closes anything when it is taken back. */
@@ -341,7 +363,24 @@ final class Promises {
     }
   }
 
+  /** Between a hand-over and the cautions understood again nothing closes and no load is kept. */
+  private void checkHanded(Intent intent, SessionEvent event) {
+    if (event instanceof SessionEvent.WorkHandedOver) {
+      require(loads.isEmpty(), "no load outlasts a hand-over", event);
+      handed = true;
+    } else if (event instanceof SessionEvent.CautionsUnderstood) {
+      require(
+          intent.kind() == IntentKind.CAUTIONS_UNDERSTOOD, "cautions that were understood", event);
+      handed = false;
+    } else if (event instanceof SessionEvent.WorkResumed) {
+      require(intent.kind() == IntentKind.RESUME, "work that goes on when that is said", event);
+      handed = false;
+    }
+    require(!handed || !CLOSES.contains(event.getClass()), "nothing closes handed over", event);
+  }
+
   private void check(Intent intent, SessionEvent event) {
+    checkHanded(intent, event);
     if (event instanceof SessionEvent.StageClosed e) {
       checkStage(intent, e);
     } else if (event instanceof SessionEvent.PositionsClosed e) {

@@ -117,6 +117,12 @@ public final class RandomTechnician {
       case LOAD_READ_BACK -> loadReadBack(session);
       case NOTING -> new Intent.NoteText(pick("cancel that", "dust boot is torn"));
       case ON_HOLD -> of(IntentKind.RESUME);
+      case SHIFT_CHANGE ->
+          random.nextInt(4) == 0
+              ? of(IntentKind.RESUME)
+              : new Intent.OfJob(
+                  random.nextInt(6) == 0 ? JobField.REGISTRATION : JobField.TECHNICIAN,
+                  random.nextInt(6) == 0 ? "AVERYLONGNAMEWITHMORETHANTWENTY" : "JD");
       case ALL_CLOSED ->
           of(
               pick(

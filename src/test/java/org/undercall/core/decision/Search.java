@@ -219,7 +219,7 @@ final class Search {
         key.chars().skip(steps).limit(steps).mapToObj(n -> books.part((char) n)).toList();
     Session session =
         Session.start(walk)
-            .with(new Progress(standing.at(), of, standing.lastClosed()))
+            .with(new Progress(standing.at(), of, standing.lastClosed(), Optional.empty()))
             .with(loads.part(key.charAt(2 * steps + 1)))
             .with(standing.car())
             .with(standing.bench())

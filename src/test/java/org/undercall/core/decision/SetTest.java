@@ -406,10 +406,11 @@ class SetTest {
             > wrench clicked
             < Two.
             * restart
-            < Back to work.
-            < Wheel-bolts title.
-            < Torque, five two newton metres.
-            < Two.
+            < Work taken up again.
+            < Part tightened: wheel-bolts title, first stage begun.
+            < Step one, wheel-bolts title.
+            < Stage one of one: torque, five, two newton metres.
+            < Next: number two.
             > torque reached five two
             < Four.
             """);

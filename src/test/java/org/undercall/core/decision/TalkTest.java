@@ -40,11 +40,15 @@ class TalkTest {
     @Test
     @DisplayName("says late that the time is up, whatever step is at hand")
     void late() {
-      Bay.working(Jobs.waiting())
+      Bay.working(Jobs.car(Jobs.wait("settle", 90), SampleProcedures.doStep("look", false, false)))
           .goes(
               """
             > start the timer
-            < Timer running, one minute thirty.
+            < Timer runs, one minute 30 seconds.
+            < Step two, look title.
+            > go to step one
+            < Step one, settle title.
+            < The timer runs.
             > put off for later
             < Put off for later. It stays open.
             < Look title.
@@ -137,9 +141,10 @@ class TalkTest {
             > start the timer
             < Timer running, one minute thirty.
             * restart
-            < Back to work.
-            < Settle title.
-            < The timer is running.
+            < Work taken up again.
+            < Timer runs: step one, settle title.
+            < Step one, settle title.
+            < The timer runs.
             +90
             < Time is up: settle title.
             > step completed

@@ -20,6 +20,7 @@ final class TimerPromises {
   private final Map<Object, Long> due = new HashMap<>();
   private final Set<Object> warned = new HashSet<>();
   private final Set<StepRef> over = new HashSet<>();
+  private final Set<StepRef> excused = new HashSet<>();
 
   TimerPromises(Walk walk) {
     this.walk = walk;
@@ -47,6 +48,8 @@ final class TimerPromises {
       } else if (event instanceof SessionEvent.StepReopened e) {
         over.remove(e.step());
         due.remove(e.step());
+      } else if (event instanceof SessionEvent.OutOfOrderNoted e) {
+        excused.add(e.step());
       } else if (event instanceof SessionEvent.StepClosed e) {
         closed(e.step());
       }
@@ -81,8 +84,20 @@ final class TimerPromises {
   }
 
   private void closed(StepRef step) {
-    boolean waits = walk.places().get(walk.indexOf(step)).step() instanceof Step.Wait;
+    Walk.Place place = walk.places().get(walk.indexOf(step));
+    boolean waits = place.step() instanceof Step.Wait;
     require(!waits || over.contains(step), "a wait closes only after its whole time", step);
+    for (int i : walk.named(place, place.step().head().bearing().after())) {
+      Walk.Place first = walk.places().get(i);
+      boolean cured =
+          !(first.step() instanceof Step.Fasten fasten)
+              || fasten.fastener().manner().cure().isEmpty()
+              || over.contains(first.ref());
+      require(cured || excused.contains(step), "what cures is left alone until then", step);
+    }
+    if (place.step() instanceof Step.Fasten) {
+      over.remove(step);
+    }
   }
 
   private static void require(boolean holds, String promise, Object timer) {

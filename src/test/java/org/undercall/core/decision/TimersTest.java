@@ -175,15 +175,17 @@ class TimersTest {
               > start ten minutes for the sealant
               < Sealant timer running, one zero minutes.
               * off 570
-              < Back to work.
-              < Settle title.
-              < The timer is running.
+              < Work taken up again.
+              < Timer runs: step one, settle title; sealant.
+              < Step one, settle title.
+              < The timer runs.
               < Time was up four minutes ago: settle title.
               < Thirty seconds left: sealant.
               * off 20
-              < Back to work.
-              < Settle title.
-              < Time is up. Say: step completed.
+              < Work taken up again.
+              < Timer runs: sealant.
+              < Step one, settle title.
+              < The time is over. Say: step completed.
               +10
               < The sealant time is up.
               """);
@@ -201,7 +203,8 @@ class TimersTest {
               < Back to work.
               < The clock was set back by one hour.
               < Timers keep their time.
-              < One title.
+              < Timer runs: sealant.
+              < Step one, one title.
               > how long is left
               < Ten minutes left.
               """);

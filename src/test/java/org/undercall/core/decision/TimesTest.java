@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.undercall.core.term.LoadCondition;
 
 @DisplayName("The program")
 class TimesTest {
@@ -89,7 +90,11 @@ class TimesTest {
     @Test
     @DisplayName("says once that one put off for ride height is possible when the car stands there")
     void possibleNow() {
-      Bay.working(Jobs.longWaiting())
+      Bay.working(
+              Jobs.car(
+                  Jobs.wait("settle", 300),
+                  SampleProcedures.doStep("look", false, false),
+                  Jobs.fastener("bush", LoadCondition.RIDE_HEIGHT, Jobs.newtonMetres("52"))))
           .after("go to step two")
           .goes(
               """

@@ -1,0 +1,63 @@
+package org.undercall.core.decision;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.undercall.core.term.StepRef;
+
+/**
+ * What was told of the job, and who did what.
+ *
+ * @param vin the identification number as far as it was told by voice
+ * @param technician who works; empty if nobody named himself
+ * @param next who takes the work over, once the cautions are understood
+ * @param closers who closed each step that was closed; empty for one who is not named
+ * @param failed the steps whose check failed and was not settled
+ */
+public record Account(
+    String vin,
+    String technician,
+    Optional<String> next,
+    Map<StepRef, String> closers,
+    Set<StepRef> failed) {
+  static final Account NOTHING_TOLD = new Account("", "", Optional.empty(), Map.of(), Set.of());
+
+  public Account {
+    closers = Map.copyOf(closers);
+    failed = Set.copyOf(failed);
+  }
+
+  Account withVin(String told) {
+    return new Account(told, technician, next, closers, failed);
+  }
+
+  Account by(String name) {
+    return new Account(vin, name, Optional.empty(), closers, failed);
+  }
+
+  Account next(Optional<String> name) {
+    return new Account(vin, technician, name, closers, failed);
+  }
+
+  Account closed(StepRef step) {
+    Map<StepRef, String> more = new HashMap<>(closers);
+    more.put(step, technician);
+    return new Account(vin, technician, next, more, without(step));
+  }
+
+  Account checked(StepRef step, boolean passed) {
+    Set<StepRef> more = new HashSet<>(without(step));
+    if (!passed) {
+      more.add(step);
+    }
+    return new Account(vin, technician, next, closers, more);
+  }
+
+  private Set<StepRef> without(StepRef step) {
+    Set<StepRef> rest = new HashSet<>(failed);
+    rest.remove(step);
+    return rest;
+  }
+}
