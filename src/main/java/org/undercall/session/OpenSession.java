@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import org.undercall.adapter.log.LogCode;
 import org.undercall.adapter.log.LogContent;
 import org.undercall.adapter.log.SessionFolder;
@@ -33,10 +34,15 @@ final class OpenSession implements AutoCloseable {
   private final SessionFolder folder;
   private final SessionLogFile log;
   private final Session session;
-  private final Decision first;
+  private final Function<Optional<SessionEvent.TalkSet>, Decision> first;
+  private Optional<SessionEvent.TalkSet> talk = Optional.empty();
   private Clips clips = Clips.NONE;
 
-  private OpenSession(SessionFolder folder, SessionLogFile log, Session session, Decision first) {
+  private OpenSession(
+      SessionFolder folder,
+      SessionLogFile log,
+      Session session,
+      Function<Optional<SessionEvent.TalkSet>, Decision> first) {
     this.folder = folder;
     this.log = log;
     this.session = session;
@@ -59,7 +65,7 @@ final class OpenSession implements AutoCloseable {
             ProgramVersion.TEXT,
             job);
     SessionLogFile log = SessionLogFile.open(folder.log());
-    return new OpenSession(folder, log, session, Decider.begin(session, started));
+    return new OpenSession(folder, log, session, talk -> Decider.begin(session, started, talk));
   }
 
   /**
@@ -74,8 +80,12 @@ final class OpenSession implements AutoCloseable {
       StoredSession.requireSame(loaded, LogContent.started(log.decisions()).sha256());
       Session session = replay(loaded.procedure(), log.decisions());
       Duration away = away(log.decisions());
+      Optional<SessionEvent.LogDoubted> doubted = doubted(log);
       return new OpenSession(
-          folder, log, session, Decider.takeUp(session, ProgramVersion.TEXT, away, doubted(log)));
+          folder,
+          log,
+          session,
+          talk -> Decider.takeUp(session, ProgramVersion.TEXT, away, doubted, talk));
     } catch (Fault e) {
       log.close();
       throw e;
@@ -114,6 +124,16 @@ final class OpenSession implements AutoCloseable {
     return log.dropped();
   }
 
+  /** The session as it is before the first decision of this run. */
+  Session session() {
+    return session;
+  }
+
+  /** How much to say. */
+  void talk(SessionEvent.TalkSet wanted) {
+    talk = Optional.of(wanted);
+  }
+
   /** Where to keep the sound of phrases. */
   void keep(Clips sounds) {
     clips = sounds;
@@ -128,7 +148,8 @@ final class OpenSession implements AutoCloseable {
   Session run(Ear ear, Voice voice, Time time, Duration remindAfter, Display display) throws Fault {
     display.earlier(session, log.decisions());
     SessionLoop.Ports ports = new SessionLoop.Ports(ear, voice, new Kept(), time, display);
-    return new SessionLoop(session, ports, log.decisions().size(), remindAfter).run(first);
+    return new SessionLoop(session, ports, log.decisions().size(), remindAfter)
+        .run(first.apply(talk));
   }
 
   @Override

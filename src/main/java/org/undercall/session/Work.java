@@ -15,7 +15,9 @@ import org.undercall.adapter.log.SessionLogFile;
 import org.undercall.adapter.procedure.LoadedProcedure;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.decision.Session;
+import org.undercall.core.event.SessionEvent;
 import org.undercall.core.term.Job;
+import org.undercall.core.term.TalkLevel;
 import org.undercall.port.Clips;
 import org.undercall.port.Display;
 import org.undercall.port.Ear;
@@ -136,6 +138,18 @@ public final class Work implements AutoCloseable {
   /** The text of a torn last line that was dropped, if there was one. */
   public Optional<String> dropped() {
     return session.dropped();
+  }
+
+  /**
+   * Says as much as this technician wants to hear. Nothing is recorded if that is as it would be in
+   * any case.
+   */
+  public void talk(TalkLevel level, Optional<String> technician) throws Fault {
+    boolean heard = !takenUp && CautionsHeard.today(session.folder(), technician);
+    boolean stays = session.session().talk().habit().level() == level;
+    if (heard || !stays) {
+      session.talk(new SessionEvent.TalkSet(level, heard));
+    }
   }
 
   /** Keeps the sound of phrases there; without this call it is not kept. */

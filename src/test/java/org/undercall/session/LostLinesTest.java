@@ -153,7 +153,8 @@ class LostLinesTest {
               session,
               "test",
               Duration.ZERO,
-              Optional.of(new SessionEvent.LogDoubted(trouble, Optional.empty())));
+              Optional.of(new SessionEvent.LogDoubted(trouble, Optional.empty())),
+              Optional.empty());
       assertTrue(up.events().contains(cancelled), () -> trouble + " " + up.events());
       assertTrue(up.reply().text().contains("Careful. "), up.reply()::text);
     }

@@ -102,8 +102,7 @@ class OwnWordsTalkTest {
   @Test
   @DisplayName("settings from a file stand where an option is not given")
   void settings() throws Exception {
-    Path file =
-        Files.writeString(folder.resolve("s.properties"), "undercall.work.digits=apart\n");
+    Path file = Files.writeString(folder.resolve("s.properties"), "undercall.work.digits=apart\n");
     CommandLine line = App.withSettings(App.commandLine(), file);
     assertEquals("APART", digits(line, "work"));
     assertEquals("NATURAL", digits(line, "work", "--digits", "natural"));

@@ -41,7 +41,7 @@ public enum NumberStyle {
         return GROUPED.read(digits);
       }
       int value = whole.stream().mapToInt(DIGITS::indexOf).reduce(0, (v, d) -> 10 * v + d);
-      boolean odd = value < 10 || value % 100 < 10 && value % 100 > 0;
+      boolean odd = value < 10 || (value % 100 < 10 && value % 100 > 0);
       if (odd || ConfusableNumbers.isConfusable(BigDecimal.valueOf(value))) {
         return GROUPED.read(digits);
       }

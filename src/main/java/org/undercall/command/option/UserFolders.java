@@ -137,6 +137,11 @@ public final class UserFolders {
     return Place.newFirst("own words", settings.resolve(name), home.resolve(OLD).resolve(name));
   }
 
+  /** How much each technician wants to hear: a file of a name and a level. */
+  public Place talk() {
+    return Place.named("talk", settings.resolve("talk.properties"));
+  }
+
   /** The folder of own procedures: {@code UNDERCALL_PROCEDURES}, or one of the data. */
   public Place procedures() {
     String what = "own procedures";
@@ -169,6 +174,6 @@ public final class UserFolders {
 
   /** Every place. */
   public List<Place> all() {
-    return List.of(settings(), words(), procedures(), sessions(), ears(), speech());
+    return List.of(settings(), words(), talk(), procedures(), sessions(), ears(), speech());
   }
 }

@@ -62,13 +62,15 @@ public final class RehearseCommand implements Callable<Integer> {
             new KeyboardEar(new InputStreamReader(System.in, StandardCharsets.UTF_8), prompt);
         Ear typed = new OwnWordsEar(keyboard, own);
         Ear ear = new OwnWordsEar(board.of(called.of(typed, voice, Time.ofMachine())), own)) {
-      return status(
+      Session left =
           work.run(
               ear,
               voice,
               Time.ofMachine(),
               options.remindAfter(),
-              new PrintedState(dialogue, board.display())));
+              new PrintedState(dialogue, board.display()));
+      options.keepTalk(left);
+      return status(left);
     }
   }
 

@@ -17,6 +17,7 @@ import org.undercall.command.option.MicrophoneOption;
 import org.undercall.command.option.ModelOption;
 import org.undercall.command.option.OwnWordsOption;
 import org.undercall.command.option.SpeakerOptions;
+import org.undercall.core.decision.Session;
 import org.undercall.core.intent.OwnWords;
 import org.undercall.core.reply.Tell;
 import org.undercall.listen.BargeIn;
@@ -106,16 +107,16 @@ public final class WorkCommand implements Callable<Integer> {
                       board.of(noticing(called.of(calls.of(ear), voice, time), notices, voice)),
                       own))) {
         clips.apply(work, dialogue::print);
-        int status =
-            RehearseCommand.status(
-                work.run(
-                    printed,
-                    voice,
-                    time,
-                    options.remindAfter(),
-                    new PrintedState(dialogue, board.display())));
+        Session left =
+            work.run(
+                printed,
+                voice,
+                time,
+                options.remindAfter(),
+                new PrintedState(dialogue, board.display()));
+        options.keepTalk(left);
         sayLost(frames, dialogue);
-        return status;
+        return RehearseCommand.status(left);
       }
     }
   }

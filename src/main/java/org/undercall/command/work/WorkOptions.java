@@ -12,6 +12,7 @@ import org.undercall.command.desk.Offer;
 import org.undercall.command.desk.ProcedureShelf;
 import org.undercall.command.desk.Terminal;
 import org.undercall.command.option.SessionsOption;
+import org.undercall.core.decision.Session;
 import org.undercall.core.term.Job;
 import org.undercall.port.Fault;
 import org.undercall.port.Time;
@@ -44,6 +45,7 @@ public final class WorkOptions {
 
   @Mixin private SessionsOption sessions;
   @Mixin private JobOptions jobs;
+  @Mixin private TalkOption talk;
 
   @Option(names = "--new", description = "Begin a new session even if one is open.")
   private boolean fresh;
@@ -103,6 +105,7 @@ public final class WorkOptions {
   /** Begins or takes up the session, and says which. */
   Work open(Chosen chosen, PrintWriter out) throws Fault {
     Work work = begun(chosen);
+    work.talk(talk.level(jobs.job().technician()), jobs.job().technician());
     String how = work.takenUp() ? "Session taken up: " : "New session: ";
     Dialogue dialogue = new Dialogue(out);
     work.passedOver().forEach(fault -> dialogue.print("Not taken up: " + fault));
@@ -130,6 +133,11 @@ public final class WorkOptions {
     return chosen instanceof Chosen.Fresh begin
         ? Work.on(begin.file(), sessions.folder(), jobs.job(), true)
         : Work.on(((Chosen.Procedure) chosen).file(), sessions.folder(), jobs.job(), false);
+  }
+
+  /** Keeps how much was said last, for the technician who was named at the beginning. */
+  void keepTalk(Session left) {
+    talk.keep(jobs.job().technician(), left.talk().habit().level());
   }
 
   /** The quiet before the first reminder; zero for none. */

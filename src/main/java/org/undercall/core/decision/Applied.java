@@ -24,6 +24,8 @@ import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.reply.Habit;
+import org.undercall.core.reply.Lesson;
 import org.undercall.core.term.JobField;
 import org.undercall.core.term.Remedy;
 import org.undercall.core.term.StepRef;
@@ -158,7 +160,7 @@ final class Applied {
     nothing(ValueRefused.class, CloseRefused.class, MarkingRefused.class, LoadRefused.class);
     nothing(Reminded.class, StepRecalled.class, LogDoubted.class, HeightsApart.class);
     on(NotUnderstood.class, (s, e) -> e.inARow().map(n -> s.with(s.talk().missed(n))).orElse(s));
-    on(TalkSet.class, (s, e) -> s.with(s.talk().with(s.talk().habit().at(e.level()))));
+    on(TalkSet.class, (s, e) -> s.with(s.talk().with(habit(s.talk().habit(), e))));
     on(HearingRemarked.class, (s, e) -> s.with(s.talk().quietUntil(e.quietUntil())));
     for (EventKind kind : EventKind.values()) {
       if (!CHANGES.containsKey(kind)) {
@@ -168,6 +170,11 @@ final class Applied {
   }
 
   private Applied() {}
+
+  private static Habit habit(Habit before, SessionEvent.TalkSet set) {
+    Habit next = before.at(set.level());
+    return set.cautionsHeard() ? next.knowing(Lesson.CAUTIONS) : next;
+  }
 
   static Session to(Session session, SessionEvent event) {
     EventKind kind = EventKind.of(event);

@@ -55,7 +55,15 @@ public final class Decider {
 
   /** The first decision of a new session: it begins, and the cautions are read out. */
   public static Decision begin(Session session, SessionEvent.SessionStarted started) {
-    return spoken(new Turn(session).record(started).prompt().end(Outcome.ACCEPTED), session);
+    return begin(session, started, Optional.empty());
+  }
+
+  /** The same for a technician of whom it is known how much he wants to hear. */
+  public static Decision begin(
+      Session session, SessionEvent.SessionStarted started, Optional<SessionEvent.TalkSet> talk) {
+    Turn turn = new Turn(session).record(started);
+    talk.ifPresent(turn::record);
+    return spoken(turn.prompt().end(Outcome.ACCEPTED), turn.session());
   }
 
   /**
@@ -67,7 +75,7 @@ public final class Decider {
    * @param away the time by the wall clock since the last decision
    */
   public static Decision takeUp(Session session, String version, Duration away) {
-    return takeUp(session, version, away, Optional.empty());
+    return takeUp(session, version, away, Optional.empty(), Optional.empty());
   }
 
   /**
@@ -75,10 +83,16 @@ public final class Decider {
    * the load is not either.
    *
    * @param doubted what was wrong with the log; empty if it was whole
+   * @param talk how much is said from now on; empty if that stays
    */
   public static Decision takeUp(
-      Session session, String version, Duration away, Optional<SessionEvent.LogDoubted> doubted) {
+      Session session,
+      String version,
+      Duration away,
+      Optional<SessionEvent.LogDoubted> doubted,
+      Optional<SessionEvent.TalkSet> talk) {
     Turn turn = new Turn(session).record(new SessionEvent.SessionResumed(version));
+    talk.ifPresent(turn::record);
     turn.say(Say.takenUp());
     doubted.ifPresent(d -> turn.record(d).say(Say.logDoubted(d.trouble(), d.lines())));
     if (away.isNegative()) {
@@ -92,6 +106,6 @@ public final class Decider {
         walking && turn.session().talk().pending().isEmpty()
             ? Prompt.entering(turn.session())
             : Prompt.of(turn.session()));
-    return spoken(turn.end(Outcome.ACCEPTED), session);
+    return spoken(turn.end(Outcome.ACCEPTED), turn.session());
   }
 }

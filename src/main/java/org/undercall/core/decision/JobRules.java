@@ -20,7 +20,7 @@ final class JobRules {
     Intent.OfJob said = (Intent.OfJob) intent;
     Turn turn = new Turn(session).drop();
     if (session.talk().mode() == Talk.Mode.HANDED && said.field() != JobField.TECHNICIAN) {
-      return ShiftRules.noName(turn.session(), intent, now);
+      return turn.then(ShiftRules.noName(turn.session(), intent, now));
     }
     boolean fits =
         switch (said.field()) {

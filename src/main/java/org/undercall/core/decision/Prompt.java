@@ -25,8 +25,7 @@ final class Prompt {
 
   /** The step at hand, named, and what it waits for. */
   static Reply entering(Session session) {
-    return Ask.step(session.progress().at() + 1, session.place(), wasMet(session))
-        .and(of(session));
+    return Ask.step(session.progress().at() + 1, session.place(), wasMet(session)).and(of(session));
   }
 
   /** Whether the same step was closed on another side or corner. */

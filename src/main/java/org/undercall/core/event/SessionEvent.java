@@ -300,8 +300,17 @@ public sealed interface SessionEvent {
     }
   }
 
-  /** How much is said from now on. */
-  record TalkSet(TalkLevel level) implements SessionEvent {}
+  /**
+   * How much is said from now on.
+   *
+   * @param cautionsHeard whether the technician heard cautions before on this day
+   */
+  record TalkSet(TalkLevel level, boolean cautionsHeard) implements SessionEvent {
+    /** Of somebody of whom nothing is known. */
+    public TalkSet(TalkLevel level) {
+      this(level, false);
+    }
+  }
 
   /** The reason was said; until a time it is not said again. */
   record HearingRemarked(HearingTrouble trouble, Instant quietUntil) implements SessionEvent {}

@@ -1,7 +1,6 @@
 package org.undercall.core.reply;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.undercall.core.procedure.Fastener;
@@ -124,9 +123,7 @@ public final class Ask {
             "Run in all " + all + " by hand. Then say: " + all + " run in by hand.",
             "All " + all + " run in by hand?")
         : Reply.once(
-            Lesson.BY_HAND,
-            "Run it in by hand. Then say: run in by hand.",
-            "Run in by hand?");
+            Lesson.BY_HAND, "Run it in by hand. Then say: run in by hand.", "Run in by hand?");
   }
 
   /** The head marking of so many fasteners is to be read out. */
@@ -214,11 +211,7 @@ public final class Ask {
   /** Why a wrench is used although its calibration is over, read back. */
   public static Reply readBackOverdue(int number, OverdueReason reason) {
     return Reply.of(
-            "Wrench "
-                + Words.count(number)
-                + ", out of calibration, "
-                + Words.reason(reason)
-                + ".")
+            "Wrench " + Words.count(number) + ", out of calibration, " + Words.reason(reason) + ".")
         .and(correct());
   }
 
@@ -247,8 +240,7 @@ public final class Ask {
 
   /** The load condition that a fastener waits for. */
   public static Reply gate(LoadCondition needed, Side side) {
-    return Reply.of(
-        "Not yet. Confirm " + Words.condition(needed) + ", " + Words.of(side) + ".");
+    return Reply.of("Not yet. Confirm " + Words.condition(needed) + ", " + Words.of(side) + ".");
   }
 
   /**
@@ -262,11 +254,9 @@ public final class Ask {
     boolean first = index == 0 && !begun;
     Stage stage = stages.get(index);
     String number = "Stage " + Words.count(index + 1) + " of " + Words.count(stages.size()) + ": ";
-    String whole = stages.size() == 1 ? Words.sentence(Words.stage(stage)) : number + Words.stage(stage);
-    String then =
-        first && stages.size() > 1
-            ? ", then " + then(stages.get(1), mixed)
-            : "";
+    String whole =
+        stages.size() == 1 ? Words.sentence(Words.stage(stage)) : number + Words.stage(stage);
+    String then = first && stages.size() > 1 ? ", then " + then(stages.get(1), mixed) : "";
     return (first ? manner(fastener) : Reply.SILENCE)
         .and(
             Reply.once(
@@ -303,7 +293,8 @@ public final class Ask {
       return Reply.of(count + " fasteners.");
     }
     String order = Words.numbers(fastener.set().order());
-    return order.isEmpty() || fastener.set().order().equals(fastener.set().sequence().stream().sorted().toList())
+    return order.isEmpty()
+            || fastener.set().order().equals(fastener.set().sequence().stream().sorted().toList())
         ? Reply.once(Lesson.SET, count + " fasteners, one by one.", count + ".")
         : Reply.once(Lesson.SET, count + " fasteners, in the order " + order + ".", count + ".");
   }
@@ -339,9 +330,7 @@ public final class Ask {
 
   /** Whether closings still hold after another step was opened again. */
   public static Reply stillHold(List<Walk.Place> places) {
-    return Reply.of(
-            "Closed after it: " + Words.steps(places) + ".",
-            "Is that still good?")
+    return Reply.of("Closed after it: " + Words.steps(places) + ".", "Is that still good?")
         .and(correct());
   }
 
@@ -372,7 +361,8 @@ public final class Ask {
 
   /** The time was waited. */
   public static Reply timeOver() {
-    return Reply.once(Lesson.TIME_OVER, "Time is up. Say: step completed.", "Time is up. Step completed?");
+    return Reply.once(
+        Lesson.TIME_OVER, "Time is up. Say: step completed.", "Time is up. Step completed?");
   }
 
   /** The time is being waited. */

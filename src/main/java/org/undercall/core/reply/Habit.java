@@ -1,5 +1,6 @@
 package org.undercall.core.reply;
 
+import java.util.EnumSet;
 import java.util.Set;
 import org.undercall.core.term.TalkLevel;
 
@@ -20,6 +21,13 @@ public record Habit(TalkLevel level, Set<Lesson> heard) {
   /** With another level. */
   public Habit at(TalkLevel next) {
     return new Habit(next, heard);
+  }
+
+  /** For somebody who knows one thing more. */
+  public Habit knowing(Lesson lesson) {
+    Set<Lesson> more = EnumSet.of(lesson);
+    more.addAll(heard);
+    return new Habit(level, more);
   }
 
   /** After these words were said. */

@@ -31,7 +31,6 @@ public enum Lesson {
   TIME_OVER("Time is up. Say: "),
   HAND_OVER("Hand over: ");
 
-
   private final String mark;
 
   Lesson(String mark) {

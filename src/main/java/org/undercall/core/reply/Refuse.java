@@ -263,11 +263,7 @@ public final class Refuse {
   /** A side was said that is not the one at hand. */
   public static Reply otherSide(Side said, Side wanted) {
     return Reply.of(
-        "That was the "
-            + Words.side(said)
-            + ". "
-            + Words.sentence(Words.of(wanted))
-            + ", please.");
+        "That was the " + Words.side(said) + ". " + Words.sentence(Words.of(wanted)) + ", please.");
   }
 
   /** Another load condition was read back than the one that was said. */

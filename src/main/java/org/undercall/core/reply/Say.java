@@ -101,8 +101,7 @@ public final class Say {
     String next = Words.count(left.get(0)) + ".";
     String done = Words.sentence(Words.count(position)) + " done. ";
     String open = Words.sentence(Words.count(left.size())) + " left. ";
-    return Reply.once(
-        Lesson.POSITION, done + open + "Next: number " + next, Words.sentence(next));
+    return Reply.once(Lesson.POSITION, done + open + "Next: number " + next, Words.sentence(next));
   }
 
   /** Positions of a set are open again. */
@@ -145,8 +144,7 @@ public final class Say {
 
   /** A head marking was kept. */
   public static Reply markingKept(HeadMarking marking) {
-    return Reply.once(
-        Lesson.NOTED, "Head marking " + Words.marking(marking) + " noted.", "");
+    return Reply.once(Lesson.NOTED, "Head marking " + Words.marking(marking) + " noted.", "");
   }
 
   /** A head marking that the procedure does not know. */
@@ -268,8 +266,7 @@ public final class Say {
           case LOAD -> "Load not confirmed";
           case END_OF_WORK -> "Not the end";
         };
-    return Reply.of(
-        what + (open ? ". It stays open." : ". If it was closed, say: cancel that."));
+    return Reply.of(what + (open ? ". It stays open." : ". If it was closed, say: cancel that."));
   }
 
   /** A step was put off. */

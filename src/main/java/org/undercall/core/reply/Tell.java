@@ -73,7 +73,8 @@ public final class Tell {
 
   /** A note was kept; nobody has checked its words. */
   public static Reply noteKept(Optional<Finding> about) {
-    return Reply.of(Words.sentence(about.map(Words::finding).orElse("note")) + " kept, not checked.");
+    return Reply.of(
+        Words.sentence(about.map(Words::finding).orElse("note")) + " kept, not checked.");
   }
 
   /** The work is held. */

@@ -106,8 +106,7 @@ public final class Timing {
 
   /** A timer with a name ran out; how long ago, if it is a minute or more. */
   public static Reply over(TimerName name, long secondsAgo) {
-    String when =
-        secondsAgo < MINUTE ? " time is up." : " time was up " + ago(secondsAgo) + ".";
+    String when = secondsAgo < MINUTE ? " time is up." : " time was up " + ago(secondsAgo) + ".";
     return Reply.of("The " + name(name) + when);
   }
 

@@ -31,9 +31,26 @@ final class Words {
       List.of("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
   private static final List<String> SMALL =
       List.of(
-          "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten",
-          "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen",
-          "eighteen", "nineteen");
+          "no",
+          "one",
+          "two",
+          "three",
+          "four",
+          "five",
+          "six",
+          "seven",
+          "eight",
+          "nine",
+          "ten",
+          "eleven",
+          "twelve",
+          "thirteen",
+          "fourteen",
+          "fifteen",
+          "sixteen",
+          "seventeen",
+          "eighteen",
+          "nineteen");
   private static final List<String> TENS =
       List.of("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety");
   private static final int HUNDRED = 100;

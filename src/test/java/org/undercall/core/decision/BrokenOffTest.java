@@ -152,12 +152,12 @@ class BrokenOffTest {
     bay.goes(
         """
         * off 5
-        < Work taken up again.
-        < The tightening is broken off.
+        < Back to work.
+        < Tightening stopped part way.
         < Part tightened: bolt title, one stage.
-        < Step one, bolt title.
-        < Broken off before angle, six, zero degrees.
-        < Say: turned so far, with the degrees in all, or: fully loosened.
+        < Bolt title.
+        < Stopped before angle, six zero degrees.
+        < Say: turned so far, and the degrees in all, or: fully loosened.
         """);
   }
 

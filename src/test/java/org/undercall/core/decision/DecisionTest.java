@@ -74,7 +74,8 @@ class DecisionTest {
     Session session = Session.start(Jobs.threeLooks());
     SessionEvent.LogDoubted doubted =
         new SessionEvent.LogDoubted(LogTrouble.LINES_GONE, Optional.of(1));
-    Decision up = Decider.takeUp(session, "test", Duration.ZERO, Optional.of(doubted));
+    Decision up =
+        Decider.takeUp(session, "test", Duration.ZERO, Optional.of(doubted), Optional.empty());
     assertEquals(1, up.events().stream().filter(doubted::equals).count());
     Decision plain = Decider.takeUp(session, "test", Duration.ZERO);
     assertEquals(plain.reply().sentences().size() + 1, up.reply().sentences().size());

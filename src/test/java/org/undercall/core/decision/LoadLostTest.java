@@ -145,12 +145,12 @@ class LoadLostTest {
           .goes(
               """
               * restart
-              < Work taken up again.
-              < I was off. The load confirmation is cancelled.
-              < The tightening is broken off.
+              < Back to work.
+              < The program was stopped. Confirm the load again.
+              < Tightening stopped part way.
               < Part tightened: left, front title, one stage.
-              < Step two, left, front title.
-              < Needs ride height, left side. Not confirmed.
+              < Left. front title.
+              < Not yet. Confirm ride height, left.
               > angle turned six zero
               < No. First confirm ride height, left.
               """);

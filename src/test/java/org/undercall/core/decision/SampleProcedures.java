@@ -269,7 +269,8 @@ final class SampleProcedures {
   static Step with(Step step, Bearing bearing) {
     Step.Head old = step.head();
     Step.Head head =
-        new Step.Head(old.id(), old.title(), old.brief(), old.cautions(), old.changesLoad(), bearing);
+        new Step.Head(
+            old.id(), old.title(), old.brief(), old.cautions(), old.changesLoad(), bearing);
     if (step instanceof Step.Do work) {
       return new Step.Do(head, work.check(), work.wheels());
     }

@@ -223,7 +223,13 @@ final class Search {
             .with(loads.part(key.charAt(2 * steps + 1)))
             .with(standing.car())
             .with(standing.bench())
-            .with(new Talk(standing.mode(), standing.pending(), Talk.Missed.NONE, standing.last(), Habit.NEW));
+            .with(
+                new Talk(
+                    standing.mode(),
+                    standing.pending(),
+                    Talk.Missed.NONE,
+                    standing.last(),
+                    Habit.NEW));
     return new Node(session, new Promises(walk, bookOf, kept.part(key.charAt(2 * steps + 2))));
   }
 

@@ -406,11 +406,11 @@ class SetTest {
             > wrench clicked
             < Two.
             * restart
-            < Work taken up again.
+            < Back to work.
             < Part tightened: wheel-bolts title, first stage begun.
-            < Step one, wheel-bolts title.
-            < Stage one of one: torque, five, two newton metres.
-            < Next: number two.
+            < Wheel-bolts title.
+            < Torque, five two newton metres.
+            < Two.
             > torque reached five two
             < Four.
             """);

@@ -29,13 +29,14 @@ class ShiftTest {
               """
               > step completed
               < Step closed.
-              < Step two, two title.
+              < Two title.
               > hand over the work
               < Next: step two, two title.
               < Who takes over, say: technician, and your name.
               < Same technician: resume the work.
               > technician alpha bravo
-              < Technician: alpha bravo. Say: that is correct.
+              < Technician: alpha bravo.
+              < Correct?
               > that is correct
               < Technician alpha bravo.
               < Sample.
@@ -45,10 +46,9 @@ class ShiftTest {
               > step completed
               < Cautions first. Say: cautions understood.
               > cautions understood
-              < Step two, two title.
+              < Two title.
               > step completed
-              < Step closed.
-              < Step three, three title.
+              < Three title.
               """);
       assertEquals(List.of("AB"), takers(bay));
       assertEquals(
@@ -63,17 +63,18 @@ class ShiftTest {
       bay.goes(
           """
           > torque reached five two
-          < Stage one closed at five, two newton metres.
-          < Stage two of two: angle, six, zero degrees.
+          < Stage one closed at five two newton metres.
+          < Six zero degrees.
           > hand over the work
-          < After the break. The load confirmation is cancelled.
-          < The tightening is broken off.
+          < After the break. Confirm the load again.
+          < Tightening stopped part way.
           < Part tightened: left, front title, one stage.
           < Next: step two, left, front title.
           < Who takes over, say: technician, and your name.
           < Same technician: resume the work.
           > technician alpha bravo
-          < Technician: alpha bravo. Say: that is correct.
+          < Technician: alpha bravo.
+          < Correct?
           > that is correct
           < Technician alpha bravo.
           < Sample.
@@ -81,10 +82,10 @@ class ShiftTest {
           < Caution. Stands, never a jack alone.
           < Say: cautions understood.
           > cautions understood
-          < Step two, left, front title.
-          < Needs ride height, left side. Not confirmed.
+          < Left. front title.
+          < Not yet. Confirm ride height, left.
           > angle turned six zero
-          < No. Ride height is not confirmed, left side.
+          < No. First confirm ride height, left.
           """);
       Bay pending = Bay.working(Jobs.twoBushesASide()).after("350 millimeters", "end of my shift");
       assertEquals(1, pending.recorded(SessionEvent.ReadBackDropped.class).size());
@@ -118,7 +119,7 @@ class ShiftTest {
               < Who takes over, say: technician, and your name.
               < Same technician: resume the work.
               * restart
-              < Work taken up again.
+              < Back to work.
               < Hand tight: nut title.
               < Part tightened: bolt title, one stage.
               < Put off: last title, waiting for parts.
@@ -177,10 +178,10 @@ class ShiftTest {
           """
           > resume the work
           < Nobody took over. If you are new, say: hand over the work.
-          < Step one, one title.
+          < One title.
           > step completed
           < Step closed.
-          < Step two, two title.
+          < Two title.
           """);
       assertEquals(List.of(), takers(bay));
     }
@@ -195,10 +196,13 @@ class ShiftTest {
               < No. First say: technician, and your name.
               < Same technician: resume the work.
               > technician alpha bravo
-              < Technician: alpha bravo. Say: that is correct.
+              < Technician: alpha bravo.
+              < Say: that is correct.
               > cautions understood
-              < No. First answer the read-back, or say: that was wrong.
-              < Technician: alpha bravo. Say: that is correct.
+              < Not yet.
+              < Technician: alpha bravo.
+              < Correct?
+              < Or say: that was wrong.
               > that is correct
               < Technician alpha bravo.
               < Sample.
@@ -222,13 +226,15 @@ class ShiftTest {
           < No. First say: technician, and your name.
           < Same technician: resume the work.
           > technician alpha bravo
-          < Technician: alpha bravo. Say: that is correct.
+          < Technician: alpha bravo.
+          < Say: that is correct.
           > that was wrong
-          < Dropped.
+          < Forget that, then.
           < Who takes over, say: technician, and your name.
           < Same technician: resume the work.
           > technician alpha delta
-          < Technician: alpha delta. Say: that is correct.
+          < Technician: alpha delta.
+          < Correct?
           > that is correct
           < Technician alpha delta.
           < Sample.
@@ -242,15 +248,15 @@ class ShiftTest {
           < No. First say: technician, and your name.
           < Same technician: resume the work.
           > technician alpha charlie
-          < Technician: alpha charlie. Say: that is correct.
+          < Technician: alpha charlie.
+          < Correct?
           > that is correct
           < Technician alpha charlie.
-          < Sample.
           < Values: invented.
-          < Caution. Stands, never a jack alone.
+          < Stands, never a jack alone.
           < Say: cautions understood.
           > cautions understood
-          < Step one, one title.
+          < One title.
           """);
       assertEquals(List.of("AC"), takers(bay));
     }
@@ -275,11 +281,12 @@ class ShiftTest {
               > jack slipped
               < Stopped. Load not confirmed. When it is safe, say: resume the work.
               * restart
-              < Work taken up again.
+              < Back to work.
               < Who takes over, say: technician, and your name.
               < Same technician: resume the work.
               > technician alpha bravo
-              < Technician: alpha bravo. Say: that is correct.
+              < Technician: alpha bravo.
+              < Say: that is correct.
               > that is correct
               < Technician alpha bravo.
               < Sample.
@@ -289,14 +296,13 @@ class ShiftTest {
               > stop stop
               < Stopped. Load not confirmed. When it is safe, say: cautions understood.
               * restart
-              < Work taken up again.
+              < Back to work.
               < Technician alpha bravo.
-              < Sample.
               < Values: invented.
-              < Caution. Stands, never a jack alone.
+              < Stands, never a jack alone.
               < Say: cautions understood.
               > cautions understood
-              < Step one, one title.
+              < One title.
               """);
     }
   }

@@ -44,11 +44,11 @@ class TalkTest {
           .goes(
               """
             > start the timer
-            < Timer runs, one minute 30 seconds.
-            < Step two, look title.
+            < Timer running, one minute thirty.
+            < Look title.
             > go to step one
-            < Step one, settle title.
-            < The timer runs.
+            < Settle title.
+            < The timer is running.
             > put off for later
             < Put off for later. It stays open.
             < Look title.
@@ -141,10 +141,10 @@ class TalkTest {
             > start the timer
             < Timer running, one minute thirty.
             * restart
-            < Work taken up again.
+            < Back to work.
             < Timer runs: step one, settle title.
-            < Step one, settle title.
-            < The timer runs.
+            < Settle title.
+            < The timer is running.
             +90
             < Time is up: settle title.
             > step completed

@@ -175,17 +175,17 @@ class TimersTest {
               > start ten minutes for the sealant
               < Sealant timer running, one zero minutes.
               * off 570
-              < Work taken up again.
+              < Back to work.
               < Timer runs: step one, settle title; sealant.
-              < Step one, settle title.
-              < The timer runs.
+              < Settle title.
+              < The timer is running.
               < Time was up four minutes ago: settle title.
               < Thirty seconds left: sealant.
               * off 20
-              < Work taken up again.
+              < Back to work.
               < Timer runs: sealant.
-              < Step one, settle title.
-              < The time is over. Say: step completed.
+              < Settle title.
+              < Time is up. Say: step completed.
               +10
               < The sealant time is up.
               """);
@@ -204,7 +204,7 @@ class TimersTest {
               < The clock was set back by one hour.
               < Timers keep their time.
               < Timer runs: sealant.
-              < Step one, one title.
+              < One title.
               > how long is left
               < Ten minutes left.
               """);

@@ -141,8 +141,7 @@ class UnclearTest {
       Bay bay = Bay.working(Jobs.nut(Jobs.newtonMetres("284")));
       assertEquals(List.of("Say again."), bay.unclear(Optional.empty()));
       assertEquals(
-          List.of("Call it digit by digit, with the unit."),
-          bay.unclear(Optional.empty()));
+          List.of("Call it digit by digit, with the unit."), bay.unclear(Optional.empty()));
       assertEquals(List.of("Say again."), bay.unclear(Optional.empty()));
     }
 

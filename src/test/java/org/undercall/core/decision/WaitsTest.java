@@ -40,21 +40,20 @@ class WaitsTest {
       bay.goes(
           """
           > start the timer
-          < Timer runs, one minute 30 seconds.
-          < Step two, one title.
+          < Timer running, one minute thirty.
+          < One title.
           > step completed
           < Step closed.
-          < Step three, two title.
+          < Two title.
           +89
           > what is left
           < Four steps open: settle title; two title; nut title; last title.
           +1
           < Time is up: settle title.
-          < Step one, settle title.
-          < The time is over. Say: step completed.
+          < Settle title.
+          < Time is up. Say: step completed.
           > step completed
-          < Step closed.
-          < Step three, two title.
+          < Two title.
           > step completed
           < Is it seated?
           < Say: check passed, or: check has failed.
@@ -70,24 +69,23 @@ class WaitsTest {
           .goes(
               """
               > start the timer
-              < Timer runs, one minute 30 seconds.
-              < Step three, one title.
+              < Timer running, one minute thirty.
+              < One title.
               > go to step two
-              < Step two, last title.
+              < Last title.
               > step completed
               < No. First: settle title.
               < Or say: out of order, and why.
               > go to step three
-              < Step three, one title.
+              < One title.
               > step completed
               < Step closed.
-              < Step one, settle title.
-              < The timer runs.
+              < Settle title.
+              < The timer is running.
               +90
               < Time is up: settle title.
               > step completed
-              < Step closed.
-              < Step two, last title.
+              < Last title.
               """);
     }
 
@@ -98,21 +96,20 @@ class WaitsTest {
       bay.goes(
           """
           > start the timer
-          < Timer runs, one minute 30 seconds.
-          < Step two, one title.
+          < Timer running, one minute thirty.
+          < One title.
           > put off for later
           < Put off for later. It stays open.
-          < Step three, two title.
+          < Two title.
           > step completed
           < Step closed.
-          < Step one, settle title.
-          < The timer runs.
+          < Settle title.
+          < The timer is running.
           +90
           < Time is up: settle title.
           > step completed
-          < Step closed.
-          < One step put aside is left.
-          < Step two, one title.
+          < One step was put aside.
+          < One title.
           """);
     }
 
@@ -123,27 +120,25 @@ class WaitsTest {
       bay.goes(
           """
           > start the timer
-          < Timer runs, one minute.
-          < Step two, paint title.
-          < Wait one minute 30 seconds. Say: start the timer.
+          < Timer running, one minute.
+          < Paint title.
+          < Wait one minute thirty. Start the timer?
           > start the timer
-          < Timer runs, one minute 30 seconds.
-          < Step three, one title.
+          < Timer running, one minute thirty.
+          < One title.
           +60
           < Time is up: glue title.
-          < Step one, glue title.
-          < The time is over. Say: step completed.
+          < Glue title.
+          < Time is up. Say: step completed.
           > step completed
           < Step closed.
-          < Step three, one title.
+          < One title.
           > step completed
-          < Step closed.
-          < Step two, paint title.
-          < The timer runs.
+          < Paint title.
+          < The timer is running.
           +30
           < Time is up: paint title.
           > step completed
-          < Step closed.
           < All steps are closed. Say: end of work.
           """);
     }
@@ -180,13 +175,11 @@ class WaitsTest {
               +90
               < Time is up: settle title.
               > check passed
-              < Step closed.
-              < Step one, settle title.
-              < The time is over. Say: step completed.
+              < Settle title.
+              < Time is up. Say: step completed.
               > step completed
-              < Step closed.
-              < Step four, nut title.
-              < Stage one of two: torque, seven, five newton metres.
+              < Nut title.
+              < Stage one of two: torque, seven five newton metres.
               """);
     }
 
@@ -198,14 +191,14 @@ class WaitsTest {
       bay.goes(
           """
           > torque reached seven five
-          < Stage one closed at seven, five newton metres.
-          < Stage two of two: angle, six, zero degrees.
+          < Stage one closed at seven five newton metres.
+          < Six zero degrees.
           +90
           < Time is up: settle title.
           > angle turned six zero
-          < Stage two closed at six, zero degrees.
-          < Step one, settle title.
-          < The time is over. Say: step completed.
+          < Closed.
+          < Settle title.
+          < Time is up. Say: step completed.
           """);
       assertEquals(List.of(), bay.recorded(SessionEvent.TighteningInterrupted.class));
     }
@@ -221,11 +214,11 @@ class WaitsTest {
               < Time is up: settle title.
               > put off for later
               < Put off for later. It stays open.
-              < Step one, settle title.
-              < The time is over. Say: step completed.
+              < Settle title.
+              < Time is up. Say: step completed.
               > step completed
               < Step closed.
-              < Step five, last title.
+              < Last title.
               """);
     }
 
@@ -275,12 +268,12 @@ class WaitsTest {
           .goes(
               """
               * off 100
-              < Work taken up again.
+              < Back to work.
               < Timer runs: step one, settle title.
-              < Step two, one title.
+              < One title.
               < Time is up: settle title.
-              < Step one, settle title.
-              < The time is over. Say: step completed.
+              < Settle title.
+              < Time is up. Say: step completed.
               """);
       Bay off = bay().after("step completed", "step completed").passes(90);
       off.plays("* restart");
@@ -311,16 +304,16 @@ class WaitsTest {
       bay.goes(
           """
           > start the timer
-          < Timer runs, one minute 30 seconds.
-          < Step two, one title.
+          < Timer running, one minute thirty.
+          < One title.
           > stop the timer
           < Timer cancelled.
           > step completed
           < Step closed.
-          < Step one, settle title.
-          < Wait one minute 30 seconds. Say: start the timer.
+          < Settle title.
+          < Wait one minute thirty. Start the timer?
           > step completed
-          < No. The time is not over.
+          < No. The time is not up yet.
           """);
     }
   }
@@ -360,23 +353,22 @@ class WaitsTest {
       bay.goes(
           """
           > torque reached five two
-          < Stage one closed at five, two newton metres.
-          < Step three, one title.
-          < It cures: timer runs, two minutes.
+          < Stage one closed at five two newton metres.
+          < One title.
+          < Curing. Timer running, two minutes.
           > go to step two
-          < Step two, drive title.
+          < Drive title.
           > step completed
           < No. It still cures: pin title.
           < Wait, or say: out of order, and why.
           > go to step three
-          < Step three, one title.
+          < One title.
           +120
           < Time is up: pin title.
           > step completed
           < Step closed.
-          < Step two, drive title.
+          < Drive title.
           > step completed
-          < Step closed.
           < All steps are closed. Say: end of work.
           """);
       assertEquals(
@@ -397,12 +389,13 @@ class WaitsTest {
               < No. It still cures: pin title.
               < Wait, or say: out of order, and why.
               > out of order done by somebody else
-              < Out of order, done by somebody else. Say: that is correct.
+              < Out of order, done by somebody else.
+              < Say: that is correct.
               > that is correct
               < Noted, out of order.
               > step completed
               < Step closed.
-              < Step three, one title.
+              < One title.
               """);
     }
   }

@@ -34,11 +34,7 @@ class WordsTest {
   }
 
   @ParameterizedTest(name = "{0}: {1}")
-  @CsvSource({
-    "8.8, 'eight point eight'",
-    "10.9, 'ten point nine'",
-    "12.9, 'twelve point nine'"
-  })
+  @CsvSource({"8.8, 'eight point eight'", "10.9, 'ten point nine'", "12.9, 'twelve point nine'"})
   @DisplayName("read a head marking as the trade says it")
   void marking(String marking, String words) {
     assertEquals(words, Words.marking(new HeadMarking(marking)));

@@ -1,0 +1,80 @@
+package org.undercall.command.work;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Properties;
+import org.undercall.command.option.UserFolders;
+import org.undercall.core.term.TalkLevel;
+import picocli.CommandLine.Option;
+
+/** How much is said: as given, else as the technician had it last. */
+public final class TalkOption {
+  @Option(
+      names = "--talk",
+      paramLabel = "LEVEL",
+      description =
+          "How much is said: full, normal (in brief what was heard before), or short"
+              + " (default: as this technician had it last, at first normal).")
+  private TalkLevel level;
+
+  private final Path kept = UserFolders.ofMachine().talk().used();
+
+  /** Made by the command line reader. */
+  public TalkOption() {}
+
+  /**
+   * The level for a technician. A file that cannot be read, or an odd word in it, is passed over.
+   */
+  TalkLevel level(Optional<String> technician) {
+    if (level != null) {
+      return level;
+    }
+    String word = read().getProperty(key(technician), "");
+    for (TalkLevel each : TalkLevel.values()) {
+      if (each.name().equalsIgnoreCase(word)) {
+        return each;
+      }
+    }
+    return TalkLevel.NORMAL;
+  }
+
+  /**
+   * Keeps the level that a technician went on with; one that stood in the file stays if it fails.
+   */
+  void keep(Optional<String> technician, TalkLevel used) {
+    Properties all = read();
+    String word = used.name().toLowerCase(Locale.ROOT);
+    String before = all.getProperty(key(technician), "normal");
+    if (before.equals(word)) {
+      return;
+    }
+    all.setProperty(key(technician), word);
+    try {
+      Files.createDirectories(kept.toAbsolutePath().getParent());
+      try (Writer writer = Files.newBufferedWriter(kept)) {
+        all.store(writer, "how much each technician wants to hear");
+      }
+    } catch (IOException e) {
+      // The next session begins as if nothing had been kept.
+    }
+  }
+
+  private static String key(Optional<String> technician) {
+    return technician.orElse("anybody");
+  }
+
+  private Properties read() {
+    Properties all = new Properties();
+    try (Reader reader = Files.newBufferedReader(kept)) {
+      all.load(reader);
+    } catch (IOException | IllegalArgumentException e) {
+      all.clear();
+    }
+    return all;
+  }
+}
