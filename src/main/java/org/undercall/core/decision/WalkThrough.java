@@ -23,6 +23,7 @@ import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.Measure;
+import org.undercall.core.term.TalkLevel;
 
 /**
  * A procedure as the technician will hear it, by walking it with somebody who does and says just
@@ -75,8 +76,17 @@ public final class WalkThrough {
    * @throws IllegalStateException if the walk does not come to its end, which no procedure causes
    */
   public static List<Exchange> of(Walk walk) {
+    return of(walk, new SessionEvent.TalkSet(TalkLevel.NORMAL));
+  }
+
+  /** The same for a technician of whom it is known how much he wants to hear. */
+  public static List<Exchange> of(Walk walk, SessionEvent.TalkSet talk) {
     WalkThrough through = new WalkThrough(walk);
-    through.apply(Decider.begin(through.session, new SessionEvent.SessionStarted("", "", "", "")));
+    through.apply(
+        Decider.begin(
+            through.session,
+            new SessionEvent.SessionStarted("", "", "", ""),
+            Optional.of(talk)));
     for (int i = 0; through.session.phase() != Phase.ENDED; i++) {
       if (i == MOST_PHRASES) {
         throw new IllegalStateException("no end after " + through.session.ref());

@@ -9,7 +9,7 @@ import java.util.Set;
  * the whole sentence and in no brief one, so that the log tells what was heard before.
  */
 public enum Lesson {
-  CAUTIONS("Say: cautions understood."),
+  CAUTIONS("Caution. "),
   STEP("Step one"),
   CLOSED("Step closed."),
   CHECK("Say: check passed,"),
@@ -17,7 +17,7 @@ public enum Lesson {
   READ_BACK("ay: that is correct"),
   HEIGHT("bounced or rolled"),
   HARDWARE("hen say: "),
-  BY_HAND("un in by hand. Then say"),
+  BY_HAND("by hand. Then say: "),
   MARKING("Read out the head marking."),
   STAGE("Stage one of "),
   STAGE_CLOSED("Stage one closed at "),
