@@ -23,6 +23,7 @@ import org.undercall.port.Ear;
 import org.undercall.port.Fault;
 import org.undercall.port.Voice;
 import org.undercall.sound.Frames;
+import org.undercall.sound.Playback;
 import org.undercall.sound.WavFrames;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -88,7 +89,8 @@ public final class EarCommand implements Callable<Integer> {
                 voiceOrNone,
                 UserFolders.ofMachine().speech().used(),
                 SpeakerSettings.STANDARD,
-                news -> err.println(news.line()));
+                news -> err.println(news.line()),
+                Playback.NONE);
         Ear ear = SoundEar.standard(frames, ownWords.of(loaded, ownWords.load()))) {
       int tries = sound == null ? 2 : 1;
       verdict = new EarVerdict(new EarCheck(ear, asking(voice, ear), tries).run());
