@@ -85,9 +85,9 @@ public final class OpenTalk implements Playback {
   }
 
   @Override
-  public void ends() {
-    spoken.ends();
-    own.ends();
+  public void ends(boolean cutShort) {
+    spoken.ends(cutShort);
+    own.ends(cutShort);
   }
 
   /** The sound, with an eye on what is said in it and not heard. */

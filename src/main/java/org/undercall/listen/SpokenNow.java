@@ -54,7 +54,7 @@ final class SpokenNow implements Playback {
   public void plays(byte[] samples, int offset, int length, int rate) {}
 
   @Override
-  public synchronized void ends() {
+  public synchronized void ends(boolean cutShort) {
     end(0);
   }
 

@@ -12,7 +12,7 @@ public interface OwnVoice extends Playback, AutoCloseable {
       public void plays(byte[] samples, int offset, int length, int rate) {}
 
       @Override
-      public void ends() {}
+      public void ends(boolean cutShort) {}
 
       @Override
       public Frame without(Frame heard) {

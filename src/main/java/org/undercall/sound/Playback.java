@@ -12,7 +12,7 @@ public interface Playback {
         public void plays(byte[] samples, int offset, int length, int rate) {}
 
         @Override
-        public void ends() {}
+        public void ends(boolean cutShort) {}
       };
 
   /** The sound of a sentence comes next. */
@@ -28,6 +28,10 @@ public interface Playback {
    */
   void plays(byte[] samples, int offset, int length, int rate);
 
-  /** All has sounded, or what has not is forgotten by the loudspeaker. */
-  void ends();
+  /**
+   * Nothing more comes for now.
+   *
+   * @param cutShort whether the loudspeaker forgot what it had been given and had not played
+   */
+  void ends(boolean cutShort);
 }

@@ -56,8 +56,10 @@ public final class EchoCanceller implements OwnVoice {
   }
 
   @Override
-  public void ends() {
-    played.clear();
+  public void ends(boolean cutShort) {
+    if (cutShort) {
+      played.clear();
+    }
   }
 
   @Override

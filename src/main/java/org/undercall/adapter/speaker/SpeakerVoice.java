@@ -101,7 +101,7 @@ public final class SpeakerVoice implements Voice {
     } finally {
       saying = false;
       over.set(null);
-      playback.ends();
+      playback.ends(stops.get() != stopsBefore);
     }
   }
 
