@@ -48,7 +48,8 @@ final class OverVoiceFigures {
   private static final int[] LEVELS = {10, 0, -10, -20};
 
   private final Bench bench;
-  private final List<Map.Entry<String, Sound>> own = List.copyOf(org.undercall.hearing.OwnVoice.spoken().entrySet());
+  private final List<Map.Entry<String, Sound>> own =
+      List.copyOf(org.undercall.hearing.OwnVoice.spoken().entrySet());
   private final Table table =
       new Table(
           "Over the own voice",
@@ -60,8 +61,18 @@ final class OverVoiceFigures {
               + " those left that the voice cannot have said. Tone: the low tone for what was not"
               + " heard, over speech that was missed, and in prompts alone.",
           List.of(
-              "way", "delay ms", "voice dB", "taken out", "heard", "of real", "wrong",
-              "tone when missed", "alone", "false, alone", "of these counted", "tone, alone"));
+              "way",
+              "delay ms",
+              "voice dB",
+              "taken out",
+              "heard",
+              "of real",
+              "wrong",
+              "tone when missed",
+              "alone",
+              "false, alone",
+              "of these counted",
+              "tone, alone"));
 
   OverVoiceFigures(Bench bench) {
     this.bench = bench;
@@ -118,8 +129,7 @@ final class OverVoiceFigures {
   private void row(Way way, int level, boolean out) {
     List<Trial> trials =
         bench.trials().run(TRIALS, 71, (i, random) -> trial(i, way, level, out, random));
-    List<Came> alone =
-        bench.trials().run(ALONE, 72, (i, random) -> alone(way, level, out, random));
+    List<Came> alone = bench.trials().run(ALONE, 72, (i, random) -> alone(way, level, out, random));
     long real = trials.stream().filter(Trial::real).count();
     long realRight = trials.stream().filter(t -> t.real() && t.right()).count();
     long right = trials.stream().filter(Trial::right).count();

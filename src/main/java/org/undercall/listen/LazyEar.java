@@ -16,8 +16,8 @@ import org.undercall.sound.Frames;
 
 /**
  * An ear that is made on another thread while the first words are being spoken. What is said before
- * it is made is not heard. Only {@link
- * #recognisers} and {@link #close} may be called by any thread.
+ * it is made is not heard. Only {@link #recognisers} and {@link #close} may be called by any
+ * thread.
  */
 public final class LazyEar implements Ear {
   private final CompletableFuture<Made> making = new CompletableFuture<>();

@@ -177,8 +177,7 @@ public final class OpenTalk implements Playback {
         return true;
       }
       residue.forget();
-      Intent intent =
-          Interpreter.interpret(heard.phrase(), kinds, Interpreter.LEAST_CONFIDENCE);
+      Intent intent = Interpreter.interpret(heard.phrase(), kinds, Interpreter.LEAST_CONFIDENCE);
       Optional<Set<String>> said = during(heard);
       boolean doubtful =
           said.filter(

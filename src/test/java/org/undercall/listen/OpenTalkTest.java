@@ -200,7 +200,8 @@ class OpenTalkTest {
   }
 
   @Test
-  @DisplayName("a closing phrase that is being spoken never counts: the voice goes on, a tone sounds")
+  @DisplayName(
+      "a closing phrase that is being spoken never counts: the voice goes on, a tone sounds")
   void ownWords() throws Exception {
     say(PROMPT);
     pass(true, 1_200);
@@ -313,7 +314,8 @@ class OpenTalkTest {
   }
 
   @Test
-  @DisplayName("a loudspeaker that is lost meanwhile leaves the ear open, and the next words are said")
+  @DisplayName(
+      "a loudspeaker that is lost meanwhile leaves the ear open, and the next words are said")
   void lost() throws Exception {
     speaking.lost = true;
     say(PROMPT);

@@ -64,7 +64,12 @@ class LiveOverTest {
         Locale.ROOT,
         "live: %s, echo %.1f: %d of %d answers over a prompt heard at the first try, voice cut"
             + " short %d times, closing and never said %s%n",
-        option, echo, first, over, cut, wrong);
+        option,
+        echo,
+        first,
+        over,
+        cut,
+        wrong);
     assertEquals(List.of(), wrong, "closing and never said");
     assertTrue(first * 2 >= over, "most answers over a prompt are lost");
   }

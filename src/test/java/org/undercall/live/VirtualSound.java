@@ -95,9 +95,19 @@ final class VirtualSound implements AutoCloseable {
     double[] past = new double[2048];
     byte[] block = new byte[320];
     long at = 0;
+    int silent = 0;
     try (InputStream in = from.getInputStream();
         OutputStream out = to.getOutputStream()) {
       while (in.readNBytes(block, 0, block.length) == block.length) {
+        boolean sounds = false;
+        for (byte part : block) {
+          sounds |= part != 0;
+        }
+        silent = sounds ? 0 : silent + block.length / 2;
+        if (silent > past.length) {
+          // Silence is left out, so that what came late does not stay late.
+          continue;
+        }
         for (int i = 0; i < block.length; i += 2, at++) {
           past[(int) (at % past.length)] = (block[i] & 0xff) | (block[i + 1] << 8);
           double sum = 0;

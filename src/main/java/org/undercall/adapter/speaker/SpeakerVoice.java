@@ -189,7 +189,9 @@ public final class SpeakerVoice implements Voice {
   /** The tone that is to sound in the words, where there is room for it. */
   private void mixOver(byte[] bytes, int from) {
     Pcm tone = over.get();
-    if (tone == null || bytes.length - from < 2 * tone.length() || !over.compareAndSet(tone, null)) {
+    if (tone == null
+        || bytes.length - from < 2 * tone.length()
+        || !over.compareAndSet(tone, null)) {
       return;
     }
     Pcm rest = Pcm.ofBytes(tone.rate(), bytes, from, 2 * tone.length());

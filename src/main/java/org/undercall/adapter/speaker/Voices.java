@@ -64,7 +64,8 @@ public final class Voices {
     PrintVoice silent = new PrintVoice(words -> {});
     return name.equalsIgnoreCase("none")
         ? silent
-        : new SteadyVoice(new SpeakerVoice(synthesiser(name, cache), settings, playback), silent, news);
+        : new SteadyVoice(
+            new SpeakerVoice(synthesiser(name, cache), settings, playback), silent, news);
   }
 
   private static Synthesiser uncached(String name) {

@@ -114,9 +114,17 @@ public final class WorkCommand implements Callable<Integer> {
         try (Work work = options.open(chosen, spec.commandLine().getOut());
             Voice plain =
                 speaker.open(notices::speaker, open.<Playback>map(t -> t).orElse(Playback.NONE));
-            Voice spoken = hears ? open.map(t -> t.of(plain)).orElseGet(() -> calls.of(plain)) : plain;
+            Voice spoken =
+                hears ? open.map(t -> t.of(plain)).orElseGet(() -> calls.of(plain)) : plain;
             Voice voice = dialogue.of(spoken);
-            Ear printed = dialogue.of(ear(open.map(t -> t.of(known(ear))).orElseGet(() -> calls.of(ear)), voice, time, notices, board))) {
+            Ear printed =
+                dialogue.of(
+                    ear(
+                        open.map(t -> t.of(known(ear))).orElseGet(() -> calls.of(ear)),
+                        voice,
+                        time,
+                        notices,
+                        board))) {
           clips.apply(work, dialogue::print);
           int status =
               RehearseCommand.status(
