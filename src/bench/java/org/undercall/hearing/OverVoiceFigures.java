@@ -1,6 +1,7 @@
 package org.undercall.hearing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
@@ -92,7 +93,7 @@ final class OverVoiceFigures {
   private record Way(String name, int delayMillis, boolean room, boolean changes) {}
 
   /** A prompt, what the loudspeaker gives, and what it is at the microphone. */
-  private record Prompt(Set<String> words, Sound played, double[] echo) {}
+  private record Prompt(Set<String> words, Sound played, List<Double> echo) {}
 
   /**
    * What came of a clip.
@@ -156,7 +157,7 @@ final class OverVoiceFigures {
     boolean real = index % 4 == 3;
     String words = real ? "stop" : PHRASES.get(random.nextInt(PHRASES.size()));
     Speech speech = real ? realStop(random) : bench.speakers().anyPlain(random).say(words);
-    int room = Math.max(1, prompt.echo().length - speech.sound().length() - Frames.RATE / 2);
+    int room = Math.max(1, prompt.echo().size() - speech.sound().length() - Frames.RATE / 2);
     int at = Math.min(Frames.RATE / 2 + random.nextInt(room), room);
     Came came = came(prompt, Optional.of(speech), at, level, out);
     boolean heard = came.counted().contains(words);
@@ -193,7 +194,7 @@ final class OverVoiceFigures {
       parts.add(sentence.getValue());
     }
     Sound played = Sound.joined(parts.toArray(new Sound[0]));
-    return new Prompt(words, played, echo(played, way));
+    return new Prompt(words, played, Arrays.stream(echo(played, way)).boxed().toList());
   }
 
   /** The sound after its way; a way that changes does so at half of it. */
@@ -228,7 +229,7 @@ final class OverVoiceFigures {
   }
 
   private Came came(Prompt prompt, Optional<Speech> speech, int at, int level, boolean out) {
-    double[] echo = prompt.echo();
+    double[] echo = prompt.echo().stream().mapToDouble(Double::doubleValue).toArray();
     short[] whole = new short[echo.length];
     for (int i = 0; i < whole.length; i++) {
       whole[i] = (short) Math.max(-32768, Math.min(32767, Math.round(echo[i])));

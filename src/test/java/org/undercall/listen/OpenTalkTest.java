@@ -219,6 +219,15 @@ class OpenTalkTest {
   }
 
   @Test
+  @DisplayName("nor one whose number was spoken, which may belong to no call")
+  void ownNumber() throws Exception {
+    say("Torque, eight, zero newton metres.");
+    pass(true, 1_200);
+    assertEquals(Optional.empty(), hear("torque reached eight zero", 1));
+    assertEquals(Optional.of("torque reached"), hear("torque reached", 1));
+  }
+
+  @Test
   @DisplayName("nor one that the voice had just said when it ended")
   void justSaid() throws Exception {
     say(PROMPT);
