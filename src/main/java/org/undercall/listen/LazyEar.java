@@ -15,8 +15,7 @@ import org.undercall.port.UncheckedFault;
 import org.undercall.sound.Frames;
 
 /**
- * An ear that is made on another thread while the first words are being spoken. What is said before
- * it is made is not heard. Only {@link #recognisers} and {@link #close} may be called by any
+ * An ear that is made on another thread while the first words are being spoken. Only {@link #recognisers} and {@link #close} may be called by any
  * thread.
  */
 public final class LazyEar implements Ear {
@@ -48,7 +47,6 @@ public final class LazyEar implements Ear {
   private void make(Frames frames, Callable<RecogniserMaker> recognisers) {
     try {
       RecogniserMaker maker = recognisers.call();
-      frames.discardWaiting();
       making.complete(new Made(SoundEar.standard(frames, maker), maker));
     } catch (Throwable e) {
       making.completeExceptionally(e);

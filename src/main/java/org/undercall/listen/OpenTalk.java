@@ -158,12 +158,19 @@ public final class OpenTalk implements Playback {
   }
 
   private final class Open extends EarAround {
+    private boolean ready;
+
     Open(Ear ear) {
       super(ear);
     }
 
     @Override
     public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput {
+      if (!ready) {
+        // Waits until the ear is made; what was said before would be heard late.
+        ear.forget();
+        ready = true;
+      }
       Set<IntentKind> kinds = EnumSet.copyOf(allowed);
       if (!allowed.contains(IntentKind.NOTE_TEXT)) {
         kinds.add(IntentKind.BE_QUIET);

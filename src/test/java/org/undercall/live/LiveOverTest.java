@@ -77,6 +77,7 @@ class LiveOverTest {
         first,
         over,
         cut,
+        mute,
         wrong);
   }
 
