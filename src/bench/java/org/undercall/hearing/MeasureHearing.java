@@ -35,6 +35,8 @@ public final class MeasureHearing {
     /** What was tried and measured once, no part of a run of everything. */
     TRIED,
     END,
+    /** What is said over the own voice. */
+    OVER,
     WORDINGS;
 
     /** Whether it is measured if no part is named. */
@@ -59,6 +61,7 @@ public final class MeasureHearing {
         case PEER -> new PeerFigures(bench).tables();
         case MEMORY -> memory.map(MemoryFigures::table).stream().toList();
         case TRIED -> new TriedFigures(bench).tables();
+        case OVER -> new OverVoiceFigures(bench).tables();
         case END -> new EndFigures(bench).tables();
         case SPEAKERS -> new SpeakerFigures(bench).tables();
         case REPEATS -> new RepeatFigures(bench).tables();

@@ -9,7 +9,10 @@ public interface Voice extends AutoCloseable {
   /** Falls silent at once: the rest of what is being said is not said. Any thread may call it. */
   default void stop() {}
 
-  /** Sounds a short tone, if it has any. */
+  /**
+   * Sounds a short tone, if it has any. Only {@link Signal#NOT_HEARD} may be asked for by any
+   * thread, also while words are said: then it sounds in them.
+   */
   default void signal(Signal signal) {}
 
   /**

@@ -32,7 +32,7 @@ public final class Resampler {
    * @param from samples a second of what it takes
    * @param to samples a second of what it gives
    */
-  Resampler(int from, int to) {
+  public Resampler(int from, int to) {
     int common = BigInteger.valueOf(from).gcd(BigInteger.valueOf(to)).intValueExact();
     up = to / common;
     down = from / common;
@@ -59,7 +59,7 @@ public final class Resampler {
   }
 
   /** Takes one sample and gives those that can be made now. */
-  void add(double sample, DoubleConsumer made) {
+  public void add(double sample, DoubleConsumer made) {
     if (up == down) {
       made.accept(sample);
       return;

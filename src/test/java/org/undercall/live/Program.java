@@ -32,8 +32,9 @@ final class Program implements AutoCloseable {
     this.process = process;
   }
 
-  /** Starts to work on a procedure. */
-  static Program work(Path procedure, Path sessions, VirtualSound sound, Path cache)
+  /** Starts to work on a procedure, with more options if there are any. */
+  static Program work(
+      Path procedure, Path sessions, VirtualSound sound, Path cache, String... options)
       throws IOException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
@@ -42,6 +43,7 @@ final class Program implements AutoCloseable {
         System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")));
     command.addAll(List.of("org.undercall.command.App", "work", procedure.toString()));
     command.addAll(List.of("--sessions", sessions.toString()));
+    command.addAll(List.of(options));
     return started(command, sound, cache);
   }
 

@@ -6,6 +6,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import org.undercall.port.Fault;
 import org.undercall.sound.Frame;
 import org.undercall.sound.FrameMaker;
+import org.undercall.sound.OwnVoice;
 import org.undercall.sound.SampleFormat;
 
 /**
@@ -19,6 +20,7 @@ final class Capture implements Runnable {
   private final SoundLine line;
   private final SampleFormat format;
   private final FrameMaker maker;
+  private final OwnVoice own;
   private final byte[] block;
   private final ArrayBlockingQueue<Frame> ring;
   private final AtomicLong pushedOut = new AtomicLong();
@@ -32,6 +34,12 @@ final class Capture implements Runnable {
    * @param ringFrames how many frames are kept for a slow taker
    */
   Capture(SoundLine line, SampleFormat format, String name, int ringFrames) {
+    this(line, format, name, ringFrames, OwnVoice.unheard());
+  }
+
+  /** A capture out of which the program's own voice is taken, frame by frame as they come. */
+  Capture(SoundLine line, SampleFormat format, String name, int ringFrames, OwnVoice own) {
+    this.own = own;
     this.line = line;
     this.format = format;
     this.maker = new FrameMaker(format, name);
@@ -48,7 +56,7 @@ final class Capture implements Runnable {
         zeros = found > 0 ? 0 : zeros + 1;
         maker.add(block, Math.max(0, found));
         for (Frame frame = maker.poll(); frame != null; frame = maker.poll()) {
-          put(frame);
+          put(own.without(frame));
         }
       }
     } catch (Fault e) {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.undercall.port.Fault;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
+import org.undercall.sound.OwnVoice;
 import org.undercall.sound.SampleFormat;
 import org.undercall.sound.SoundCode;
 
@@ -42,8 +43,18 @@ public final class MicrophoneFrames implements Frames {
    * @throws Fault SND-020 to SND-022
    */
   public static MicrophoneFrames open(Optional<String> name) throws Fault {
+    return open(name, OwnVoice.unheard());
+  }
+
+  /**
+   * Opens a microphone out of whose sound the program's own voice is taken.
+   *
+   * @param own stays open when the microphone is closed
+   * @throws Fault SND-020 to SND-022
+   */
+  public static MicrophoneFrames open(Optional<String> name, OwnVoice own) throws Fault {
     JavaSoundLine line = JavaSoundLine.open(name);
-    Capture capture = new Capture(line, line.format(), line.name(), RING_FRAMES);
+    Capture capture = new Capture(line, line.format(), line.name(), RING_FRAMES, own);
     Thread thread = new Thread(capture, "microphone");
     thread.setDaemon(true);
     thread.start();

@@ -1,6 +1,7 @@
 package org.undercall.adapter.speaker;
 
 import org.undercall.port.UncheckedFault;
+import org.undercall.sound.Pcm;
 import org.undercall.sound.SpeakerCode;
 
 /** Tries whether the system's sound device plays. */
@@ -10,6 +11,7 @@ public final class SpeakerTrial {
 
   private static final long LIMIT_MILLIS = 2_500;
   private static final int SILENCE_BYTES = RATE / 5 * 2;
+  private static final int LEAD_MILLIS = 600;
   private static final int EMPTY_WRITES = 20;
 
   private SpeakerTrial() {}
@@ -23,13 +25,26 @@ public final class SpeakerTrial {
     play(new GuardedLine(JavaSoundLine::new, LIMIT_MILLIS));
   }
 
+  /**
+   * Plays a sound, after silence that a device just opened may swallow.
+   *
+   * @throws UncheckedFault as {@link #play()}
+   */
+  public static void play(Pcm sound) {
+    Pcm lead = Pcm.silence(sound.rate(), LEAD_MILLIS);
+    play(new GuardedLine(JavaSoundLine::new, LIMIT_MILLIS), sound.rate(), lead.then(sound).bytes());
+  }
+
   static void play(SoundLine line) {
-    line.open(RATE);
+    play(line, RATE, new byte[SILENCE_BYTES]);
+  }
+
+  private static void play(SoundLine line, int rate, byte[] bytes) {
+    line.open(rate);
     try {
-      byte[] silence = new byte[SILENCE_BYTES];
       int empty = 0;
-      for (int done = 0; done < silence.length; ) {
-        int taken = line.write(silence, done, silence.length - done);
+      for (int done = 0; done < bytes.length; ) {
+        int taken = line.write(bytes, done, bytes.length - done);
         done += taken;
         empty = taken > 0 ? 0 : empty + 1;
         if (empty == EMPTY_WRITES) {

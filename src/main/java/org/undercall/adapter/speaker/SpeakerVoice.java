@@ -2,10 +2,12 @@ package org.undercall.adapter.speaker;
 
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.concurrent.atomic.AtomicReference;
 import org.undercall.port.Signal;
 import org.undercall.port.UncheckedFault;
 import org.undercall.port.Voice;
 import org.undercall.sound.Pcm;
+import org.undercall.sound.Playback;
 import org.undercall.sound.SpeakerCode;
 
 /**
@@ -25,8 +27,11 @@ public final class SpeakerVoice implements Voice {
   private final Synthesiser synthesiser;
   private final SoundLine line;
   private final SpeakerSettings settings;
+  private final Playback playback;
   private final AtomicLong stops = new AtomicLong();
-  private int openRate;
+  private final AtomicReference<Pcm> over = new AtomicReference<>();
+  private volatile int openRate;
+  private volatile boolean saying;
   private long resumedAfter;
 
   /** A voice on the default sound device. It closes the synthesiser when it is closed. */
@@ -36,10 +41,16 @@ public final class SpeakerVoice implements Voice {
 
   /** A voice on the default sound device with these settings. */
   public SpeakerVoice(Synthesiser synthesiser, SpeakerSettings settings) {
+    this(synthesiser, settings, Playback.NONE);
+  }
+
+  /** A voice that tells what it plays. */
+  public SpeakerVoice(Synthesiser synthesiser, SpeakerSettings settings, Playback playback) {
     this(
         new AdjustedSynthesiser(synthesiser, settings),
         new GuardedLine(JavaSoundLine::new, LINE_LIMIT_MILLIS),
-        settings);
+        settings,
+        playback);
   }
 
   SpeakerVoice(Synthesiser synthesiser, SoundLine line) {
@@ -47,9 +58,15 @@ public final class SpeakerVoice implements Voice {
   }
 
   SpeakerVoice(Synthesiser synthesiser, SoundLine line, SpeakerSettings settings) {
+    this(synthesiser, line, settings, Playback.NONE);
+  }
+
+  SpeakerVoice(
+      Synthesiser synthesiser, SoundLine line, SpeakerSettings settings, Playback playback) {
     this.synthesiser = synthesiser;
     this.line = line;
     this.settings = settings;
+    this.playback = playback;
   }
 
   /**
@@ -61,28 +78,49 @@ public final class SpeakerVoice implements Voice {
   @Override
   public void say(String words) {
     long stopsBefore = stops.get();
+    saying = true;
     try {
       for (String sentence : SpokenText.sentences(words)) {
         if (stops.get() != stopsBefore) {
           return;
         }
-        play(synthesiser.speak(sentence), stopsBefore);
+        Pcm sound = synthesiser.speak(sentence);
+        playback.begins(sentence);
+        play(sound, stopsBefore);
       }
       if (openRate != 0 && stops.get() == stopsBefore) {
+        Pcm late = over.getAndSet(null);
+        if (late != null) {
+          play(late, stopsBefore);
+        }
         line.drain();
       }
     } catch (UncheckedFault e) {
       giveUp(e);
       throw e;
+    } finally {
+      saying = false;
+      over.set(null);
+      playback.ends(stops.get() != stopsBefore);
     }
   }
 
-  /** A tone goes right before words; on a device that is not open yet there is none. */
+  /**
+   * {@inheritDoc} On a device that is not open yet there is none. Any other than {@link
+   * Signal#NOT_HEARD} goes right before words.
+   */
   @Override
   public void signal(Signal signal) {
-    Optional<Pcm> tone = openRate == 0 ? Optional.empty() : settings.tones().of(signal, openRate);
+    int rate = openRate;
+    Optional<Pcm> tone =
+        (rate == 0 ? Optional.<Pcm>empty() : settings.tones().of(signal, rate))
+            .map(sound -> sound.scaled(settings.volume() / 100.0));
+    if (signal == Signal.NOT_HEARD && saying) {
+      tone.ifPresent(over::set);
+      return;
+    }
     try {
-      tone.ifPresent(sound -> play(sound.scaled(settings.volume() / 100.0), stops.get()));
+      tone.ifPresent(sound -> play(sound, stops.get()));
     } catch (UncheckedFault e) {
       giveUp(e);
     }
@@ -137,12 +175,32 @@ public final class SpeakerVoice implements Voice {
     int chunk = rate * CHUNK_MILLIS / 1000 * 2;
     int empty = 0;
     for (int at = 0; at < bytes.length && stops.get() == stopsBefore; ) {
+      mixOver(bytes, at);
       int taken = line.write(bytes, at, Math.min(chunk, bytes.length - at));
+      playback.plays(bytes, at, taken, rate);
       at += taken;
       empty = taken == 0 ? empty + 1 : 0;
       if (empty == EMPTY_WRITES && stops.get() == stopsBefore) {
         throw new UncheckedFault(SpeakerCode.DEVICE_GONE, "the sound device takes no more sound");
       }
     }
+  }
+
+  /** The tone that is to sound in the words, where there is room for it. */
+  private void mixOver(byte[] bytes, int from) {
+    Pcm tone = over.get();
+    if (tone == null
+        || bytes.length - from < 2 * tone.length()
+        || !over.compareAndSet(tone, null)) {
+      return;
+    }
+    Pcm rest = Pcm.ofBytes(tone.rate(), bytes, from, 2 * tone.length());
+    short[] both = new short[tone.length()];
+    for (int i = 0; i < both.length; i++) {
+      int sum = rest.at(i) + tone.at(i);
+      both[i] = (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, sum));
+    }
+    byte[] mixed = Pcm.of(tone.rate(), both).bytes();
+    System.arraycopy(mixed, 0, bytes, from, mixed.length);
   }
 }

@@ -8,7 +8,7 @@ import org.undercall.sound.Pcm;
 public enum Tones {
   /** None. */
   NONE,
-  /** Only when something is not accepted. */
+  /** Only when something is not accepted, or not heard. */
   REFUSED,
   /** Also when a phrase was understood. */
   ALL;
@@ -16,8 +16,11 @@ public enum Tones {
   private static final double LOUDNESS = 0.25;
   private static final int EDGE_MILLIS = 8;
 
-  /** The tone for a signal; empty if none is wanted. One high tone, or two falling ones. */
+  /** The tone for a signal; empty if none is wanted: a high one, two falling ones, or a low one. */
   Optional<Pcm> of(Signal signal, int rate) {
+    if (signal == Signal.NOT_HEARD && this != NONE) {
+      return Optional.of(tone(rate, 220, 180).then(Pcm.silence(rate, 40)));
+    }
     if (signal == Signal.NOT_ACCEPTED && this != NONE) {
       return Optional.of(
           tone(rate, 440, 90).then(tone(rate, 294, 140)).then(Pcm.silence(rate, 60)));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.undercall.port.UncheckedFault;
 import org.undercall.port.Voice;
+import org.undercall.sound.Playback;
 import org.undercall.sound.SpeakerCode;
 
 /** Makes voices by the names that the option {@code --voice} takes. */
@@ -51,14 +52,20 @@ public final class Voices {
    * A voice for the loudspeaker, for replies that are printed anyway; {@code none} stays silent.
    *
    * @param news is told when the loudspeaker starts to fail, and when it works again
+   * @param playback is told what the loudspeaker plays
    * @throws UncheckedFault SPK-010 if there is no such voice
    */
   public static Voice spoken(
-      String name, Path cache, SpeakerSettings settings, Consumer<SpeakerNews> news) {
+      String name,
+      Path cache,
+      SpeakerSettings settings,
+      Consumer<SpeakerNews> news,
+      Playback playback) {
     PrintVoice silent = new PrintVoice(words -> {});
     return name.equalsIgnoreCase("none")
         ? silent
-        : new SteadyVoice(new SpeakerVoice(synthesiser(name, cache), settings), silent, news);
+        : new SteadyVoice(
+            new SpeakerVoice(synthesiser(name, cache), settings, playback), silent, news);
   }
 
   private static Synthesiser uncached(String name) {

@@ -17,7 +17,8 @@ public enum DoctorCode implements Fault.Code {
   NO_PROCEDURE("DOC-011", "No procedure was found."),
   LITTLE_MEMORY("DOC-012", "Java may use little memory."),
   UNREAD_FILE(
-      "DOC-013", "A file lies in an old place and is not read, because the new one is there.");
+      "DOC-013", "A file lies in an old place and is not read, because the new one is there."),
+  NO_CANCELLER("DOC-014", "The program's own voice cannot be taken out of the microphone.");
 
   private final String id;
   private final String meaning;

@@ -76,6 +76,7 @@ public final class DoctorCommand implements Callable<Integer> {
         MicrophoneCheck.named(microphone.name()),
         SpeakerCheck.ofMachine(),
         VoiceCheck.standard(),
+        EchoCheck.ofMachine(),
         DiskCheck.of(sessions.folder()),
         BoardCheck.ofMachine(port),
         new ProceduresCheck(

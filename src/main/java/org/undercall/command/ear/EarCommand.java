@@ -1,5 +1,6 @@
 package org.undercall.command.ear;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -13,6 +14,7 @@ import java.util.function.Consumer;
 import org.undercall.adapter.microphone.MicrophoneFrames;
 import org.undercall.adapter.recogniser.SpeechModel;
 import org.undercall.adapter.speaker.SpeakerSettings;
+import org.undercall.adapter.speaker.SpeakerTrial;
 import org.undercall.adapter.speaker.Voices;
 import org.undercall.command.option.MicrophoneOption;
 import org.undercall.command.option.ModelOption;
@@ -21,8 +23,12 @@ import org.undercall.command.option.UserFolders;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Ear;
 import org.undercall.port.Fault;
+import org.undercall.port.UncheckedFault;
 import org.undercall.port.Voice;
+import org.undercall.sound.Chirp;
 import org.undercall.sound.Frames;
+import org.undercall.sound.Pcm;
+import org.undercall.sound.Playback;
 import org.undercall.sound.WavFrames;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -38,6 +44,9 @@ import picocli.CommandLine.Spec;
     exitCodeList = {"0:usable", "3:not usable as it is"})
 public final class EarCommand implements Callable<Integer> {
   private static final int NOT_USABLE = 3;
+
+  /** The tone with what goes before it and what comes late: 1.8 s. */
+  private static final int TRIAL_FRAMES = 60;
 
   @Spec private CommandSpec spec;
   @Mixin private ModelOption model;
@@ -80,6 +89,7 @@ public final class EarCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
     EarVerdict verdict;
+    boolean hearsSpeaker = true;
     String voiceOrNone = quiet || sound != null ? "none" : voiceName;
     try (Frames frames = frames();
         SpeechModel loaded = model.load(err);
@@ -88,8 +98,12 @@ public final class EarCommand implements Callable<Integer> {
                 voiceOrNone,
                 UserFolders.ofMachine().speech().used(),
                 SpeakerSettings.STANDARD,
-                news -> err.println(news.line()));
+                news -> err.println(news.line()),
+                Playback.NONE);
         Ear ear = SoundEar.standard(frames, ownWords.of(loaded, ownWords.load()))) {
+      if (!voiceOrNone.equals("none")) {
+        hearsSpeaker = hearsSpeaker(frames);
+      }
       int tries = sound == null ? 2 : 1;
       verdict = new EarVerdict(new EarCheck(ear, asking(voice, ear), tries).run());
     }
@@ -99,10 +113,32 @@ public final class EarCommand implements Callable<Integer> {
       EarReport.text(verdict).forEach(out::println);
     }
     out.flush();
+    if (!hearsSpeaker) {
+      err.println(
+          "The microphone does not hear the loudspeaker: begin the work with --headset, and you"
+              + " are heard while the voice speaks.");
+      err.flush();
+    }
     if (keep != null) {
       keep(verdict, err);
     }
     return verdict.usable() ? 0 : NOT_USABLE;
+  }
+
+  /** Plays a rising tone and listens for it; without a loudspeaker nothing is known. */
+  private static boolean hearsSpeaker(Frames frames) throws Fault {
+    frames.discardWaiting();
+    try {
+      SpeakerTrial.play(Chirp.at(SpeakerTrial.RATE));
+    } catch (UncheckedFault e) {
+      return true;
+    }
+    ByteArrayOutputStream heard = new ByteArrayOutputStream();
+    for (int i = 0; i < TRIAL_FRAMES; i++) {
+      frames.next().ifPresent(frame -> heard.writeBytes(frame.sound()));
+    }
+    byte[] all = heard.toByteArray();
+    return Chirp.isIn(Pcm.ofBytes(Frames.RATE, all, 0, all.length));
   }
 
   private Frames frames() throws Fault {

@@ -7,6 +7,7 @@ import org.undercall.adapter.speaker.SpeakerSettings;
 import org.undercall.adapter.speaker.Tones;
 import org.undercall.adapter.speaker.Voices;
 import org.undercall.port.Voice;
+import org.undercall.sound.Playback;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -65,7 +66,13 @@ public final class SpeakerOptions {
 
   /** The voice; it tells when the speaker fails and when it works again. */
   public Voice open(Consumer<SpeakerNews> news) {
-    return Voices.spoken(voice, UserFolders.ofMachine().speech().used(), settings(), news);
+    return open(news, Playback.NONE);
+  }
+
+  /** The voice; it also tells what it plays. */
+  public Voice open(Consumer<SpeakerNews> news, Playback playback) {
+    return Voices.spoken(
+        voice, UserFolders.ofMachine().speech().used(), settings(), news, playback);
   }
 
   /** Whether there is sound at all. */

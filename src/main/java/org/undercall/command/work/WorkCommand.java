@@ -6,6 +6,9 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import org.undercall.adapter.activity.Activities;
+import org.undercall.adapter.echo.EchoCanceller;
 import org.undercall.adapter.microphone.MicrophoneFrames;
 import org.undercall.adapter.microphone.SteadyFrames;
 import org.undercall.adapter.recogniser.RecogniserMaker;
@@ -24,6 +27,7 @@ import org.undercall.listen.BargeIn;
 import org.undercall.listen.DeviceNotices;
 import org.undercall.listen.LazyEar;
 import org.undercall.listen.NoticingEar;
+import org.undercall.listen.OpenTalk;
 import org.undercall.listen.OwnWordsEar;
 import org.undercall.port.Ear;
 import org.undercall.port.Fault;
@@ -33,6 +37,8 @@ import org.undercall.session.Dialogue;
 import org.undercall.session.PrintedState;
 import org.undercall.session.Work;
 import org.undercall.sound.Frames;
+import org.undercall.sound.OwnVoice;
+import org.undercall.sound.Playback;
 import org.undercall.sound.WavFrames;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -72,6 +78,11 @@ public final class WorkCommand implements Callable<Integer> {
       description = "Fall silent when called to while speaking (default: yes).")
   private boolean bargeIn;
 
+  @Option(
+      names = "--headset",
+      description = "The microphone does not hear the loudspeaker: hear while speaking.")
+  private boolean headset;
+
   private OwnWords own = OwnWords.none();
 
   /** Made by the command line reader. */
@@ -91,41 +102,66 @@ public final class WorkCommand implements Callable<Integer> {
 
   private int work(Chosen chosen, BoardOptions.Opened board, Dialogue dialogue) throws Exception {
     DeviceNotices notices = new DeviceNotices(dialogue::print, board.devices());
-    try (Frames frames = frames(notices);
-        LazyEar ear = LazyEar.start(frames, this::recognisers)) {
-      Time time = time(ear);
-      BargeIn calls =
-          new BargeIn(
-              frames, ear::recognisers, phrase -> dialogue.print("  stopped by  " + phrase));
-      boolean hears = bargeIn && sound == null && speaker.isAudible();
-      try (Work work = options.open(chosen, spec.commandLine().getOut());
-          Voice spoken = speaker.open(notices::speaker);
-          Voice voice = dialogue.of(hears ? calls.of(spoken) : spoken);
-          Ear printed =
-              dialogue.of(
-                  new OwnWordsEar(
-                      board.of(noticing(called.of(calls.of(ear), voice, time), notices, voice)),
-                      own))) {
-        clips.apply(work, dialogue::print);
-        Session left =
-            work.run(
-                printed,
-                voice,
-                time,
-                options.remindAfter(),
-                new PrintedState(dialogue, board.display()));
-        options.keepTalk(left);
-        sayLost(frames, dialogue);
-        return RehearseCommand.status(left);
+    Consumer<String> stopped = phrase -> dialogue.print("  stopped by  " + phrase);
+    boolean hears = bargeIn && sound == null && speaker.isAudible();
+    Optional<OwnVoice> without = hears ? ownVoice() : Optional.empty();
+    try (OwnVoice removed = without.orElseGet(OwnVoice::unheard)) {
+      Optional<OpenTalk> open =
+          without.map(voice -> new OpenTalk(voice, Activities.best(), stopped));
+      Frames taken = frames(notices, removed);
+      try (Frames frames = open.map(talk -> talk.of(taken)).orElse(taken);
+          LazyEar ear = LazyEar.start(frames, this::recognisers)) {
+        Time time = time(ear);
+        BargeIn calls = new BargeIn(frames, ear::recognisers, stopped);
+        try (Work work = options.open(chosen, spec.commandLine().getOut());
+            Voice plain =
+                speaker.open(notices::speaker, open.<Playback>map(t -> t).orElse(Playback.NONE));
+            Voice spoken =
+                hears ? open.map(t -> t.of(plain)).orElseGet(() -> calls.of(plain)) : plain;
+            Voice voice = dialogue.of(spoken);
+            Ear printed =
+                dialogue.of(
+                    ear(
+                        open.map(t -> t.of(known(ear))).orElseGet(() -> calls.of(ear)),
+                        voice,
+                        time,
+                        notices,
+                        board))) {
+          clips.apply(work, dialogue::print);
+          Session left =
+              work.run(
+                  printed,
+                  voice,
+                  time,
+                  options.remindAfter(),
+                  new PrintedState(dialogue, board.display()));
+          options.keepTalk(left);
+          sayLost(frames, dialogue);
+          return RehearseCommand.status(left);
+        }
       }
     }
   }
 
-  private Frames frames(DeviceNotices notices) throws Fault {
+  /** What takes the voice out of the sound; empty where the ear hears the loudspeaker. */
+  private Optional<OwnVoice> ownVoice() {
+    return headset ? Optional.of(OwnVoice.unheard()) : EchoCanceller.load();
+  }
+
+  private Ear known(Ear ear) {
+    return new OwnWordsEar(ear, own);
+  }
+
+  private Ear ear(
+      Ear heard, Voice voice, Time time, DeviceNotices notices, BoardOptions.Opened board) {
+    return known(board.of(noticing(called.of(heard, voice, time), notices, voice)));
+  }
+
+  private Frames frames(DeviceNotices notices, OwnVoice without) throws Fault {
     Optional<String> named = microphone.name();
     return sound != null
         ? WavFrames.open(sound)
-        : SteadyFrames.open(() -> MicrophoneFrames.open(named), notices);
+        : SteadyFrames.open(() -> MicrophoneFrames.open(named, without), notices);
   }
 
   private Ear noticing(Ear ear, DeviceNotices notices, Voice voice) {

@@ -77,6 +77,7 @@ class ChecksTest {
     @Test
     @DisplayName("notes a missing detector, words that are not known, and a missing checksum list")
     void notes() {
+      assertFound(State.NOTE, "DOC-014 ", new EchoCheck(Optional::empty).look());
       assertFound(State.NOTE, "DOC-010 ", new RecogniserCheck(() -> {}, () -> false).look());
       assertFound(State.NOTE, "MOD-011 ", loaded(Optional.empty(), List.of("knuckle")));
       assertFound(State.NOTE, "MOD-008 x", loaded(Optional.of("MOD-008 x"), List.of()));

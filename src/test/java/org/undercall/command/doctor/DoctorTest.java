@@ -123,6 +123,7 @@ class DoctorTest {
             "microphone",
             "speaker",
             "voice",
+            "own voice",
             "disk",
             "board",
             "procedures",
