@@ -15,8 +15,8 @@ import org.undercall.port.UncheckedFault;
 import org.undercall.sound.Frames;
 
 /**
- * An ear that is made on another thread while the first words are being spoken. Only {@link #recognisers} and {@link #close} may be called by any
- * thread.
+ * An ear that is made on another thread while the first words are being spoken. Only {@link
+ * #recognisers} and {@link #close} may be called by any thread.
  */
 public final class LazyEar implements Ear {
   private final CompletableFuture<Made> making = new CompletableFuture<>();

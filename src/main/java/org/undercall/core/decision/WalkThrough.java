@@ -84,9 +84,7 @@ public final class WalkThrough {
     WalkThrough through = new WalkThrough(walk);
     through.apply(
         Decider.begin(
-            through.session,
-            new SessionEvent.SessionStarted("", "", "", ""),
-            Optional.of(talk)));
+            through.session, new SessionEvent.SessionStarted("", "", "", ""), Optional.of(talk)));
     for (int i = 0; through.session.phase() != Phase.ENDED; i++) {
       if (i == MOST_PHRASES) {
         throw new IllegalStateException("no end after " + through.session.ref());

@@ -45,8 +45,7 @@ final class Samples {
   static List<Reply> of(Method method) throws ReflectiveOperationException {
     List<List<?>> samples =
         Arrays.stream(method.getGenericParameterTypes())
-            .<List<?>>map(
-                type -> isIndex(method, type) ? List.of(0, 1) : of(type))
+            .<List<?>>map(type -> isIndex(method, type) ? List.of(0, 1) : of(type))
             .collect(Collectors.toList());
     List<Reply> replies = new ArrayList<>();
     Object[] first = samples.stream().map(each -> each.get(0)).toArray();
@@ -87,7 +86,8 @@ final class Samples {
           List.of(
               new ShiftTalk.Matter("hand tight", List.of("left, Front bush bolt")),
               new ShiftTalk.Matter("put off", List.of("right, Rear bush bolt, for later")));
-      case "Band" -> List.of(new Stage.AngleStage.Band(Torque.newtonMetres("90"), Torque.newtonMetres("130")));
+      case "Band" ->
+          List.of(new Stage.AngleStage.Band(Torque.newtonMetres("90"), Torque.newtonMetres("130")));
       case "long" -> List.of(200L, 15L, 0L);
       case "boolean" -> List.of(false, true);
       case "String" -> List.of("AB12");
