@@ -119,7 +119,7 @@ class ClippedWorkTest {
     String text = note.heard().orElseThrow().text();
     assertTrue(text.split(" ").length >= 5, text);
     assertEquals(text, heardAgain(spoken, IntentKind.NOTE_TEXT));
-    assertEquals("Note kept, unchecked.", note.said());
+    assertEquals("Note kept, not checked.", note.said());
   }
 
   @Test

@@ -91,7 +91,7 @@ class NoticingEarTest {
     assertEquals(
         List.of(
             "print SND-023 desk: is gone",
-            "say The microphone is gone. I cannot hear you. The work is kept.",
+            "say The microphone is gone. I cannot hear you. Nothing is lost.",
             "forget"),
         log);
   }
@@ -115,7 +115,7 @@ class NoticingEarTest {
     heard(200);
     assertEquals(
         List.of(
-            "print Sound lost because the machine was too slow: 2 seconds.",
+            "print The machine was too slow. Sound lost: 2 seconds.",
             "say I missed some sound. If you said something, say it again.",
             "forget"),
         log);

@@ -13,7 +13,8 @@ import org.undercall.sound.WavFile;
 
 /** A synthetic technician: knows what to answer to what is asked, and says it. */
 final class Technician implements AutoCloseable {
-  private static final Pattern READ_BACK = Pattern.compile("Read back: ([a-z ]+)\\.");
+  private static final Pattern READ_BACK =
+      Pattern.compile("(?:Read it back|Say): ([a-z ]+ at [a-z ]+)\\.");
   private static final Pattern SAY = Pattern.compile("Say: ([a-z ]+)\\.$");
 
   private final SpokenCache voice;
@@ -33,11 +34,13 @@ final class Technician implements AutoCloseable {
       last = readBack.group(1);
     } else if (say.find()) {
       last = say.group(1).toLowerCase(Locale.ROOT);
+    } else if (reply.endsWith("Correct?")) {
+      last = "that is correct";
     } else if (reply.endsWith("Look at the boot.")) {
       last = "step completed";
-    } else if (reply.endsWith("Not confirmed.")) {
+    } else if (reply.contains("Not yet. Confirm ride height, ")) {
       last = "wheels carry the car";
-    } else if (reply.endsWith("torque, eight zero newton metres.")) {
+    } else if (reply.matches(".*[Tt]orque,? eight zero( newton metres)?\\.")) {
       last = "torque reached eight zero";
     }
     return last;

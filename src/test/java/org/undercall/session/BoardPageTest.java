@@ -109,7 +109,7 @@ class BoardPageTest {
   @DisplayName("shows a microphone that is gone, and its return until something is heard")
   void devices() throws Exception {
     bay.tells(DeviceNews.MICROPHONE_GONE);
-    untilText("devices", "The microphone is gone. I cannot hear you. The work is kept.");
+    untilText("devices", "The microphone is gone. I cannot hear you. Nothing is lost.");
     assertEquals("false", browser.eval("document.getElementById('devices').hidden").asText());
     bay.tells(DeviceNews.MICROPHONE_BACK);
     untilText("devices", "The microphone is back.");

@@ -74,7 +74,7 @@ class LostLinesTest {
     Recorded last = takenUp();
     assertEquals(LOST, last.events().get(1));
     assertTrue(
-        last.said().contains("Careful. Lost from the log: two lines. Check what was done last."),
+        last.said().contains("Careful. The log lost two lines. Check what was done last."),
         last::said);
   }
 

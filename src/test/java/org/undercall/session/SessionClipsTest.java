@@ -86,7 +86,7 @@ class SessionClipsTest {
     bench.hears("take a note").hears("boot looks dry");
     assertEquals(List.of(2L, 6L, 7L, 8L, 9L), run());
     assertEquals(Optional.of(clip(9)), bench.recorded.get(8).heard().orElseThrow().clip());
-    assertEquals("Note kept, unchecked.", bench.recorded.get(8).said());
+    assertEquals("Note kept, not checked.", bench.recorded.get(8).said());
   }
 
   @Test

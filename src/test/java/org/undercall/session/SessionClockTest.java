@@ -67,7 +67,7 @@ class SessionClockTest {
       assertTrue(said.get(4).startsWith("said The clock was set forward by one hour."), said + "");
       assertTrue(said.get(5).startsWith("said The clock was set back by two hours."), said + "");
       assertEquals(
-          "said Time is up: Bounce both ends of the van and let it come to rest.", said.get(6));
+          "said Time is up: Bounce both ends and let it settle. Say: step completed.", said.get(6));
       assertEquals(7, said.size(), said + "");
       List<Recorded> jumps =
           bench.recorded.stream()
@@ -98,10 +98,10 @@ class SessionClockTest {
       bench.silence(8_000).silence(1);
       run();
       List<String> said = said();
-      assertEquals("said I cannot record. Nothing was closed.", said.get(4));
+      assertEquals("said I cannot write the log. Nothing was closed.", said.get(4));
       assertTrue(said.get(5).startsWith("said The clock was set back by one minute."), said + "");
       assertEquals(
-          "said Time is up: Bounce both ends of the van and let it come to rest.", said.get(6));
+          "said Time is up: Bounce both ends and let it settle. Say: step completed.", said.get(6));
       assertEquals(7, said.size(), said + "");
     }
 
@@ -116,7 +116,7 @@ class SessionClockTest {
       run();
       List<String> said = said();
       assertEquals("said One minute left: sealant.", said.get(3));
-      assertEquals("said The sealant time is over.", said.get(4));
+      assertEquals("said The sealant time is up.", said.get(4));
       assertEquals(5, said.size(), said + "");
     }
   }

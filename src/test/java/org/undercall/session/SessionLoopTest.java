@@ -127,9 +127,9 @@ class SessionLoopTest {
       bench.works().hears("say again").hears("that is correct");
       Session left = run();
       String all = String.join("\n", bench.happened);
-      String refusal = "failed\nsaid I cannot record. Nothing was closed.\nforgot\n";
-      assertTrue(all.contains(refusal + refusal + "recorded Three, eight, two"), all);
-      assertTrue(all.contains("said Kept."), all);
+      String refusal = "failed\nsaid I cannot write the log. Nothing was closed.\nforgot\n";
+      assertTrue(all.contains(refusal + refusal + "recorded Three eight two"), all);
+      assertTrue(all.contains("said Noted."), all);
       assertEquals(5, bench.recorded.get(4).seq());
       assertEquals(replayed(), left);
     }
@@ -165,14 +165,16 @@ class SessionLoopTest {
       bench.works().silence(1).hears("say again");
       run();
       long said =
-          bench.happened.stream().filter(line -> line.startsWith("said I cannot record")).count();
+          bench.happened.stream()
+              .filter(line -> line.startsWith("said I cannot write the log"))
+              .count();
       assertEquals(1, said, String.join("\n", bench.happened));
       assertEquals(
           List.of(10_000L, 10_000L, 6_000L, 1L, 1L, 60_000L),
           bench.patience.subList(bench.patience.size() - 6, bench.patience.size()));
       assertTrue(
           bench.happened.contains(
-              "said Time is up: Bounce both ends of the van and let it come to rest."));
+              "said Time is up: Bounce both ends and let it settle. Say: step completed."));
     }
   }
 
@@ -185,13 +187,13 @@ class SessionLoopTest {
       toTimer();
       bench.silence(4_000).silence(6_000).hears("step completed");
       run();
-      assertEquals(60_000, bench.patience.get(0));
+      assertEquals(15_000 + 39 * 400, bench.patience.get(0), "the briefing is asked once more");
       assertEquals(
           List.of(10_000L, 6_000L, 60_000L),
           bench.patience.subList(bench.patience.size() - 3, bench.patience.size()));
       String all = String.join("\n", bench.happened);
       assertTrue(
-          all.contains("said Time is up: Bounce both ends of the van and let it come to rest."),
+          all.contains("said Time is up: Bounce both ends and let it settle. Say: step completed."),
           all);
       assertTrue(all.contains("said Step closed."), all);
       List<Recorded> ended =

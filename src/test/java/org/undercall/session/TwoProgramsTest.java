@@ -40,7 +40,7 @@ class TwoProgramsTest {
       assertTrue(first.ready());
       first.type("that is correct");
       assertTrue(first.ready());
-      assertTrue(first.printed().contains("Kept. Step two"), first.printed());
+      assertTrue(first.printed().contains("Noted. "), first.printed());
       LogContent content = SessionLogFile.read(log);
       assertEquals(4, content.decisions().size());
       assertTrue(content.dropped().isEmpty());

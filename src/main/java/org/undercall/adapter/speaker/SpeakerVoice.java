@@ -29,6 +29,12 @@ public final class SpeakerVoice implements Voice {
   private final SpeakerSettings settings;
   private final Playback playback;
   private final AtomicLong stops = new AtomicLong();
+
+  /**
+   * A line that is being silenced is not resumed before that is done, else the next words are lost.
+   */
+  private final Object silencing = new Object();
+
   private final AtomicReference<Pcm> over = new AtomicReference<>();
   private volatile int openRate;
   private volatile boolean saying;
@@ -135,8 +141,10 @@ public final class SpeakerVoice implements Voice {
 
   @Override
   public void stop() {
-    stops.incrementAndGet();
-    line.silence();
+    synchronized (silencing) {
+      stops.incrementAndGet();
+      line.silence();
+    }
   }
 
   @Override
@@ -151,7 +159,9 @@ public final class SpeakerVoice implements Voice {
     makeReady(sound.rate(), stopsBefore);
     writeAll(sound.bytes(), sound.rate(), stopsBefore);
     if (stops.get() != stopsBefore) {
-      line.silence();
+      synchronized (silencing) {
+        line.silence();
+      }
     }
   }
 
@@ -166,7 +176,9 @@ public final class SpeakerVoice implements Voice {
       resumedAfter = stopsBefore;
       writeAll(Pcm.silence(rate, LEAD_MILLIS).bytes(), rate, stopsBefore);
     } else if (resumedAfter != stopsBefore) {
-      line.resume();
+      synchronized (silencing) {
+        line.resume();
+      }
       resumedAfter = stopsBefore;
     }
   }

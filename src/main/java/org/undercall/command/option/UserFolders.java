@@ -174,6 +174,6 @@ public final class UserFolders {
 
   /** Every place. */
   public List<Place> all() {
-    return List.of(settings(), words(), talk(), procedures(), sessions(), ears(), speech());
+    return List.of(settings(), words(), procedures(), sessions(), ears(), speech());
   }
 }

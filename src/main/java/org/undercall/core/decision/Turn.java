@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
@@ -110,11 +111,17 @@ final class Turn {
         CAN_BE_LEFT.contains(session.phase())
             && !session.tightening().begun()
             && !Route.isCalledBack(session, session.progress().at());
-    return free ? Route.calledBack(session).map(this::moveTo).orElse(this) : this;
+    return free
+        ? Route.calledBack(session).map(index -> moveTo(index, Prompt::of)).orElse(this)
+        : this;
   }
 
   /** Goes to a step: whatever the way there can change about the load is cancelled first. */
   Turn moveTo(int index) {
+    return moveTo(index, Prompt::entering);
+  }
+
+  private Turn moveTo(int index, Function<Session, Reply> prompt) {
     StepRef target = session.walk().places().get(index).ref();
     boolean other = index != session.progress().at();
     if (other) {
@@ -127,7 +134,7 @@ final class Turn {
     if (session.place().step().head().changesLoad()) {
       loadChanged(LoadChange.STEP_CHANGES_LOAD);
     }
-    return say(Prompt.entering(session));
+    return say(prompt.apply(session));
   }
 
   /** Cancels what was confirmed about the load, if anything was, and says so. */

@@ -132,14 +132,16 @@ public final class Denials {
    *
    * @param words as said; any words
    * @return empty if nothing is denied, or nothing that closes is named: at least half of the words
-   *     of a wording, its numbers and sides apart
+   *     of a wording, its numbers and sides apart, and of a question two: "have you got a minute, the
+   *     car" asks for no load
    */
   static Optional<Intent> read(List<String> words, Set<IntentKind> allowed) {
     if (!allowed.contains(IntentKind.DENIED) || !in(words)) {
       return Optional.empty();
     }
+    int least = words.stream().anyMatch(Denials::denies) ? 1 : 2;
     return CLAIMS.stream()
-        .filter(claim -> claim.shared(words) >= 0.5)
+        .filter(claim -> claim.shared(words) >= 0.5 && claim.found(words) >= least)
         .max(
             Comparator.<Claimed>comparingDouble(claim -> claim.shared(words))
                 .thenComparing(claim -> allowed.contains(claim.kind())))
@@ -172,8 +174,12 @@ public final class Denials {
 
     /** How much of them stands among these, from 0 to 1. */
     double shared(List<String> said) {
-      long found = words.stream().filter(w -> said.stream().anyMatch(s -> alike(w, s))).count();
-      return words.isEmpty() ? 0 : (double) found / words.size();
+      return words.isEmpty() ? 0 : (double) found(said) / words.size();
+    }
+
+    /** How many of them do. */
+    long found(List<String> said) {
+      return words.stream().filter(w -> said.stream().anyMatch(s -> alike(w, s))).count();
     }
   }
 

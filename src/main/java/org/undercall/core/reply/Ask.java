@@ -361,8 +361,7 @@ public final class Ask {
 
   /** The time was waited. */
   public static Reply timeOver() {
-    return Reply.once(
-        Lesson.TIME_OVER, "Time is up. Say: step completed.", "Time is up. Step completed?");
+    return Reply.once(Lesson.TIME_OVER, "Say: step completed.", "Step completed?");
   }
 
   /** The time is being waited. */

@@ -3,6 +3,7 @@ package org.undercall.core.reply;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * What somebody knows who has heard a sentence whole. Each is found again by words that stand in
@@ -10,7 +11,7 @@ import java.util.Set;
  */
 public enum Lesson {
   CAUTIONS("Caution. "),
-  STEP("Step one"),
+  STEP("Step (?!closed)[a-z-]+(, [a-z ]+)?[.] "),
   CLOSED("Step closed."),
   CHECK("Say: check passed,"),
   MEASURE("Call the value in "),
@@ -28,7 +29,7 @@ public enum Lesson {
   LOAD_READ_BACK("Read it back: "),
   LOAD_CONFIRMED("eight confirmed, "),
   TIMER(". Say: start the timer."),
-  TIME_OVER("Time is up. Say: "),
+  TIME_OVER("Say: step completed."),
   HAND_OVER("Hand over: ");
 
   private final String mark;
@@ -37,10 +38,14 @@ public enum Lesson {
     this.mark = mark;
   }
 
+  private boolean isIn(String said) {
+    return Pattern.compile(mark).matcher(said).find();
+  }
+
   /** What somebody knows who has heard these words. */
   public static Set<Lesson> in(String said) {
     Set<Lesson> learned = EnumSet.noneOf(Lesson.class);
-    Arrays.stream(values()).filter(lesson -> said.contains(lesson.mark)).forEach(learned::add);
+    Arrays.stream(values()).filter(lesson -> lesson.isIn(said)).forEach(learned::add);
     return learned;
   }
 }

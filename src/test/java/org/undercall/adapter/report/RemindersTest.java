@@ -32,8 +32,7 @@ class RemindersTest {
       assertNull(todo.getDateStart());
     }
     VTodo first = calendar.getTodos().get(0);
-    assertEquals(
-        "Check the torque of the wheel bolts again, after 50 km", first.getSummary().getValue());
+    assertEquals("Re-torque the wheel bolts, after 50 km", first.getSummary().getValue());
   }
 
   @Test

@@ -124,18 +124,24 @@ class MadeSoundTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "Torque one one zero.|Torque one one zero.|Torque one one zero.|Torque one ten.",
-        "I heard seven point five.|I heard seven point five.|I heard seven point five.|I heard seven point five.",
-        "It is one two three four.|It is one, two, three, four.|It is one, two three four.|It is one, two three four.",
-        "Left, step one of two.|Left, step one of two.|Left, step one of two.|Left, step one of two.",
-        "One seven five degrees.|One seven five degrees.|One seven five degrees.|One seventy-five degrees.",
-        "One five zero.|One five zero.|One five zero.|One five zero.",
+        "Torque one one zero.|Torque one, one, zero.|Torque one one zero.|Torque one ten.",
+        "I heard seven point five.|I heard seven, point, five.|I heard seven point five.|"
+            + "I heard seven point five.",
+        "It is one two three four.|It is one, two, three, four.|It is one, two three four.|"
+            + "It is one, two three four.",
+        "Left, step one of two.|Left, step one of two.|Left, step one of two.|"
+            + "Left, step one of two.",
+        "One seven five degrees.|One, seven, five degrees.|One seven five degrees.|"
+            + "One seventy-five degrees.",
+        "One five zero.|One, five, zero.|One five zero.|One five zero.",
         "One one five.|One, one, five.|One one five.|One one five.",
         "Six two.|Six, two.|Six two.|Sixty-two.",
-        "Two zero five.|Two zero five.|Two zero five.|Two zero five.",
-        "Two zero zero.|Two zero zero.|Two zero zero.|Two hundred.",
-        "Three five point five bar.|Three five point five bar.|Three five point five bar.|Thirty-five point five bar.",
-        "In the order one, three, five.|In the order one, three, five.|In the order one, three, five.|In the order one, three, five."
+        "Two zero five.|Two, zero, five.|Two zero five.|Two zero five.",
+        "Two zero zero.|Two, zero, zero.|Two zero zero.|Two hundred.",
+        "Three five point five bar.|Three, five, point, five bar.|Three five point five bar.|"
+            + "Thirty-five point five bar.",
+        "In the order one, three, five.|In the order one, three, five.|In the order one, three, five.|"
+            + "In the order one, three, five."
       })
   void digitsAreReadApartGroupedOrAsPeopleSayThem(
       String text, String apart, String grouped, String natural) {

@@ -158,7 +158,7 @@ class DeskTest {
     assertEquals(
         List.of(
             "  7  Lateral link, short demonstration" + " ".repeat(31) + "2 hours ago",
-            "     14 of 15 open, at step 2, left: Look at the boot of the joint",
+            "     14 of 15 open, at step 2, left: Look at the joint boot",
             "     " + open.name()),
         OfferText.of(7, left, left.last().plusHours(2).plusMinutes(59)));
   }

@@ -47,7 +47,7 @@ class BlocksCommandsTest {
     assertTrue(text.contains("socket or key 18 mm: bush bolt"), out);
     assertTrue(text.contains("new: 2 × bush bolt M12x1.5, head marking 8.8 or 10.9"), out);
     assertTrue(text.contains("torque wrench wrench 2"), out);
-    assertTrue(text.contains("Stage two of two: torque, one one five newton metres."), out);
+    assertTrue(text.contains("Torque one one five."), out);
     assertTrue(text.contains("Hand over: after 50 km."), out);
     assertTrue(text.contains("blocks/bonded-bush.yaml values: invented for demonstration"), out);
   }

@@ -49,7 +49,8 @@ class ShowCommandTest {
   void walk() {
     assertEquals(0, run(PROCEDURE), err::toString);
     String text = out.toString().replaceAll("\\s+", " ");
-    assertTrue(text.contains("Read back: left side at ride height. say left side at ride height"));
+    assertTrue(
+        text.contains("Read it back: left side at ride height. say left side at ride height"));
     assertTrue(text.contains("Stage one of two: torque, six five newton metres. say torque"));
     assertTrue(text.contains("Step 15, car (alignment)"));
     assertTrue(text.contains("say end of work hear Work complete."));

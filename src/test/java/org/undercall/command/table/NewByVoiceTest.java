@@ -80,7 +80,7 @@ class NewByVoiceTest {
       joint nut | joint nut
       m fourteen by one point five | M 14 by 1.5
       self locking nut | self locking nut
-      one zero | one, zero
+      one zero | one zero
       two one millimeters | two one millimetres
       one | one
       yes it is | yes

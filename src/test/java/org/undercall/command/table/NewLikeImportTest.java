@@ -34,7 +34,14 @@ class NewLikeImportTest {
   private static final TableJudge JUDGE = new TableJudge(Clock.systemUTC());
 
   private static final List<Column> NOT_ASKED =
-      List.of(Column.ID, Column.AFTER, Column.UNDOES, Column.CAR, Column.CORNER, Column.ROAD_TEST);
+      List.of(
+          Column.ID,
+          Column.BRIEF,
+          Column.AFTER,
+          Column.UNDOES,
+          Column.CAR,
+          Column.CORNER,
+          Column.ROAD_TEST);
 
   @TempDir private Path folder;
 

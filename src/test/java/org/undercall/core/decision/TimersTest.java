@@ -185,7 +185,7 @@ class TimersTest {
               < Back to work.
               < Timer runs: sealant.
               < Settle title.
-              < Time is up. Say: step completed.
+              < Say: step completed.
               +10
               < The sealant time is up.
               """);

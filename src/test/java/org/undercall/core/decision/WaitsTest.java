@@ -50,8 +50,7 @@ class WaitsTest {
           < Four steps open: settle title; two title; nut title; last title.
           +1
           < Time is up: settle title.
-          < Settle title.
-          < Time is up. Say: step completed.
+          < Say: step completed.
           > step completed
           < Two title.
           > step completed
@@ -128,8 +127,7 @@ class WaitsTest {
           < One title.
           +60
           < Time is up: glue title.
-          < Glue title.
-          < Time is up. Say: step completed.
+          < Say: step completed.
           > step completed
           < Step closed.
           < One title.
@@ -176,7 +174,7 @@ class WaitsTest {
               < Time is up: settle title.
               > check passed
               < Settle title.
-              < Time is up. Say: step completed.
+              < Say: step completed.
               > step completed
               < Nut title.
               < Stage one of two: torque, seven five newton metres.
@@ -198,7 +196,7 @@ class WaitsTest {
           > angle turned six zero
           < Closed.
           < Settle title.
-          < Time is up. Say: step completed.
+          < Say: step completed.
           """);
       assertEquals(List.of(), bay.recorded(SessionEvent.TighteningInterrupted.class));
     }
@@ -215,7 +213,7 @@ class WaitsTest {
               > put off for later
               < Put off for later. It stays open.
               < Settle title.
-              < Time is up. Say: step completed.
+              < Say: step completed.
               > step completed
               < Step closed.
               < Last title.
@@ -272,8 +270,7 @@ class WaitsTest {
               < Timer runs: step one, settle title.
               < One title.
               < Time is up: settle title.
-              < Settle title.
-              < Time is up. Say: step completed.
+              < Say: step completed.
               """);
       Bay off = bay().after("step completed", "step completed").passes(90);
       off.plays("* restart");
