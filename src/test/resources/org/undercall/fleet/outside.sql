@@ -15,7 +15,7 @@ FROM read_csv('FOLDER/*.events.csv', filename = true, all_varchar = true, header
 CREATE TABLE decision AS
 SELECT session, seq, min(at_ms) AS at_ms, min(mono) AS mono,
   bool_or(id = 'EV02') AS resumed, bool_or(id = 'EV03') AS briefed,
-  arg_max(id = 'EV33', nr) FILTER (id IN ('EV33', 'EV34', 'EV40')) AS hold,
+  arg_max(id IN ('EV33', 'EV91'), nr) FILTER (id IN ('EV33', 'EV34', 'EV40', 'EV91', 'EV92')) AS hold,
   arg_max(id = 'EV40', nr) FILTER (id IN ('EV02', 'EV40')) AS ended,
   arg_max(step, nr) FILTER (id = 'EV04') AS entered
 FROM told GROUP BY session, seq;

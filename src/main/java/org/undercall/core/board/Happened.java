@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.undercall.core.decision.Session;
 import org.undercall.core.event.Recorded;
+import org.undercall.core.reply.Habit;
 
 /**
  * What the board keeps of the decisions so far, beside the session itself.
@@ -30,11 +31,11 @@ public record Happened(long state, Optional<Recorded> heard) {
     return after(decision, !same(before, now));
   }
 
-  /** Whether two states differ in times only. */
+  /** Whether two states differ only in times and in how much is said. */
   private static boolean same(Session one, Session other) {
     return one.progress().equals(other.progress())
         && one.loads().equals(other.loads())
-        && one.talk().equals(other.talk())
+        && one.talk().with(Habit.NEW).equals(other.talk().with(Habit.NEW))
         && one.timers().equals(other.timers());
   }
 

@@ -194,7 +194,7 @@ public record Talk(
   }
 
   /** With another habit. */
-  Talk with(Habit next) {
+  public Talk with(Habit next) {
     return new Talk(mode, pending, missed, last, next);
   }
 

@@ -132,8 +132,8 @@ public final class Denials {
    *
    * @param words as said; any words
    * @return empty if nothing is denied, or nothing that closes is named: at least half of the words
-   *     of a wording, its numbers and sides apart, and of a question two: "have you got a minute, the
-   *     car" asks for no load
+   *     of a wording, its numbers and sides apart, and of a question two: "have you got a minute,
+   *     the car" asks for no load
    */
   static Optional<Intent> read(List<String> words, Set<IntentKind> allowed) {
     if (!allowed.contains(IntentKind.DENIED) || !in(words)) {
