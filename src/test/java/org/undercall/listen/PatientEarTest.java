@@ -98,10 +98,10 @@ class PatientEarTest {
   @ParameterizedTest
   @CsvSource({
     "six seven, eight, 678 WITH_PAUSE",
-    "six seven eight newton meters, 678 WITH_PAUSE",
+    "six seven, eight newton meters, 678 WITH_PAUSE",
     "six, seven eight, 678 WITH_PAUSE",
     "six, two, 62 WITH_PAUSE",
-    "torque reached one one zero, 110 WITH_PAUSE",
+    "torque reached one one, zero, 110 WITH_PAUSE",
     "one seventy, five, 175 WITH_PAUSE",
     "one hundred, ten, 110 WITH_PAUSE",
     "six seven, cancel that, 67 DIGIT_BY_DIGIT / CANCEL_THAT",

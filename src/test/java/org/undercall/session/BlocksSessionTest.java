@@ -131,7 +131,7 @@ class BlocksSessionTest {
       assertEquals(session, again.folder());
     }
     Path block = folder.resolve("blocks/wheel-fitting.json");
-    Files.writeString(block, Files.readString(block).replace("crosswise", "across"));
+    Files.writeString(block, Files.readString(block).replace("in the air", "off the ground"));
     try (Work other = Work.on(procedure, sessions, Job.NOT_GIVEN, false)) {
       assertFalse(other.takenUp());
     }

@@ -168,6 +168,7 @@ class CrashTest {
               || words.equals(">")
               || words.startsWith("New session: ")
               || words.startsWith("Session taken up: ")
+              || words.startsWith("so far ")
               || words.startsWith(TORN);
       while (!own && !log.get(at).said().equals(words)) {
         at++;

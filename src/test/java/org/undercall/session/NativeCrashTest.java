@@ -158,7 +158,8 @@ class NativeCrashTest {
       String words = line.replaceFirst("^(> )+", "").strip();
       if (!words.isEmpty()
           && !words.startsWith("New session: ")
-          && !words.startsWith("Session taken up: ")) {
+          && !words.startsWith("Session taken up: ")
+          && !words.startsWith("so far ")) {
         return words;
       }
     }

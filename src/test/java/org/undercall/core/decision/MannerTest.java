@@ -317,7 +317,7 @@ class MannerTest {
         < Torque, six two newton metres.
         > cancel that
         < Taken back. This step is open.
-        < Run it in by hand. Then say: run in by hand.
+        < Run in by hand?
         > run in by hand
         < Torque, six two newton metres.
         > torque reached six two
@@ -357,7 +357,7 @@ class MannerTest {
         > not run in by hand
         < Not run in by hand. It stays open.
         < Taken back. This step is open.
-        < Run in all three by hand. Then say: three run in by hand.
+        < All three run in by hand?
         > cancel that
         < Nothing to take back.
         < For an older step say: open step, its number, again.
@@ -383,7 +383,7 @@ class MannerTest {
         < No. It is part tightened. Loosen it, then say: fully loosened.
         > fully loosened
         < All three count as loose.
-        < Run in all three by hand. Then say: three run in by hand.
+        < All three run in by hand?
         """);
     assertEquals(2, bay.recorded(SessionEvent.RunInByHand.class).size());
   }
