@@ -60,7 +60,7 @@ class TalkTest {
             < Step closed.
             < One step was put aside.
             < Settle title.
-            < Time is up. Say: step completed.
+            < Say: step completed.
             > step completed
             < All steps are closed. Say: end of work.
             """);
@@ -100,7 +100,7 @@ class TalkTest {
             < Time is up: settle title.
             > resume the work
             < Settle title.
-            < Time is up. Say: step completed.
+            < Say: step completed.
             > step completed
             < Step closed.
             < Look title.
