@@ -22,7 +22,7 @@ final class FastenerTable {
           "Load condition, how confirmed|12",
           "Stage|6",
           "Specified|9",
-          "Dialled setting|8",
+          "Wrench setting|8",
           "Called|8",
           "When|7",
           "Tool and calibration|11");
@@ -91,7 +91,7 @@ final class FastenerTable {
             + fastener.name()
             + ", "
             + fastener.thread()
-            + ", drive "
+            + ", socket "
             + DriveSize.shown(fastener.drive())
             + ", "
             + ReviewWords.plain(fastener.part().lubrication());
@@ -157,7 +157,14 @@ final class FastenerTable {
 
   private static String dialled(Stage stage) {
     if (stage instanceof Stage.TorqueStage torque) {
-      return torque.dialled().map(d -> d.setting() + ", adaptor").orElse("as specified");
+      return torque
+          .dialled()
+          .map(d -> d.setting() + ", adaptor")
+          .orElseGet(
+              () ->
+                  torque.form() == Stage.TorqueStage.Form.RANGE
+                      ? "in the range"
+                      : torque.target().toString());
     }
     return "–";
   }

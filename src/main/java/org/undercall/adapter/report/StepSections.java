@@ -26,7 +26,7 @@ final class StepSections {
     m.leaf(
         "p",
         "Grey bars: the step was at hand. Marks that would cover each other stand side by side."
-            + " The same in words: \"Everything in order\".");
+            + " The same in words: \"Event log\".");
     m.open("div", "class", "picture").made(MarkShape.legend()).closeLine();
     for (String picture : new TimelinePicture(dossier, course).pictures()) {
       m.open("div", "class", "picture").made(picture).closeLine();
@@ -34,7 +34,7 @@ final class StepSections {
   }
 
   void order(Markup m) {
-    m.leaf("h2", "Everything in order", "id", "order");
+    m.leaf("h2", "Event log", "id", "order");
     m.leaf("p", "The timeline in words.");
     Table table =
         Table.begin(

@@ -62,7 +62,7 @@ final class TimelinePicture {
   private String picture(List<Row> rows, String part) {
     double height = TOP + rows.size() * ROW + 6;
     String name = "Timeline of the session" + part;
-    String meaning = name + ". The same is written in the table \"Everything in order\".";
+    String meaning = name + ". The same is written in the table \"Event log\".";
     Svg svg = new Svg(WIDTH, height, meaning);
     ticks(svg, TOP + rows.size() * ROW);
     for (int i = 0; i < rows.size(); i++) {
