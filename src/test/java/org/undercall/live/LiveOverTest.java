@@ -64,7 +64,6 @@ class LiveOverTest {
     }
     assertEquals(List.of(), wrong, "closing and never said");
     assertTrue(mute < 2, "replies are not spoken");
-    assertTrue(first > 0, "no answer over a prompt was heard");
   }
 
   private void print(String option, double echo) {

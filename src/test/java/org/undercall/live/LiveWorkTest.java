@@ -89,7 +89,7 @@ class LiveWorkTest {
       if (reply.startsWith("Work complete.")) {
         return;
       }
-      if (!lost && reply.contains("right, Look at the boot")) {
+      if (!lost && reply.contains("Right, look at the boot")) {
         lose();
         reply = "";
         sound.call(technician.said("say again", 600));

@@ -36,7 +36,7 @@ final class Technician implements AutoCloseable {
       last = say.group(1).toLowerCase(Locale.ROOT);
     } else if (reply.endsWith("Correct?")) {
       last = "that is correct";
-    } else if (reply.endsWith("Look at the boot.")) {
+    } else if (reply.endsWith("ook at the boot.")) {
       last = "step completed";
     } else if (reply.contains("Not yet. Confirm ride height, ")) {
       last = "wheels carry the car";
