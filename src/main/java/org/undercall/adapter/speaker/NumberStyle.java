@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.undercall.core.intent.ConfusableNumbers;
+import org.undercall.core.term.NumberNames;
 
 /** How the digits of a value are read. */
 public enum NumberStyle {
@@ -37,10 +38,11 @@ public enum NumberStyle {
     String read(List<String> digits) {
       int point = digits.indexOf("point");
       List<String> whole = point < 0 ? digits : digits.subList(0, point);
-      if (whole.isEmpty() || whole.size() > 3 || !DIGITS.containsAll(whole)) {
+      if (whole.isEmpty() || whole.size() > 3 || !NumberNames.DIGITS.containsAll(whole)) {
         return GROUPED.read(digits);
       }
-      int value = whole.stream().mapToInt(DIGITS::indexOf).reduce(0, (v, d) -> 10 * v + d);
+      int value =
+          whole.stream().mapToInt(NumberNames.DIGITS::indexOf).reduce(0, (v, d) -> 10 * v + d);
       boolean odd = value < 10 || (value % 100 < 10 && value % 100 > 0);
       if (odd || ConfusableNumbers.isConfusable(BigDecimal.valueOf(value))) {
         return GROUPED.read(digits);
@@ -52,11 +54,6 @@ public enum NumberStyle {
     }
   };
 
-  private static final List<String> DIGITS =
-      List.of("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
-  private static final List<String> TENS =
-      List.of("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety");
-  private static final List<String> SMALL = List.of("ten", "eleven", "twelve");
   private static final String DIGIT =
       "(?:zero|one|two|three|four|five|six|seven|eight|nine|ten|twelve|point)";
   private static final Pattern RUN =
@@ -79,14 +76,7 @@ public enum NumberStyle {
   /** A number from 10 to 999 whose last two digits are none, or ten and more and no teen. */
   private static String spoken(int value) {
     int rest = value % 100;
-    String hundreds = value < 100 ? "" : DIGITS.get(value / 100) + " ";
-    if (rest == 0) {
-      return hundreds + "hundred";
-    }
-    if (rest < 13) {
-      return hundreds + SMALL.get(rest - 10);
-    }
-    String tens = TENS.get(rest / 10 - 2);
-    return hundreds + (rest % 10 == 0 ? tens : tens + "-" + DIGITS.get(rest % 10));
+    String hundreds = value < 100 ? "" : NumberNames.of(value / 100) + " ";
+    return hundreds + (rest == 0 ? "hundred" : NumberNames.of(rest));
   }
 }

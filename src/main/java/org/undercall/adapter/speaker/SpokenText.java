@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import org.undercall.core.term.NumberNames;
 
 /**
  * Turns written text into words that every synthesiser can say.
@@ -13,9 +14,6 @@ import java.util.regex.Pattern;
  * "meters" (the same sound, but known to American word lists), and what cannot be said is left out.
  */
 public final class SpokenText {
-  private static final String[] DIGITS = {
-    "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"
-  };
   private static final Pattern NUMBER = Pattern.compile("\\d+(?:[.,]\\d+)*");
   private static final Pattern SENTENCE_END = Pattern.compile("(?<=[.!?;:])\\s+|\\s*\\R\\s*");
   private static final Pattern UNSAYABLE = Pattern.compile("[^\\p{L}'’.,!?;: -]+");
@@ -55,7 +53,7 @@ public final class SpokenText {
       if (c == '.') {
         words.append("point ");
       } else if (c != ',') {
-        words.append(DIGITS[Character.digit(c, 10)]).append(' ');
+        words.append(NumberNames.of(Character.digit(c, 10))).append(' ');
       }
     }
     return words.toString();

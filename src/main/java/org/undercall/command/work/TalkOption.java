@@ -22,18 +22,28 @@ public final class TalkOption {
               + " (default: as this technician had it last, at first normal).")
   private TalkLevel level;
 
-  private final Path kept = UserFolders.ofMachine().talk().used();
+  private final Path kept;
 
   /** Made by the command line reader. */
-  public TalkOption() {}
+  public TalkOption() {
+    this(UserFolders.ofMachine().talk().used());
+  }
+
+  /** With the file in which levels are kept. */
+  TalkOption(Path kept) {
+    this.kept = kept;
+  }
+
+  /** The level that was given; empty if none was. */
+  Optional<TalkLevel> given() {
+    return Optional.ofNullable(level);
+  }
 
   /**
-   * The level for a technician. A file that cannot be read, or an odd word in it, is passed over.
+   * The level that a technician had last. A file that cannot be read, or an odd word in it, is
+   * passed over.
    */
   TalkLevel level(Optional<String> technician) {
-    if (level != null) {
-      return level;
-    }
     String word = read().getProperty(key(technician), "");
     for (TalkLevel each : TalkLevel.values()) {
       if (each.name().equalsIgnoreCase(word)) {

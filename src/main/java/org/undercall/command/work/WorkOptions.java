@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.command.desk.Chosen;
 import org.undercall.command.desk.Desk;
@@ -14,6 +15,7 @@ import org.undercall.command.desk.Terminal;
 import org.undercall.command.option.SessionsOption;
 import org.undercall.core.decision.Session;
 import org.undercall.core.term.Job;
+import org.undercall.core.term.TalkLevel;
 import org.undercall.port.Fault;
 import org.undercall.port.Time;
 import org.undercall.session.Dialogue;
@@ -105,7 +107,13 @@ public final class WorkOptions {
   /** Begins or takes up the session, and says which. */
   Work open(Chosen chosen, PrintWriter out) throws Fault {
     Work work = begun(chosen);
-    work.talk(talk.level(jobs.job().technician()), jobs.job().technician());
+    Optional<String> technician = jobs.job().technician();
+    Optional<TalkLevel> last =
+        work.takenUp() ? Optional.empty() : Optional.of(talk.level(technician));
+    Optional<TalkLevel> wanted = talk.given().or(() -> last);
+    if (wanted.isPresent()) {
+      work.talk(wanted.get(), technician);
+    }
     String how = work.takenUp() ? "Session taken up: " : "New session: ";
     Dialogue dialogue = new Dialogue(out);
     work.passedOver().forEach(fault -> dialogue.print("Not taken up: " + fault));
@@ -135,9 +143,10 @@ public final class WorkOptions {
         : Work.on(((Chosen.Procedure) chosen).file(), sessions.folder(), jobs.job(), false);
   }
 
-  /** Keeps how much was said last, for the technician who was named at the beginning. */
+  /** Keeps how much was said last, for the technician who worked then. */
   void keepTalk(Session left) {
-    talk.keep(jobs.job().technician(), left.talk().habit().level());
+    String technician = left.account().technician();
+    talk.keep(Optional.of(technician).filter(name -> !name.isEmpty()), left.talk().habit().level());
   }
 
   /** The quiet before the first reminder; zero for none. */

@@ -12,6 +12,7 @@ import org.undercall.core.term.StepRef;
  *
  * @param vin the identification number as far as it was told by voice
  * @param technician who works; empty if nobody named himself
+ * @param before who worked before something of the job was told last, if that is taken back
  * @param next who takes the work over, once the cautions are understood
  * @param closers who closed each step that was closed; empty for one who is not named
  * @param failed the steps whose check failed and was not settled
@@ -19,10 +20,11 @@ import org.undercall.core.term.StepRef;
 public record Account(
     String vin,
     String technician,
+    String before,
     Optional<String> next,
     Map<StepRef, String> closers,
     Set<StepRef> failed) {
-  static final Account NOTHING_TOLD = new Account("", "", Optional.empty(), Map.of(), Set.of());
+  static final Account NOTHING_TOLD = new Account("", "", "", Optional.empty(), Map.of(), Set.of());
 
   public Account {
     closers = Map.copyOf(closers);
@@ -30,21 +32,26 @@ public record Account(
   }
 
   Account withVin(String told) {
-    return new Account(told, technician, next, closers, failed);
+    return new Account(told, technician, technician, next, closers, failed);
+  }
+
+  /** Without what was told last; parts of an identification number all are taken back. */
+  Account takenBack() {
+    return new Account("", before, before, next, closers, failed);
   }
 
   Account by(String name) {
-    return new Account(vin, name, Optional.empty(), closers, failed);
+    return new Account(vin, name, technician, Optional.empty(), closers, failed);
   }
 
   Account next(Optional<String> name) {
-    return new Account(vin, technician, name, closers, failed);
+    return new Account(vin, technician, before, name, closers, failed);
   }
 
   Account closed(StepRef step) {
     Map<StepRef, String> more = new HashMap<>(closers);
     more.put(step, technician);
-    return new Account(vin, technician, next, more, without(step));
+    return new Account(vin, technician, before, next, more, without(step));
   }
 
   Account checked(StepRef step, boolean passed) {
@@ -52,7 +59,7 @@ public record Account(
     if (!passed) {
       more.add(step);
     }
-    return new Account(vin, technician, next, closers, more);
+    return new Account(vin, technician, before, next, closers, more);
   }
 
   private Set<StepRef> without(StepRef step) {

@@ -236,18 +236,19 @@ final class Applied {
   private static Session jobNoted(Session session, JobNoted e) {
     Account account = session.account();
     if (e.field() == JobField.TECHNICIAN) {
-      boolean handed = session.talk().mode() == Talk.Mode.HANDED;
-      return session.with(handed ? account.next(some(e.text())) : account.by(e.text()));
+      return session.talk().mode() == Talk.Mode.HANDED
+          ? session.with(account.next(some(e.text()))).with(session.talk().with(Habit.NEW))
+          : session.with(account.by(e.text()));
     }
     return e.field() == JobField.VIN
         ? session.with(account.withVin(Vin.joined(account.vin(), e.text())))
-        : session;
+        : session.with(account.by(account.technician()));
   }
 
   private static Session jobTakenBack(Session session) {
     boolean handed = session.talk().mode() == Talk.Mode.HANDED;
     return session.with(
-        handed ? session.account().next(Optional.empty()) : session.account().withVin(""));
+        handed ? session.account().next(Optional.empty()) : session.account().takenBack());
   }
 
   /** The next one hears the cautions; who worked until then no longer does. */

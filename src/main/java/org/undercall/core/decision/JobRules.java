@@ -43,7 +43,7 @@ final class JobRules {
     Turn turn =
         new Turn(session).record(new SessionEvent.JobNoted(pending.field(), pending.text()));
     if (session.talk().mode() == Talk.Mode.HANDED) {
-      return turn.prompt().end(Outcome.ACCEPTED);
+      return turn.say(Prompt.whole(turn.session())).end(Outcome.ACCEPTED);
     }
     String vin = turn.session().account().vin();
     Optional<Boolean> check =

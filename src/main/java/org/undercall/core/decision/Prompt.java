@@ -28,6 +28,12 @@ final class Prompt {
     return Ask.step(session.progress().at() + 1, session.place(), wasMet(session)).and(of(session));
   }
 
+  /** What the session waits for, whole whatever was heard before; of work also the step. */
+  static Reply whole(Session session) {
+    boolean step = session.talk().mode() == Talk.Mode.WORKING && session.talk().pending().isEmpty();
+    return Reply.of((step ? entering(session) : of(session)).sentences());
+  }
+
   /** Whether the same step was closed on another side or corner. */
   private static boolean wasMet(Session session) {
     return session.walk().places().stream()

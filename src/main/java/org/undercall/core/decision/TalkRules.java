@@ -30,9 +30,7 @@ final class TalkRules {
   }
 
   static Decision repeat(Session session, Intent intent, Moment now) {
-    boolean step = session.talk().mode() == Talk.Mode.WORKING && session.talk().pending().isEmpty();
-    Reply prompt = step ? Prompt.entering(session) : Prompt.of(session);
-    return answer(session, intent, Reply.of(prompt.sentences()));
+    return answer(session, intent, Prompt.whole(session));
   }
 
   /** Says more from now on, and at once what is waited for, whole. */
@@ -40,7 +38,7 @@ final class TalkRules {
     Habit habit = session.talk().habit();
     return new Turn(session)
         .record(new SessionEvent.TalkSet(habit.level().more()))
-        .say(Reply.of(Prompt.of(session).sentences()))
+        .say(Prompt.whole(session))
         .end(Outcome.ACCEPTED);
   }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.undercall.core.term.NumberNames;
 
 /** The number words that can be heard, each with what it is worth alone. */
 final class NumberWords {
@@ -14,27 +15,9 @@ final class NumberWords {
   static final String THOUSAND = "thousand";
   static final String POINT = "point";
 
-  /** The digits 0 to 9. */
-  static final List<String> DIGITS =
-      List.of("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
-
-  /** The numbers 10 to 19. */
-  static final List<String> TEENS =
-      List.of(
-          "ten",
-          "eleven",
-          "twelve",
-          "thirteen",
-          "fourteen",
-          "fifteen",
-          "sixteen",
-          "seventeen",
-          "eighteen",
-          "nineteen");
-
-  /** The tens 20 to 90. */
-  static final List<String> TENS =
-      List.of("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety");
+  static final List<String> DIGITS = NumberNames.DIGITS;
+  static final List<String> TEENS = NumberNames.TEENS;
+  static final List<String> TENS = NumberNames.TENS;
 
   /** The words that join others to a number. */
   static final List<String> JOINING = List.of(OH, A, AND, HUNDRED, THOUSAND, POINT);

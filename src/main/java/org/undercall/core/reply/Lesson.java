@@ -17,7 +17,7 @@ public enum Lesson {
   MEASURE("Call the value in "),
   READ_BACK("ay: that is correct"),
   HEIGHT("bounced or rolled"),
-  HARDWARE("hen say: "),
+  HARDWARE("Fit [a-z -]+, then say: "),
   BY_HAND("by hand. Then say: "),
   MARKING("Read out the head marking."),
   STAGE("Stage one of "),
@@ -32,14 +32,14 @@ public enum Lesson {
   TIME_OVER("Say: step completed."),
   HAND_OVER("Hand over: ");
 
-  private final String mark;
+  private final Pattern mark;
 
   Lesson(String mark) {
-    this.mark = mark;
+    this.mark = Pattern.compile(mark);
   }
 
   private boolean isIn(String said) {
-    return Pattern.compile(mark).matcher(said).find();
+    return mark.matcher(said).find();
   }
 
   /** What somebody knows who has heard these words. */

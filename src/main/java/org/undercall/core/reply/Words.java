@@ -16,6 +16,7 @@ import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.MeasureUnit;
+import org.undercall.core.term.NumberNames;
 import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.OverdueReason;
 import org.undercall.core.term.PutOffReason;
@@ -27,32 +28,6 @@ import org.undercall.core.term.Trouble;
 
 /** The words for values, units, sides and conditions. */
 final class Words {
-  private static final List<String> DIGITS =
-      List.of("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
-  private static final List<String> SMALL =
-      List.of(
-          "no",
-          "one",
-          "two",
-          "three",
-          "four",
-          "five",
-          "six",
-          "seven",
-          "eight",
-          "nine",
-          "ten",
-          "eleven",
-          "twelve",
-          "thirteen",
-          "fourteen",
-          "fifteen",
-          "sixteen",
-          "seventeen",
-          "eighteen",
-          "nineteen");
-  private static final List<String> TENS =
-      List.of("twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety");
   private static final int HUNDRED = 100;
 
   /** A unified thread: diameter with its fraction, threads to the inch, series. */
@@ -75,21 +50,19 @@ final class Words {
     StringBuilder spoken = new StringBuilder();
     for (int i = 0; i < plain.length(); i++) {
       char c = plain.charAt(i);
-      spoken.append(spoken.isEmpty() ? "" : " ").append(c == '.' ? "point" : DIGITS.get(c - '0'));
+      spoken
+          .append(spoken.isEmpty() ? "" : " ")
+          .append(c == '.' ? "point" : NumberNames.of(c - '0'));
     }
     return spoken.toString();
   }
 
   /** A count in words below a hundred, a larger one in figures. */
   static String count(int number) {
-    if (number < SMALL.size()) {
-      return SMALL.get(number);
+    if (number == 0) {
+      return "no";
     }
-    if (number >= HUNDRED) {
-      return Integer.toString(number);
-    }
-    String tens = TENS.get(number / 10 - 2);
-    return number % 10 == 0 ? tens : tens + "-" + SMALL.get(number % 10);
+    return number < HUNDRED ? NumberNames.of(number) : Integer.toString(number);
   }
 
   /** Numbers one after the other: "one, three, five". */

@@ -19,8 +19,7 @@ public final class SpellingAlphabet {
   private static final Map<String, String> OTHERS =
       Map.of("alfa", "alpha", "juliett", "juliet", "xray", "x ray", "whisky", "whiskey");
 
-  private static final List<String> DIGITS =
-      List.of("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
+  private static final List<String> DIGITS = NumberNames.DIGITS;
 
   /** Other words for digits, which are understood and not listened for. */
   private static final Map<String, String> OTHER_DIGITS = Map.of("oh", "0", "niner", "9");

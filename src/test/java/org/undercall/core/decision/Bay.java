@@ -253,6 +253,11 @@ final class Bay {
     return session.progress().states().get(walk.indexOf(new StepRef(id, side))).status();
   }
 
+  /** Who works; empty if nobody named himself. */
+  String technician() {
+    return session.account().technician();
+  }
+
   /** The names of the closed steps, in the order of the walk. */
   String closed() {
     return walk.places().stream()

@@ -156,4 +156,14 @@ class JobTest {
     bay.say("cautions understood");
     assertEquals("Nothing to take back.", bay.say("cancel that").get(0));
   }
+
+  @Test
+  @DisplayName("and a name that is taken back leaves who was named before")
+  void nameTakenBack() {
+    Bay bay = Bay.briefing(Jobs.threeLooks());
+    bay.after("technician alpha bravo", "that is correct");
+    assertEquals("AB", bay.technician());
+    bay.after("technician alpha delta", "that is correct", "cancel that");
+    assertEquals("AB", bay.technician());
+  }
 }

@@ -46,8 +46,9 @@ class ShiftTest {
               > step completed
               < Cautions first. Say: cautions understood.
               > cautions understood
-              < Two title.
+              < Step two. two title.
               > step completed
+              < Step closed.
               < Three title.
               """);
       assertEquals(List.of("AB"), takers(bay));
@@ -82,7 +83,7 @@ class ShiftTest {
           < Caution. Stands, never a jack alone.
           < Say: cautions understood.
           > cautions understood
-          < Left. front title.
+          < Step two, left. front title.
           < Not yet. Confirm ride height, left.
           > angle turned six zero
           < No. First confirm ride height, left.
@@ -249,14 +250,15 @@ class ShiftTest {
           < Same technician: resume the work.
           > technician alpha charlie
           < Technician: alpha charlie.
-          < Correct?
+          < Say: that is correct.
           > that is correct
           < Technician alpha charlie.
+          < Sample.
           < Values: invented.
-          < Stands, never a jack alone.
+          < Caution. Stands, never a jack alone.
           < Say: cautions understood.
           > cautions understood
-          < One title.
+          < Step one. one title.
           """);
       assertEquals(List.of("AC"), takers(bay));
     }
@@ -302,7 +304,7 @@ class ShiftTest {
               < Stands, never a jack alone.
               < Say: cautions understood.
               > cautions understood
-              < One title.
+              < Step one. one title.
               """);
     }
   }

@@ -18,6 +18,7 @@ import org.undercall.core.decision.WalkThrough.Exchange;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.TalkLevel;
+import org.undercall.docs.Generated;
 import org.undercall.port.Fault;
 
 /** Keeps {@code docs/evidence/talk.md} the same as what is said in whole jobs. */
@@ -30,15 +31,7 @@ class TalkDocumentTest {
   @Test
   @DisplayName("counts what is said and shows one of them, normal and short")
   void notStale() throws Exception {
-    String expected = document();
-    if (Boolean.getBoolean("undercall.regenerate")) {
-      Files.writeString(DOCUMENT, expected);
-    }
-    assertEquals(
-        expected,
-        Files.exists(DOCUMENT) ? Files.readString(DOCUMENT) : "",
-        "docs/evidence/talk.md is stale: run mvn test -Dtest=TalkDocumentTest"
-            + " -Dundercall.regenerate=true");
+    Generated.same(DOCUMENT, document(), TalkDocumentTest.class);
   }
 
   @Test

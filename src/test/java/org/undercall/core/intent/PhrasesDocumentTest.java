@@ -1,12 +1,10 @@
 package org.undercall.core.intent;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.undercall.docs.Generated;
 
 /** Keeps {@code docs/reference/phrases.md} the same as the phrasebook. */
 class PhrasesDocumentTest {
@@ -14,17 +12,7 @@ class PhrasesDocumentTest {
 
   @Test
   void theDocumentShowsTheTableAsItIs() throws IOException {
-    String expected = document();
-    if (Boolean.getBoolean("undercall.regenerate")) {
-      Files.createDirectories(DOCUMENT.getParent());
-      Files.writeString(DOCUMENT, expected);
-    }
-    String found = Files.exists(DOCUMENT) ? Files.readString(DOCUMENT) : "";
-    assertEquals(
-        expected,
-        found,
-        "docs/reference/phrases.md is stale: run mvn test -Dtest=PhrasesDocumentTest"
-            + " -Dundercall.regenerate=true");
+    Generated.same(DOCUMENT, document(), PhrasesDocumentTest.class);
   }
 
   private static String document() {
