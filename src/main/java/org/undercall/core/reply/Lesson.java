@@ -10,26 +10,26 @@ import java.util.regex.Pattern;
  * the whole sentence and in no brief one, so that the log tells what was heard before.
  */
 public enum Lesson {
-  CAUTIONS("Caution. "),
+  CAUTIONS("Caution[.] "),
   STEP("Step (?!closed)[a-z-]+(, [a-z ]+)?[.] "),
-  CLOSED("Step closed."),
-  CHECK("Say: check passed,"),
+  CLOSED("Step closed[.]"),
+  CHECK("(?<!No[.] )Say: check passed,"),
   MEASURE("Call the value in "),
-  READ_BACK("ay: that is correct"),
+  READ_BACK("Say: that is correct[.]"),
   HEIGHT("bounced or rolled"),
   HARDWARE("Fit [a-z -]+, then say: "),
-  BY_HAND("by hand. Then say: "),
-  MARKING("Read out the head marking."),
+  BY_HAND("by hand[.] Then say: "),
+  MARKING("Read out the head marking[.]"),
   STAGE("Stage one of "),
   STAGE_CLOSED("Stage one closed at "),
   SET(" fasteners, "),
-  POSITION(" left. Next: number "),
-  NOTED("oted."),
-  LOAD(", and say how."),
+  POSITION(" left[.] Next: number "),
+  NOTED("oted[.]"),
+  LOAD(", and say how[.]"),
   LOAD_READ_BACK("Read it back: "),
   LOAD_CONFIRMED("eight confirmed, "),
-  TIMER(". Say: start the timer."),
-  TIME_OVER("Say: step completed."),
+  TIMER("[.] Say: start the timer[.]"),
+  TIME_OVER("Say: step completed[.]"),
   HAND_OVER("Hand over: ");
 
   private final Pattern mark;
