@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,7 +34,7 @@ class CautionsHeardTest {
     Bench bench = new Bench();
     List.of(phrases).forEach(bench::hears);
     try (Work work = Work.on(PROCEDURE, sessions, job, true)) {
-      work.talk(TalkLevel.NORMAL, job.technician());
+      work.talk(TalkLevel.NORMAL, job.technician(), Set.of());
       SessionLoop.Ports ports = bench.ports();
       work.run(ports.ear(), ports.voice(), ports.time());
       return SessionLogFile.read(work.folder().log()).decisions().get(0);
@@ -48,7 +49,8 @@ class CautionsHeardTest {
     assertTrue(whole.startsWith("Lateral link, short demonstration. "), whole);
     assertTrue(second.said().startsWith("Values: "), second::said);
     assertTrue(second.said().contains("Never work under a jack alone."), second::said);
-    assertEquals(new SessionEvent.TalkSet(TalkLevel.NORMAL, true), second.events().get(1));
+    assertEquals(new SessionEvent.TalkSet(
+            TalkLevel.NORMAL, true, Optional.empty(), Optional.empty()), second.events().get(1));
     assertEquals(whole, begun("CD").said());
   }
 
