@@ -75,7 +75,7 @@ final class Prompt {
       case BEGUN -> Ask.turnedSoFar(session.specified(), session.tightening().turned());
       case TORQUE, ANGLE -> stage(session);
       case WAITING -> waiting(session);
-      case LOAD -> Ask.load(((Step.Load) session.place().step()).condition(), session.side());
+      case LOAD -> Ask.load((Step.Load) session.place().step(), session.side());
       case HAND_OVER -> Ask.handOver((Step.HandOver) session.place().step());
       case JOB_READ_BACK, READ_BACK, LOAD_READ_BACK ->
           readBack(session.talk().pending().orElseThrow(), session);

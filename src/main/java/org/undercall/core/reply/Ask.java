@@ -33,7 +33,7 @@ public final class Ask {
     String values = "Values: " + procedure.about().values() + ".";
     String fewer = procedure.about().valuesBrief().map(v -> "Values: " + v + ".").orElse(values);
     Reply reply =
-        Reply.once(Lesson.CAUTIONS, procedure.about().title() + ".", "")
+        Reply.once(Lesson.TITLES, procedure.about().title() + ".", "")
             .and(Reply.once(Lesson.CAUTIONS, values, fewer, values));
     int number = 0;
     for (Caution caution : procedure.cautions()) {
@@ -400,12 +400,13 @@ public final class Ask {
   }
 
   /** The load condition to be brought about. */
-  public static Reply load(LoadCondition condition, Side side) {
-    String wanted = Words.condition(condition) + ", " + Words.of(side);
+  public static Reply load(Step.Load step, Side side) {
+    String condition = Words.condition(step.condition());
+    boolean named = step.head().title().contains(condition);
     return Reply.once(
         Lesson.LOAD,
-        "Bring it to " + wanted + ", and say how.",
-        Words.sentence(Words.condition(condition)) + "?");
+        "Bring it to " + condition + ", " + Words.of(side) + ", and say how.",
+        named ? "How?" : Words.sentence(condition) + "?");
   }
 
   /** An item to be handed over. */

@@ -28,7 +28,7 @@ public enum Lesson {
   HARDWARE("Fit [a-z -]+, then say: ", Of.WORK),
   BY_HAND("by hand[.] Then say: ", Of.WORK),
   MARKING("Read out the head marking[.]", Of.WORK),
-  STAGE("Stage one of ", Of.JOB),
+  STAGE("Stage one of |Torque, [a-z ]+[.]", Of.JOB),
   STAGE_CLOSED("Stage one closed at ", Of.JOB),
   SET(" fasteners, ", Of.JOB),
   POSITION(" left[.] Next: number ", Of.WORK),
