@@ -29,13 +29,13 @@ final class Titles {
         && session.progress().states().get(session.walk().indexOf(other.ref())).closed();
   }
 
-  /** The title without the words for a side. */
+  /** The title without left and right: what is in front is another part than what is behind. */
   private static String sideless(Walk.Place place) {
     return place
         .step()
         .head()
         .title()
-        .replaceAll("\\b(left|right|front|rear)\\b ?", "");
+        .replaceAll("\\b(left|right)\\b ?", "");
   }
 
   /** Its brief title, else of a fastener the name if no other step has the same, else the title. */

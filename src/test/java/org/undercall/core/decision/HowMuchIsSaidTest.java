@@ -36,7 +36,7 @@ class HowMuchIsSaidTest {
         < Short from now on.
         > torque reached 75
         < Closed.
-        < Left, bush bolt.
+        < Left, bush title.
         < Not yet. Confirm ride height, left.
         > wheels carry the car
         < Say: left side at ride height.
@@ -44,7 +44,7 @@ class HowMuchIsSaidTest {
         < Read it back: left side at ride height.
         > left side at ride height
         < Ride height confirmed, left.
-        < Torque, five two newton metres.
+        < Torque five two.
         > say more
         < Step two, left. bush title.
         < Torque, five two newton metres.

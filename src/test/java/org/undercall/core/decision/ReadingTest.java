@@ -30,7 +30,7 @@ class ReadingTest {
         < Correct?
         > that is correct
         < Closed.
-        < Left. rear title.
+        < Left, rear bolt.
         < Torque six two.
         """);
     assertEquals(List.of("52 N·m", "61°"), closed(bay));
@@ -48,13 +48,13 @@ class ReadingTest {
         > angle turned
         < Not yet.
         < Five nine degrees, one under.
-        < Correct?
+        < Say: that is correct.
         < Or say: that was wrong.
         > five nine
         < Noted. Say: angle turned.
         > angle turned
         < Closed.
-        < Left. rear title.
+        < Left, rear bolt.
         < Torque six two.
         """);
     assertEquals(List.of("52 N·m", "59°"), closed(bay));
@@ -118,7 +118,7 @@ class ReadingTest {
         < Correct?
         > that is correct
         < Closed.
-        < Left. rear title.
+        < Left, rear bolt.
         < Torque six two.
         """);
     assertEquals(List.of("52 N·m", "61° in all, 22 before a break"), closed(bay));
