@@ -43,7 +43,12 @@ public final class Ask {
           reply.and(
               Reply.once(Lesson.CAUTIONS, "Caution. " + caution.text(), later, caution.text()));
     }
-    return reply.and(askCautions());
+    return reply.and(
+        Reply.once(
+            Lesson.CAUTIONS,
+            "Say: cautions understood.",
+            "Cautions understood?",
+            "Say: cautions understood."));
   }
 
   /** The cautions were read out: the answer to them. */

@@ -87,4 +87,30 @@ class HowMuchIsSaidTest {
   void work() {
     assertEquals(Optional.of(600L), Bay.working(Jobs.threeLooks()).reminder(600));
   }
+
+  @Test
+  @DisplayName("is whole again after fifteen minutes without a word, and brief after less")
+  void pause() {
+    Bay.working(Jobs.threeLooks())
+        .goes(
+            """
+            > step completed
+            < Step closed.
+            < Two title.
+            +899
+            > step completed
+            < Three title.
+            """);
+    Bay.working(Jobs.threeLooks())
+        .goes(
+            """
+            > step completed
+            < Step closed.
+            < Two title.
+            +900
+            > step completed
+            < Step closed.
+            < Step three. three title.
+            """);
+  }
 }
