@@ -71,7 +71,7 @@ class BrokenOffTest {
         < If it is past that, say: turned too far.
         > angle turned three eight
         < Closed.
-        < Left, rear bolt.
+        < Left. rear title.
         < Torque six two.
         """);
     assertEquals(

@@ -30,7 +30,7 @@ class ReadingTest {
         < Correct?
         > that is correct
         < Closed.
-        < Left, rear bolt.
+        < Left. rear title.
         < Torque six two.
         """);
     assertEquals(List.of("52 N·m", "61°"), closed(bay));
@@ -54,7 +54,7 @@ class ReadingTest {
         < Noted. Say: angle turned.
         > angle turned
         < Closed.
-        < Left, rear bolt.
+        < Left. rear title.
         < Torque six two.
         """);
     assertEquals(List.of("52 N·m", "59°"), closed(bay));
@@ -118,7 +118,7 @@ class ReadingTest {
         < Correct?
         > that is correct
         < Closed.
-        < Left, rear bolt.
+        < Left. rear title.
         < Torque six two.
         """);
     assertEquals(List.of("52 N·m", "61° in all, 22 before a break"), closed(bay));

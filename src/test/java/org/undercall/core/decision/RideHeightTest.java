@@ -139,7 +139,7 @@ class RideHeightTest {
                   < Six zero degrees.
                   > angle turned six zero
                   < Closed.
-                  < Left, rear bolt.
+                  < Left. rear title.
                   < Torque six two.
                   """);
       assertEquals("arch/left front/left", bay.closed());

@@ -55,7 +55,7 @@ class TroubleTest {
         < Six zero degrees.
         > angle turned six zero
         < Closed.
-        < Left, rear bolt.
+        < Left. rear title.
         < Torque six two.
         """);
     assertEquals(

@@ -57,7 +57,7 @@ class WaitingFastenersTest {
                   < Six zero degrees.
                   > angle turned six zero
                   < Closed.
-                  < Left, rear bolt.
+                  < Left. rear title.
                   < Torque six two.
                   > torque reached six two
                   < Closed.
@@ -117,7 +117,7 @@ class WaitingFastenersTest {
               > left side at ride height
               < Ride height, left.
               < One fastener waiting: rear title.
-              < Left, rear bolt.
+              < Left. rear title.
               < Torque six two.
               """);
     }
