@@ -111,7 +111,7 @@ class CornerTest {
             < Read it back: front left at ride height.
             > front left at ride height
             < Ride height confirmed, front left.
-            < Torque five two.
+            < Torque, five two newton metres.
             > move to the rear left
             < Changing sides. Confirm ride height again on the rear left.
             < Rear left. bush title.
