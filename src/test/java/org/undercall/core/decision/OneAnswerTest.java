@@ -270,7 +270,7 @@ class OneAnswerTest {
               < Read it back: left side at ride height.
               > left side at ride height
               < Ride height confirmed, left.
-              < Torque, five two newton metres.
+              < Torque five two.
               """
                   .formatted(side));
     }
