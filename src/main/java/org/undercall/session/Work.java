@@ -158,8 +158,7 @@ public final class Work implements AutoCloseable {
     }
     CautionsHeard heard = CautionsHeard.today(session.folder(), technician);
     if (heard.any() || !stays || !known.isEmpty()) {
-      Optional<String> names =
-          Optional.of(Lesson.names(known)).filter(text -> !text.isEmpty());
+      Optional<String> names = Optional.of(Lesson.names(known)).filter(text -> !text.isEmpty());
       session.talk(
           new SessionEvent.TalkSet(
               level,

@@ -53,10 +53,7 @@ class CautionsHeardTest {
     assertFalse(second.said().contains("Never work under a jack alone."), second::said);
     assertEquals(
         new SessionEvent.TalkSet(
-            TalkLevel.NORMAL,
-            true,
-            Optional.of(new Positions(List.of(1, 2))),
-            Optional.empty()),
+            TalkLevel.NORMAL, true, Optional.of(new Positions(List.of(1, 2))), Optional.empty()),
         second.events().get(1));
     assertEquals(whole, begun("CD").said());
   }

@@ -181,7 +181,11 @@ final class Applied {
       known.add(Lesson.CAUTIONS);
     }
     Habit next = before.at(set.level()).knowing(known);
-    return set.cautions().map(Positions::numbers).map(Set::copyOf).map(next::cautioned).orElse(next);
+    return set.cautions()
+        .map(Positions::numbers)
+        .map(Set::copyOf)
+        .map(next::cautioned)
+        .orElse(next);
   }
 
   static Session to(Session session, SessionEvent event) {

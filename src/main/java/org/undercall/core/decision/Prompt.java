@@ -31,7 +31,8 @@ final class Prompt {
   /** The same when it goes on from a step of the same side, which need not be said again. */
   static Reply onward(Session session) {
     boolean stakes =
-        session.place().step() instanceof Step.Fasten || session.place().step() instanceof Step.Load;
+        session.place().step() instanceof Step.Fasten
+            || session.place().step() instanceof Step.Load;
     return entering(session, !stakes);
   }
 
@@ -61,8 +62,7 @@ final class Prompt {
               .next()
               .map(ShiftTalk::named)
               .orElse(Reply.SILENCE)
-              .and(
-                  Ask.briefing(session.walk().procedure(), session.talk().habit().cautions()));
+              .and(Ask.briefing(session.walk().procedure(), session.talk().habit().cautions()));
       case DO -> Reply.SILENCE;
       case CHECK -> Ask.check(((Step.Do) session.place().step()).check().orElseThrow());
       case MEASURE -> Ask.measure((Step.Measure) session.place().step());

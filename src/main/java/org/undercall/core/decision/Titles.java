@@ -31,11 +31,7 @@ final class Titles {
 
   /** The title without left and right: what is in front is another part than what is behind. */
   private static String sideless(Walk.Place place) {
-    return place
-        .step()
-        .head()
-        .title()
-        .replaceAll("\\b(left|right)\\b ?", "");
+    return place.step().head().title().replaceAll("\\b(left|right)\\b ?", "");
   }
 
   /** Its brief title, else of a fastener the name if no other step has the same, else the title. */

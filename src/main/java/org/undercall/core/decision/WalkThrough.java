@@ -123,8 +123,7 @@ public final class WalkThrough {
   private void apply(Decision decision, Optional<Recorded.Heard> heard) {
     refused = decision.outcome() == Outcome.REFUSED;
     session =
-        session.after(
-            new Recorded(1, now(), heard, decision.events(), decision.reply().text()));
+        session.after(new Recorded(1, now(), heard, decision.events(), decision.reply().text()));
     exchanges.add(
         new Exchange(decision.reply().sentences(), session.progress().at(), Optional.empty()));
   }

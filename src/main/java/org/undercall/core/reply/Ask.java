@@ -279,14 +279,15 @@ public final class Ask {
    * @param at which stage is at hand
    * @param mixed whether the procedure has torques in several units, so that each is said
    */
-  public static Reply stage(
-      Fastener fastener, List<Stage> stages, At at, boolean mixed) {
+  public static Reply stage(Fastener fastener, List<Stage> stages, At at, boolean mixed) {
     boolean first = at.index() == 0 && !at.begun();
     Stage stage = stages.get(at.index());
-    String number = "Stage " + Words.count(at.index() + 1) + " of " + Words.count(stages.size()) + ": ";
+    String number =
+        "Stage " + Words.count(at.index() + 1) + " of " + Words.count(stages.size()) + ": ";
     String whole =
         stages.size() == 1 ? Words.sentence(Words.stage(stage)) : number + Words.stage(stage);
-    String then = first && !at.met() && stages.size() > 1 ? ", then " + then(stages.get(1), mixed) : "";
+    String then =
+        first && !at.met() && stages.size() > 1 ? ", then " + then(stages.get(1), mixed) : "";
     return (first ? manner(fastener) : Reply.SILENCE)
         .and(
             Reply.once(

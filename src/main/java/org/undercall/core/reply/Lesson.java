@@ -48,7 +48,6 @@ public enum Lesson {
     WORK
   }
 
-
   private final Optional<Pattern> mark;
   private final boolean carried;
 

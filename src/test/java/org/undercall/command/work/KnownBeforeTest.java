@@ -35,7 +35,8 @@ class KnownBeforeTest {
     for (Lesson job : Set.of(Lesson.CAUTIONS, Lesson.TITLES, Lesson.STAGE, Lesson.STAGE_CLOSED)) {
       assertFalse(known.contains(job), job::name);
     }
-    assertEquals(EnumSet.of(Lesson.CHECK, Lesson.READ_BACK), only(known, Lesson.CHECK, Lesson.READ_BACK));
+    assertEquals(
+        EnumSet.of(Lesson.CHECK, Lesson.READ_BACK), only(known, Lesson.CHECK, Lesson.READ_BACK));
   }
 
   private static Set<Lesson> only(Set<Lesson> known, Lesson... of) {

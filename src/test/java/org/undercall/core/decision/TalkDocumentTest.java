@@ -160,7 +160,8 @@ class TalkDocumentTest {
       page.append('\n');
       each.append(String.format("%s%n", briefings(walk)));
     }
-    page.append("\nWords a step, their mean over the examples, and words of the briefing:\n\n| example |");
+    page.append(
+        "\nWords a step, their mean over the examples, and words of the briefing:\n\n| example |");
     for (Who who : Who.values()) {
       page.append(' ').append(who.words).append(" |");
     }
