@@ -1,6 +1,13 @@
 package org.undercall.port;
 
+import java.io.FileNotFoundException;
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.undercall.core.term.Mismatch;
@@ -106,12 +113,32 @@ public final class Fault extends Exception {
 
   /** Why the system refused something, in a few words. */
   public static String reason(IOException cause) {
-    return cause.getMessage() == null ? kind(cause) : kind(cause) + " " + cause.getMessage();
+    return cause.getMessage() == null ? kind(cause) : kind(cause) + ": " + cause.getMessage();
   }
 
-  /** Why the system refused something, in a word, where the place is named already. */
+  /** Why the system refused something, in plain words, where the place is named already. */
   public static String kind(Exception cause) {
-    return cause.getClass().getSimpleName();
+    if (cause instanceof NoSuchFileException || cause instanceof FileNotFoundException) {
+      return "no such file";
+    }
+    if (cause instanceof AccessDeniedException) {
+      return "no permission";
+    }
+    if (cause instanceof NotDirectoryException) {
+      return "no folder";
+    }
+    if (cause instanceof FileAlreadyExistsException) {
+      return "a file that is there already";
+    }
+    if (cause instanceof CharacterCodingException) {
+      return "text that is not UTF-8";
+    }
+    if (cause instanceof FileSystemException file && file.getReason() != null) {
+      return file.getReason();
+    }
+    return cause instanceof IOException
+        ? "reading or writing failed"
+        : "something that cannot be used";
   }
 
   /** The same at places of another one, which is named before them. */

@@ -34,6 +34,7 @@ final class OpenSession implements AutoCloseable {
   private final SessionFolder folder;
   private final SessionLogFile log;
   private final Session session;
+  private final String sha256;
   private final Function<Optional<SessionEvent.TalkSet>, Decision> first;
   private Optional<SessionEvent.TalkSet> talk = Optional.empty();
   private Clips clips = Clips.NONE;
@@ -42,10 +43,12 @@ final class OpenSession implements AutoCloseable {
       SessionFolder folder,
       SessionLogFile log,
       Session session,
+      String sha256,
       Function<Optional<SessionEvent.TalkSet>, Decision> first) {
     this.folder = folder;
     this.log = log;
     this.session = session;
+    this.sha256 = sha256;
     this.first = first;
   }
 
@@ -65,7 +68,8 @@ final class OpenSession implements AutoCloseable {
             ProgramVersion.TEXT,
             job);
     SessionLogFile log = SessionLogFile.open(folder.log());
-    return new OpenSession(folder, log, session, talk -> Decider.begin(session, started, talk));
+    return new OpenSession(
+        folder, log, session, loaded.sha256(), talk -> Decider.begin(session, started, talk));
   }
 
   /**
@@ -85,6 +89,7 @@ final class OpenSession implements AutoCloseable {
           folder,
           log,
           session,
+          loaded.sha256(),
           talk -> Decider.takeUp(session, ProgramVersion.TEXT, away, doubted, talk));
     } catch (Fault e) {
       log.close();
@@ -127,6 +132,11 @@ final class OpenSession implements AutoCloseable {
   /** The session as it is before the first decision of this run. */
   Session session() {
     return session;
+  }
+
+  /** The checksum of its procedure. */
+  String sha256() {
+    return sha256;
   }
 
   /** How much to say. */

@@ -8,6 +8,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.undercall.adapter.log.LogCode;
 import org.undercall.adapter.log.LogContent;
 import org.undercall.adapter.log.SessionFolder;
@@ -16,6 +17,7 @@ import org.undercall.adapter.procedure.LoadedProcedure;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.decision.Session;
 import org.undercall.core.event.SessionEvent;
+import org.undercall.core.reply.Lesson;
 import org.undercall.core.term.Job;
 import org.undercall.core.term.TalkLevel;
 import org.undercall.port.Clips;
@@ -143,13 +145,32 @@ public final class Work implements AutoCloseable {
   /**
    * Says as much as this technician wants to hear. Nothing is recorded if that is as it would be in
    * any case.
+   *
+   * @param known what he knows from earlier sessions; nothing for a session that is taken up
    */
-  public void talk(TalkLevel level, Optional<String> technician) throws Fault {
-    boolean heard = !takenUp && CautionsHeard.today(session.folder(), technician);
+  public void talk(TalkLevel level, Optional<String> technician, Set<Lesson> known) throws Fault {
     boolean stays = session.session().talk().habit().level() == level;
-    if (heard || !stays) {
-      session.talk(new SessionEvent.TalkSet(level, heard));
+    if (takenUp) {
+      if (!stays) {
+        session.talk(new SessionEvent.TalkSet(level));
+      }
+      return;
     }
+    CautionsHeard heard = CautionsHeard.today(session.folder(), technician);
+    if (heard.any() || !stays || !known.isEmpty()) {
+      Optional<String> names = Optional.of(Lesson.names(known)).filter(text -> !text.isEmpty());
+      session.talk(
+          new SessionEvent.TalkSet(
+              level,
+              heard.any(),
+              heard.of(session.session().walk().procedure().cautions()),
+              names));
+    }
+  }
+
+  /** The checksum of the procedure that is worked on. */
+  public String procedure() {
+    return session.sha256();
   }
 
   /** Keeps the sound of phrases there; without this call it is not kept. */

@@ -1,11 +1,13 @@
 package org.undercall.session;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -13,6 +15,7 @@ import org.undercall.adapter.log.SessionLogFile;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.term.Job;
+import org.undercall.core.term.Positions;
 import org.undercall.core.term.TalkLevel;
 import org.undercall.port.Fault;
 
@@ -33,7 +36,7 @@ class CautionsHeardTest {
     Bench bench = new Bench();
     List.of(phrases).forEach(bench::hears);
     try (Work work = Work.on(PROCEDURE, sessions, job, true)) {
-      work.talk(TalkLevel.NORMAL, job.technician());
+      work.talk(TalkLevel.NORMAL, job.technician(), Set.of());
       SessionLoop.Ports ports = bench.ports();
       work.run(ports.ear(), ports.voice(), ports.time());
       return SessionLogFile.read(work.folder().log()).decisions().get(0);
@@ -41,14 +44,17 @@ class CautionsHeardTest {
   }
 
   @Test
-  @DisplayName("are read without title by the same technician, and whole by any other")
+  @DisplayName("are read in brief to the same technician, and whole by any other")
   void again() throws Fault {
     String whole = begun("AB", "cautions understood").said();
     Recorded second = begun("AB");
     assertTrue(whole.startsWith("Lateral link, short demonstration. "), whole);
-    assertTrue(second.said().startsWith("Values: "), second::said);
-    assertTrue(second.said().contains("Never work under a jack alone."), second::said);
-    assertEquals(new SessionEvent.TalkSet(TalkLevel.NORMAL, true), second.events().get(1));
+    assertTrue(second.said().contains("Stands, never a jack alone."), second::said);
+    assertFalse(second.said().contains("Never work under a jack alone."), second::said);
+    assertEquals(
+        new SessionEvent.TalkSet(
+            TalkLevel.NORMAL, true, Optional.of(new Positions(List.of(1, 2))), Optional.empty()),
+        second.events().get(1));
     assertEquals(whole, begun("CD").said());
   }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.undercall.core.procedure.Bearing;
+import org.undercall.core.procedure.Caution;
 import org.undercall.core.procedure.DriveSize;
 import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Fastener;
@@ -39,14 +40,21 @@ final class ProcedureReader {
             text(root, "vehicle"),
             text(root, "author"),
             text(root, "revision"),
-            text(root, "values")),
-        list(root, "cautions", JsonNode::textValue),
+            text(root, "values"),
+            optional(root, "valuesBrief")),
+        list(root, "cautions", ProcedureReader::caution),
         list(root, "tools", ProcedureReader::tool),
         Levers.rideHeight(root.path("rideHeight")),
         number(root, "loadHoldsMinutes")
             .map(minutes -> Duration.ofMinutes(minutes.longValueExact()))
             .orElse(Procedure.LOAD_HOLDS),
         list(root, "phases", ProcedureReader::phase));
+  }
+
+  private static Caution caution(JsonNode caution) {
+    return caution.isTextual()
+        ? Caution.of(caution.textValue())
+        : new Caution(text(caution, "text"), optional(caution, "brief"));
   }
 
   private static Tool tool(JsonNode tool) {

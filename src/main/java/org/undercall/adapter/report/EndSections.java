@@ -34,7 +34,7 @@ final class EndSections {
     CAUTIONS.forEach(caution -> m.leaf("li", caution));
     m.closeLine();
     m.leaf("p", "The procedure adds:").open("ul");
-    dossier.procedure().cautions().forEach(caution -> m.leaf("li", caution));
+    dossier.procedure().cautions().forEach(caution -> m.leaf("li", caution.text()));
     m.closeLine();
     m.leaf("h2", "What this report does not prove", "id", "not-proved").open("ul");
     NOT_PROVED.forEach(point -> m.leaf("li", point));

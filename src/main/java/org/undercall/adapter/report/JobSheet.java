@@ -44,7 +44,7 @@ public final class JobSheet {
         .leaf("strong", "Values: " + procedure.about().values())
         .closeLine();
     m.leaf("h2", "Cautions").open("ul");
-    procedure.cautions().forEach(caution -> m.leaf("li", caution));
+    procedure.cautions().forEach(caution -> m.leaf("li", caution.text()));
     m.closeLine();
     m.leaf("p", "Vehicle ____________________   Date ______________   Name ____________________");
     m.leaf("h2", "Lay out before you start").open("ul");

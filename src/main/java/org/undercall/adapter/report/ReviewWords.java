@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.undercall.core.event.Missing;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.review.Span;
@@ -143,7 +144,7 @@ final class ReviewWords {
           + e.expected().toPlainString();
     }
     if (event instanceof SessionEvent.CloseRefused e) {
-      return "closing: missing " + plain(e.missing());
+      return "closing: missing " + missing(e.missing());
     }
     if (event instanceof SessionEvent.MarkingRefused e) {
       return "head marking " + e.marking() + " is not in the procedure";
@@ -153,11 +154,40 @@ final class ReviewWords {
           + side(e.side())
           + height(e.height())
           + ": missing "
-          + plain(e.missing());
+          + missing(e.missing());
     }
     return event instanceof SessionEvent.NotNow e
         ? "not possible then: " + e.intent().toLowerCase(Locale.ROOT).replace('_', ' ')
         : event.toString();
+  }
+
+  private static String missing(Missing missing) {
+    return switch (missing) {
+      case CAUTIONS_UNDERSTOOD -> "the answer to the cautions";
+      case VALUE_CALLED -> "a called value";
+      case DIGIT_BY_DIGIT -> "the value digit by digit";
+      case TORQUE_STAGE -> "the torque before the angle";
+      case ANGLE_STAGE -> "the angle of this stage";
+      case CHECK_ANSWER -> "an answer to the check";
+      case READ_BACK -> "an answer to the read-back";
+      case LOAD_READ_BACK -> "the load condition read back";
+      case TIME -> "the rest of the time";
+      case HEIGHT_NOTED_BEFORE -> "a height noted before the work";
+      case HEIGHT_WITHIN_TOLERANCE -> "a height within the tolerance";
+      case HEIGHT_MEASURED -> "a measured height";
+      case STEPS_BEFORE -> "steps that come before";
+      case REMEDY -> "a way out of what went wrong";
+      case SIDE -> "the side at hand";
+      case COUNT -> "the number of all";
+      case ONE_BY_ONE -> "each called by itself";
+      case POSITION -> "a position that is open";
+      case OTHER_UNIT -> "the unit of the procedure";
+      case UNIT -> "the unit";
+      case WRENCH -> "a wrench that fits";
+      case CALIBRATION -> "a calibration that holds";
+      case AFFIRMATION -> "a plain yes";
+      default -> plain(missing);
+    };
   }
 
   /** What happened to the load. */

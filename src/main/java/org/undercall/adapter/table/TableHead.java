@@ -1,5 +1,6 @@
 package org.undercall.adapter.table;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
@@ -14,6 +15,9 @@ final class TableHead {
   /** The words that may begin a line above the table. */
   static final List<String> WORDS =
       List.of("title", "vehicle", "author", "revision", "source", "caution", "ride height", "tool");
+
+  private static final String SOURCE_BRIEF = "valuesBrief";
+  private static final Set<String> MAY_LACK = Set.of("rideHeight", SOURCE_BRIEF);
 
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
@@ -62,7 +66,7 @@ final class TableHead {
   private void take(String word, List<Cell> cells) {
     Cell first = cells.get(0);
     switch (word) {
-      case "caution" -> root.withArray("/cautions").add(first.given());
+      case "caution" -> caution(cells);
       case "tool" -> tool(cells);
       case "ride height" -> rideHeight(cells);
       default -> {
@@ -71,7 +75,20 @@ final class TableHead {
           faults.at(first, TableCode.STATED_TWICE, first.shown(), "one " + word);
         }
         root.put(field, first.given());
+        if (word.equals("source") && cells.size() > 1) {
+          root.put(SOURCE_BRIEF, cells.get(1).given());
+        }
       }
+    }
+  }
+
+  /** A caution, perhaps with its brief form in the next cell. */
+  private void caution(List<Cell> cells) {
+    ArrayNode cautions = root.withArray("/cautions");
+    if (cells.size() == 1) {
+      cautions.add(cells.get(0).given());
+    } else {
+      cautions.addObject().put("text", cells.get(0).given()).put("brief", cells.get(1).given());
     }
   }
 
@@ -138,12 +155,13 @@ final class TableHead {
             "author",
             "revision",
             "values",
+            SOURCE_BRIEF,
             "cautions",
             "rideHeight",
             "tools")) {
       if (root.has(field)) {
         ordered.set(field, root.get(field));
-      } else if (!field.equals("rideHeight")) {
+      } else if (!MAY_LACK.contains(field)) {
         missing(field);
       }
     }

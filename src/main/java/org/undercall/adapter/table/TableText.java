@@ -6,8 +6,10 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
+import org.undercall.core.procedure.Caution;
 import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.RideHeight;
@@ -90,15 +92,19 @@ public record TableText(String csv, List<String> left) {
     return out.toString();
   }
 
+  private static List<String> withBrief(String word, String text, Optional<String> brief) {
+    return brief.map(b -> List.of(word, text, b)).orElse(List.of(word, text));
+  }
+
   private static void above(Procedure procedure, StringBuilder out) {
     Procedure.About about = procedure.about();
     line(out, List.of("title", about.title()));
     line(out, List.of("vehicle", about.vehicle()));
     line(out, List.of("author", about.author()));
     line(out, List.of("revision", about.revision()));
-    line(out, List.of("source", about.values()));
-    for (String caution : procedure.cautions()) {
-      line(out, List.of("caution", caution));
+    line(out, withBrief("source", about.values(), about.valuesBrief()));
+    for (Caution caution : procedure.cautions()) {
+      line(out, withBrief("caution", caution.text(), caution.brief()));
     }
     if (procedure.rideHeight().isPresent()) {
       String plusMinus = StepText.number(procedure.rideHeight().get().plusMinus());

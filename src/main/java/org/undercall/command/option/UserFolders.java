@@ -142,6 +142,11 @@ public final class UserFolders {
     return Place.named("talk", settings.resolve("talk.properties"));
   }
 
+  /** What each technician knows from earlier sessions. */
+  public Place known() {
+    return Place.named("known", settings.resolve("known.properties"));
+  }
+
   /** The folder of own procedures: {@code UNDERCALL_PROCEDURES}, or one of the data. */
   public Place procedures() {
     String what = "own procedures";

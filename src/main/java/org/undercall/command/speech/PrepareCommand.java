@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.undercall.adapter.procedure.ProcedureFile;
@@ -55,7 +56,7 @@ public final class PrepareCommand implements Callable<Integer> {
 
   private static List<String> first(Path file) throws Fault, IOException {
     Procedure procedure = ProcedureFile.load(file).procedure();
-    Reply briefing = Ask.briefing(procedure);
+    Reply briefing = Ask.briefing(procedure, Set.of());
     return briefing.sentences();
   }
 }

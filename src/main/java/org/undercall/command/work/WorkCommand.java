@@ -136,6 +136,7 @@ public final class WorkCommand implements Callable<Integer> {
                   options.remindAfter(),
                   new PrintedState(dialogue, board.display()));
           options.keepTalk(left);
+          options.keepKnown(work, left);
           sayLost(frames, dialogue);
           return RehearseCommand.status(left);
         }

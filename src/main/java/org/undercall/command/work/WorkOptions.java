@@ -13,6 +13,8 @@ import org.undercall.command.desk.Offer;
 import org.undercall.command.desk.ProcedureShelf;
 import org.undercall.command.desk.Terminal;
 import org.undercall.command.option.SessionsOption;
+import org.undercall.command.option.UserFolders;
+import org.undercall.command.record.ReviewCommand;
 import org.undercall.core.decision.Session;
 import org.undercall.core.term.Job;
 import org.undercall.core.term.TalkLevel;
@@ -112,7 +114,7 @@ public final class WorkOptions {
         work.takenUp() ? Optional.empty() : Optional.of(talk.level(technician));
     Optional<TalkLevel> wanted = talk.given().or(() -> last);
     if (wanted.isPresent()) {
-      work.talk(wanted.get(), technician);
+      work.talk(wanted.get(), technician, known().of(technician, work.procedure()));
     }
     String how = work.takenUp() ? "Session taken up: " : "New session: ";
     Dialogue dialogue = new Dialogue(out);
@@ -145,8 +147,27 @@ public final class WorkOptions {
 
   /** Keeps how much was said last, for the technician who worked then. */
   void keepTalk(Session left) {
-    String technician = left.account().technician();
-    talk.keep(Optional.of(technician).filter(name -> !name.isEmpty()), left.talk().habit().level());
+    talk.keep(technician(left), left.talk().habit().level());
+  }
+
+  /** Keeps what the technician who worked last has learned by hearing it. */
+  void keepKnown(Work work, Session left) {
+    boolean done = RehearseCommand.status(left) == ReviewCommand.COMPLETE;
+    known()
+        .keep(
+            technician(left),
+            left.talk().habit().heard(),
+            work.procedure(),
+            done && left.account().byOne());
+  }
+
+  private static Optional<String> technician(Session left) {
+    return Optional.of(left.account().technician()).filter(name -> !name.isEmpty());
+  }
+
+  private static KnownBefore known() {
+    return new KnownBefore(
+        UserFolders.ofMachine().known().used(), Time.ofMachine().now().wall().toLocalDate());
   }
 
   /** The quiet before the first reminder; zero for none. */

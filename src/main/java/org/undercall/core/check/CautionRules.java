@@ -1,6 +1,7 @@
 package org.undercall.core.check;
 
 import java.util.List;
+import org.undercall.core.procedure.Caution;
 import org.undercall.core.procedure.Procedure;
 
 /** Rules about the cautions at the start. */
@@ -16,7 +17,8 @@ final class CautionRules {
         : List.of(new Finding(CheckRule.NO_STANDS, "/cautions", found, expected));
   }
 
-  private static boolean namesStands(String caution) {
-    return Spot.word(caution, "stands");
+  /** In its brief form too, which is all that is heard of it later on a day. */
+  private static boolean namesStands(Caution caution) {
+    return Spot.word(caution.text(), "stands") && Spot.word(caution.inBrief(), "stands");
   }
 }

@@ -1,9 +1,11 @@
 package org.undercall.core.decision;
 
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
@@ -27,6 +29,7 @@ import org.undercall.core.procedure.Walk;
 import org.undercall.core.reply.Habit;
 import org.undercall.core.reply.Lesson;
 import org.undercall.core.term.JobField;
+import org.undercall.core.term.Positions;
 import org.undercall.core.term.Remedy;
 import org.undercall.core.term.StepRef;
 import org.undercall.core.term.TimerName;
@@ -172,8 +175,17 @@ final class Applied {
   private Applied() {}
 
   private static Habit habit(Habit before, SessionEvent.TalkSet set) {
-    Habit next = before.at(set.level());
-    return set.cautionsHeard() ? next.knowing(Lesson.CAUTIONS) : next;
+    Set<Lesson> known = EnumSet.noneOf(Lesson.class);
+    set.known().map(Lesson::named).ifPresent(known::addAll);
+    if (set.cautionsHeard()) {
+      known.add(Lesson.CAUTIONS);
+    }
+    Habit next = before.at(set.level()).knowing(known);
+    return set.cautions()
+        .map(Positions::numbers)
+        .map(Set::copyOf)
+        .map(next::cautioned)
+        .orElse(next);
   }
 
   static Session to(Session session, SessionEvent event) {

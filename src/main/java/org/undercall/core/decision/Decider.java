@@ -7,6 +7,7 @@ import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
+import org.undercall.core.reply.Habit;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
 import org.undercall.core.reply.Timing;
@@ -14,6 +15,9 @@ import org.undercall.core.term.LoadChange;
 
 /** Decides what becomes of an intent. It changes nothing: the events do, when they are applied. */
 public final class Decider {
+  /** Who said nothing for so long is answered whole: a choice of this program. */
+  private static final Duration LONG_AGO = Duration.ofMinutes(15);
+
   private Decider() {}
 
   /** What becomes of an intent in a session. A load confirmed too long ago is cancelled first. */
@@ -24,13 +28,15 @@ public final class Decider {
     }
     Session fresh = turn.session();
     Decision decision = Table.rule(fresh.phase(), intent.kind()).decide(fresh, intent, now);
-    return spoken(turn.then(TimerRules.withCures(fresh, decision, now)), session);
+    Habit habit = session.talk().habit();
+    return spoken(
+        turn.then(TimerRules.withCures(fresh, decision, now)),
+        session.stopwatch().sinceHeard(now).compareTo(LONG_AGO) < 0 ? habit : habit.whole());
   }
 
-  /** A decision with its reply as it is said in a session. */
-  private static Decision spoken(Decision decision, Session session) {
-    Reply said = decision.reply().in(session.talk().habit());
-    return new Decision(decision.events(), said, decision.outcome());
+  /** A decision with its reply as it is said to somebody with a habit. */
+  private static Decision spoken(Decision decision, Habit habit) {
+    return new Decision(decision.events(), decision.reply().in(habit), decision.outcome());
   }
 
   /** The intents that may be heard now. */
@@ -63,7 +69,7 @@ public final class Decider {
       Session session, SessionEvent.SessionStarted started, Optional<SessionEvent.TalkSet> talk) {
     Turn turn = new Turn(session).record(started);
     talk.ifPresent(turn::record);
-    return spoken(turn.prompt().end(Outcome.ACCEPTED), turn.session());
+    return spoken(turn.prompt().end(Outcome.ACCEPTED), turn.session().talk().habit());
   }
 
   /**
@@ -101,11 +107,7 @@ public final class Decider {
     }
     turn.absent(LoadChange.PROGRAM_RESTARTED);
     turn.say(Standing.of(turn.session()).spoken(false));
-    boolean walking = turn.session().talk().mode() == Talk.Mode.WORKING;
-    turn.say(
-        walking && turn.session().talk().pending().isEmpty()
-            ? Prompt.entering(turn.session())
-            : Prompt.of(turn.session()));
-    return spoken(turn.end(Outcome.ACCEPTED), turn.session());
+    turn.say(Prompt.whole(turn.session()));
+    return spoken(turn.end(Outcome.ACCEPTED), turn.session().talk().habit());
   }
 }

@@ -25,21 +25,32 @@ final class Prompt {
 
   /** The step at hand, named, and what it waits for. */
   static Reply entering(Session session) {
-    return Ask.step(session.progress().at() + 1, session.place(), wasMet(session)).and(of(session));
+    return entering(session, false);
+  }
+
+  /** The same when it goes on from a step of the same side, which need not be said again. */
+  static Reply onward(Session session) {
+    boolean stakes =
+        session.place().step() instanceof Step.Fasten
+            || session.place().step() instanceof Step.Load;
+    return entering(session, !stakes);
+  }
+
+  private static Reply entering(Session session, boolean onward) {
+    Walk.Place place = session.place();
+    return Ask.step(session.progress().at() + 1, place, Titles.known(session), onward)
+        .and(of(session));
   }
 
   /** What the session waits for, whole whatever was heard before; of work also the step. */
   static Reply whole(Session session) {
     boolean step = session.talk().mode() == Talk.Mode.WORKING && session.talk().pending().isEmpty();
-    return Reply.of((step ? entering(session) : of(session)).sentences());
+    return inFull(step ? entering(session) : of(session));
   }
 
-  /** Whether the same step was closed on another side or corner. */
-  private static boolean wasMet(Session session) {
-    return session.walk().places().stream()
-        .map(Walk.Place::ref)
-        .filter(ref -> ref.id().equals(session.ref().id()) && !ref.equals(session.ref()))
-        .anyMatch(ref -> session.progress().states().get(session.walk().indexOf(ref)).closed());
+  /** A reply that is said whole whatever was heard before. */
+  static Reply inFull(Reply reply) {
+    return Reply.of(reply.sentences());
   }
 
   /** What the session waits for. */
@@ -51,7 +62,7 @@ final class Prompt {
               .next()
               .map(ShiftTalk::named)
               .orElse(Reply.SILENCE)
-              .and(Ask.briefing(session.walk().procedure()));
+              .and(Ask.briefing(session.walk().procedure(), session.talk().habit().cautions()));
       case DO -> Reply.SILENCE;
       case CHECK -> Ask.check(((Step.Do) session.place().step()).check().orElseThrow());
       case MEASURE -> Ask.measure((Step.Measure) session.place().step());
@@ -64,7 +75,7 @@ final class Prompt {
       case BEGUN -> Ask.turnedSoFar(session.specified(), session.tightening().turned());
       case TORQUE, ANGLE -> stage(session);
       case WAITING -> waiting(session);
-      case LOAD -> Ask.load(((Step.Load) session.place().step()).condition(), session.side());
+      case LOAD -> Ask.load((Step.Load) session.place().step(), session.side());
       case HAND_OVER -> Ask.handOver((Step.HandOver) session.place().step());
       case JOB_READ_BACK, READ_BACK, LOAD_READ_BACK ->
           readBack(session.talk().pending().orElseThrow(), session);
@@ -100,8 +111,10 @@ final class Prompt {
                 Ask.stage(
                     FastenRules.fastener(session),
                     session.stages(),
-                    session.tightening().stagesClosed(),
-                    session.tightening().tight(),
+                    new Ask.At(
+                        session.tightening().stagesClosed(),
+                        session.tightening().tight(),
+                        Titles.known(session).isPresent()),
                     session.walk().procedure().mixesUnits()))
             .and(ofSet(session))
             .and(WrenchRules.prompt(session));

@@ -37,6 +37,6 @@ final class ShiftRules {
   static Decision goOn(Session session, Intent intent, Moment now) {
     Turn turn = new Turn(session).record(new SessionEvent.WorkResumed());
     turn.say(ShiftTalk.nobodyTookOver()).absent(LoadChange.WORK_HELD);
-    return turn.say(Prompt.entering(turn.session())).end(Outcome.ACCEPTED);
+    return turn.say(Prompt.whole(turn.session())).end(Outcome.ACCEPTED);
   }
 }

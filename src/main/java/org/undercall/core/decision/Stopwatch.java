@@ -19,11 +19,17 @@ import org.undercall.core.term.StepRef;
  * @param quiet since when nothing was heard or said, by the clock that is never set
  * @param confirmed when a load condition was last confirmed, by the same clock
  * @param reminders how many reminders were given since something was heard
+ * @param heard when something was last heard, by the same clock
  */
 record Stopwatch(
-    Optional<Moment> last, Map<StepRef, Spent> spent, long quiet, long confirmed, int reminders) {
+    Optional<Moment> last,
+    Map<StepRef, Spent> spent,
+    long quiet,
+    long confirmed,
+    int reminders,
+    long heard) {
 
-  static final Stopwatch START = new Stopwatch(Optional.empty(), Map.of(), 0, 0, 0);
+  static final Stopwatch START = new Stopwatch(Optional.empty(), Map.of(), 0, 0, 0, 0);
 
   /** The time until a decision, in which the session was as it is before it. */
   Stopwatch until(Session before, Recorded decision) {
@@ -39,7 +45,13 @@ record Stopwatch(
         decision.events().stream().anyMatch(SessionEvent.LoadConfirmed.class::isInstance)
             ? decision.at().monotonicMillis()
             : confirmed,
-        heard ? 0 : reminders + (reminded ? 1 : 0));
+        heard ? 0 : reminders + (reminded ? 1 : 0),
+        heard || last.isEmpty() ? decision.at().monotonicMillis() : this.heard);
+  }
+
+  /** How long ago something was last heard. */
+  Duration sinceHeard(Moment now) {
+    return last.isEmpty() ? Duration.ZERO : Duration.ofMillis(now.monotonicMillis() - heard);
   }
 
   /** How long ago a load condition was last confirmed. */

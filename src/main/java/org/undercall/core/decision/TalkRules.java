@@ -109,7 +109,7 @@ final class TalkRules {
   static Decision resume(Session session, Intent intent, Moment now) {
     Turn turn = new Turn(session).record(new SessionEvent.WorkResumed());
     turn.absent(LoadChange.WORK_HELD);
-    return turn.say(Prompt.entering(turn.session())).end(Outcome.ACCEPTED);
+    return turn.say(Prompt.whole(turn.session())).end(Outcome.ACCEPTED);
   }
 
   static Decision notNow(Session session, Intent intent, Moment now) {
@@ -117,7 +117,7 @@ final class TalkRules {
         .record(StepRules.notNow(session, intent))
         .say(
             session.phase().isReadBack()
-                ? Refuse.notReadBack().and(Prompt.of(session)).and(Ask.wayOut())
+                ? Refuse.notReadBack().and(Prompt.whole(session)).and(Ask.wayOut())
                 : Refuse.notNow())
         .end(Outcome.REFUSED);
   }

@@ -92,7 +92,14 @@ final class Turn {
   /** Goes to the step that comes next, or says that all are closed. */
   Turn moveOn() {
     Optional<Integer> next = session.next();
-    return next.map(this::moveTo).orElseGet(this::prompt);
+    boolean onward = next.filter(this::isOnward).isPresent();
+    return next.map(n -> onward ? moveTo(n, Prompt::onward) : moveTo(n)).orElseGet(this::prompt);
+  }
+
+  /** Whether a step follows the one at hand at once, on the same side. */
+  private boolean isOnward(int index) {
+    Side side = session.walk().places().get(index).ref().side();
+    return index == session.progress().at() + 1 && side == session.side();
   }
 
   /** Goes on after the step at hand was put off or left snug. */
@@ -244,7 +251,8 @@ final class Turn {
   /** Ends with a refusal; what still waits to be read back is said again, with the way out. */
   Decision refused() {
     boolean waits = session.phase().isReadBack();
-    return (waits ? prompt().say(Ask.wayOut()) : this).end(Outcome.REFUSED);
+    return (waits ? say(Prompt.inFull(Prompt.of(session))).say(Ask.wayOut()) : this)
+        .end(Outcome.REFUSED);
   }
 
   Decision end(Outcome outcome) {

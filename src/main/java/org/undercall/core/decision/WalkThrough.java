@@ -84,7 +84,8 @@ public final class WalkThrough {
     WalkThrough through = new WalkThrough(walk);
     through.apply(
         Decider.begin(
-            through.session, new SessionEvent.SessionStarted("", "", "", ""), Optional.of(talk)));
+            through.session, new SessionEvent.SessionStarted("", "", "", ""), Optional.of(talk)),
+        Optional.empty());
     for (int i = 0; through.session.phase() != Phase.ENDED; i++) {
       if (i == MOST_PHRASES) {
         throw new IllegalStateException("no end after " + through.session.ref());
@@ -97,7 +98,7 @@ public final class WalkThrough {
   private void next() {
     if (session.phase() == Phase.WAITING && session.timers().runs(session.ref())) {
       passed = passed.plus(((Step.Wait) session.place().step()).time());
-      decide(new Intent.Plain(IntentKind.TIMER_ENDED));
+      decide(new Intent.Plain(IntentKind.TIMER_ENDED), Optional.empty());
     } else {
       say(refused ? "put off for later" : answer(session));
     }
@@ -106,22 +107,23 @@ public final class WalkThrough {
   private void say(String answer) {
     Exchange last = exchanges.remove(exchanges.size() - 1);
     exchanges.add(new Exchange(last.heard(), last.place(), Optional.of(answer)));
-    decide(Interpreter.interpret(RecognisedPhrase.typed(answer), Decider.heard(session), 0));
+    Intent intent =
+        Interpreter.interpret(RecognisedPhrase.typed(answer), Decider.heard(session), 0);
+    decide(intent, Optional.of(new Recorded.Heard(answer, intent.kind().name(), 1, "typed")));
   }
 
-  private void decide(Intent intent) {
-    apply(Decider.decide(session, intent, now()));
+  private void decide(Intent intent, Optional<Recorded.Heard> heard) {
+    apply(Decider.decide(session, intent, now()), heard);
   }
 
   private Moment now() {
     return new Moment(START.plus(passed), passed.toMillis());
   }
 
-  private void apply(Decision decision) {
+  private void apply(Decision decision, Optional<Recorded.Heard> heard) {
     refused = decision.outcome() == Outcome.REFUSED;
     session =
-        session.after(
-            new Recorded(1, now(), Optional.empty(), decision.events(), decision.reply().text()));
+        session.after(new Recorded(1, now(), heard, decision.events(), decision.reply().text()));
     exchanges.add(
         new Exchange(decision.reply().sentences(), session.progress().at(), Optional.empty()));
   }

@@ -304,11 +304,15 @@ public sealed interface SessionEvent {
    * How much is said from now on.
    *
    * @param cautionsHeard whether the technician heard cautions before on this day
+   * @param cautions the numbers of the cautions heard whole and confirmed before on this day
+   * @param known what is known from earlier sessions: names with a blank between them
    */
-  record TalkSet(TalkLevel level, boolean cautionsHeard) implements SessionEvent {
+  record TalkSet(
+      TalkLevel level, boolean cautionsHeard, Optional<Positions> cautions, Optional<String> known)
+      implements SessionEvent {
     /** Of somebody of whom nothing is known. */
     public TalkSet(TalkLevel level) {
-      this(level, false);
+      this(level, false, Optional.empty(), Optional.empty());
     }
   }
 

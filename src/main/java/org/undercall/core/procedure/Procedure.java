@@ -22,7 +22,7 @@ import org.undercall.core.term.Torque;
  */
 public record Procedure(
     About about,
-    List<String> cautions,
+    List<Caution> cautions,
     List<Tool> tools,
     Optional<RideHeight> rideHeight,
     Duration loadHolds,
@@ -35,14 +35,25 @@ public record Procedure(
    * What the procedure is.
    *
    * @param values where the values come from, for example "invented for demonstration"
+   * @param valuesBrief the same in fewer words, for later on a day; empty if it is said whole then
    */
   public record About(
-      String title, String vehicle, String author, String revision, String values) {}
+      String title,
+      String vehicle,
+      String author,
+      String revision,
+      String values,
+      Optional<String> valuesBrief) {
+    /** With the origin of its values in one wording. */
+    public About(String title, String vehicle, String author, String revision, String values) {
+      this(title, vehicle, author, revision, values, Optional.empty());
+    }
+  }
 
   /** Of which it is not stated how long a confirmed load condition counts. */
   public Procedure(
       About about,
-      List<String> cautions,
+      List<Caution> cautions,
       List<Tool> tools,
       Optional<RideHeight> rideHeight,
       List<WorkPhase> phases) {

@@ -3,6 +3,8 @@ package org.undercall.core.reply;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import org.undercall.core.procedure.Caution;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Stage;
@@ -22,15 +24,31 @@ import org.undercall.core.term.Trouble;
 public final class Ask {
   private Ask() {}
 
-  /** The title, where the values come from, the cautions, and the question for them. */
-  public static Reply briefing(Procedure procedure) {
-    String title = procedure.about().title() + ".";
+  /**
+   * The title, where the values come from, the cautions, and the question for them.
+   *
+   * @param confirmed the numbers of the cautions that were heard whole and confirmed on this day
+   */
+  public static Reply briefing(Procedure procedure, Set<Integer> confirmed) {
     String values = "Values: " + procedure.about().values() + ".";
-    Reply reply = Reply.once(Lesson.CAUTIONS, title, "").and(Reply.of(values));
-    for (String caution : procedure.cautions()) {
-      reply = reply.and(Reply.once(Lesson.CAUTIONS, "Caution. " + caution, caution));
+    String fewer = procedure.about().valuesBrief().map(v -> "Values: " + v + ".").orElse(values);
+    Reply reply =
+        Reply.once(Lesson.TITLES, procedure.about().title() + ".", "")
+            .and(Reply.once(Lesson.CAUTIONS, values, fewer, values));
+    int number = 0;
+    for (Caution caution : procedure.cautions()) {
+      number++;
+      String later = confirmed.contains(number) ? caution.inBrief() : caution.text();
+      reply =
+          reply.and(
+              Reply.once(Lesson.CAUTIONS, "Caution. " + caution.text(), later, caution.text()));
     }
-    return reply.and(askCautions());
+    return reply.and(
+        Reply.once(
+            Lesson.CAUTIONS,
+            "Say: cautions understood.",
+            "Cautions understood?",
+            "Say: cautions understood."));
   }
 
   /** The cautions were read out: the answer to them. */
@@ -41,29 +59,27 @@ public final class Ask {
   /**
    * The number, side and title of a step, with its cautions.
    *
-   * @param met whether the same step was closed on another side, so that its title is known
+   * @param known what it is called where it is known; empty if its title is new
+   * @param onward whether it goes on from a step of the same side, so that the side need not be
+   *     said again
    */
-  public static Reply step(int number, Walk.Place place, boolean met) {
+  public static Reply step(int number, Walk.Place place, Optional<String> known, boolean onward) {
     Step.Head head = place.step().head();
     String whole = "Step " + Words.step(Words.count(number), place) + ". " + head.title() + ".";
-    String named = Words.step(place.ref(), head.title(), ". ") + ".";
-    String brief = Words.step(place.ref(), inBrief(place.step()), ", ") + ".";
-    Reply reply = Reply.once(Lesson.STEP, whole, met ? brief : named, brief);
+    String named =
+        onward ? Words.sentence(head.title()) : Words.step(place.ref(), head.title(), ". ");
+    String later = known.map(name -> called(place, name, onward)).orElse(named);
+    String brief = called(place, head.brief().orElse(head.title()), onward);
+    Reply reply =
+        Reply.once(Lesson.STEP, whole, later + ".", (known.isPresent() ? later : brief) + ".");
     for (String caution : head.cautions()) {
       reply = reply.and(Reply.of("Caution. " + caution));
     }
     return reply;
   }
 
-  /** What a step is called by whom it is known to. */
-  private static String inBrief(Step step) {
-    return step.head()
-        .brief()
-        .orElseGet(
-            () ->
-                step instanceof Step.Fasten fasten
-                    ? fasten.fastener().name()
-                    : step.head().title());
+  private static String called(Walk.Place place, String name, boolean onward) {
+    return onward ? Words.sentence(name) : Words.step(place.ref(), name, ", ");
   }
 
   /** The check question of a do step. */
@@ -133,7 +149,7 @@ public final class Ask {
             ? Reply.once(
                 Lesson.MARKING,
                 "All " + Words.count(count) + " must have the same one.",
-                "The same on all " + Words.count(count) + "?")
+                "All " + Words.count(count) + " alike?")
             : Reply.SILENCE;
     return Reply.once(Lesson.MARKING, "Read out the head marking.", "Head marking?").and(same);
   }
@@ -160,6 +176,11 @@ public final class Ask {
   /** The question for a read-back. */
   static Reply correct() {
     return Reply.once(Lesson.READ_BACK, "Say: that is correct.", "Correct?");
+  }
+
+  /** The answer to a read-back that ends with a question of its own. */
+  private static Reply correctAsked() {
+    return Reply.once(Lesson.READ_BACK, "Say: that is correct.", "");
   }
 
   /** The torque after the last angle is to be read. */
@@ -193,7 +214,7 @@ public final class Ask {
 
   /** Which wrench is used. */
   public static Reply whichWrench() {
-    return Reply.of("Which wrench? Say its number.");
+    return Reply.once(Lesson.WRENCH, "Which wrench? Say its number.", "Which wrench?");
   }
 
   /** The wrench that was named does not fit the torque at hand. */
@@ -244,19 +265,29 @@ public final class Ask {
   }
 
   /**
+   * A place among the stages of a fastener.
+   *
+   * @param index from 0
+   * @param begun whether some of a set were called at it
+   * @param met whether the stages are known, so that what follows the first need not be said
+   */
+  public record At(int index, boolean begun, boolean met) {}
+
+  /**
    * The stage at hand, for example "Stage one of two: torque, one one zero newton metres."
    *
-   * @param begun whether some of a set were called at it
+   * @param at which stage is at hand
    * @param mixed whether the procedure has torques in several units, so that each is said
    */
-  public static Reply stage(
-      Fastener fastener, List<Stage> stages, int index, boolean begun, boolean mixed) {
-    boolean first = index == 0 && !begun;
-    Stage stage = stages.get(index);
-    String number = "Stage " + Words.count(index + 1) + " of " + Words.count(stages.size()) + ": ";
+  public static Reply stage(Fastener fastener, List<Stage> stages, At at, boolean mixed) {
+    boolean first = at.index() == 0 && !at.begun();
+    Stage stage = stages.get(at.index());
+    String number =
+        "Stage " + Words.count(at.index() + 1) + " of " + Words.count(stages.size()) + ": ";
     String whole =
         stages.size() == 1 ? Words.sentence(Words.stage(stage)) : number + Words.stage(stage);
-    String then = first && stages.size() > 1 ? ", then " + then(stages.get(1), mixed) : "";
+    String then =
+        first && !at.met() && stages.size() > 1 ? ", then " + then(stages.get(1), mixed) : "";
     return (first ? manner(fastener) : Reply.SILENCE)
         .and(
             Reply.once(
@@ -342,7 +373,7 @@ public final class Ask {
 
   /** The height before the work read back, with what it must rest on. */
   public static Reply readBackHeight(Measure value, boolean lifted) {
-    Reply read = Reply.of(Words.sentence(Words.measure(value)) + ".");
+    Reply read = value(value);
     return lifted
         ? read.and(Reply.of("The car was lifted: no reference any more.")).and(correct())
         : read.and(
@@ -350,7 +381,7 @@ public final class Ask {
                     Lesson.HEIGHT,
                     "On its wheels, level, and bounced or rolled to settle?",
                     "On its wheels, level, settled?"))
-            .and(correct());
+            .and(correctAsked());
   }
 
   /** The time to be waited. */
@@ -375,12 +406,13 @@ public final class Ask {
   }
 
   /** The load condition to be brought about. */
-  public static Reply load(LoadCondition condition, Side side) {
-    String wanted = Words.condition(condition) + ", " + Words.of(side);
+  public static Reply load(Step.Load step, Side side) {
+    String condition = Words.condition(step.condition());
+    boolean named = step.head().title().contains(condition);
     return Reply.once(
         Lesson.LOAD,
-        "Bring it to " + wanted + ", and say how.",
-        Words.sentence(Words.condition(condition)) + "?");
+        "Bring it to " + condition + ", " + Words.of(side) + ", and say how.",
+        named ? "How?" : Words.sentence(condition) + "?");
   }
 
   /** An item to be handed over. */
@@ -393,7 +425,15 @@ public final class Ask {
 
   /** A measured value read back. */
   public static Reply readBack(Measure value) {
-    return Reply.of(Words.sentence(Words.measure(value)) + ".").and(correct());
+    return value(value).and(correct());
+  }
+
+  /** Digit by digit; the unit is the one that was asked for. */
+  private static Reply value(Measure value) {
+    return Reply.once(
+        Lesson.READ_BACK,
+        Words.sentence(Words.measure(value)) + ".",
+        Words.sentence(Words.digits(value.amount())) + ".");
   }
 
   /**
@@ -426,7 +466,8 @@ public final class Ask {
 
   /** Every step is closed. */
   public static Reply allClosed() {
-    return Reply.of("All steps are closed. Say: end of work.");
+    return Reply.once(
+        Lesson.END, "All steps are closed. Say: end of work.", "All closed. End of work?");
   }
 
   /** The step at hand is closed already. */

@@ -22,9 +22,10 @@ public record Sentence(String whole, String known, String brief, Optional<Lesson
     if (lesson.isEmpty() || habit.level() == TalkLevel.FULL) {
       return whole;
     }
+    boolean heard = habit.heard().contains(lesson.get());
     if (habit.level() == TalkLevel.SHORT) {
-      return brief;
+      return heard && known.length() < brief.length() ? known : brief;
     }
-    return habit.heard().contains(lesson.get()) ? known : whole;
+    return heard ? known : whole;
   }
 }

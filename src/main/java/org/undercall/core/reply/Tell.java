@@ -84,7 +84,8 @@ public final class Tell {
 
   /** A timer was started. */
   public static Reply timerStarted(long seconds) {
-    return Reply.of("Timer running, " + Words.time(seconds) + ".");
+    return Reply.once(
+        Lesson.TIMER, "Timer running, " + Words.time(seconds) + ".", "Timer running.");
   }
 
   /** A timer was cancelled. */

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.TimerName;
 
@@ -101,7 +102,11 @@ public final class Timing {
   /** The timer of a step ran out; how long ago, if it is a minute or more. */
   public static Reply over(Walk.Place place, long secondsAgo) {
     String when = secondsAgo < MINUTE ? "Time is up: " : "Time was up " + ago(secondsAgo) + ": ";
-    return Reply.of(when + place.step().head().title() + ".");
+    Step.Head head = place.step().head();
+    return Reply.once(
+        Lesson.TIME_OVER,
+        when + Words.step(place.ref(), head.title()) + ".",
+        when + Words.step(place.ref(), head.brief().orElse(head.title())) + ".");
   }
 
   /** A timer with a name ran out; how long ago, if it is a minute or more. */

@@ -81,6 +81,10 @@ public enum Wanted {
       "A torque such as 65 ± 3 Nm, or an angle such as 60 ± 5°, or 60 +/- 5 deg"),
   MORE_MARKINGS("class", "Another class with its own torque, - for none", "Such as: 8.8"),
   STEP("step", "Title of the step", "As it is spoken. Such as: Tighten the arm bush bolt"),
+  BRIEF(
+      "brief",
+      "The title in a few words, - for none",
+      "Spoken where the step is known. Such as: arm bush bolt"),
   CHECK("check", "Question before it closes, - for none", "Such as: Is the boot dry and whole?"),
   WHEELS("wheels on", "Wheels: on, off, or - as they are", "Puts them on or off", "on|off|-"),
   CHANGES_LOAD(

@@ -11,6 +11,9 @@ import org.undercall.core.reply.Wanted;
 
 /** The order of the questions: which comes after the answers so far. */
 final class Course {
+  /** A title of so many words is brief as it is. */
+  private static final int MOST_WORDS = 5;
+
   /** What always comes after what. */
   private static final Map<Wanted, Wanted> FIXED = fixed();
 
@@ -58,7 +61,8 @@ final class Course {
       case KIND -> ofKind(last.text());
       case MORE_STAGES -> Optional.of(none ? afterStages(draft) : MORE_STAGES);
       case MORE_MARKINGS -> Optional.of(none ? STEP : STAGE);
-      case STEP -> Optional.of(afterTitle(draft));
+      case STEP -> Optional.of(isLong(last.text()) ? BRIEF : afterTitle(draft));
+      case BRIEF -> Optional.of(afterTitle(draft));
       case NOTE -> Optional.of(none ? KIND : NOTE);
       case MOST -> Optional.of(limited(draft) ? OUTSIDE : afterLimits(draft));
       case OUTSIDE -> Optional.of(afterLimits(draft));
@@ -120,6 +124,11 @@ final class Course {
   private static Wanted afterStages(Draft draft) {
     boolean marked = !draft.inStep(MARKING).orElse(Given.NONE).equals(Given.NONE);
     return marked ? MORE_MARKINGS : STEP;
+  }
+
+  /** Whether there is something to shorten in a title. */
+  private static boolean isLong(String title) {
+    return title.strip().split("\\s+", -1).length > MOST_WORDS;
   }
 
   private static Wanted afterTitle(Draft draft) {

@@ -142,7 +142,7 @@ class FullDiskTest {
     sumFails = true;
     log.append(Samples.decision(2));
     assertEquals(2, LogContent.of(disk.bytes, "log.jsonl").decisions().size());
-    assertEquals(Optional.of("IOException read-only folder"), log.sumTrouble());
+    assertEquals(Optional.of("reading or writing failed: read-only folder"), log.sumTrouble());
     assertEquals(first, sumText);
     assertEquals(SumState.Kind.BEHIND, SumState.of(disk.bytes, Optional.of(sumText)).kind());
     sumFails = false;

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.undercall.core.procedure.Caution;
 import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Stage;
@@ -61,7 +62,7 @@ class ProcedureFileTest {
           () -> assertEquals(List.of(wrench), procedure.tools()),
           () -> assertEquals("Link", procedure.about().title()),
           () -> assertEquals("invented for a test", procedure.about().values()),
-          () -> assertEquals(List.of("Stands carry the car."), procedure.cautions()),
+          () -> assertEquals(List.of(Caution.of("Stands carry the car.")), procedure.cautions()),
           () ->
               assertEquals(
                   Optional.of(BigDecimal.TEN), procedure.rideHeight().map(h -> h.plusMinus())));

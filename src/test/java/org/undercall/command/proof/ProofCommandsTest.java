@@ -168,7 +168,7 @@ class ProofCommandsTest {
   @DisplayName("say in one coded line what is wrong with a key file")
   void badKeys() throws Exception {
     assertEquals(1, run("sign", path(), "--key", key));
-    assertTrue(err.startsWith("LOG-024 shop.pem: found NoSuchFileException"), err);
+    assertTrue(err.startsWith("LOG-024 shop.pem: found no such file"), err);
     assertEquals(0, run("key", key));
     assertEquals(1, run("verify", path(), "--key", key));
     assertTrue(err.startsWith("LOG-024 shop.pem: found no block BEGIN PUBLIC KEY"), err);

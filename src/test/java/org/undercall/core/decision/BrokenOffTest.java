@@ -89,7 +89,7 @@ class BrokenOffTest {
         < On hold. Say: resume the work.
         > resume the work
         < Tightening stopped part way.
-        < Bolt title.
+        < Step one. bolt title.
         < Stopped before angle, six zero degrees.
         < Say: turned so far, and the degrees in all, or: fully loosened.
         > turned so far six zero
@@ -155,7 +155,7 @@ class BrokenOffTest {
         < Back to work.
         < Tightening stopped part way.
         < Part tightened: bolt title, one stage.
-        < Bolt title.
+        < Step one. bolt title.
         < Stopped before angle, six zero degrees.
         < Say: turned so far, and the degrees in all, or: fully loosened.
         """);
@@ -174,7 +174,7 @@ class BrokenOffTest {
             < Six zero degrees.
             > angle turned six zero
             < Closed.
-            < All steps are closed. Say: end of work.
+            < All closed. End of work?
             """);
   }
 

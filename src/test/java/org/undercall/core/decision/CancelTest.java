@@ -60,7 +60,7 @@ class CancelTest {
             > cancel that
             < Taken back. This step is open.
             < Nut title.
-            < Torque, seven five newton metres.
+            < Torque seven five.
             > cancel that
             < Nothing to take back.
             < For an older step say: open step, its number, again.

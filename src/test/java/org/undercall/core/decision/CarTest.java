@@ -117,7 +117,7 @@ class CarTest {
           < Not yet.
           < Closed after it: two title; three title.
           < Is that still good?
-          < Correct?
+          < Say: that is correct.
           < Or say: that was wrong.
           > that is correct
           < They stay closed.
@@ -243,7 +243,7 @@ class CarTest {
           .goes(
               """
               > three three zero
-              < Three three zero millimetres.
+              < Three three zero.
               < The car was lifted: no reference any more.
               < Correct?
               > that is correct

@@ -74,15 +74,15 @@ class CornerTest {
         < Read it back: front left at ride height.
         > left side at ride height
         < That was the left side. Front left, please.
-        < Say: front left at ride height.
+        < Read it back: front left at ride height.
         < Or say: that was wrong.
         > rear left at ride height
         < That was the rear left. Front left, please.
-        < Say: front left at ride height.
+        < Read it back: front left at ride height.
         < Or say: that was wrong.
         > front right at ride height
         < That was the front right. Front left, please.
-        < Say: front left at ride height.
+        < Read it back: front left at ride height.
         < Or say: that was wrong.
         > front left at ride height
         < Ride height confirmed, front left.

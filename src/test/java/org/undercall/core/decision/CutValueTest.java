@@ -90,7 +90,7 @@ class CutValueTest {
         < Say: that is correct.
         > that was wrong
         < Forget that, then.
-        < Torque, one one zero newton metres.
+        < Torque one one zero.
         ~ torque reached one one five
         < I heard one one five.
         < Spec is one one zero newton metres.
@@ -99,7 +99,7 @@ class CutValueTest {
         < Correct?
         > torque not reached
         < Forget that, then.
-        < Torque, one one zero newton metres.
+        < Torque one one zero.
         ~ one one zero
         < One one zero newton metres.
         < Correct?

@@ -59,7 +59,9 @@ class ExampleLibraryTest {
     Procedure procedure = load(file);
     assertTrue(procedure.about().values().startsWith("invented"), procedure.about().values());
     assertTrue(procedure.about().vehicle().startsWith("Invented"), procedure.about().vehicle());
-    String cautions = String.join(" ", procedure.cautions());
+    String cautions =
+        String.join(
+            " ", procedure.cautions().stream().map(c -> c.text() + " " + c.inBrief()).toList());
     assertTrue(cautions.contains("Never work under a jack alone."), cautions);
     assertTrue(cautions.contains("Local codes and licensed practice come first."), cautions);
   }

@@ -94,8 +94,8 @@ class HardwareTest {
               < Say: that is correct.
               > torque reached five two
               < Not yet.
-              < Eight point eight.
-              < Correct?
+              < Head marking eight point eight.
+              < Say: that is correct.
               < Or say: that was wrong.
               > that was wrong
               < Forget that, then.

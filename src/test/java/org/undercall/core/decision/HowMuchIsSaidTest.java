@@ -36,7 +36,7 @@ class HowMuchIsSaidTest {
         < Short from now on.
         > torque reached 75
         < Closed.
-        < Left, bush bolt.
+        < Left, bush title.
         < Not yet. Confirm ride height, left.
         > wheels carry the car
         < Say: left side at ride height.
@@ -44,7 +44,7 @@ class HowMuchIsSaidTest {
         < Read it back: left side at ride height.
         > left side at ride height
         < Ride height confirmed, left.
-        < Torque, five two newton metres.
+        < Torque five two.
         > say more
         < Step two, left. bush title.
         < Torque, five two newton metres.
@@ -86,5 +86,31 @@ class HowMuchIsSaidTest {
   @DisplayName("is never a question again while work is done")
   void work() {
     assertEquals(Optional.of(600L), Bay.working(Jobs.threeLooks()).reminder(600));
+  }
+
+  @Test
+  @DisplayName("is whole again after fifteen minutes without a word, and brief after less")
+  void pause() {
+    Bay.working(Jobs.threeLooks())
+        .goes(
+            """
+            > step completed
+            < Step closed.
+            < Two title.
+            +899
+            > step completed
+            < Three title.
+            """);
+    Bay.working(Jobs.threeLooks())
+        .goes(
+            """
+            > step completed
+            < Step closed.
+            < Two title.
+            +900
+            > step completed
+            < Step closed.
+            < Step three. three title.
+            """);
   }
 }

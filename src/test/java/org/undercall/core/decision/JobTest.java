@@ -55,7 +55,7 @@ class JobTest {
         > cautions understood
         < Not yet.
         < Technician: juliet delta.
-        < Correct?
+        < Say: that is correct.
         < Or say: that was wrong.
         > that is correct
         < Kept.

@@ -111,7 +111,7 @@ class LoadLostTest {
               < Jack moved. Confirm the load again.
               < Tightening stopped part way.
               > resume the work
-              < Left. front title.
+              < Step two, left. front title.
               < Not yet. Confirm ride height, left.
               > angle turned six zero
               < No. First confirm ride height, left.
@@ -130,7 +130,7 @@ class LoadLostTest {
               > resume the work
               < After the break. Confirm the load again.
               < Tightening stopped part way.
-              < Left. front title.
+              < Step two, left. front title.
               < Not yet. Confirm ride height, left.
               > angle turned six zero
               < No. First confirm ride height, left.
@@ -149,7 +149,7 @@ class LoadLostTest {
               < The program was stopped. Confirm the load again.
               < Tightening stopped part way.
               < Part tightened: left, front title, one stage.
-              < Left. front title.
+              < Step two, left. front title.
               < Not yet. Confirm ride height, left.
               > angle turned six zero
               < No. First confirm ride height, left.
@@ -165,7 +165,7 @@ class LoadLostTest {
               """
               * restart
               < Back to work.
-              < Left. front title.
+              < Step two, left. front title.
               < Not yet. Confirm ride height, left.
               > left side at ride height
               < No. First confirm ride height, left.

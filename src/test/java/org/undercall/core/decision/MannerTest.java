@@ -160,7 +160,7 @@ class MannerTest {
         > torque reached 52
         < Stage one closed at five two newton metres.
         < Hub title.
-        < Torque, one one seven newton metres.
+        < Torque one one seven.
         < Curing. Timer running, thirty minutes.
         > how much time is left
         < Thirty minutes left.
@@ -168,7 +168,7 @@ class MannerTest {
         < Taken back. This step is open.
         < Pin title.
         < Counter-hold with: a key in the pin.
-        < Torque, five two newton metres.
+        < Torque five two.
         > how much time is left
         < No timer is running.
         """);
@@ -266,7 +266,7 @@ class MannerTest {
         < Correct?
         > that is correct
         < With the run-down torque of five added:
-        < Torque, six seven newton metres.
+        < Torque six seven.
         > cancel that
         < Taken back. This step is open.
         < Run the nut down to just before the seat.
@@ -276,7 +276,7 @@ class MannerTest {
         < Correct?
         > that is correct
         < With the run-down torque of five added:
-        < Torque, six seven newton metres.
+        < Torque six seven.
         > torque reached six seven
         < Stage one closed at six seven newton metres.
         < All steps are closed. Say: end of work.
@@ -319,7 +319,7 @@ class MannerTest {
         < Taken back. This step is open.
         < Run in by hand?
         > run in by hand
-        < Torque, six two newton metres.
+        < Torque six two.
         > torque reached six two
         < Stage one closed at six two newton metres.
         < All steps are closed. Say: end of work.
@@ -363,7 +363,7 @@ class MannerTest {
         < For an older step say: open step, its number, again.
         > all three run in by hand
         < Three fasteners.
-        < Torque, six two newton metres.
+        < Torque six two.
         < Next: number one.
         > torque reached six two
         < One done. Two left. Next: number two.
@@ -377,7 +377,7 @@ class MannerTest {
         < Say: new bolt fitted, or: it is repaired now, or put it off.
         > new nut fitted
         < New hardware noted.
-        < Torque, six two newton metres.
+        < Torque six two.
         < Two.
         > three of three run in by hand
         < No. It is part tightened. Loosen it, then say: fully loosened.

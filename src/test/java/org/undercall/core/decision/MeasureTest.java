@@ -26,7 +26,7 @@ class MeasureTest {
               > step completed
               < Not yet.
               < Three zero zero millimetres.
-              < Correct?
+              < Say: that is correct.
               < Or say: that was wrong.
               > that is correct
               < Noted.
@@ -60,10 +60,10 @@ class MeasureTest {
                   < One two millimetres.
                   < Say: that is correct.
                   > one three
-                  < One three millimetres.
+                  < One three.
                   < Correct?
                   > one two
-                  < One two millimetres.
+                  < One two.
                   < Correct?
                   > that is correct
                   < Noted.
@@ -105,14 +105,14 @@ class MeasureTest {
               > that is correct
               < Four zero one millimetres is out of limits. The step stays open.
               > nine millimeters
-              < Nine millimetres.
+              < Nine.
               < Correct?
               > it reads nine
               < Nine millimetres is out of limits. The step stays open.
               > step completed
               < No. Call the value first.
               > four zero zero
-              < Four zero zero millimetres.
+              < Four zero zero.
               < Correct?
               > that is correct
               < Noted.
@@ -155,7 +155,7 @@ class MeasureTest {
               > one two inches
               < No. Call it in millimetres.
               < One two millimetres.
-              < Correct?
+              < Say: that is correct.
               < Or say: that was wrong.
               > that is correct
               < Noted.

@@ -64,12 +64,12 @@ class NextStepTest {
             < On hold. Say: resume the work.
             +30
             > resume the work
-            < One title.
+            < Step one. one title.
             > take a break now
             < On hold. Say: resume the work.
             +20
             > resume the work
-            < One title.
+            < Step one. one title.
             > how long so far
             < Step one: ten seconds at work, and fifty seconds on hold.
             """);

@@ -83,15 +83,15 @@ class NoTest {
           .goes(
               """
               > no one five
-              < One five millimetres.
+              < One five.
               < Correct?
               > no one five
-              < One five millimetres.
+              < One five.
               < Correct?
               > no one six inches
               < No. Call it in millimetres.
               > one six
-              < One six millimetres.
+              < One six.
               < Correct?
               > that is correct
               < Noted.
@@ -110,7 +110,7 @@ class NoTest {
               > no fifteen
               < Say it with the unit, or after: it reads.
               > no fifteen millimeters
-              < One five millimetres.
+              < One five.
               < Correct?
               """);
     }
@@ -235,7 +235,7 @@ class NoTest {
               > that was wrong
               < Taken back. This step is open.
               < Nut title.
-              < Torque, seven five newton metres.
+              < Torque seven five.
               > no that's wrong
               < Nothing to take back.
               < For an older step say: open step, its number, again.
@@ -262,15 +262,15 @@ class NoTest {
               < Read it back: left side at ride height.
               > right side at ride height
               < That was the right side. Left, please.
-              < Say: left side at ride height.
+              < Read it back: left side at ride height.
               < Or say: that was wrong.
               > left side at full droop
               < That was full droop. Ride height, please.
-              < Say: left side at ride height.
+              < Read it back: left side at ride height.
               < Or say: that was wrong.
               > left side at ride height
               < Ride height confirmed, left.
-              < Torque, five two newton metres.
+              < Torque five two.
               """);
     }
   }

@@ -270,7 +270,7 @@ class OneAnswerTest {
               < Read it back: left side at ride height.
               > left side at ride height
               < Ride height confirmed, left.
-              < Torque, five two newton metres.
+              < Torque five two.
               """
                   .formatted(side));
     }
@@ -289,18 +289,18 @@ class OneAnswerTest {
                   < Read it back: left side at ride height.
                   > right side wheels carry the car
                   < That was the right side. Left, please.
-                  < Say: left side at ride height.
+                  < Read it back: left side at ride height.
                   < Or say: that was wrong.
                   > left side at ride height
                   < Ride height confirmed, left.
-                  < Torque, five two newton metres.
+                  < Torque five two.
                   > right suspension hangs free
                   < That was the right side. Left, please.
                   > torque reached five two
                   < Closed.
                   < Changing sides. Confirm ride height again on the right.
                   < Right, nut bolt.
-                  < Torque, seven five newton metres.
+                  < Torque seven five.
                   """);
       assertEquals(2, bay.recorded(SessionEvent.LoadCalled.class).size() + 1);
     }

@@ -48,7 +48,7 @@ class ReadingTest {
         > angle turned
         < Not yet.
         < Five nine degrees, one under.
-        < Correct?
+        < Say: that is correct.
         < Or say: that was wrong.
         > five nine
         < Noted. Say: angle turned.

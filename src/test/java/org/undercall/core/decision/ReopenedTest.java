@@ -69,7 +69,7 @@ class ReopenedTest {
             < Say: left side at ride height.
             > left side at ride height
             < Ride height, left.
-            < Torque, one one seven newton metres.
+            < Torque one one seven.
             > torque reached one one seven
             < Closed.
             < Changing sides. Confirm ride height again on the right.

@@ -60,15 +60,15 @@ class RideHeightTest {
                   < Read it back: left side at ride height.
                   > right side at ride height
                   < That was the right side. Left, please.
-                  < Say: left side at ride height.
+                  < Read it back: left side at ride height.
                   < Or say: that was wrong.
                   > left side at full droop
                   < That was full droop. Ride height, please.
-                  < Say: left side at ride height.
+                  < Read it back: left side at ride height.
                   < Or say: that was wrong.
                   > torque reached five two
                   < Not yet.
-                  < Say: left side at ride height.
+                  < Read it back: left side at ride height.
                   < Or say: that was wrong.
                   """);
       assertTrue(bay.recorded(SessionEvent.LoadConfirmed.class).isEmpty());

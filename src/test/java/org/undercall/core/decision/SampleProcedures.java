@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.SplittableRandom;
 import org.undercall.core.procedure.Bearing;
 import org.undercall.core.procedure.Bearing.Lift;
+import org.undercall.core.procedure.Caution;
 import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
@@ -57,7 +58,7 @@ final class SampleProcedures {
   static Procedure procedure(List<Tool> tools, WorkPhase... phases) {
     return new Procedure(
         new Procedure.About("Sample", "invented van", "nobody", "1", "invented"),
-        List.of("Stands, never a jack alone."),
+        List.of(Caution.of("Stands, never a jack alone.")),
         tools,
         Optional.of(new RideHeight(BigDecimal.TEN, Optional.empty())),
         List.of(phases));

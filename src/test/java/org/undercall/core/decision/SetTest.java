@@ -140,7 +140,7 @@ class SetTest {
         > that was wrong
         < Forget that, then.
         < Three fasteners.
-        < Torque, five two newton metres.
+        < Torque five two.
         < Next: number one.
         > number two clicked
         < Number two, out of turn.
@@ -175,7 +175,7 @@ class SetTest {
             > number five clicked
             < Not yet.
             < Number four, out of turn.
-            < Correct?
+            < Say: that is correct.
             < Or say: that was wrong.
             > that is correct
             < Three.
@@ -201,7 +201,7 @@ class SetTest {
             < Torque not reached. It stays open.
             > won did not click
             < Number one is open again.
-            < Torque, five two newton metres.
+            < Torque five two.
             < One.
             """);
   }
@@ -218,7 +218,7 @@ class SetTest {
             < Five.
             > cancel that
             < Number three is open again.
-            < Torque, five two newton metres.
+            < Torque five two.
             < Three.
             > cancel that
             < Nothing to take back.
@@ -227,13 +227,13 @@ class SetTest {
             < Five.
             > wrench did not click
             < Number three is open again.
-            < Torque, five two newton metres.
+            < Torque five two.
             < Three.
             > wrench clicked
             < Five.
             > number one has not clicked
             < Number one is open again.
-            < Torque, five two newton metres.
+            < Torque five two.
             < One.
             > which ones are left
             < Done: number three.
@@ -254,7 +254,7 @@ class SetTest {
             < Torque not reached. It stays open.
             < Taken back. This step is open.
             < Wheel-bolts title.
-            < Torque, five two newton metres.
+            < Torque five two.
             < Four.
             > wrench clicked
             < No. Call the value first: five two newton metres.
@@ -262,15 +262,15 @@ class SetTest {
             < Five two newton metres, matches. Say: torque reached.
             > wrench clicked
             < Closed.
-            < All steps are closed. Say: end of work.
+            < All closed. End of work?
             > number three not clicked
             < Torque not reached. It stays open.
             < Taken back. This step is open.
             < Wheel-bolts title.
-            < Torque, five two newton metres.
+            < Torque five two.
             < Four.
             < Number three is open again.
-            < Torque, five two newton metres.
+            < Torque five two.
             < Three.
             > which ones are left
             < Done: number one, five, two.
@@ -396,9 +396,9 @@ class SetTest {
             > take a break now
             < On hold. Say: resume the work.
             > resume the work
-            < Wheel-bolts title.
+            < Step one. wheel-bolts title.
             < Torque, five two newton metres.
-            < Five.
+            < Next: number five.
             > wrench clicked
             < No. Call the value first: five two newton metres.
             > five two
@@ -408,9 +408,9 @@ class SetTest {
             * restart
             < Back to work.
             < Part tightened: wheel-bolts title, first stage begun.
-            < Wheel-bolts title.
+            < Step one. wheel-bolts title.
             < Torque, five two newton metres.
-            < Two.
+            < Next: number two.
             > torque reached five two
             < Four.
             """);

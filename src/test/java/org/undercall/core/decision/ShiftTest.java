@@ -179,7 +179,7 @@ class ShiftTest {
           """
           > resume the work
           < Nobody took over. If you are new, say: hand over the work.
-          < One title.
+          < Step one. one title.
           > step completed
           < Step closed.
           < Two title.
@@ -202,7 +202,7 @@ class ShiftTest {
               > cautions understood
               < Not yet.
               < Technician: alpha bravo.
-              < Correct?
+              < Say: that is correct.
               < Or say: that was wrong.
               > that is correct
               < Technician alpha bravo.
@@ -300,8 +300,9 @@ class ShiftTest {
               * restart
               < Back to work.
               < Technician alpha bravo.
+              < Sample.
               < Values: invented.
-              < Stands, never a jack alone.
+              < Caution. Stands, never a jack alone.
               < Say: cautions understood.
               > cautions understood
               < Step one. one title.

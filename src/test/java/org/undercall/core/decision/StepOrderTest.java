@@ -53,7 +53,7 @@ class StepOrderTest {
               < Step closed.
               < One step was put aside.
               < Nut title.
-              < Torque, seven five newton metres.
+              < Torque seven five.
               > torque reached seven five
               < Stage one closed at seven five newton metres.
               < All steps are closed. Say: end of work.
@@ -124,14 +124,14 @@ class StepOrderTest {
                   """
                   > move to the right side
                   < Right. nut title.
-                  < Torque, seven five newton metres.
+                  < Torque seven five.
                   > torque reached seven five
                   < Stage one closed at seven five newton metres.
                   < Right. bush title.
                   < Not yet. Confirm ride height, right.
                   > move to the left side
                   < Left, nut bolt.
-                  < Torque, seven five newton metres.
+                  < Torque seven five.
                   > torque reached seven five
                   < Closed.
                   < Left. bush title.
@@ -141,11 +141,11 @@ class StepOrderTest {
                   < Read it back: left side at ride height.
                   > right side at ride height
                   < That was the right side. Left, please.
-                  < Say: left side at ride height.
+                  < Read it back: left side at ride height.
                   < Or say: that was wrong.
                   > left side at ride height
                   < Ride height confirmed, left.
-                  < Torque, five two newton metres.
+                  < Torque five two.
                   > torque reached five two
                   < Closed.
                   < Changing sides. Confirm ride height again on the right.
@@ -188,7 +188,7 @@ class StepOrderTest {
                   > step completed
                   < Not yet.
                   < Two steps open. End anyway?
-                  < Correct?
+                  < Say: that is correct.
                   < Or say: that was wrong.
                   > that is correct
                   < Work ended, not complete. Two steps open.
@@ -246,7 +246,7 @@ class StepOrderTest {
               """
               * restart
               < Back to work.
-              < Two title.
+              < Step two. two title.
               > step completed
               < Three title.
               """);

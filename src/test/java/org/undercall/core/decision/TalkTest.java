@@ -20,7 +20,7 @@ class TalkTest {
             > step completed
             < No. The time is not up yet.
             > start the timer
-            < Timer running, one minute thirty.
+            < Timer running.
             > step completed
             < No. The time is not up yet.
             +30
@@ -44,7 +44,7 @@ class TalkTest {
           .goes(
               """
             > start the timer
-            < Timer running, one minute thirty.
+            < Timer running.
             < Look title.
             > go to step one
             < Settle title.
@@ -75,7 +75,7 @@ class TalkTest {
             > stop the timer
             < No timer is running.
             > start the timer
-            < Timer running, one minute thirty.
+            < Timer running.
             > stop the timer
             < Timer cancelled.
             +90
@@ -91,7 +91,7 @@ class TalkTest {
           .goes(
               """
             > start the timer
-            < Timer running, one minute thirty.
+            < Timer running.
             > take a break now
             < On hold. Say: resume the work.
             > how much time is left
@@ -99,7 +99,7 @@ class TalkTest {
             +90
             < Time is up: settle title.
             > resume the work
-            < Settle title.
+            < Step one. settle title.
             < Say: step completed.
             > step completed
             < Step closed.
@@ -114,11 +114,11 @@ class TalkTest {
           .goes(
               """
             > start the timer
-            < Timer running, one minute thirty.
+            < Timer running.
             +90
             < Time is up: settle title.
             > start the timer
-            < Timer running, one minute thirty.
+            < Timer running.
             > say again
             < Step one. settle title.
             < The timer is running.
@@ -139,11 +139,11 @@ class TalkTest {
           .goes(
               """
             > start the timer
-            < Timer running, one minute thirty.
+            < Timer running.
             * restart
             < Back to work.
             < Timer runs: step one, settle title.
-            < Settle title.
+            < Step one. settle title.
             < The timer is running.
             +90
             < Time is up: settle title.
@@ -195,7 +195,7 @@ class TalkTest {
             > what is left
             < Three steps open: one title; two title; three title.
             > carry on working
-            < One title.
+            < Step one. one title.
             > step completed
             < Step closed.
             < Two title.
@@ -239,8 +239,8 @@ class TalkTest {
               """
             * restart
             < Back to work.
-            < Eight point eight.
-            < Correct?
+            < Head marking eight point eight.
+            < Say: that is correct.
             > that is correct
             < Not yet. Confirm ride height, left.
             """);

@@ -96,7 +96,7 @@ class TimersTest {
           .goes(
               """
               > start the timer
-              < Timer running, five minutes.
+              < Timer running.
               > start one minute for the thread locker
               < Thread locker timer running, one minute.
               > start ninety minutes for the battery
@@ -155,7 +155,7 @@ class TimersTest {
           +120
           < The drying time is up.
           > resume the work
-          < One title.
+          < Step one. one title.
           """);
       assertEquals("", bay.closed());
     }
@@ -171,20 +171,20 @@ class TimersTest {
           .goes(
               """
               > start the timer
-              < Timer running, five minutes.
+              < Timer running.
               > start ten minutes for the sealant
               < Sealant timer running, one zero minutes.
               * off 570
               < Back to work.
               < Timer runs: step one, settle title; sealant.
-              < Settle title.
+              < Step one. settle title.
               < The timer is running.
               < Time was up four minutes ago: settle title.
               < Thirty seconds left: sealant.
               * off 20
               < Back to work.
               < Timer runs: sealant.
-              < Settle title.
+              < Step one. settle title.
               < Say: step completed.
               +10
               < The sealant time is up.
@@ -204,7 +204,7 @@ class TimersTest {
               < The clock was set back by one hour.
               < Timers keep their time.
               < Timer runs: sealant.
-              < One title.
+              < Step one. one title.
               > how long is left
               < Ten minutes left.
               """);

@@ -28,7 +28,7 @@ class TimesTest {
               > how long have i worked
               < One minute five at work, and thirty seconds on hold.
               > resume the work
-              < One title.
+              < Step one. one title.
               +5
               > step completed
               < Step closed.
@@ -36,7 +36,7 @@ class TimesTest {
               +600
               * off 500
               < Back to work.
-              < Two title.
+              < Step two. two title.
               +10
               > how long did this step take so far
               < Step two: ten minutes ten at work.

@@ -77,7 +77,7 @@ class TroubleTest {
             < Say: that is correct.
             > that was wrong
             < Forget that, then.
-            < Torque, five two newton metres.
+            < Torque five two.
             < Two.
             > number three bolt is broken
             < Number three, broken. It stays open.
@@ -91,7 +91,7 @@ class TroubleTest {
             < No. It is one. Say: new bolt fitted.
             > new bolt fitted
             < New hardware noted.
-            < Torque, five two newton metres.
+            < Torque five two.
             < Three.
             > which ones are left
             < Done: number one, five.
@@ -176,7 +176,7 @@ class TroubleTest {
         > cancel that
         < Taken back. This step is open.
         < Five.
-        < Torque, five two newton metres.
+        < Torque five two.
         < Next: number one.
         > it is seized
         < Number one, seized. It stays open.

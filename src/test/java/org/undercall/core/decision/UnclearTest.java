@@ -191,7 +191,7 @@ class UnclearTest {
           """
             * restart
             < Back to work.
-            < One title.
+            < Step one. one title.
             """);
       assertEquals(List.of("Say again."), third(bay.sleep(199), noisy));
       assertEquals(

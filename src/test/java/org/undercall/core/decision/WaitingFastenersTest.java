@@ -28,9 +28,8 @@ class WaitingFastenersTest {
                   < Right, arch title.
                   < Millimetres?
                   > 350 millimeters
-                  < Three five zero millimetres.
+                  < Three five zero.
                   < On its wheels, level, settled?
-                  < Correct?
                   > that is correct
                   < Right. front title.
                   < Not yet. Confirm ride height, right.
@@ -70,7 +69,7 @@ class WaitingFastenersTest {
                   > right side at ride height
                   < Ride height, right.
                   < Two fasteners waiting: front title; rear title.
-                  < Torque five two, then six zero degrees.
+                  < Torque five two.
                   """);
       assertEquals("arch/left front/left rear/left arch/right lower", bay.closed());
     }

@@ -40,7 +40,7 @@ class WaitsTest {
       bay.goes(
           """
           > start the timer
-          < Timer running, one minute thirty.
+          < Timer running.
           < One title.
           > step completed
           < Step closed.
@@ -68,7 +68,7 @@ class WaitsTest {
           .goes(
               """
               > start the timer
-              < Timer running, one minute thirty.
+              < Timer running.
               < One title.
               > go to step two
               < Last title.
@@ -95,7 +95,7 @@ class WaitsTest {
       bay.goes(
           """
           > start the timer
-          < Timer running, one minute thirty.
+          < Timer running.
           < One title.
           > put off for later
           < Put off for later. It stays open.
@@ -119,11 +119,11 @@ class WaitsTest {
       bay.goes(
           """
           > start the timer
-          < Timer running, one minute.
+          < Timer running.
           < Paint title.
           < Wait one minute thirty. Start the timer?
           > start the timer
-          < Timer running, one minute thirty.
+          < Timer running.
           < One title.
           +60
           < Time is up: glue title.
@@ -268,7 +268,7 @@ class WaitsTest {
               * off 100
               < Back to work.
               < Timer runs: step one, settle title.
-              < One title.
+              < Step two. one title.
               < Time is up: settle title.
               < Say: step completed.
               """);
@@ -301,7 +301,7 @@ class WaitsTest {
       bay.goes(
           """
           > start the timer
-          < Timer running, one minute thirty.
+          < Timer running.
           < One title.
           > stop the timer
           < Timer cancelled.

@@ -28,7 +28,7 @@ class WholeCarTest {
               < Say: whole car at full droop.
               > left side at full droop
               < That was the left side. Whole car, please.
-              < Say: whole car at full droop.
+              < Read it back: whole car at full droop.
               < Or say: that was wrong.
               > whole car at full droop
               < Full droop, whole car.

@@ -82,7 +82,7 @@ class WrenchTest {
         > torque reached 52
         < Stage one closed at five two newton metres.
         < Hub title.
-        < Torque, one one seven newton metres.
+        < Torque one one seven.
         """);
     assertEquals(List.of(), bay.recorded(SessionEvent.WrenchNamed.class));
   }
@@ -115,7 +115,7 @@ class WrenchTest {
         > torque reached 52
         < Stage one closed at five two newton metres.
         < Hub title.
-        < Torque, one one seven newton metres.
+        < Torque one one seven.
         < Wrench one does not fit. Which one?
         > wrench one
         < No. Wrench one ends at six zero newton metres.
@@ -124,7 +124,7 @@ class WrenchTest {
         > torque reached one one seven
         < Closed.
         < Cap title.
-        < Torque, four five newton metres.
+        < Torque four five.
         """);
     assertEquals(
         List.of("wrench 1", "wrench 2"),
@@ -163,7 +163,7 @@ class WrenchTest {
             > torque reached
             < Stage one closed at five two newton metres.
             < Hub title.
-            < Torque, one one seven newton metres.
+            < Torque one one seven.
             """);
   }
 
@@ -184,7 +184,7 @@ class WrenchTest {
         > that is correct
         < Stage one closed at five four newton metres.
         < Hub title.
-        < Torque, one one seven newton metres.
+        < Torque one one seven.
         > one one one
         < I heard one one one.
         < Spec is one one seven newton metres.
@@ -201,7 +201,7 @@ class WrenchTest {
         > wrench clicked
         < Closed.
         < Cap title.
-        < Torque, four five newton metres.
+        < Torque four five.
         """);
     assertEquals(
         List.of("54 N·m, read", "115 N·m, read"),
@@ -226,7 +226,7 @@ class WrenchTest {
             > torque reached five two newton meters
             < Stage one closed at five two newton metres.
             < Hub title.
-            < Torque, six two foot pounds.
+            < Torque six two foot pounds.
             """);
   }
 
@@ -266,11 +266,11 @@ class WrenchTest {
         > torque reached five two
         < Not yet.
         < Wrench two, out of calibration, no other wrench here.
-        < Correct?
+        < Say: that is correct.
         < Or say: that was wrong.
         > that was wrong
         < Forget that, then.
-        < Torque, five two newton metres.
+        < Torque five two.
         < Wrench two is out of calibration.
         < Take another, or say: calibration over, and why.
         > calibration over checked on the tester
@@ -281,7 +281,7 @@ class WrenchTest {
         > torque reached five two
         < Stage one closed at five two newton metres.
         < Hub title.
-        < Torque, one one seven newton metres.
+        < Torque one one seven.
         """);
     assertEquals(1, bay.recorded(SessionEvent.OverdueNoted.class).size());
   }
@@ -309,7 +309,7 @@ class WrenchTest {
             > torque reached five two
             < Stage one closed at five two newton metres.
             < Hub title.
-            < Torque, one one seven newton metres.
+            < Torque one one seven.
             """);
   }
 
@@ -332,7 +332,7 @@ class WrenchTest {
             """
             > cancel that
             < Taken back. No wrench named now.
-            < Torque, one one seven newton metres.
+            < Torque one one seven.
             > cancel that
             < Nothing to take back.
             < For an older step say: open step, its number, again.
@@ -350,7 +350,7 @@ class WrenchTest {
             """
             > cancel that
             < Taken back. No wrench named now.
-            < Torque, five two newton metres.
+            < Torque five two.
             < Wrench two is out of calibration.
             < Take another, or say: calibration over, and why.
             > torque reached five two

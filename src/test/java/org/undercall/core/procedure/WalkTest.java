@@ -46,7 +46,7 @@ class WalkTest {
     return Walk.of(
         new Procedure(
             new Procedure.About("Sample", "invented van", "nobody", "1", "invented"),
-            List.of("Stands, never a jack alone."),
+            List.of(Caution.of("Stands, never a jack alone.")),
             List.of(new Tool("W1", torque("20"), torque("100"), LocalDate.of(2026, 1, 15))),
             Optional.empty(),
             List.of(phases)));

@@ -31,11 +31,10 @@ class RepliesDocumentTest {
   private static final Path SOURCES = Path.of("src/main/java/org/undercall/core/reply");
 
   /**
-   * Cautions also stand at steps; that a step is completed is also said of what is handed over; and
-   * "noted" is the beginning of other sentences too.
+   * That a step is completed is also said of what is handed over; and "noted" is the beginning of
+   * other sentences too.
    */
-  private static final Set<Lesson> ALSO_SAID_ELSEWHERE =
-      EnumSet.of(Lesson.CAUTIONS, Lesson.TIME_OVER, Lesson.NOTED);
+  private static final Set<Lesson> ALSO_SAID_ELSEWHERE = EnumSet.of(Lesson.TIME_OVER, Lesson.NOTED);
 
   private static final List<Class<?>> TALK =
       List.of(
@@ -55,7 +54,10 @@ class RepliesDocumentTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Lesson.class)
+  @EnumSource(
+      value = Lesson.class,
+      mode = EnumSource.Mode.EXCLUDE,
+      names = {"CAUTIONS", "TITLES"})
   @DisplayName("a lesson is learned from a whole sentence and from no brief one")
   void learned(Lesson lesson) throws Exception {
     List<Sentence> taught =
@@ -82,6 +84,19 @@ class RepliesDocumentTest {
         learned.removeAll(ALSO_SAID_ELSEWHERE);
         part.lesson().ifPresent(learned::remove);
         assertEquals(Set.of(), learned, part::toString);
+      }
+    }
+  }
+
+  @Test
+  @DisplayName(
+      "cautions and titles are learned by no sentence: they are confirmed, or worked to the end")
+  void notByHearing() throws Exception {
+    for (Set<Reply> said : replies().values()) {
+      for (Reply reply : said) {
+        Set<Lesson> learned = Lesson.in(reply.text());
+        assertFalse(
+            learned.contains(Lesson.CAUTIONS) || learned.contains(Lesson.TITLES), reply::text);
       }
     }
   }

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.procedure.Fastener;
@@ -45,7 +46,7 @@ final class Samples {
   static List<Reply> of(Method method) throws ReflectiveOperationException {
     List<List<?>> samples =
         Arrays.stream(method.getGenericParameterTypes())
-            .<List<?>>map(type -> isIndex(method, type) ? List.of(0, 1) : of(type))
+            .<List<?>>map(Samples::of)
             .collect(Collectors.toList());
     List<Reply> replies = new ArrayList<>();
     Object[] first = samples.stream().map(each -> each.get(0)).toArray();
@@ -58,11 +59,6 @@ final class Samples {
       }
     }
     return replies;
-  }
-
-  /** Whether a number is that of a stage, from 0. */
-  private static boolean isIndex(Method method, Type type) {
-    return method.getName().equals("stage") && type == int.class;
   }
 
   private static List<?> of(Type type) {
@@ -94,6 +90,13 @@ final class Samples {
       case "BigDecimal" -> List.of(new BigDecimal("64"), BigDecimal.ZERO);
       case "Procedure" -> List.of(PROCEDURE);
       case "Place" -> places().subList(0, 2);
+      case "Load" -> steps(Step.Load.class);
+      case "At" ->
+          List.of(
+              new Ask.At(0, false, false),
+              new Ask.At(1, false, false),
+              new Ask.At(0, true, false),
+              new Ask.At(0, false, true));
       case "Fastener" -> fasteners();
       case "Stage" -> List.of(torque(), angle());
       case "TorqueStage" -> List.of(torque());
@@ -117,6 +120,9 @@ final class Samples {
       samples.forEach(sample -> all.add(Optional.of(sample)));
       all.add(Optional.empty());
       return all;
+    }
+    if (type.getRawType() == Set.class) {
+      return List.of(Set.of(), Set.of(1, 2, 3, 4));
     }
     return type.getActualTypeArguments()[0] == Integer.class
         ? List.of(List.of(3, 5), List.of(4))

@@ -15,6 +15,7 @@ import org.undercall.core.event.Moment;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.fastening.Calibration;
+import org.undercall.core.procedure.Caution;
 import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
@@ -133,7 +134,7 @@ class ToolUseTest {
     Step step = new Step.Fasten(new Step.Head("bolts", "Bolts", List.of(), false), bolts);
     return new Procedure(
         new Procedure.About("Wheels", "invented van", "Test", "1", "invented"),
-        List.of("Stands carry the van."),
+        List.of(Caution.of("Stands carry the van.")),
         List.of(SMALL, LARGE, OTHER),
         Optional.empty(),
         List.of(new WorkPhase("tighten", Each.CAR, List.of(step))));

@@ -34,6 +34,7 @@ import org.undercall.core.event.SessionEvent.ValueRefused;
 import org.undercall.core.event.SessionEvent.WorkDone;
 import org.undercall.core.event.SessionEvent.WorkHeld;
 import org.undercall.core.event.SessionEvent.WorkResumed;
+import org.undercall.core.procedure.Caution;
 import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
@@ -97,7 +98,7 @@ public final class TwoSides {
         new Procedure(
             new Procedure.About(
                 "Bush bolts", "Invented van", "Test", "2", "invented for demonstration"),
-            List.of("Stands carry the van."),
+            List.of(Caution.of("Stands carry the van.")),
             List.of(),
             Optional.of(new RideHeight(amount("10"), Optional.empty())),
             List.of(sides, finish)));
