@@ -2,6 +2,8 @@ package org.undercall.core.procedure;
 
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -50,6 +52,7 @@ public record Fastener(
    * @param wheel whether it holds a wheel
    * @param nutClass the property class marked on the nut, for example {@code 10}
    * @param tapped what its thread is cut into, where that is no nut
+   * @param sizes its sizes and its friction, as far as they are known
    */
   public record Joint(
       Optional<JointKind> kind,
@@ -57,7 +60,8 @@ public record Fastener(
       Optional<String> reason,
       boolean wheel,
       Optional<String> nutClass,
-      Optional<Tapped> tapped) {
+      Optional<Tapped> tapped,
+      Sizes sizes) {
     /** Nothing is stated. */
     public static final Joint UNSTATED =
         new Joint(
@@ -67,6 +71,17 @@ public record Fastener(
             false,
             Optional.empty(),
             Optional.empty());
+
+    /** Of which no sizes are known. */
+    public Joint(
+        Optional<JointKind> kind,
+        Optional<String> arm,
+        Optional<String> reason,
+        boolean wheel,
+        Optional<String> nutClass,
+        Optional<Tapped> tapped) {
+      this(kind, arm, reason, wheel, nutClass, tapped, Sizes.UNKNOWN);
+    }
 
     /**
      * A tapped hole.
@@ -117,10 +132,24 @@ public record Fastener(
    * What is turned.
    *
    * @param hardware bolt, nut or self-locking nut
-   * @param oneTimeUse whether new hardware is needed each time
+   * @param oneTimeUse whether new hardware is needed each time; it is if there is a reason
    * @param lubrication the state of thread and seat the specification assumes
+   * @param renew why new hardware is needed; empty if it is not, or if no reason is stated
    */
-  public record Part(Hardware hardware, boolean oneTimeUse, Lubrication lubrication) {}
+  public record Part(
+      Hardware hardware, boolean oneTimeUse, Lubrication lubrication, Set<Renewal> renew) {
+    public Part {
+      renew = renew.isEmpty() ? Set.of() : Collections.unmodifiableSet(EnumSet.copyOf(renew));
+      if (!oneTimeUse && !renew.isEmpty()) {
+        throw new IllegalArgumentException("what is renewed is for one use: " + renew);
+      }
+    }
+
+    /** A part of which no reason is stated. */
+    public Part(Hardware hardware, boolean oneTimeUse, Lubrication lubrication) {
+      this(hardware, oneTimeUse, lubrication, Set.of());
+    }
+  }
 
   /**
    * How many fasteners share this step.
