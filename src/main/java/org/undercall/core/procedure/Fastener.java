@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
@@ -42,6 +43,12 @@ public record Fastener(
 
   /** A wheel has at least so many. */
   private static final int FEWEST_OF_A_WHEEL = 3;
+
+  /** The wheel itself, and not a part that is named after it. */
+  private static final Pattern WHEEL =
+      Pattern.compile(
+          "(?<![a-z])wheel(?!s?[ -]?(bearing|hub|carrier|arch|housing|well|speed|sensor|liner"
+              + "|cylinder))");
 
   /**
    * What a fastener holds. Only checked, never spoken.
@@ -232,9 +239,7 @@ public record Fastener(
 
   /** Whether it holds a wheel, as stated or by its name. */
   public boolean holdsWheel() {
-    boolean named =
-        List.of(name.toLowerCase(Locale.ROOT).split("[^a-z]+", -1)).stream()
-            .anyMatch(word -> word.startsWith("wheel"));
+    boolean named = WHEEL.matcher(name.toLowerCase(Locale.ROOT)).find();
     return joint.wheel() || (named && set.count() >= FEWEST_OF_A_WHEEL);
   }
 
