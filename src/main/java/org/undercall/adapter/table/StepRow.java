@@ -129,7 +129,7 @@ final class StepRow {
     hardware(fastener);
     row.truth(fastener, "oneTimeUse", Column.ONE_TIME, true);
     List<String> states =
-        List.of("dry", "oiled", "greased", "threadlocker", "as-delivered", "unstated");
+        List.of("dry", "oiled", "greased", "paste", "threadlocker", "as-delivered", "unstated");
     row.word(fastener, "lubrication", Column.LUBRICATION, states, true);
     row.word(fastener, "needs", Column.NEEDS, CONDITIONS, true);
     row.text(fastener, "needsReason", Column.REASON, false);
