@@ -131,7 +131,7 @@ final class StepRow {
     row.truth(fastener, "oneTimeUse", Column.ONE_TIME, true);
     list(fastener, "renew", Column.RENEW);
     List<String> states =
-        List.of("dry", "oiled", "greased", "threadlocker", "as-delivered", "unstated");
+        List.of("dry", "oiled", "greased", "paste", "threadlocker", "as-delivered", "unstated");
     row.word(fastener, "lubrication", Column.LUBRICATION, states, true);
     row.word(fastener, "needs", Column.NEEDS, CONDITIONS, true);
     row.text(fastener, "needsReason", Column.REASON, false);
