@@ -404,7 +404,14 @@ public enum CheckRule {
       Severity.WARNING,
       "The stated uncertainty of a wrench is more than the standard permits it to deviate.",
       Basis.TOOL_PROOF,
-      "Compare it with the certificate, or list another wrench.");
+      "Compare it with the certificate, or list another wrench."),
+  STRETCHED_FAR(
+      67,
+      Severity.WARNING,
+      "An angle may stretch the bolt near to the limit of its class.",
+      Basis.ANGLE,
+      "Compare the angles and the class with the repair data, and state the friction if it is"
+          + " known.");
 
   private final int number;
   private final Severity severity;
