@@ -165,7 +165,7 @@ final class AngleRules {
     boolean surely = reach == Reach.ABOUT_YIELD;
     boolean may = stated.isPresent() && reach != Reach.BELOW_YIELD;
     boolean again = !stage.fastener().part().oneTimeUse();
-    if ((forbidden && (surely || may)) || (again && surely)) {
+    if ((forbidden && (surely || may)) || (again && surely && stated.isPresent())) {
       String found =
           String.format(
               Locale.ROOT,

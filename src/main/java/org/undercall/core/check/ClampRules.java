@@ -39,6 +39,9 @@ final class ClampRules {
   /** From this share of the torque on, what a nut uses up is much: a choice of this program. */
   private static final double EATEN = 0.5;
 
+  /** The same before an angle, which makes most of the preload. */
+  private static final double EATEN_BEFORE_ANGLE = 0.9;
+
   private static final double CHAMFER = 0.8;
 
   private final Spot spot;
@@ -245,9 +248,10 @@ final class ClampRules {
     }
     NutClass nut = fastener.joint().nutClass().flatMap(NutClass::of).orElse(NutClass.N8);
     Torque torque = AngleRules.snug(variant);
+    double most = AngleRules.turn(variant) > 0 ? EATEN_BEFORE_ANGLE : EATEN;
     PrevailingTorque.of(bolt.thread(), nut)
         .map(PrevailingTorque::firstOn)
-        .filter(on -> on.inNewtonMetres() > EATEN * torque.inNewtonMetres())
+        .filter(on -> on.inNewtonMetres() > most * torque.inNewtonMetres())
         .ifPresent(
             on ->
                 findings.add(
@@ -255,7 +259,7 @@ final class ClampRules {
                         path + "0/torque",
                         CheckRule.PREVAILING_EATS,
                         torque + ", of which the nut may need " + on,
-                        "more than twice that, or \"runDown\"")));
+                        "more torque, or \"runDown\"")));
   }
 
   /** The preload with one friction, at most that of breaking or, after an angle, of yield. */

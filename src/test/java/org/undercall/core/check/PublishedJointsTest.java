@@ -45,15 +45,13 @@ class PublishedJointsTest {
       return;
     }
     String turn = angle == null ? "" : " + " + angle(angle);
-    List<Finding> errors =
+    List<Finding> all =
         OneJoint.findings(
                 designation(size.get()),
                 marking != null && CLASSES.contains(marking) ? marking : null,
                 torque(torque, plusMinus) + " " + unit(unit) + turn,
-                more(lubrication, once, hardware))
-            .stream()
-            .filter(f -> f.rule().severity() == Severity.ERROR)
-            .toList();
+                more(lubrication, once, hardware));
+    List<Finding> errors = all.stream().filter(f -> f.rule().severity() == Severity.ERROR).toList();
     judged++;
     assertEquals(List.of(), errors, id + " " + use);
   }
