@@ -38,7 +38,8 @@ class StatedJointTest {
   @Test
   @DisplayName("is read with its sizes, seat and friction")
   void read() throws Fault {
-    Sizes sizes = fastener("70±4", SIZES + ", 'friction': {'least': 0.1, 'most': 0.16}").joint().sizes();
+    Sizes sizes =
+        fastener("70±4", SIZES + ", 'friction': {'least': 0.1, 'most': 0.16}").joint().sizes();
     assertEquals(new BigDecimal("64"), sizes.clamped().orElseThrow().length());
     assertEquals(Fastener.Joint.Material.ALUMINIUM, sizes.clamped().orElseThrow().material());
     assertEquals(Sizes.Shape.FLAT, sizes.seat().orElseThrow().shape());
@@ -119,8 +120,7 @@ class StatedJointTest {
   @Test
   @DisplayName("tells in a finding what it found by words and by drawing lots")
   void told() throws Fault {
-    List<Finding> findings =
-        OneJoint.findings("M12x1.5", "8.8", "105±10", "'lubrication': 'dry'");
+    List<Finding> findings = OneJoint.findings("M12x1.5", "8.8", "105±10", "'lubrication': 'dry'");
     assertTrue(findings.get(0).found().contains("% of them would yield"), findings::toString);
     List<Finding> lugs =
         OneJoint.findings(
