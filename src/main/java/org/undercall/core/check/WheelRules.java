@@ -13,7 +13,7 @@ import org.undercall.core.term.Kebab;
 /** Rules about the fasteners of a wheel. */
 final class WheelRules {
   private static final Set<Lubrication> SLIPPERY =
-      EnumSet.of(Lubrication.OILED, Lubrication.GREASED);
+      EnumSet.of(Lubrication.OILED, Lubrication.GREASED, Lubrication.PASTE);
 
   private WheelRules() {}
 
