@@ -10,7 +10,10 @@ import org.undercall.core.fastening.AngleJob;
 import org.undercall.core.fastening.AngleOutcome;
 import org.undercall.core.fastening.AngleOutcome.Expected;
 import org.undercall.core.fastening.AngleTightening;
+import org.undercall.core.fastening.Friction;
+import org.undercall.core.fastening.Range;
 import org.undercall.core.fastening.Rotation;
+import org.undercall.core.fastening.Stretch;
 import org.undercall.port.Fault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -49,7 +52,7 @@ final class AngleFigure extends FigureBase {
         "F = FM(torque) + P angle/360 / (δS + δP), at most the yield preload",
         inputs,
         outcome instanceof Expected expected
-            ? results(expected)
+            ? results(expected, worst())
             : List.of(Item.words("preload", outcome)),
         "VDI 2230 Part 1 (long form, compliances, yield with plastic torsion); ISO 898-1:2013",
         "the parts are taken to lie flat from the torque stage on, and beyond yield the preload is"
@@ -57,7 +60,15 @@ final class AngleFigure extends FigureBase {
             + ESTIMATE);
   }
 
-  private static List<Item> results(Expected expected) {
+  /** The stretch where the friction lets it go farthest; empty without the sizes of the joint. */
+  private Optional<Stretch> worst() throws Fault {
+    Range<Friction> friction = options.friction();
+    return joint
+        .joint(options.bolt())
+        .map(j -> Stretch.most(j, options.torque(), Rotation.degrees(angle), friction));
+  }
+
+  private static List<Item> results(Expected expected, Optional<Stretch> worst) {
     return List.of(
         PreloadFigure.forces("preload after the torque stage", expected.afterTorque()),
         PreloadFigure.forces("preload after the angle stage", expected.preload()),
@@ -74,7 +85,8 @@ final class AngleFigure extends FigureBase {
               case BELOW_YIELD -> "below yield, whatever the friction";
               case MAY_REACH_YIELD -> "may reach yield, depending on the friction";
               case ABOUT_YIELD -> "reaches yield, whatever the friction";
-            }));
+            }),
+        Item.words("stretch at most", worst.map(Stretch::toString).orElse("not known")));
   }
 
   @Override

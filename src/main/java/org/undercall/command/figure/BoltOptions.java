@@ -40,7 +40,8 @@ final class BoltOptions {
   @Option(
       names = "--lubrication",
       paramLabel = "STATE",
-      description = "dry, oiled, greased or as_delivered (default: ${DEFAULT-VALUE}).",
+      description =
+          "dry, oiled, greased, paste, threadlocker or as_delivered (default: ${DEFAULT-VALUE}).",
       defaultValue = "UNSTATED")
   private Lubrication lubrication;
 
@@ -63,7 +64,19 @@ final class BoltOptions {
       throw new Fault(FigureCode.NO_CLASS, "--class", marking, "a head marking such as 10.9");
     }
     Bolt bolt = Bolt.hexagon(thread, marking);
-    return seat == null ? bolt : bolt.with(Seat.of(seat[0], seat[1]));
+    if (seat == null) {
+      return bolt;
+    }
+    passes(bolt, "--seat", seat[1]);
+    return bolt.with(Seat.of(seat[0], seat[1]));
+  }
+
+  /** Refuses a bore that the bolt does not pass. */
+  static void passes(Bolt bolt, String option, double bore) throws Fault {
+    if (bore <= bolt.thread().diameter().millimetres()) {
+      throw new Fault(
+          FigureCode.BORE, option, bore + " mm", "more than " + bolt.thread().diameter());
+    }
   }
 
   Torque torque() {
@@ -72,7 +85,7 @@ final class BoltOptions {
 
   Range<Friction> friction() throws Fault {
     if (friction != null) {
-      return Range.between(Friction.of(friction[0]), Friction.of(friction[1]));
+      return typed();
     }
     return FrictionClass.expect(lubrication)
         .orElseThrow(
@@ -80,8 +93,22 @@ final class BoltOptions {
                 new Fault(
                     FigureCode.FRICTION_UNKNOWN,
                     "--lubrication",
-                    "threadlocker, for which no published range of friction is at hand",
+                    "a state for which no published range of friction is at hand",
                     "--friction with the lowest and highest"));
+  }
+
+  private Range<Friction> typed() throws Fault {
+    for (double each : friction) {
+      if (!(each >= Friction.TYPED.low().coefficient()
+          && each <= Friction.TYPED.high().coefficient())) {
+        throw new Fault(
+            FigureCode.FRICTION,
+            "--friction",
+            each + "",
+            Friction.TYPED + ", since nothing outside is published");
+      }
+    }
+    return Range.between(Friction.of(friction[0]), Friction.of(friction[1]));
   }
 
   List<Item> inputs() throws Fault {

@@ -6,11 +6,11 @@ import org.undercall.adapter.report.Figure.Item;
 import org.undercall.core.fastening.Bolt;
 import org.undercall.core.fastening.BoltBody;
 import org.undercall.core.fastening.ClampedParts;
-import org.undercall.core.fastening.Elasticity;
+import org.undercall.core.fastening.ConeStack;
+import org.undercall.core.fastening.Joint;
 import org.undercall.core.fastening.JointStiffness;
 import org.undercall.core.fastening.Length;
 import org.undercall.core.fastening.PressureCone;
-import org.undercall.core.fastening.SleeveStack;
 import org.undercall.core.fastening.SleeveStack.Sleeve;
 import org.undercall.port.Fault;
 import picocli.CommandLine.Option;
@@ -42,9 +42,19 @@ public final class JointOptions {
   /**
    * The springs of the joint; empty if no size is given.
    *
-   * @throws Fault FIG-003 or FIG-004 if the sizes are not whole
+   * @throws Fault FIG-003 or FIG-004 if the sizes are not whole, FIG-009 or FIG-010 if the bolt
+   *     does not pass the tube, or the seat is wider than the part
    */
   public Optional<JointStiffness> stiffness(Bolt bolt) throws Fault {
+    return joint(bolt).map(Joint::stiffness);
+  }
+
+  /**
+   * The joint; empty if no size is given.
+   *
+   * @throws Fault as in {@link #stiffness}
+   */
+  public Optional<Joint> joint(Bolt bolt) throws Fault {
     boolean none = clamped == null && shank == null && plate == null && tube == null;
     if (none) {
       return Optional.empty();
@@ -56,24 +66,40 @@ public final class JointOptions {
           "some of them",
           "--clamped and --shank, and either --plate or --tube");
     }
-    if (!(shank > 0 && shank < clamped)) {
+    if (!(shank >= 0 && shank < clamped)) {
       throw new Fault(
-          FigureCode.SHANK, "--shank", shank + " mm", "more than zero, less than --clamped");
+          FigureCode.SHANK, "--shank", shank + " mm", "zero or more, less than --clamped");
     }
-    BoltBody body =
-        new BoltBody(
-            bolt.thread(),
-            Length.mm(shank),
-            Length.mm(clamped - shank),
-            BoltBody.Ends.HEXAGON_AND_NUT);
-    return Optional.of(JointStiffness.of(body, parts(bolt), Elasticity.STEEL));
+    return Optional.of(Joint.ofSteel(bolt, body(bolt), parts(bolt)));
   }
 
-  private ClampedParts parts(Bolt bolt) {
-    return tube != null
-        ? new SleeveStack(List.of(Sleeve.of(clamped, tube[0], tube[1])))
-        : new PressureCone(
-            bolt.seat(), Length.mm(clamped), Length.mm(plate), PressureCone.Kind.THROUGH_BOLT);
+  private BoltBody body(Bolt bolt) {
+    BoltBody.Ends ends = BoltBody.Ends.HEXAGON_AND_NUT;
+    return shank == 0
+        ? BoltBody.fullyThreaded(bolt.thread(), Length.mm(clamped), ends)
+        : new BoltBody(bolt.thread(), Length.mm(shank), Length.mm(clamped - shank), ends);
+  }
+
+  private ClampedParts parts(Bolt bolt) throws Fault {
+    wide(bolt);
+    if (tube == null) {
+      return new PressureCone(
+          bolt.seat(), Length.mm(clamped), Length.mm(plate), PressureCone.Kind.THROUGH_BOLT);
+    }
+    BoltOptions.passes(bolt, "--tube", tube[1]);
+    return ConeStack.of(bolt.seat(), Sleeve.of(clamped, tube[0], tube[1]));
+  }
+
+  /** Refuses a part narrower than the seat: what truly bears is then not the seat that is given. */
+  private void wide(Bolt bolt) throws Fault {
+    double outer = tube == null ? plate : tube[0];
+    if (outer < bolt.seat().bearing().millimetres()) {
+      throw new Fault(
+          FigureCode.NARROW,
+          tube == null ? "--plate" : "--tube",
+          outer + " mm",
+          "at least " + bolt.seat().bearing() + ", or a --seat as wide as what bears");
+    }
   }
 
   /** The sizes, to be shown. */

@@ -3,13 +3,12 @@ package org.undercall.command.figure;
 import java.util.List;
 import org.undercall.adapter.report.Figure;
 import org.undercall.adapter.report.Figure.Item;
-import org.undercall.core.fastening.Assembly;
 import org.undercall.core.fastening.Bolt;
 import org.undercall.core.fastening.Force;
 import org.undercall.core.fastening.Friction;
-import org.undercall.core.fastening.LongForm;
 import org.undercall.core.fastening.Plausibility;
 import org.undercall.core.fastening.Range;
+import org.undercall.core.fastening.TorqueAlone;
 import org.undercall.core.term.Torque;
 import org.undercall.port.Fault;
 import picocli.CommandLine.Command;
@@ -27,29 +26,23 @@ final class PreloadFigure extends FigureBase {
   Figure figure() throws Fault {
     Bolt bolt = options.bolt();
     Range<Friction> friction = options.friction();
-    Range<Force> preload = LongForm.of(bolt).preload(options.torque(), friction);
-    Range<Force> yield = Assembly.atYield(bolt).preload(friction);
-    Range<Torque> torque = Assembly.atYield(bolt).torque(friction);
+    TorqueAlone alone = TorqueAlone.of(bolt, options.torque(), friction);
     Plausibility judged = Plausibility.of(bolt, options.torque(), friction);
     return new Figure(
         "F = T / (0.16 P + 0.58 d2 µ + DKm/2 µ)",
         options.inputs(),
         List.of(
-            forces("preload, if the bolt stays elastic", preload),
-            forces("preload at yield", yield),
-            Item.range(
-                "torque at yield",
-                torque.low().inNewtonMetres(),
-                torque.high().inNewtonMetres(),
-                0,
-                "N·m"),
+            forces("preload", alone.preload()),
+            forces("preload at yield", alone.yieldPreload()),
+            torques("torque at yield", alone.yieldTorque()),
+            torques("torque at breaking", alone.breakingTorque()),
             Item.range(
                 "share of the yield preload",
                 judged.lowest() * 100,
                 judged.highest() * 100,
                 0,
                 "%"),
-            Item.words("judgement", words(judged.verdict()))),
+            Item.words("judgement", words(judged.verdict(), alone))),
         "VDI 2230 Part 1 (long form, yield with plastic torsion); ISO 898-1:2013 (strengths)",
         "torque alone leaves the preload open by this much. This is " + ESTIMATE);
   }
@@ -58,12 +51,13 @@ final class PreloadFigure extends FigureBase {
     return Item.range(name, range.low().inKilonewtons(), range.high().inKilonewtons(), 1, "kN");
   }
 
-  private static String words(Plausibility.Verdict verdict) {
-    return switch (verdict) {
-      case TOO_LOW -> "hardly any preload, whatever the friction";
-      case PLAUSIBLE -> "below yield, whatever the friction";
-      case PLAUSIBLE_NEAR_YIELD -> "may reach yield if the friction is low";
-      case TOO_HIGH -> "reaches yield, whatever the friction";
-    };
+  private static Item torques(String name, Range<Torque> range) {
+    return Item.range(name, range.low().inNewtonMetres(), range.high().inNewtonMetres(), 0, "N·m");
+  }
+
+  private static String words(Plausibility.Verdict verdict, TorqueAlone alone) {
+    return verdict == Plausibility.Verdict.TOO_LOW
+        ? "hardly any preload, whatever the friction"
+        : alone.reach().words();
   }
 }

@@ -9,16 +9,26 @@ final class CautionRules {
   private CautionRules() {}
 
   static List<Finding> check(Procedure procedure) {
-    boolean stands = procedure.cautions().stream().anyMatch(CautionRules::namesStands);
-    String found = procedure.cautions().size() + " without the word \"stands\"";
+    List<Caution> cautions = procedure.cautions();
+    boolean told = cautions.stream().anyMatch(CautionRules::standsCarry);
+    boolean needless = cautions.stream().anyMatch(CautionRules::standsNeedless);
+    String found =
+        needless
+            ? "one that says stands are not needed, as far as its words can be guessed"
+            : cautions.size() + " of which none tells it, as far as their words can be guessed";
     String expected = "a caution such as \"Stands carry the car, never a jack alone.\"";
-    return stands
+    return told && !needless
         ? List.of()
         : List.of(new Finding(CheckRule.NO_STANDS, "/cautions", found, expected));
   }
 
   /** In its brief form too, which is all that is heard of it later on a day. */
-  private static boolean namesStands(Caution caution) {
-    return Spot.word(caution.text(), "stands") && Spot.word(caution.inBrief(), "stands");
+  private static boolean standsCarry(Caution caution) {
+    return Instruction.standsCarry(caution.text()) && Instruction.standsCarry(caution.inBrief());
+  }
+
+  private static boolean standsNeedless(Caution caution) {
+    return Instruction.standsNeedless(caution.text())
+        || Instruction.standsNeedless(caution.inBrief());
   }
 }

@@ -59,20 +59,17 @@ public final class AngleTightening {
     static Course of(AngleJob job, Friction friction) {
       JointStiffness joint = job.joint().orElseThrow();
       Force yield = Assembly.atYield(job.bolt()).preload(friction);
-      Force snug = least(LongForm.of(job.bolt()).preload(job.snug(), friction, friction), yield);
+      Force snug =
+          Force.least(LongForm.of(job.bolt()).preload(job.snug(), friction, friction), yield);
       Force gain = joint.gain(job.bolt().thread(), job.turn());
       Force elastic = new Force(snug.newtons() + gain.newtons());
       Force missing = new Force(yield.newtons() - snug.newtons());
       return new Course(
-          snug, least(elastic, yield), yield, joint.turnFor(job.bolt().thread(), missing));
+          snug, Force.least(elastic, yield), yield, joint.turnFor(job.bolt().thread(), missing));
     }
 
     boolean atYield() {
       return preload.compareTo(yieldPreload) >= 0;
-    }
-
-    private static Force least(Force one, Force other) {
-      return one.compareTo(other) <= 0 ? one : other;
     }
   }
 }

@@ -33,14 +33,27 @@ public record Assembly(Bolt bolt, Utilisation utilisation, Torsion torsion) {
     return new Assembly(bolt, Utilisation.YIELD, Torsion.PLASTIC);
   }
 
+  /**
+   * The preload at which a bolt of least tensile strength breaks while it is turned: the same
+   * formula with Rm in place of the yield strength, torsion plastic. An estimate on the low side
+   * for most bolts, since they are stronger than the least of their class.
+   */
+  public static Force breaking(Bolt bolt, Friction thread) {
+    Stress tensile = bolt.strength().tensileStrength(bolt.thread());
+    return combined(bolt.thread(), tensile.megapascals(), Torsion.PLASTIC, thread);
+  }
+
   /** The preload with one friction in the thread. */
   public Force preload(Friction thread) {
-    ThreadSize size = bolt.thread();
+    double yield = bolt.strength().yieldStrength(bolt.thread()).megapascals();
+    return combined(bolt.thread(), yield * utilisation.share(), torsion, thread);
+  }
+
+  private static Force combined(ThreadSize size, double stress, Torsion torsion, Friction thread) {
     double d2 = size.pitchDiameter().millimetres();
     double lead = size.pitch().millimetres() / (Math.PI * d2);
     double ratio = torsion.factor() * d2 / size.stressDiameter().millimetres();
     double twist = ratio * (lead + FLANK * thread.coefficient());
-    double stress = bolt.strength().yieldStrength(size).megapascals() * utilisation.share();
     return new Stress(stress / Math.sqrt(1 + 3 * twist * twist)).on(size.stressArea());
   }
 

@@ -1,6 +1,9 @@
 package org.undercall.core.fastening;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 
 /**
  * The springs of a bolt in series: head, shank, free thread, engaged thread, nut.
@@ -10,12 +13,29 @@ import java.util.List;
  * and a tapped hole as 0.33 d on the nominal area.
  *
  * @param thread the thread
- * @param shank length of the full shank within the clamped length
+ * @param shank length of the full shank within the clamped length; empty if threaded all along
  * @param freeThread length of the thread within the clamped length
  * @param ends what holds the bolt at its two ends
  */
-public record BoltBody(ThreadSize thread, Length shank, Length freeThread, Ends ends) {
+public record BoltBody(ThreadSize thread, Optional<Length> shank, Length freeThread, Ends ends) {
   private static final double ENGAGED = 0.5;
+
+  public BoltBody {
+    Objects.requireNonNull(thread, "thread");
+    Objects.requireNonNull(shank, "shank");
+    Objects.requireNonNull(freeThread, "freeThread");
+    Objects.requireNonNull(ends, "ends");
+  }
+
+  /** A bolt with a full shank. */
+  public BoltBody(ThreadSize thread, Length shank, Length freeThread, Ends ends) {
+    this(thread, Optional.of(shank), freeThread, ends);
+  }
+
+  /** A bolt threaded up to its head. */
+  public static BoltBody fullyThreaded(ThreadSize thread, Length clamped, Ends ends) {
+    return new BoltBody(thread, Optional.empty(), clamped, ends);
+  }
 
   /**
    * What holds the bolt at its two ends, as lengths in nominal diameters.
@@ -38,7 +58,8 @@ public record BoltBody(ThreadSize thread, Length shank, Length freeThread, Ends 
 
   /** The clamped length: shank and free thread. */
   public Length clamped() {
-    return new Length(shank.millimetres() + freeThread.millimetres());
+    double straight = shank.map(Length::millimetres).orElse(0.0);
+    return new Length(straight + freeThread.millimetres());
   }
 
   /** The compliance δS of the bolt. */
@@ -46,13 +67,12 @@ public record BoltBody(ThreadSize thread, Length shank, Length freeThread, Ends 
     double d = thread.diameter().millimetres();
     Area nominal = Area.ofCircle(thread.diameter());
     Area root = Area.ofCircle(thread.rootDiameter());
-    List<Compliance> parts =
-        List.of(
-            material.bar(new Length(ends.head() * d), nominal),
-            material.bar(shank, nominal),
-            material.bar(freeThread, root),
-            material.bar(new Length(ENGAGED * d), root),
-            material.bar(new Length(ends.nut() * d), nominal));
+    List<Compliance> parts = new ArrayList<>();
+    parts.add(material.bar(new Length(ends.head() * d), nominal));
+    shank.ifPresent(length -> parts.add(material.bar(length, nominal)));
+    parts.add(material.bar(freeThread, root));
+    parts.add(material.bar(new Length(ENGAGED * d), root));
+    parts.add(material.bar(new Length(ends.nut() * d), nominal));
     return parts.stream().reduce(Compliance::plus).orElseThrow();
   }
 }

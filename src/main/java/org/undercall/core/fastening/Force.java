@@ -17,6 +17,11 @@ public record Force(double newtons) implements Comparable<Force> {
     return new Force(kilonewtons * 1000);
   }
 
+  /** The lesser of two forces. */
+  public static Force least(Force one, Force other) {
+    return one.compareTo(other) <= 0 ? one : other;
+  }
+
   /** The force in kilonewtons. */
   public double inKilonewtons() {
     return newtons / 1000;

@@ -79,6 +79,6 @@ public record LongForm(Bolt bolt, TorqueLaw law) {
   }
 
   private double seatArm(Friction seat) {
-    return bolt.seat().meanDiameter().millimetres() / 2 * seat.coefficient();
+    return bolt.seat().frictionDiameter().millimetres() / 2 * seat.coefficient();
   }
 }

@@ -32,8 +32,12 @@ public record PressureCone(Seat seat, Length clamped, Length outer, Kind kind)
 
   /** The tangent of the half angle of the cone. */
   public double coneTangent() {
-    double slenderness = clamped.millimetres() / seat.bearing().millimetres();
-    double width = Math.log(outer.millimetres() / seat.bearing().millimetres());
+    return tangent(kind, seat.bearing(), clamped, outer);
+  }
+
+  static double tangent(Kind kind, Length bearing, Length clamped, Length outer) {
+    double slenderness = clamped.millimetres() / bearing.millimetres();
+    double width = Math.log(outer.millimetres() / bearing.millimetres());
     return switch (kind) {
       case THROUGH_BOLT -> 0.362 + 0.032 * Math.log(slenderness / 2) + 0.153 * width;
       case TAPPED_HOLE -> 0.348 + 0.013 * Math.log(slenderness) + 0.193 * width;

@@ -7,8 +7,9 @@ import org.undercall.core.term.Refused;
  * Clamped parts that are tubes one behind the other, such as the inner sleeve of a bush between two
  * bracket walls.
  *
- * <p>Each tube carries the load over its whole section: l/(E A). That holds where the tube is
- * hardly wider than the seat; a wide plate is stiffer at its core and needs a {@link PressureCone}.
+ * <p>Each tube carries the load over its whole section: l/(E A). That holds where the load comes in
+ * over the whole end, as through a thick washer as wide as the tube. Under a head or nut, a tube
+ * wider than the seat gives more than that: take a {@link ConeStack}, the rule of VDI 2230.
  *
  * @param sleeves the tubes, at least one
  */

@@ -40,14 +40,17 @@ public enum SurfaceState {
   }
 
   /**
-   * The range of nut factors for a state that a specification names; empty for threadlocker, of
-   * which no published range is at hand.
+   * The range of nut factors for a state that a specification names; empty for threadlocker: the
+   * tables of nut factors that were read have none, though table A5 of VDI 2230 has its friction
+   * ({@link FrictionClass}). Grease covers everything from solid lubricant to oil, as there; no
+   * table read has a nut factor for plain grease.
    */
   public static Optional<Range<NutFactor>> expect(Lubrication state) {
     return switch (state) {
-      case DRY -> Optional.of(covering(DRY_STEEL, ZINC_PLATED_DRY));
+      case DRY -> Optional.of(covering(DRY_STEEL, ZINC_PLATED_DRY, STAINLESS_DRY));
       case OILED -> Optional.of(covering(ENGINE_OIL, ZINC_PLATED_LIGHT_OIL, PHOSPHATE_AND_OIL));
-      case GREASED -> Optional.of(covering(ANTI_SEIZE));
+      case GREASED -> Optional.of(covering(PTFE_OR_WAX, ANTI_SEIZE, ENGINE_OIL));
+      case PASTE -> Optional.of(covering(PTFE_OR_WAX, ANTI_SEIZE));
       case AS_DELIVERED, UNSTATED -> Optional.of(covering(PTFE_OR_WAX, ZINC_PLATED_DRY));
       case THREADLOCKER -> Optional.empty();
     };

@@ -30,7 +30,7 @@ public final class ThreadMechanics {
   public static Torque torque(Bolt bolt, Force preload, Friction thread, Friction seat) {
     double angle = leadAngle(bolt.thread()).inRadians() + frictionAngle(thread).inRadians();
     double inThread = bolt.thread().pitchDiameter().millimetres() / 2 * Math.tan(angle);
-    double underHead = bolt.seat().meanDiameter().millimetres() / 2 * seat.coefficient();
+    double underHead = bolt.seat().frictionDiameter().millimetres() / 2 * seat.coefficient();
     return Units.newtonMetres(preload.inKilonewtons() * (inThread + underHead));
   }
 }

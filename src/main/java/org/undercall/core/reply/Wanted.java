@@ -50,7 +50,7 @@ public enum Wanted {
       "lubrication",
       "Thread and seat",
       "What the torque holds for. It changes the preload more than anything else",
-      "dry|oiled|greased|threadlocker|as delivered|unstated"),
+      "dry|oiled|greased|paste|threadlocker|as delivered|unstated"),
   JOINT(
       "joint",
       "What it holds, - if not stated",

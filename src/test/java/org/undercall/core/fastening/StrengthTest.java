@@ -159,20 +159,40 @@ class StrengthTest {
 
     @Test
     void givesARangeOfFriction() {
-      assertEquals(Optional.of(FrictionClass.C.range()), FrictionClass.expect(Lubrication.DRY));
-      assertEquals(Optional.of(FrictionClass.B.range()), FrictionClass.expect(Lubrication.OILED));
-      assertEquals(Optional.of(FrictionClass.B.range()), FrictionClass.expect(Lubrication.GREASED));
-      Range<Friction> both = new Range<>(Friction.of(0.08), Friction.of(0.24));
-      assertEquals(Optional.of(both), FrictionClass.expect(Lubrication.AS_DELIVERED));
-      assertEquals(Optional.of(both), FrictionClass.expect(Lubrication.UNSTATED));
-      assertEquals(Optional.empty(), FrictionClass.expect(Lubrication.THREADLOCKER));
+      assertEquals(mu(0.14, 0.45), FrictionClass.expect(Lubrication.DRY));
+      assertEquals(mu(0.08, 0.16), FrictionClass.expect(Lubrication.OILED));
+      assertEquals(mu(0.08, 0.24), FrictionClass.expect(Lubrication.AS_DELIVERED));
+      assertEquals(mu(0.08, 0.24), FrictionClass.expect(Lubrication.UNSTATED));
+    }
+
+    @Test
+    @DisplayName("of a paste is class A, and a workshop's grease may hold what a paste holds")
+    void pasteIsClassAAndGreaseMayBe() {
+      assertEquals(mu(0.04, 0.10), FrictionClass.expect(Lubrication.PASTE));
+      assertEquals(mu(0.04, 0.16), FrictionClass.expect(Lubrication.GREASED));
+      Bolt bolt = Bolt.hexagon("M12x1.5", "8.8");
+      Friction moly = Friction.of(0.05);
+      assertEquals(51, Assembly.atYield(bolt).torque(moly, moly).inNewtonMetres(), 1);
+      Range<Friction> greased = FrictionClass.expect(Lubrication.GREASED).orElseThrow();
+      assertTrue(Assembly.atYield(bolt).torque(greased).low().inNewtonMetres() < 51);
+    }
+
+    @Test
+    @DisplayName("with adhesive stands in class C")
+    void threadlockerIsClassC() {
+      assertEquals(mu(0.14, 0.24), FrictionClass.expect(Lubrication.THREADLOCKER));
+    }
+
+    private Optional<Range<Friction>> mu(double low, double high) {
+      return Optional.of(new Range<>(Friction.of(low), Friction.of(high)));
     }
 
     @Test
     void givesARangeOfNutFactors() {
-      assertEquals(k(0.17, 0.35), SurfaceState.expect(Lubrication.DRY));
+      assertEquals(k(0.17, 0.50), SurfaceState.expect(Lubrication.DRY));
       assertEquals(k(0.15, 0.22), SurfaceState.expect(Lubrication.OILED));
-      assertEquals(k(0.12, 0.16), SurfaceState.expect(Lubrication.GREASED));
+      assertEquals(k(0.10, 0.20), SurfaceState.expect(Lubrication.GREASED));
+      assertEquals(k(0.10, 0.16), SurfaceState.expect(Lubrication.PASTE));
       assertEquals(k(0.10, 0.35), SurfaceState.expect(Lubrication.AS_DELIVERED));
       assertEquals(k(0.10, 0.35), SurfaceState.expect(Lubrication.UNSTATED));
       assertEquals(Optional.empty(), SurfaceState.expect(Lubrication.THREADLOCKER));
