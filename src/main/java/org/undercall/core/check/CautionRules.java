@@ -22,9 +22,9 @@ final class CautionRules {
         : List.of(new Finding(CheckRule.NO_STANDS, "/cautions", found, expected));
   }
 
-  /** In its brief form too, which is all that is heard of it later on a day. */
+  /** Its brief form, all that is heard of it later on a day, need only name them. */
   private static boolean standsCarry(Caution caution) {
-    return Instruction.standsCarry(caution.text()) && Instruction.standsCarry(caution.inBrief());
+    return Instruction.standsCarry(caution.text()) && Instruction.namesStands(caution.inBrief());
   }
 
   private static boolean standsNeedless(Caution caution) {

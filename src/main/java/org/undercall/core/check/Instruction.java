@@ -62,6 +62,18 @@ final class Instruction {
                     && !NO.matcher(part).find());
   }
 
+  /** Whether a caution names the stands, and neither takes them away nor says no to them. */
+  static boolean namesStands(String caution) {
+    String text = plain(caution);
+    return NEVER_WITHOUT.matcher(text).find()
+        || parts(text).stream()
+            .anyMatch(
+                part ->
+                    STANDS.matcher(part).find()
+                        && !TAKEN_AWAY.matcher(part).find()
+                        && !NO.matcher(part).find());
+  }
+
   /** Whether a caution says that stands are not needed. */
   static boolean standsNeedless(String caution) {
     return parts(plain(caution)).stream()
