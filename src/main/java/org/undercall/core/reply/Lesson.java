@@ -18,6 +18,8 @@ public enum Lesson {
   READ_BACK("Say: that is correct[.]"),
   HEIGHT("bounced or rolled"),
   HARDWARE("Fit [a-z -]+, then say: "),
+  REUSE_LENGTH("Or measure [a-z]+, [a-z ]+, and say: length, and the value[.]"),
+  REUSE_USES(" before, say: used, and how often[.]"),
   BY_HAND("by hand[.] Then say: "),
   MARKING("Read out the head marking[.]"),
   STAGE("Stage one of "),
