@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.undercall.core.procedure.Bearing;
 import org.undercall.core.procedure.DriveSize;
 import org.undercall.core.procedure.Fastener;
@@ -14,6 +15,7 @@ import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Variant;
 import org.undercall.core.procedure.Wheels;
 import org.undercall.core.term.Kebab;
+import org.undercall.core.term.ReuseBy;
 
 /** Writes a step as rows of a table: one, or one for each class of a fastener. */
 final class StepText {
@@ -87,10 +89,9 @@ final class StepText {
     row.put(Column.SOCKET, drive.endsWith(" in") ? drive : number(fastener.drive()));
     row.put(Column.HARDWARE, word(fastener.part().hardware()));
     row.put(Column.ONE_TIME, fastener.part().oneTimeUse() ? "yes" : "no");
-    if (!fastener.part().renew().isEmpty()) {
-      row.put(
-          Column.RENEW,
-          fastener.part().renew().stream().map(StepText::word).collect(Collectors.joining(" ")));
+    String renew = renew(fastener.part());
+    if (!renew.isEmpty()) {
+      row.put(Column.RENEW, renew);
     }
     row.put(Column.LUBRICATION, word(fastener.part().lubrication()));
     row.put(Column.NEEDS, word(fastener.needs()));
@@ -131,6 +132,18 @@ final class StepText {
       rows.add(one);
     }
     return rows;
+  }
+
+  private static String renew(Fastener.Part part) {
+    Stream<String> limit =
+        part.reuse().stream()
+            .map(
+                reuse ->
+                    "up to "
+                        + number(reuse.most())
+                        + (reuse.by() == ReuseBy.LENGTH ? " mm" : " uses"));
+    return Stream.concat(part.renew().stream().map(StepText::word), limit)
+        .collect(Collectors.joining(" "));
   }
 
   private static String stage(Stage stage) {
