@@ -316,7 +316,7 @@ public enum CheckRule {
   BACK_OFF_WIDE(
       52,
       Severity.WARNING,
-      "A back-off is a full turn or more.",
+      "A back-off is more than a full turn.",
       Basis.SHARE,
       "Compare the angle with the repair data."),
   SNUG_FAINT(
@@ -404,7 +404,20 @@ public enum CheckRule {
       Severity.WARNING,
       "The stated uncertainty of a wrench is more than the standard permits it to deviate.",
       Basis.TOOL_PROOF,
-      "Compare it with the certificate, or list another wrench.");
+      "Compare it with the certificate, or list another wrench."),
+  STRETCHED_FAR(
+      67,
+      Severity.WARNING,
+      "An angle may stretch the bolt near to the limit of its class.",
+      Basis.ANGLE,
+      "Compare the angles and the class with the repair data, and state the friction if it is"
+          + " known."),
+  BAND_ELSEWHERE(
+      68,
+      Severity.WARNING,
+      "The torque after the last angle is not what the stated joint should show.",
+      Basis.ANGLE,
+      "Compare the band and the sizes with the repair data.");
 
   private final int number;
   private final Severity severity;
