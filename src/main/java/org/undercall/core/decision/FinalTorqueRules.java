@@ -2,6 +2,7 @@ package org.undercall.core.decision;
 
 import java.util.List;
 import java.util.Optional;
+import org.undercall.core.check.TorqueToExpect;
 import org.undercall.core.event.Missing;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
@@ -66,7 +67,13 @@ final class FinalTorqueRules {
 
   /** The band that is computed from the sizes of the joint; empty if they are not stated. */
   private static Optional<Stage.AngleStage.Band> computed(Session session, StepRef ref) {
-    return Optional.empty();
+    int index = session.walk().indexOf(ref);
+    return session.walk().places().get(index).step() instanceof Step.Fasten fasten
+        ? TorqueToExpect.of(
+            fasten.fastener(),
+            session.progress().states().get(index).tightening().marking(),
+            session.walk().procedure().tools())
+        : Optional.empty();
   }
 
   /** The unit of the torques of a fastener. */
