@@ -3,8 +3,8 @@ package org.undercall.adapter.table;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.text.Normalizer;
 import java.math.BigDecimal;
+import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 final class StepRow {
   /** A unified thread: diameter, threads to the inch, series. */
   private static final Pattern LIMIT = Pattern.compile("up to ([0-9]+(?:[.,][0-9]+)?) ?(mm|uses)");
+
   private static final Pattern UNIFIED =
       Pattern.compile(
           "(#(?:[0-9]|1[0-2])|[1-9]|(?:[1-9] )?[1-9][0-9]?/(?:2|4|8|16))\"? ?[-–] ?([1-9][0-9]?)"

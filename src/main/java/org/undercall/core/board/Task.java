@@ -174,6 +174,10 @@ public record Task(
     if (pending instanceof Pending.OfSet ofSet) {
       return new Figure(ofSet.positions().toString(), "", "of the set, as heard");
     }
+    if (pending instanceof Pending.Reuse used) {
+      boolean length = used.by() == ReuseBy.LENGTH;
+      return new Figure(plain(used.value()), length ? "mm" : "", "used part, as heard");
+    }
     if (pending instanceof Pending.OutOfOrder order) {
       return new Figure("", "", "out of order, " + words(order.reason()));
     }

@@ -22,8 +22,8 @@ import org.undercall.core.term.Torque;
 
 /**
  * The torque to expect after the last angle, as {@link ExpectedTorque} reckons it from the sizes of
- * the joint that the procedure states. It knows nothing of a prevailing torque, so there is none for
- * a self-locking nut.
+ * the joint that the procedure states. It knows nothing of a prevailing torque, so there is none
+ * for a self-locking nut.
  */
 public final class TorqueToExpect {
   private TorqueToExpect() {}

@@ -360,7 +360,9 @@ final class Applied {
   /** New hardware, or used hardware with how often it was tightened before where that counts. */
   private static Session fitted(Session session, StepRef step, int before) {
     return change(
-        session, step, t -> counted(session, t, step, before).with(t.tightening().withNewHardware()).loose());
+        session,
+        step,
+        t -> counted(session, t, step, before).with(t.tightening().withNewHardware()).loose());
   }
 
   private static StepState counted(Session session, StepState state, StepRef step, int before) {
@@ -456,8 +458,7 @@ final class Applied {
     return closing(
         session,
         e.step(),
-        s ->
-            s.with(s.tightening().withNextStageClosed(e.stage())).uses(s.uses().tightened()));
+        s -> s.with(s.tightening().withNextStageClosed(e.stage())).uses(s.uses().tightened()));
   }
 
   private static Session closing(Session session, StepRef step, UnaryOperator<StepState> how) {
@@ -477,8 +478,7 @@ final class Applied {
 
   private static Session reopened(Session session, StepRef step) {
     Session loose =
-        forgetClosing(
-            change(session, step, s -> StepState.FRESH.uses(s.uses().unsaid())), step);
+        forgetClosing(change(session, step, s -> StepState.FRESH.uses(s.uses().unsaid())), step);
     Session open = loose.with(loose.car().undone(place(session, step)));
     return kind(open, step) instanceof Step.Wait
         ? open.with(open.timers().cancelled(of(step)))

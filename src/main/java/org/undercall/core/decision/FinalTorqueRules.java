@@ -56,11 +56,7 @@ final class FinalTorqueRules {
     TorqueHint hint = band.get().hint(read.value());
     return turn.record(
             new SessionEvent.FinalTorqueJudged(
-                read.step(),
-                hint,
-                band.get().least().amount(),
-                band.get().most().amount(),
-                source))
+                read.step(), hint, band.get().least().amount(), band.get().most().amount(), source))
         .say(FinalTorque.judged(band.get(), source, hint))
         .end(Outcome.ACCEPTED);
   }

@@ -159,8 +159,7 @@ final class Order {
     on(
         ReopenedTight.class,
         (p, e) ->
-            first(
-                p.settledFor(e.step()), first(p.closedBefore(e.step()), p.mayBeTight(e.step()))));
+            first(p.settledFor(e.step()), first(p.closedBefore(e.step()), p.mayBeTight(e.step()))));
     on(ClosingTakenBack.class, (p, e) -> first(p.settled(), p.lastClosed(e.step())));
     on(StepRecalled.class, (p, e) -> p.known(e.step()));
     on(

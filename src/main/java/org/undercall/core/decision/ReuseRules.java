@@ -12,7 +12,6 @@ import org.undercall.core.intent.SpokenNumber;
 import org.undercall.core.intent.SpokenUnit;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Reuse;
-import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Renew;
 import org.undercall.core.reply.Say;
 import org.undercall.core.term.ReuseBy;

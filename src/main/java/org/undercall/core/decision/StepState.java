@@ -63,11 +63,13 @@ public record StepState(
   }
 
   StepState with(Status next) {
-    return new StepState(next, workDone, reason, tightening, wrong, byHand, runDown, outOfOrder, uses);
+    return new StepState(
+        next, workDone, reason, tightening, wrong, byHand, runDown, outOfOrder, uses);
   }
 
   StepState withWorkDone(boolean done) {
-    return new StepState(status, done, reason, tightening, wrong, byHand, runDown, outOfOrder, uses);
+    return new StepState(
+        status, done, reason, tightening, wrong, byHand, runDown, outOfOrder, uses);
   }
 
   StepState with(Tightening next) {
@@ -91,15 +93,18 @@ public record StepState(
   }
 
   StepState wrong(Optional<Wrong> next) {
-    return new StepState(status, workDone, reason, tightening, next, byHand, runDown, outOfOrder, uses);
+    return new StepState(
+        status, workDone, reason, tightening, next, byHand, runDown, outOfOrder, uses);
   }
 
   StepState runDown(Optional<BigDecimal> next) {
-    return new StepState(status, workDone, reason, tightening, wrong, byHand, next, outOfOrder, uses);
+    return new StepState(
+        status, workDone, reason, tightening, wrong, byHand, next, outOfOrder, uses);
   }
 
   StepState byHand(boolean next) {
-    return new StepState(status, workDone, reason, tightening, wrong, next, runDown, outOfOrder, uses);
+    return new StepState(
+        status, workDone, reason, tightening, wrong, next, runDown, outOfOrder, uses);
   }
 
   StepState uses(Uses next) {

@@ -182,7 +182,13 @@ public record Talk(
       Set.of(EventKind.ASKED, EventKind.CLOSE_REFUSED, EventKind.NOT_NOW, EventKind.TALK_SET);
 
   static final Talk START =
-      new Talk(Mode.BRIEFING, Optional.empty(), Missed.NONE, Optional.empty(), Habit.NEW, Optional.empty());
+      new Talk(
+          Mode.BRIEFING,
+          Optional.empty(),
+          Missed.NONE,
+          Optional.empty(),
+          Habit.NEW,
+          Optional.empty());
 
   Talk with(Mode next) {
     return new Talk(next, pending, missed, last, habit, hinted);
@@ -203,7 +209,8 @@ public record Talk(
 
   /** With the reason remarked on. */
   Talk quietUntil(Instant until) {
-    return new Talk(mode, pending, new Missed(missed.inARow(), Optional.of(until)), last, habit, hinted);
+    return new Talk(
+        mode, pending, new Missed(missed.inARow(), Optional.of(until)), last, habit, hinted);
   }
 
   /** With another habit. */

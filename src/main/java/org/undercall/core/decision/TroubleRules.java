@@ -23,8 +23,8 @@ final class TroubleRules {
   private TroubleRules() {}
 
   /**
-   * Something went wrong at the step at hand, or at the fastener whose torque just gave a hint; of a
-   * set at the one named, or the one at hand.
+   * Something went wrong at the step at hand, or at the fastener whose torque just gave a hint; of
+   * a set at the one named, or the one at hand.
    */
   static Decision called(Session session, Intent intent, Moment now) {
     Intent.OfTrouble said = (Intent.OfTrouble) intent;

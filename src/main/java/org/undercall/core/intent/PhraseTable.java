@@ -248,8 +248,12 @@ final class PhraseTable {
         IntentKind.OTHER_UNIT,
         List.of("what is that in foot pounds", "what is that in newton meters"));
     table.put(
-        IntentKind.WHY_THIS_VALUE, List.of(
-            "why this value", "where does this value come from", "what is it for", "why a new one"));
+        IntentKind.WHY_THIS_VALUE,
+        List.of(
+            "why this value",
+            "where does this value come from",
+            "what is it for",
+            "why a new one"));
     table.put(IntentKind.SAY_MORE, List.of("say more", "tell me more", "say it all"));
     table.put(IntentKind.SAY_LESS, List.of("say less", "keep it short", "fewer words please"));
     table.put(IntentKind.WHICH_ONE, List.of("which one is next", "which ones are left"));

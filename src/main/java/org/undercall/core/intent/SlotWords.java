@@ -108,7 +108,8 @@ final class SlotWords {
                   List.of("thread is stripped", "thread stripped", "thread is damaged")),
               entry(
                   Trouble.CROSS_THREADED,
-                  List.of("it is cross threaded", "bolt is cross threaded", "nut is cross threaded")),
+                  List.of(
+                      "it is cross threaded", "bolt is cross threaded", "nut is cross threaded")),
               entry(
                   Trouble.BROKEN,
                   List.of("bolt is broken", "bolt broke", "stud is broken", "nut is broken")),

@@ -204,7 +204,10 @@ public final class Ask {
   /** Something that went wrong at a fastener that is closed, read back. */
   public static Reply readBackTrouble(Walk.Place place, Trouble trouble) {
     return Reply.of(
-            Words.steps(List.of(place)) + ": " + Words.trouble(trouble, Optional.empty()) + ".",
+            Words.sentence(Words.steps(List.of(place)))
+                + ": "
+                + Words.trouble(trouble, Optional.empty())
+                + ".",
             "It will be opened again.")
         .and(correct());
   }

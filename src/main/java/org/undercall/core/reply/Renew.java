@@ -15,7 +15,11 @@ public final class Renew {
 
   /** New hardware is to be fitted, or a used part to be measured or counted where it may be. */
   public static Reply ask(Fastener fastener) {
-    return fastener.part().reuse().map(limit -> ask(fastener, limit)).orElseGet(() -> fit(fastener));
+    return fastener
+        .part()
+        .reuse()
+        .map(limit -> ask(fastener, limit))
+        .orElseGet(() -> fit(fastener));
   }
 
   private static Reply fit(Fastener fastener) {
@@ -126,7 +130,8 @@ public final class Renew {
 
   /** Why a new part is needed, and until when a used one will do. */
   public static Reply why(Fastener.Part part) {
-    Stream<String> reasons = Stream.of(Renewal.values()).filter(part.renew()::contains).map(Renew::why);
+    Stream<String> reasons =
+        Stream.of(Renewal.values()).filter(part.renew()::contains).map(Renew::why);
     Stream<String> limit = part.reuse().stream().map(Renew::until);
     List<String> all = Stream.concat(reasons, limit).toList();
     return Reply.of(all.isEmpty() ? List.of("The procedure gives no reason.") : all);

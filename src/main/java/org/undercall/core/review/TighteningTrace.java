@@ -296,16 +296,7 @@ final class TighteningTrace {
 
   StepReview.Tightened tightened() {
     return new StepReview.Tightened(
-        marking,
-        newHardware,
-        reused,
-        byHand,
-        load,
-        stages(),
-        runDown,
-        finalTorque,
-        judged,
-        voided);
+        marking, newHardware, reused, byHand, load, stages(), runDown, finalTorque, judged, voided);
   }
 
   private List<Stage> specified() {

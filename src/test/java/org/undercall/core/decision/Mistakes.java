@@ -235,7 +235,11 @@ final class Mistakes {
     Reuse limit = new Reuse(f.part().reuse().get().by(), said.add(BigDecimal.ONE));
     Fastener.Part part =
         new Fastener.Part(
-            f.part().hardware(), true, f.part().lubrication(), f.part().renew(), Optional.of(limit));
+            f.part().hardware(),
+            true,
+            f.part().lubrication(),
+            f.part().renew(),
+            Optional.of(limit));
     List<Walk.Place> places = new ArrayList<>(session.walk().places());
     Walk.Place old = session.place();
     Step other =
@@ -251,7 +255,8 @@ final class Mistakes {
                 f.variants(),
                 f.joint(),
                 f.manner()));
-    places.set(session.progress().at(), new Walk.Place(old.ref(), old.phase(), other, old.wheels()));
+    places.set(
+        session.progress().at(), new Walk.Place(old.ref(), old.phase(), other, old.wheels()));
     return with(session, new Walk(session.walk().procedure(), places));
   }
 

@@ -673,8 +673,7 @@ final class Promises {
       StepBook book = book(e.step());
       boolean none = book.turned().filter(t -> t.signum() == 0).isPresent();
       boolean some = !book.set().called().isEmpty();
-      boolean worn =
-          ReusePromises.wears(fastener(e.step()).part()) && (book.stages() > 0 || some);
+      boolean worn = ReusePromises.wears(fastener(e.step()).part()) && (book.stages() > 0 || some);
       boolean used = worn || (atAngle(e.step()) && (book.broken() || some || !none));
       books.put(e.step(), used ? StepBook.EMPTY : StepBook.loose(book.hardware(), book.marking()));
     } else {

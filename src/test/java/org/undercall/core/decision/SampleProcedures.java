@@ -15,9 +15,9 @@ import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.Lubrication;
 import org.undercall.core.procedure.Procedure;
-import org.undercall.core.procedure.RideHeight;
 import org.undercall.core.procedure.Renewal;
 import org.undercall.core.procedure.Reuse;
+import org.undercall.core.procedure.RideHeight;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Tool;
@@ -416,8 +416,7 @@ final class SampleProcedures {
   static Stage banded(String degrees, String least, String most) {
     Stage.AngleStage.Band band =
         new Stage.AngleStage.Band(Torque.newtonMetres(least), Torque.newtonMetres(most));
-    return new Stage.AngleStage(
-        Angle.degrees(degrees), BigDecimal.ONE, false, Optional.of(band));
+    return new Stage.AngleStage(Angle.degrees(degrees), BigDecimal.ONE, false, Optional.of(band));
   }
 
   private static Step sometimesSet(Step step, SplittableRandom random) {
