@@ -69,7 +69,8 @@ final class ClampRules {
     for (int v = 0; v < fastener.variants().size(); v++) {
       Variant variant = fastener.variants().get(v);
       String path = "fastener/variants/" + v + "/stages/";
-      findings.addAll(new ClampRules(spot, tools, fastener, rubs.get(), variant, path).judged());
+      findings.addAll(
+          new ClampRules(spot, tools, fastener, rubs.get(), variant, path).judged());
     }
     return findings;
   }
@@ -110,7 +111,8 @@ final class ClampRules {
               clamped.length().doubleValue(),
               share * 100);
       String expected = "a longer joint; from 3 diameters on it hardly matters";
-      findings.add(spot.at("fastener/clamped/length", CheckRule.SHORT_CLAMP, found, expected));
+      findings.add(
+          spot.at("fastener/clamped/length", CheckRule.SHORT_CLAMP, found, expected));
     }
     band(joint);
   }
@@ -164,8 +166,7 @@ final class ClampRules {
           .finalTorque()
           .filter(
               band ->
-                  band.most().compareTo(shown.low()) < 0
-                      || band.least().compareTo(shown.high()) > 0)
+                  band.most().compareTo(shown.low()) < 0 || band.least().compareTo(shown.high()) > 0)
           .ifPresent(
               band ->
                   findings.add(
@@ -230,7 +231,8 @@ final class ClampRules {
     Force preload = preload(bolt, rubs.both().high());
     if (strips.compareTo(preload) < 0) {
       String found =
-          String.format(Locale.ROOT, "%.1f mm of thread that strip at %s", length.get(), strips);
+          String.format(
+              Locale.ROOT, "%.1f mm of thread that strip at %s", length.get(), strips);
       String expected = "more than the preload, " + preload + " or more";
       findings.add(spot.at("fastener/engagement", CheckRule.THREAD_STRIPS, found, expected));
     }
@@ -260,7 +262,8 @@ final class ClampRules {
   private Force preload(Bolt bolt, Friction friction) {
     double turn = AngleRules.turn(variant);
     Torque snug = AngleRules.snug(variant);
-    Tightening way = turn > 0 ? Tightening.by(snug, Rotation.degrees(turn)) : Tightening.by(snug);
+    Tightening way =
+        turn > 0 ? Tightening.by(snug, Rotation.degrees(turn)) : Tightening.by(snug);
     return way.preload(bolt, Joints.usual(bolt, fastener).stiffness(), friction, friction);
   }
 }

@@ -18,8 +18,8 @@ import org.undercall.core.term.Refused;
  * <p>Approximations of this program: one cone angle for the whole stack, from the outer diameter
  * averaged over the length; behind a narrow part the cone goes on from that part's diameter; the
  * same seat at both ends of a through bolt; the cone is summed up in {@value #SLICES} slices of
- * each part, less than a thousandth off. Cannot see: parts that do not touch all over, a flange or
- * bracket that spreads the pressure beyond its own outer diameter, bending.
+ * each part, less than a thousandth off. Cannot see: parts that do not touch all over, a flange or bracket that spreads the
+ * pressure beyond its own outer diameter, bending.
  *
  * @param seat the seat, of which the bearing diameter dw counts
  * @param sleeves the parts from the head on, at least one; their bores count, not the seat's

@@ -48,6 +48,7 @@ public record Joint(
 
   /** The springs of the joint. */
   public JointStiffness stiffness() {
-    return new JointStiffness(body.compliance(boltMaterial), parts.compliance(partsMaterial));
+    return new JointStiffness(
+        body.compliance(boltMaterial), parts.compliance(partsMaterial));
   }
 }

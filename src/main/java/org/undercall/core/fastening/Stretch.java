@@ -70,8 +70,8 @@ public record Stretch(
   }
 
   /**
-   * What a turn after a torque stage does, with one friction in thread and seat. A torque stage
-   * that goes beyond yield by itself is taken to end at yield; see {@link TorqueAlone} for it.
+   * What a turn after a torque stage does, with one friction in thread and seat. A torque stage that
+   * goes beyond yield by itself is taken to end at yield; see {@link TorqueAlone} for it.
    */
   public static Stretch of(Joint joint, Torque snug, Rotation turn, Friction friction) {
     JointStiffness springs = joint.stiffness();
@@ -136,10 +136,6 @@ public record Stretch(
   @Override
   public String toString() {
     return String.format(
-        Locale.ROOT,
-        "%.2f mm, %.1f %% of the free thread, %s",
-        plastic,
-        strain * 100,
-        verdict.words());
+        Locale.ROOT, "%.2f mm, %.1f %% of the free thread, %s", plastic, strain * 100, verdict.words());
   }
 }
