@@ -134,7 +134,7 @@ class ArchitectureTest {
       "fastening, term procedure",
       "check, term procedure fastening",
       "reply, term procedure",
-      "decision, term procedure intent event fastening reply",
+      "decision, term procedure intent event fastening check reply",
       "review, term procedure event decision fastening",
       "writing, term procedure intent fastening reply",
       "board, term procedure intent event decision reply"

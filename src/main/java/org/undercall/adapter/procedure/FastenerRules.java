@@ -63,6 +63,33 @@ final class FastenerRules {
       faults.value(
           ProcedureCode.RENEWED_AND_REUSED, once.pointer(), "false", "true, or no \"renew\"");
     }
+    reuse(fastener.at("renew"));
+  }
+
+  /** At most one limit, and no reason beside it that the limit does not settle. */
+  private void reuse(Located renew) {
+    List<Located> items = ProcedureRules.items(renew);
+    List<Located> limits = items.stream().filter(item -> item.node().isObject()).toList();
+    if (limits.isEmpty()) {
+      return;
+    }
+    boolean length = limits.get(0).node().has("lengthLimit");
+    String settled = length ? "yielded" : "self-locking";
+    limits.stream()
+        .skip(1)
+        .forEach(
+            more ->
+                faults.value(
+                    ProcedureCode.LIMIT_IN_VAIN, more.pointer(), "another limit", "one limit"));
+    items.stream()
+        .filter(item -> item.node().isTextual() && !item.node().textValue().equals(settled))
+        .forEach(
+            item ->
+                faults.value(
+                    ProcedureCode.LIMIT_IN_VAIN,
+                    item.pointer(),
+                    Shown.value(item.node()) + " beside a limit of " + (length ? "length" : "uses"),
+                    "only \"" + settled + "\", or no limit"));
   }
 
   private void order(Located fastener) {

@@ -78,6 +78,9 @@ public enum ProcedureCode implements Fault.Code {
   SIZES_CROSSED(
       "PRO-070",
       "Sizes of a joint contradict each other, such as an inner diameter above the outer."),
+  LIMIT_IN_VAIN(
+      "PRO-080",
+      "A limit for using a fastener again stands beside a reason that it does not settle."),
   NOT_USED("PRO-061", "A value is given, or taken by a block, and nothing uses it.");
 
   private final String id;

@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -19,6 +20,7 @@ import org.undercall.core.procedure.JointKind;
 import org.undercall.core.procedure.Lubrication;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Renewal;
+import org.undercall.core.procedure.Reuse;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Tool;
@@ -28,6 +30,7 @@ import org.undercall.core.procedure.WorkPhase;
 import org.undercall.core.term.Angle;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.ReuseBy;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.Torque;
 
@@ -130,8 +133,8 @@ final class ProcedureReader {
             FileWords.constant(Hardware.class, text(fastener, "hardware")),
             flag(fastener, "oneTimeUse") || fastener.has("renew"),
             FileWords.constant(Lubrication.class, text(fastener, "lubrication")),
-            Set.copyOf(
-                list(fastener, "renew", r -> FileWords.constant(Renewal.class, r.textValue())))),
+            reasons(fastener),
+            reuse(fastener)),
         FileWords.constant(LoadCondition.class, text(fastener, "needs")),
         new Fastener.FastenerSet(
             fastener.path("count").asInt(1), list(fastener, "order", JsonNode::intValue)),
@@ -165,6 +168,28 @@ final class ProcedureReader {
             .map(word -> FileWords.constant(Fastener.Joint.Material.class, word))
             .map(in -> new Fastener.Joint.Tapped(in, number(fastener, "engagement"))),
         JointSizes.read(fastener));
+  }
+
+  private static Set<Renewal> reasons(JsonNode fastener) {
+    Set<Renewal> reasons = EnumSet.noneOf(Renewal.class);
+    for (JsonNode item : fastener.path("renew")) {
+      if (item.isTextual()) {
+        reasons.add(FileWords.constant(Renewal.class, item.textValue()));
+      }
+    }
+    return reasons;
+  }
+
+  private static Optional<Reuse> reuse(JsonNode fastener) {
+    for (JsonNode item : fastener.path("renew")) {
+      if (item.isObject()) {
+        return Optional.of(
+            item.has("uses")
+                ? new Reuse(ReuseBy.USES, item.get("uses").decimalValue())
+                : new Reuse(ReuseBy.LENGTH, item.get("lengthLimit").decimalValue()));
+      }
+    }
+    return Optional.empty();
   }
 
   private static Wheels wheels(JsonNode on) {

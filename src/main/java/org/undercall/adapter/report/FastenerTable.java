@@ -100,15 +100,35 @@ final class FastenerTable {
             .marking()
             .map(m -> m + otherSide(step, m))
             .orElse(fastener.dependsOnMarking() ? lacking(step, "NOT READ") : "not asked for");
-    String hardware =
-        tightened
-            .newHardware()
-            .map(at -> "confirmed " + labels.time(at))
-            .orElse(fastener.part().oneTimeUse() ? lacking(step, "NOT CONFIRMED") : "not required");
+    String hardware = hardware(step, fastener.part());
     if (fastener.manner().byHand()) {
       hardware += tightened.byHand().map(at -> ", run in by hand " + labels.time(at)).orElse("");
     }
     return List.of(what, marking, hardware, load(fastener, step));
+  }
+
+  /** New hardware or a used part, and why it is asked for. */
+  private String hardware(StepReview step, Fastener.Part part) {
+    if (!part.oneTimeUse()) {
+      return "not required";
+    }
+    String confirmed =
+        step.tightened()
+            .newHardware()
+            .map(at -> "confirmed " + labels.time(at))
+            .or(
+                () ->
+                    step.tightened()
+                        .reused()
+                        .map(
+                            used ->
+                                "USED AGAIN, "
+                                    + ReviewWords.reused(used.event().by(), used.event().value())
+                                    + ", "
+                                    + labels.time(used.at())))
+            .orElse(lacking(step, "NOT CONFIRMED"));
+    String why = ReviewWords.renewed(part);
+    return why.isEmpty() ? confirmed : confirmed + " (" + why + ")";
   }
 
   /** Another head marking that was read for the same step on the other side. */

@@ -60,7 +60,10 @@ public final class FastenersCsv {
           "tool_calibrated",
           "tool_calibration",
           "final_torque",
-          "closed_by");
+          "closed_by",
+          "renewed_because",
+          "used_again",
+          "final_torque_hint");
   private static final BigDecimal MILLIS = new BigDecimal(1000);
 
   private FastenersCsv() {}
@@ -111,6 +114,12 @@ public final class FastenersCsv {
     row.addAll(tool);
     row.add(ReviewWords.finalTorque(step.tightened()));
     row.add(step.work().closedBy());
+    row.add(ReviewWords.renewed(fastener.part()));
+    row.add(
+        step.tightened()
+            .reused()
+            .map(used -> ReviewWords.reused(used.event().by(), used.event().value())));
+    row.add(step.tightened().judged().map(judged -> ReviewWords.plain(judged.hint())));
     csv.row(row.toArray());
   }
 

@@ -11,6 +11,7 @@ import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Variant;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.ReuseBy;
 import org.undercall.text.Markup;
 
 /** A procedure as a sheet of paper with blank fields, for when nothing can be spoken. */
@@ -93,12 +94,23 @@ public final class JobSheet {
     if (step instanceof Step.Fasten fasten) {
       Fastener fastener = fasten.fastener();
       String load = words(fastener.needs());
-      String part = fastener.part().oneTimeUse() ? "new " + BOX : "";
+      String part = fastener.part().oneTimeUse() ? "new " + BOX + used(fastener.part()) : "";
       return List.of(load, part).stream()
           .filter(w -> !w.isEmpty())
           .collect(Collectors.joining(", "));
     }
     return "";
+  }
+
+  /** The place for what is measured or counted of a used part. */
+  private static String used(Fastener.Part part) {
+    return part.reuse()
+        .map(
+            limit ->
+                limit.by() == ReuseBy.LENGTH
+                    ? " or length ____ mm, at most " + limit.most().toPlainString()
+                    : " or used ____ times, at most " + limit.mostBefore().toPlainString())
+        .orElse("");
   }
 
   private static String words(LoadCondition condition) {

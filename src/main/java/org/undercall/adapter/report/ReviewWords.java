@@ -1,5 +1,6 @@
 package org.undercall.adapter.report;
 
+import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.HashSet;
@@ -10,11 +11,15 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.undercall.core.event.Missing;
+import java.util.stream.Stream;
 import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.review.Span;
 import org.undercall.core.review.StepReview;
+import org.undercall.core.term.BandSource;
 import org.undercall.core.term.Measure;
+import org.undercall.core.term.ReuseBy;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 
@@ -149,6 +154,9 @@ final class ReviewWords {
     if (event instanceof SessionEvent.MarkingRefused e) {
       return "head marking " + e.marking() + " is not in the procedure";
     }
+    if (event instanceof SessionEvent.ReuseRefused e) {
+      return "used part refused: " + reused(e.by(), e.value());
+    }
     if (event instanceof SessionEvent.LoadRefused e) {
       return "load condition, "
           + side(e.side())
@@ -206,7 +214,7 @@ final class ReviewWords {
         : event.toString();
   }
 
-  /** The torque that was read after the last angle, and whether it lies outside its band. */
+  /** The torque that was read after the last angle, and what it hints at. */
   static Optional<String> finalTorque(StepReview.Tightened tightened) {
     return tightened
         .finalTorque()
@@ -215,7 +223,41 @@ final class ReviewWords {
                 read.event().value().toPlainString()
                     + " "
                     + unit(tightened)
-                    + (tightened.finalTorqueOutside() ? " OUTSIDE its band" : ""));
+                    + (tightened.finalTorqueOutside() ? " OUTSIDE its band" : "")
+                    + tightened.judged().map(ReviewWords::hint).orElse(""));
+  }
+
+  /** The band of a torque and what a reading hints at. */
+  private static String hint(SessionEvent.FinalTorqueJudged judged) {
+    String band = judged.band() == BandSource.COMPUTED ? "computed band " : "band ";
+    return " ("
+        + band
+        + judged.least().toPlainString()
+        + " to "
+        + judged.most().toPlainString()
+        + ", hint: "
+        + plain(judged.hint())
+        + ")";
+  }
+
+  /** Why a part is renewed, and until when it may be used again. */
+  static String renewed(Fastener.Part part) {
+    Stream<String> reasons = part.renew().stream().map(ReviewWords::plain);
+    Stream<String> limit =
+        part.reuse().stream()
+            .map(
+                r ->
+                    r.by() == ReuseBy.LENGTH
+                        ? "used again up to " + r.most().toPlainString() + " mm"
+                        : "used " + r.most().toPlainString() + " times");
+    return Stream.concat(reasons, limit).collect(Collectors.joining(", "));
+  }
+
+  /** What was read back of a used part. */
+  static String reused(ReuseBy by, BigDecimal value) {
+    return by == ReuseBy.LENGTH
+        ? "length " + value.toPlainString() + " mm"
+        : "tightened " + value.toPlainString() + " times before";
   }
 
   /** The torque that a nut needed to run down. */
@@ -223,7 +265,8 @@ final class ReviewWords {
     return tightened.runDown().map(value -> value.toPlainString() + " " + unit(tightened));
   }
 
-  private static String unit(StepReview.Tightened tightened) {
+  /** The unit of a fastener's torques. */
+  static String unit(StepReview.Tightened tightened) {
     return tightened.stages().stream()
         .map(StepReview.StageReview::specification)
         .filter(Stage.TorqueStage.class::isInstance)

@@ -49,6 +49,13 @@ final class StepJson {
   private static void tightened(ObjectNode node, StepReview.Tightened tightened) {
     tightened.marking().ifPresent(marking -> node.put("headMarking", marking.text()));
     tightened.newHardware().ifPresent(at -> node.put("newHardware", ReviewJson.time(at)));
+    tightened
+        .reused()
+        .ifPresent(
+            used ->
+                node.putObject("usedAgain")
+                    .put("at", ReviewJson.time(used.at()))
+                    .put("what", ReviewWords.reused(used.event().by(), used.event().value())));
     tightened.byHand().ifPresent(at -> node.put("runInByHand", ReviewJson.time(at)));
     tightened
         .load()
@@ -61,6 +68,15 @@ final class StepJson {
     tightened.stages().forEach(stage -> stage(stages.addObject(), stage));
     ReviewWords.runDown(tightened).ifPresent(read -> node.put("runDown", read));
     ReviewWords.finalTorque(tightened).ifPresent(read -> node.put("finalTorque", read));
+    tightened
+        .judged()
+        .ifPresent(
+            judged ->
+                node.putObject("finalTorqueHint")
+                    .put("hint", ReviewWords.plain(judged.hint()))
+                    .put("least", judged.least())
+                    .put("most", judged.most())
+                    .put("band", ReviewWords.plain(judged.band())));
     node.put("voided", tightened.voided());
   }
 

@@ -61,6 +61,15 @@ final class StepText {
     tightened
         .newHardware()
         .ifPresent(n -> lines.add(2, "new hardware " + ReviewText.TIME.format(n)));
+    tightened
+        .reused()
+        .ifPresent(
+            used ->
+                lines.add(
+                    2,
+                    "used part again, "
+                        + ReviewWords.reused(used.event().by(), used.event().value())
+                        + at(used)));
     tightened.byHand().ifPresent(n -> lines.add(2, "run in by hand " + ReviewText.TIME.format(n)));
     tightened.load().ifPresent(l -> lines.add(2, ReviewWords.confirmed(l.event()) + at(l)));
     int number = 1;

@@ -3,6 +3,7 @@ package org.undercall.adapter.table;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
@@ -12,6 +13,8 @@ import java.util.regex.Pattern;
 /** Makes a step of one row. */
 final class StepRow {
   /** A unified thread: diameter, threads to the inch, series. */
+  private static final Pattern LIMIT = Pattern.compile("up to ([0-9]+(?:[.,][0-9]+)?) ?(mm|uses)");
+
   private static final Pattern UNIFIED =
       Pattern.compile(
           "(#(?:[0-9]|1[0-2])|[1-9]|(?:[1-9] )?[1-9][0-9]?/(?:2|4|8|16))\"? ?[-–] ?([1-9][0-9]?)"
@@ -101,6 +104,30 @@ final class StepRow {
     }
   }
 
+  /** Reasons, and a limit such as "up to 52.5 mm" or "up to 3 uses". */
+  private void renew(ObjectNode fastener) {
+    Cell cell = row.cell(Column.RENEW);
+    if (cell.isEmpty()) {
+      return;
+    }
+    ArrayNode reasons = fastener.putArray("renew");
+    Matcher limit = LIMIT.matcher(cell.given());
+    String words = limit.replaceAll(" ").trim();
+    if (!words.isEmpty()) {
+      List.of(words.split("[ ,;]+", -1)).forEach(reasons::add);
+    }
+    limit.reset();
+    while (limit.find()) {
+      ObjectNode most = reasons.addObject();
+      if (limit.group(2).equals("mm")) {
+        most.put("lengthLimit", new BigDecimal(limit.group(1).replace(',', '.')));
+        most.put("unit", "mm");
+      } else {
+        most.put("uses", new BigDecimal(limit.group(1).replace(',', '.')));
+      }
+    }
+  }
+
   private void title(ObjectNode step) {
     Cell title = row.cell(Column.STEP);
     boolean numbered = title.given().matches("[0-9]+[.)]?");
@@ -129,7 +156,7 @@ final class StepRow {
     row.drive(fastener, "drive", Column.SOCKET);
     hardware(fastener);
     row.truth(fastener, "oneTimeUse", Column.ONE_TIME, true);
-    list(fastener, "renew", Column.RENEW);
+    renew(fastener);
     friction(fastener);
     List<String> states =
         List.of("dry", "oiled", "greased", "paste", "threadlocker", "as-delivered", "unstated");

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.undercall.core.procedure.Bearing;
 import org.undercall.core.procedure.DriveSize;
 import org.undercall.core.procedure.Fastener;
@@ -15,6 +16,7 @@ import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Variant;
 import org.undercall.core.procedure.Wheels;
 import org.undercall.core.term.Kebab;
+import org.undercall.core.term.ReuseBy;
 
 /** Writes a step as rows of a table: one, or one for each class of a fastener. */
 final class StepText {
@@ -88,10 +90,9 @@ final class StepText {
     row.put(Column.SOCKET, drive.endsWith(" in") ? drive : number(fastener.drive()));
     row.put(Column.HARDWARE, word(fastener.part().hardware()));
     row.put(Column.ONE_TIME, fastener.part().oneTimeUse() ? "yes" : "no");
-    if (!fastener.part().renew().isEmpty()) {
-      row.put(
-          Column.RENEW,
-          fastener.part().renew().stream().map(StepText::word).collect(Collectors.joining(" ")));
+    String renew = renew(fastener.part());
+    if (!renew.isEmpty()) {
+      row.put(Column.RENEW, renew);
     }
     row.put(Column.LUBRICATION, word(fastener.part().lubrication()));
     fastener
@@ -140,6 +141,18 @@ final class StepText {
       rows.add(one);
     }
     return rows;
+  }
+
+  private static String renew(Fastener.Part part) {
+    Stream<String> limit =
+        part.reuse().stream()
+            .map(
+                reuse ->
+                    "up to "
+                        + number(reuse.most())
+                        + (reuse.by() == ReuseBy.LENGTH ? " mm" : " uses"));
+    return Stream.concat(part.renew().stream().map(StepText::word), limit)
+        .collect(Collectors.joining(" "));
   }
 
   private static String stage(Stage stage) {

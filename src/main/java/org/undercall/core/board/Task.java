@@ -16,8 +16,10 @@ import org.undercall.core.decision.Session;
 import org.undercall.core.decision.StepState;
 import org.undercall.core.procedure.DriveSize;
 import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Reuse;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
+import org.undercall.core.term.ReuseBy;
 
 /**
  * What is to be done now.
@@ -172,6 +174,10 @@ public record Task(
     if (pending instanceof Pending.OfSet ofSet) {
       return new Figure(ofSet.positions().toString(), "", "of the set, as heard");
     }
+    if (pending instanceof Pending.Reuse used) {
+      boolean length = used.by() == ReuseBy.LENGTH;
+      return new Figure(plain(used.value()), length ? "mm" : "", "used part, as heard");
+    }
     if (pending instanceof Pending.OutOfOrder order) {
       return new Figure("", "", "out of order, " + words(order.reason()));
     }
@@ -241,7 +247,7 @@ public record Task(
     details.add(DriveSize.shown(fastener.drive()) + " socket");
     details.add(words(fastener.part().lubrication()));
     if (fastener.part().oneTimeUse()) {
-      details.add("one-time use");
+      details.add(fastener.part().reuse().map(Task::limit).orElse("one-time use"));
     }
     if (fastener.set().count() > 1) {
       details.add(fastener.set().count() + " of them");
@@ -251,6 +257,12 @@ public record Task(
         .map(order -> "order " + String.join(" ", order.stream().map(String::valueOf).toList()))
         .ifPresent(details::add);
     return details;
+  }
+
+  private static String limit(Reuse reuse) {
+    return reuse.by() == ReuseBy.LENGTH
+        ? "new, or at most " + plain(reuse.most()) + " mm long"
+        : "new, or used at most " + plain(reuse.mostBefore()) + " times before";
   }
 
   private static StepState state(Session session) {

@@ -31,6 +31,7 @@ import org.undercall.core.reply.Lesson;
 import org.undercall.core.term.JobField;
 import org.undercall.core.term.Positions;
 import org.undercall.core.term.Remedy;
+import org.undercall.core.term.ReuseBy;
 import org.undercall.core.term.StepRef;
 import org.undercall.core.term.TimerName;
 import org.undercall.core.term.Vin;
@@ -64,7 +65,13 @@ final class Applied {
     on(StageClosed.class, (s, e) -> stageClosed(s, e));
     on(
         PositionsClosed.class,
-        (s, e) -> tighten(settled(s), e.step(), t -> t.withClosed(e.positions(), s.atAngle())));
+        (s, e) ->
+            change(
+                settled(s),
+                e.step(),
+                t ->
+                    t.with(t.tightening().withClosed(e.positions(), s.atAngle()))
+                        .uses(t.uses().tightened())));
     on(PositionsTakenBack.class, (s, e) -> opened(s, e));
     on(PositionsCalled.class, (s, e) -> await(s, new Pending.OfSet(e.step(), e.positions())));
     on(TighteningInterrupted.class, (s, e) -> interrupted(s, e.step()));
@@ -123,9 +130,9 @@ final class Applied {
     on(
         MarkingNoted.class,
         (s, e) -> tighten(settled(s), e.step(), t -> t.withMarking(e.marking())));
-    on(
-        NewHardwareFitted.class,
-        (s, e) -> change(s, e.step(), t -> t.with(t.tightening().withNewHardware()).loose()));
+    on(NewHardwareFitted.class, (s, e) -> fitted(s, e.step(), 0));
+    on(ReuseCalled.class, (s, e) -> await(s, new Pending.Reuse(e.step(), e.by(), e.value())));
+    on(ReuseNoted.class, (s, e) -> fitted(settled(s), e.step(), e.value().intValue()));
     on(LoadCalled.class, (s, e) -> await(s, load(e)));
     on(LoadConfirmed.class, (s, e) -> confirmed(s, e));
     on(
@@ -161,6 +168,7 @@ final class Applied {
     on(SessionEnded.class, (s, e) -> s.with(s.talk().settled().with(Talk.Mode.ENDED)));
     nothing(HandedOver.class, Asked.class, NotNow.class);
     nothing(ValueRefused.class, CloseRefused.class, MarkingRefused.class, LoadRefused.class);
+    nothing(ReuseRefused.class, FinalTorqueJudged.class);
     nothing(Reminded.class, StepRecalled.class, LogDoubted.class, HeightsApart.class);
     on(NotUnderstood.class, (s, e) -> e.inARow().map(n -> s.with(s.talk().missed(n))).orElse(s));
     on(TalkSet.class, (s, e) -> s.with(s.talk().with(habit(s.talk().habit(), e))));
@@ -193,7 +201,10 @@ final class Applied {
     Session changed = CHANGES.get(kind).apply(session, event);
     Session after =
         changed.with(
-            changed.talk().last(Talk.Last.after(session.talk().last(), event, session.ref())));
+            changed
+                .talk()
+                .last(Talk.Last.after(session.talk().last(), event, session.ref()))
+                .hintedAfter(event));
     return Talk.SAYS_NOTHING.contains(kind) ? after : after.with(after.talk().missed(0));
   }
 
@@ -304,7 +315,8 @@ final class Applied {
         e.step(),
         state -> {
           Optional<Integer> position = state.wrong().flatMap(StepState.Wrong::position);
-          StepState open = state.wrong(Optional.empty()).loose();
+          StepState loose = state.wrong(Optional.empty()).loose();
+          StepState open = renewed ? counted(session, loose, e.step(), 0) : loose;
           if (!(kind(session, e.step()) instanceof Step.Fasten fasten) || state.wrong().isEmpty()) {
             return open;
           }
@@ -353,8 +365,28 @@ final class Applied {
   }
 
   private static Session loosened(Session session, StepRef step) {
-    boolean begun = session.ref().equals(step) && session.angleBegun();
-    return change(session, step, t -> t.with(t.tightening().loosened(begun)).loose());
+    boolean usedUp = session.ref().equals(step) && session.isUsedUp();
+    return change(session, step, t -> t.with(t.tightening().loosened(usedUp)).loose());
+  }
+
+  /** New hardware, or used hardware with how often it was tightened before where that counts. */
+  private static Session fitted(Session session, StepRef step, int before) {
+    return change(
+        session,
+        step,
+        t -> counted(session, t, step, before).with(t.tightening().withNewHardware()).loose());
+  }
+
+  private static StepState counted(Session session, StepState state, StepRef step, int before) {
+    boolean counted =
+        kind(session, step) instanceof Step.Fasten fasten
+            && fasten
+                .fastener()
+                .part()
+                .reuse()
+                .filter(limit -> limit.by() == ReuseBy.USES)
+                .isPresent();
+    return counted ? state.uses(state.uses().with(before)) : state;
   }
 
   /** Open again and to be done anew, as after a step was opened again. */
@@ -403,7 +435,11 @@ final class Applied {
   /** What was said last of a step that is not closed: new hardware, a marking, that it is snug. */
   private static Session sayingTakenBack(Session session, SayingTakenBack e) {
     return switch (EventKind.valueOf(e.what())) {
-      case NEW_HARDWARE_FITTED -> tighten(session, e.step(), Tightening::withoutNewHardware);
+      case NEW_HARDWARE_FITTED, REUSE_NOTED ->
+          change(
+              session,
+              e.step(),
+              t -> t.with(t.tightening().withoutNewHardware()).uses(t.uses().unsaid()));
       case MARKING_NOTED -> tighten(session, e.step(), Tightening::withoutMarking);
       case FASTENER_SNUG, STEP_PUT_OFF ->
           change(session, e.step(), t -> t.with(StepState.Status.OPEN));
@@ -431,7 +467,10 @@ final class Applied {
   }
 
   private static Session stageClosed(Session session, StageClosed e) {
-    return closing(session, e.step(), s -> s.with(s.tightening().withNextStageClosed(e.stage())));
+    return closing(
+        session,
+        e.step(),
+        s -> s.with(s.tightening().withNextStageClosed(e.stage())).uses(s.uses().tightened()));
   }
 
   private static Session closing(Session session, StepRef step, UnaryOperator<StepState> how) {
@@ -450,7 +489,8 @@ final class Applied {
   }
 
   private static Session reopened(Session session, StepRef step) {
-    Session loose = forgetClosing(change(session, step, s -> StepState.FRESH), step);
+    Session loose =
+        forgetClosing(change(session, step, s -> StepState.FRESH.uses(s.uses().unsaid())), step);
     Session open = loose.with(loose.car().undone(place(session, step)));
     return kind(open, step) instanceof Step.Wait
         ? open.with(open.timers().cancelled(of(step)))

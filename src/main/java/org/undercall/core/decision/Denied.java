@@ -94,7 +94,7 @@ final class Denied {
   /** Whether what was said last, of a fastener that is still loose, is just what is denied. */
   private static boolean says(EventKind last, Claim denied) {
     return switch (last) {
-      case NEW_HARDWARE_FITTED -> denied == Claim.NEW_HARDWARE_FITTED;
+      case NEW_HARDWARE_FITTED, REUSE_NOTED -> denied == Claim.NEW_HARDWARE_FITTED;
       case MARKING_NOTED -> denied == Claim.HEAD_MARKING_READ;
       case RUN_IN_BY_HAND -> denied == Claim.RUN_IN_BY_HAND;
       default -> false;
@@ -134,7 +134,7 @@ final class Denied {
       case ANGLE_COMPLETED -> Claim.ANGLE_TURNED;
       case READ_BACK_RIGHT -> Claim.READ_BACK_RIGHT;
       case HEAD_MARKING -> Claim.HEAD_MARKING_READ;
-      case NEW_HARDWARE -> Claim.NEW_HARDWARE_FITTED;
+      case NEW_HARDWARE, HARDWARE_LENGTH, HARDWARE_USES -> Claim.NEW_HARDWARE_FITTED;
       case FITTED_SNUG -> Claim.RUN_IN_BY_HAND;
       case END_OF_WORK -> Claim.END_OF_WORK;
       case WHEELS_CARRY,

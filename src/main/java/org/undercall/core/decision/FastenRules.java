@@ -42,7 +42,7 @@ final class FastenRules {
 
   /** The fastener is loose again: the tightening starts anew, with new hardware if need be. */
   static Decision loosened(Session session, Intent intent, Moment now) {
-    boolean used = fastener(session).part().oneTimeUse() && session.angleBegun();
+    boolean used = fastener(session).part().oneTimeUse() && session.isUsedUp();
     int count = fastener(session).set().count();
     return new Turn(session)
         .record(new SessionEvent.Loosened(session.ref()))
@@ -400,7 +400,7 @@ final class FastenRules {
         .end(Outcome.ASKED);
   }
 
-  private static Decision digitByDigit(Session session, BigDecimal called) {
+  static Decision digitByDigit(Session session, BigDecimal called) {
     return new Turn(session)
         .record(new SessionEvent.CloseRefused(session.ref(), Missing.DIGIT_BY_DIGIT))
         .say(Refuse.digitByDigit(called))

@@ -2,6 +2,7 @@ package org.undercall.core.decision;
 
 import java.util.List;
 import java.util.Optional;
+import org.undercall.core.check.TorqueToExpect;
 import org.undercall.core.event.Missing;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
@@ -9,9 +10,12 @@ import org.undercall.core.intent.Intent;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.reply.FinalTorque;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Say;
+import org.undercall.core.term.BandSource;
 import org.undercall.core.term.StepRef;
+import org.undercall.core.term.TorqueHint;
 import org.undercall.core.term.TorqueUnit;
 
 /** The torque that a wrench shows after the last angle. It closes nothing. */
@@ -38,14 +42,34 @@ final class FinalTorqueRules {
         .end(Outcome.ASKED);
   }
 
-  static Decision keep(Session session, Pending.FinalTorque pending) {
+  /** Keeps the torque, and says what it hints at where there is a band. */
+  static Decision keep(Session session, Pending.FinalTorque read) {
     Turn turn =
-        new Turn(session)
-            .record(new SessionEvent.FinalTorqueNoted(pending.step(), pending.value()));
-    Optional<Stage.AngleStage.Band> band =
-        angle(session, pending.step()).flatMap(Stage.AngleStage::finalTorque);
-    return turn.say(Say.finalTorque(band.filter(b -> !b.holds(pending.value()))))
+        new Turn(session).record(new SessionEvent.FinalTorqueNoted(read.step(), read.value()));
+    Optional<Stage.AngleStage.Band> stated =
+        angle(session, read.step()).flatMap(Stage.AngleStage::finalTorque);
+    BandSource source = stated.isPresent() ? BandSource.STATED : BandSource.COMPUTED;
+    Optional<Stage.AngleStage.Band> band = stated.or(() -> computed(session, read.step()));
+    if (band.isEmpty()) {
+      return turn.say(Say.kept()).end(Outcome.ACCEPTED);
+    }
+    TorqueHint hint = band.get().hint(read.value());
+    return turn.record(
+            new SessionEvent.FinalTorqueJudged(
+                read.step(), hint, band.get().least().amount(), band.get().most().amount(), source))
+        .say(FinalTorque.judged(band.get(), source, hint))
         .end(Outcome.ACCEPTED);
+  }
+
+  /** The band that is computed from the sizes of the joint; empty if they are not stated. */
+  private static Optional<Stage.AngleStage.Band> computed(Session session, StepRef ref) {
+    int index = session.walk().indexOf(ref);
+    return session.walk().places().get(index).step() instanceof Step.Fasten fasten
+        ? TorqueToExpect.of(
+            fasten.fastener(),
+            session.progress().states().get(index).tightening().marking(),
+            session.walk().procedure().tools())
+        : Optional.empty();
   }
 
   /** The unit of the torques of a fastener. */

@@ -48,7 +48,7 @@ final class Order {
     on(
         CautionsUnderstood.class,
         (p, e) -> p.mode(Talk.Mode.BRIEFING, "cautions that were read out"));
-    on(StepEntered.class, (p, e) -> first(p.settled(), p.known(e.step())));
+    on(StepEntered.class, (p, e) -> first(p.settledFor(e.step()), p.known(e.step())));
     on(StepClosed.class, (p, e) -> first(p.settled(), first(p.atHand(e.step()), p.canClose())));
     on(WorkDone.class, (p, e) -> p.atHand(e.step(), Step.Do.class));
     on(
@@ -76,7 +76,7 @@ final class Order {
     on(
         PositionsTakenBack.class,
         (p, e) -> first(p.known(e.step()), p.closedOfSet(e.step(), e.stage(), e.positions())));
-    on(TroubleCalled.class, (p, e) -> first(p.settled(), p.atHand(e.step())));
+    on(TroubleCalled.class, (p, e) -> first(p.settled(), p.goesWrong(e.step())));
     on(TroubleNoted.class, (p, e) -> p.atHand(e.step()));
     on(TroubleSettled.class, (p, e) -> first(p.settled(), p.atHand(e.step())));
     on(JobCalled.class, (p, e) -> p.tellsJob(e.field()));
@@ -88,6 +88,14 @@ final class Order {
         FinalTorqueCalled.class,
         (p, e) -> first(first(p.settled(), p.known(e.step())), p.endedWithAngle(e.step())));
     on(FinalTorqueNoted.class, (p, e) -> first(p.known(e.step()), p.endedWithAngle(e.step())));
+    on(
+        FinalTorqueJudged.class,
+        (p, e) ->
+            first(
+                first(p.known(e.step()), p.endedWithAngle(e.step())),
+                when(
+                    e.least().signum() > 0 && e.least().compareTo(e.most()) <= 0,
+                    "a band of torque that goes up")));
     on(WrenchNamed.class, (p, e) -> first(p.atHand(e.step()), p.listed(e.wrench())));
     on(
         OverdueCalled.class,
@@ -133,6 +141,9 @@ final class Order {
         MarkingNoted.class,
         (p, e) -> first(p.atHand(e.step(), Step.Fasten.class), p.hasMarking(e.marking())));
     on(MarkingRefused.class, (p, e) -> p.atHand(e.step(), Step.Fasten.class));
+    on(ReuseCalled.class, (p, e) -> first(p.settled(), p.permits(e.step(), e.by(), e.value())));
+    on(ReuseNoted.class, (p, e) -> p.permits(e.step(), e.by(), e.value()));
+    on(ReuseRefused.class, (p, e) -> p.atHand(e.step(), Step.Fasten.class));
     on(NewHardwareFitted.class, (p, e) -> p.atHand(e.step(), Step.Fasten.class));
     on(
         LoadCalled.class,
@@ -144,10 +155,11 @@ final class Order {
     on(LoadChanged.class, (p, e) -> always());
     on(StepPutOff.class, (p, e) -> first(p.settled(), p.atHand(e.step())));
     on(FastenerSnug.class, (p, e) -> first(p.settled(), p.atHand(e.step(), Step.Fasten.class)));
-    on(StepReopened.class, (p, e) -> first(p.settled(), p.closedBefore(e.step())));
+    on(StepReopened.class, (p, e) -> first(p.settledFor(e.step()), p.closedBefore(e.step())));
     on(
         ReopenedTight.class,
-        (p, e) -> first(p.settled(), first(p.closedBefore(e.step()), p.mayBeTight(e.step()))));
+        (p, e) ->
+            first(p.settledFor(e.step()), first(p.closedBefore(e.step()), p.mayBeTight(e.step()))));
     on(ClosingTakenBack.class, (p, e) -> first(p.settled(), p.lastClosed(e.step())));
     on(StepRecalled.class, (p, e) -> p.known(e.step()));
     on(

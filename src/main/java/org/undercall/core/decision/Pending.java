@@ -13,6 +13,7 @@ import org.undercall.core.term.Measure;
 import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.OverdueReason;
 import org.undercall.core.term.Positions;
+import org.undercall.core.term.ReuseBy;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 import org.undercall.core.term.Trouble;
@@ -37,6 +38,9 @@ public sealed interface Pending {
 
   /** What the note that is being spoken reports, and where that is. */
   record Report(Finding finding, Side side) implements Pending {}
+
+  /** The length of a used part, or how often it was used. */
+  record Reuse(StepRef step, ReuseBy by, BigDecimal value) implements Pending {}
 
   /** Something about the job. */
   record OfJob(JobField field, String text) implements Pending {}

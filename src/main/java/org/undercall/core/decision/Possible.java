@@ -9,6 +9,7 @@ import org.undercall.core.procedure.Step;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.JobField;
 import org.undercall.core.term.Positions;
+import org.undercall.core.term.ReuseBy;
 import org.undercall.core.term.StepRef;
 
 /**
@@ -80,11 +81,38 @@ record Possible(Session session) {
         && TimerRules.cure(session, step).isPresent();
   }
 
+  /** Nothing to be read back but what went wrong at this step. */
+  Optional<String> settledFor(StepRef step) {
+    boolean here =
+        session.talk().pending().orElse(null) instanceof Pending.Wrong wrong
+            && wrong.step().equals(step);
+    return here ? working() : settled();
+  }
+
+  /** The step at hand, or the fastener whose torque gave a hint just now. */
+  Optional<String> goesWrong(StepRef step) {
+    boolean hinted = session.talk().hinted().filter(step::equals).isPresent();
+    return hinted ? endedWithAngle(step) : atHand(step);
+  }
+
   /** A closed fastener whose last stage is an angle. */
   Optional<String> endedWithAngle(StepRef step) {
     return when(
         FinalTorqueRules.angle(session, step).isPresent(),
         "a closed fastener that ends with an angle");
+  }
+
+  /** A fastener at hand that waits for hardware, and may be used again with this value. */
+  Optional<String> permits(StepRef step, ReuseBy by, BigDecimal value) {
+    boolean permitted =
+        step.equals(session.ref())
+            && Phase.ofStep(session) == Phase.HARDWARE
+            && FastenRules.fastener(session)
+                .part()
+                .reuse()
+                .filter(limit -> limit.by() == by && limit.permits(value))
+                .isPresent();
+    return when(permitted, "a fastener that may be used again with this value");
   }
 
   /** A fastener that waits to be run in by hand. */

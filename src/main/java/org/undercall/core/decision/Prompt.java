@@ -11,6 +11,7 @@ import org.undercall.core.procedure.Wrenches;
 import org.undercall.core.reply.Ask;
 import org.undercall.core.reply.JobTalk;
 import org.undercall.core.reply.Refuse;
+import org.undercall.core.reply.Renew;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
 import org.undercall.core.reply.ShiftTalk;
@@ -66,7 +67,7 @@ final class Prompt {
       case DO -> Reply.SILENCE;
       case CHECK -> Ask.check(((Step.Do) session.place().step()).check().orElseThrow());
       case MEASURE -> Ask.measure((Step.Measure) session.place().step());
-      case HARDWARE -> Ask.hardware(FastenRules.fastener(session));
+      case HARDWARE -> Renew.ask(FastenRules.fastener(session));
       case MARKING -> Ask.marking(FastenRules.fastener(session).set().count());
       case GATE -> Ask.gate(FastenRules.fastener(session).needs(), session.side());
       case TROUBLE -> trouble(session);
@@ -167,7 +168,11 @@ final class Prompt {
       return Ask.readBackTurned(turned.degrees());
     }
     if (pending instanceof Pending.Wrong wrong) {
-      return Ask.readBackTrouble(wrong.trouble(), wrong.position());
+      boolean here = wrong.step().equals(session.ref()) && !session.state().closed();
+      return here
+          ? Ask.readBackTrouble(wrong.trouble(), wrong.position())
+          : Ask.readBackTrouble(
+              session.walk().places().get(session.walk().indexOf(wrong.step())), wrong.trouble());
     }
     if (pending instanceof Pending.OfJob ofJob) {
       return JobTalk.readBack(ofJob.field(), ofJob.text());
@@ -177,6 +182,9 @@ final class Prompt {
     }
     if (pending instanceof Pending.FinalTorque torque) {
       return Ask.readBackFinalTorque(torque.value(), FinalTorqueRules.unit(session, torque.step()));
+    }
+    if (pending instanceof Pending.Reuse reuse) {
+      return Renew.readBack(FastenRules.fastener(session), reuse.by(), reuse.value());
     }
     if (pending instanceof Pending.Overdue overdue) {
       Wrenches wrenches = session.walk().procedure().wrenches();

@@ -66,6 +66,9 @@ final class ReadBackRules {
     if (pending instanceof Pending.FinalTorque torque) {
       return FinalTorqueRules.keep(session, torque);
     }
+    if (pending instanceof Pending.Reuse reuse) {
+      return ReuseRules.keep(session, reuse);
+    }
     if (pending instanceof Pending.Overdue overdue) {
       return WrenchRules.keep(session, overdue);
     }
@@ -135,6 +138,8 @@ final class ReadBackRules {
       kind = Optional.of(IntentKind.TURNED_SO_FAR);
     } else if (pending instanceof Pending.FinalTorque) {
       kind = Optional.of(IntentKind.FINAL_TORQUE);
+    } else if (pending instanceof Pending.Reuse reuse) {
+      kind = Optional.of(ReuseRules.kind(reuse.by()));
     } else if (pending instanceof Pending.Value
         || pending instanceof Pending.Reading
         || pending instanceof Pending.RunDown) {

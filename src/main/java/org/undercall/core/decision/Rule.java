@@ -72,6 +72,20 @@ final class Rule {
           rule("lsfr", "refuses: it is to be loosened first", FastenRules::loosenFirst, REFUSED),
           rule("hdwr", "notes new hardware", FastenRules::newHardware, ACCEPTED, REFUSED),
           rule(
+              "used",
+              "reads back what a used part measures, or how often it was used, if that is permitted",
+              ReuseRules::called,
+              ASKED,
+              REFUSED),
+          rule(
+              "usag",
+              "keeps the same value, takes another one as if just called",
+              ReuseRules::again,
+              ACCEPTED,
+              ASKED,
+              REFUSED),
+          rule("whyn", "says why a new part is needed", ReuseRules::why, ANSWERED),
+          rule(
               "each",
               "judges each part of the answer in turn, until one does not count",
               FastenRules::each,
@@ -176,6 +190,12 @@ final class Rule {
           rule("byha", "notes a pass by hand", FastenRules::byHand, ACCEPTED, REFUSED),
           rule("rund", "reads back the run-down torque", RunDownRules::called, ASKED, REFUSED),
           rule("trbl", "reads back what went wrong", TroubleRules::called, ASKED, REFUSED),
+          rule(
+              "trbh",
+              "reads back what went wrong at the fastener whose torque just gave a hint",
+              TroubleRules::afterHint,
+              ASKED,
+              REFUSED),
           rule(
               "newh",
               "starts again with new hardware",

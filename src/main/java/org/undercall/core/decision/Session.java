@@ -188,6 +188,13 @@ public record Session(
     return atAngle() && (tightening().interrupted() || some || !none);
   }
 
+  /** Whether the fastener at hand was tightened so far that it does not count as new any more. */
+  boolean isUsedUp() {
+    boolean wears =
+        place().step() instanceof Step.Fasten fasten && fasten.fastener().part().wearsByTorque();
+    return angleBegun() || (wears && tightening().tight());
+  }
+
   /** Whether what was confirmed about the load was confirmed too long ago. */
   boolean isLoadOld(Moment now) {
     return !loads.confirmed().isEmpty()

@@ -107,15 +107,23 @@ final class StepRules {
           .say(Refuse.notClosed())
           .end(Outcome.REFUSED);
     }
-    return reopen(session, index);
+    return reopen(new Turn(session), index).end(Outcome.ACCEPTED);
   }
 
-  private static Decision reopen(Session session, int index) {
+  private static Turn reopen(Turn opened, int index) {
+    List<Walk.Place> doubtful = new Bonds(opened.session()).doubtfulAfter(index);
+    Turn turn = open(opened, index).moveTo(index);
+    return turn.doubt(doubtful, turn.session().ref());
+  }
+
+  /** Opens a closed step again, and what falls with it. */
+  static Turn open(Turn opened, int index) {
+    Session session = opened.session();
     Walk.Place place = session.walk().places().get(index);
     Bonds bonds = new Bonds(session);
     boolean tight = Applied.mayBeTight(session, place.ref());
     Turn turn =
-        new Turn(session)
+        opened
             .record(
                 tight
                     ? new SessionEvent.ReopenedTight(place.ref())
@@ -125,7 +133,7 @@ final class StepRules {
     if (place.step() instanceof Step.Measure measure && measure.notesRideHeight()) {
       turn.loadChanged(LoadChange.REFERENCE_CHANGED);
     }
-    return turn.moveTo(index).doubt(bonds.doubtfulAfter(index), place.ref()).end(Outcome.ACCEPTED);
+    return turn;
   }
 
   /** Says why a step is closed before those that come first; read back before it counts. */

@@ -17,6 +17,7 @@ import org.undercall.core.term.Trouble;
  * @param byHand whether it was run in by hand since it was loose
  * @param runDown the torque that a nut needed to run down, as it was read back
  * @param outOfOrder why it may be closed before those that come first; empty if it may not
+ * @param uses how often a part was tightened whose uses are counted
  */
 public record StepState(
     Status status,
@@ -26,7 +27,8 @@ public record StepState(
     Optional<Wrong> wrong,
     boolean byHand,
     Optional<BigDecimal> runDown,
-    Optional<OrderReason> outOfOrder) {
+    Optional<OrderReason> outOfOrder,
+    Uses uses) {
   /**
    * What went wrong.
    *
@@ -52,7 +54,8 @@ public record StepState(
           Optional.empty(),
           false,
           Optional.empty(),
-          Optional.empty());
+          Optional.empty(),
+          Uses.UNKNOWN);
 
   /** Whether nothing of it is left to do. */
   public boolean closed() {
@@ -60,43 +63,53 @@ public record StepState(
   }
 
   StepState with(Status next) {
-    return new StepState(next, workDone, reason, tightening, wrong, byHand, runDown, outOfOrder);
+    return new StepState(
+        next, workDone, reason, tightening, wrong, byHand, runDown, outOfOrder, uses);
   }
 
   StepState withWorkDone(boolean done) {
-    return new StepState(status, done, reason, tightening, wrong, byHand, runDown, outOfOrder);
+    return new StepState(
+        status, done, reason, tightening, wrong, byHand, runDown, outOfOrder, uses);
   }
 
   StepState with(Tightening next) {
-    return new StepState(status, workDone, reason, next, wrong, byHand, runDown, outOfOrder);
+    return new StepState(status, workDone, reason, next, wrong, byHand, runDown, outOfOrder, uses);
   }
 
   StepState putOff(PutOffReason why) {
     Status next = status == Status.SNUG ? Status.SNUG : Status.PUT_OFF;
     return new StepState(
-        next, false, Optional.of(why), tightening, wrong, byHand, runDown, outOfOrder);
+        next, false, Optional.of(why), tightening, wrong, byHand, runDown, outOfOrder, uses);
   }
 
   StepState outOfOrder(OrderReason why) {
     return new StepState(
-        status, workDone, reason, tightening, wrong, byHand, runDown, Optional.of(why));
+        status, workDone, reason, tightening, wrong, byHand, runDown, Optional.of(why), uses);
   }
 
   StepState inOrder() {
     return new StepState(
-        status, workDone, reason, tightening, wrong, byHand, runDown, Optional.empty());
+        status, workDone, reason, tightening, wrong, byHand, runDown, Optional.empty(), uses);
   }
 
   StepState wrong(Optional<Wrong> next) {
-    return new StepState(status, workDone, reason, tightening, next, byHand, runDown, outOfOrder);
+    return new StepState(
+        status, workDone, reason, tightening, next, byHand, runDown, outOfOrder, uses);
   }
 
   StepState runDown(Optional<BigDecimal> next) {
-    return new StepState(status, workDone, reason, tightening, wrong, byHand, next, outOfOrder);
+    return new StepState(
+        status, workDone, reason, tightening, wrong, byHand, next, outOfOrder, uses);
   }
 
   StepState byHand(boolean next) {
-    return new StepState(status, workDone, reason, tightening, wrong, next, runDown, outOfOrder);
+    return new StepState(
+        status, workDone, reason, tightening, wrong, next, runDown, outOfOrder, uses);
+  }
+
+  StepState uses(Uses next) {
+    return new StepState(
+        status, workDone, reason, tightening, wrong, byHand, runDown, outOfOrder, next);
   }
 
   /** Loose again: it is run in and run down anew. */

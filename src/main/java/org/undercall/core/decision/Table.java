@@ -30,7 +30,7 @@ final class Table {
       TORQUE_COMPLETED       -    -    -    -    -    miss miss miss miss miss miss miss stag othr -    -    -    miss miss -    -    -    -    -    -
       ANGLE_COMPLETED        -    -    -    -    -    miss miss miss miss miss miss miss othr stag -    -    -    miss miss -    -    -    -    -    -
       FINAL_TORQUE           -    -    finl finl finl finl finl finl finl finl -    -    finl -    finl finl finl -    -    -    -    -    finl finl -
-      TROUBLE                -    -    trbl trbl trbl trbl trbl trbl trbl trbl trbl trbl trbl trbl -    -    -    trbl trbl -    -    -    -    -    -
+      TROUBLE                -    -    trbl trbl trbl trbl trbl trbl trbl trbl trbl trbl trbl trbl trbh trbh trbh trbl trbl -    -    -    trbh trbh -
       SETTLED                -    -    -    chkr -    -    -    -    -    -    -    fixd -    -    -    -    -    -    -    -    -    -    -    -    -
       LOOSENED               -    -    -    -    -    -    -    loos loos loos loos -    loos loos -    -    -    -    -    -    -    -    -    -    -
       TURNED_SO_FAR          -    -    -    -    -    -    -    -    miss -    trnd -    -    -    -    -    -    trnd -    -    -    -    -    -    -
@@ -48,7 +48,7 @@ final class Table {
       WRENCH_SETTING         -    -    -    -    -    -    -    -    -    -    -    -    sett sett -    -    -    -    -    -    -    -    -    -    -
       WHICH_ONE              -    -    -    -    -    -    -    -    -    -    whch -    whch whch -    -    -    -    -    -    -    -    -    -    -
       OTHER_UNIT             -    -    -    -    -    -    -    -    -    -    -    -    unit -    -    -    -    -    -    -    -    -    -    -    -
-      WHY_THIS_VALUE         -    -    -    -    -    -    -    -    -    -    -    -    why  why  -    -    -    -    -    -    -    -    -    -    -
+      WHY_THIS_VALUE         -    -    -    -    -    whyn -    -    -    -    -    -    why  why  -    -    -    -    -    -    -    -    -    -    -
       GO_TO_STEP             -    -    go   go   go   go   go   go   go   go   go   go   go   go   go   go   go   -    -    -    -    -    go   go   -
       STEP_BACK              -    -    back back back back back back back back back back back back back back back -    -    -    -    -    back back -
       PUT_OFF                -    -    off  off  off  off  off  off  off  off  off  off  off  off  off  off  off  -    -    -    -    -    -    -    -
@@ -71,6 +71,8 @@ final class Table {
       JACK_MOVED             chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -
       HEAD_MARKING           -    -    -    -    -    miss mark mlos mlos mlos lsfr -    mlos lsfr -    -    -    mkag -    -    -    -    -    -    -
       NEW_HARDWARE           -    -    -    -    -    hdwr -    -    -    -    -    newh -    -    -    -    -    -    -    -    -    -    -    -    -
+      HARDWARE_LENGTH        -    -    -    -    -    used -    -    -    -    -    -    -    -    -    -    -    usag -    -    -    -    -    -    -
+      HARDWARE_USES          -    -    -    -    -    used -    -    -    -    -    -    -    -    -    -    -    usag -    -    -    -    -    -    -
       SEVERAL                -    -    -    -    -    each -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
       TIMER_START            -    -    -    -    -    -    -    -    -    -    -    -    -    -    timr -    -    -    -    -    -    -    -    -    -
       TIMER_SET              -    -    tset tset tset tset tset tset tset tset tset tset tset tset tset tset tset -    -    -    tset tset tset tset -

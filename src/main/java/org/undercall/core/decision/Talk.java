@@ -9,6 +9,7 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.reply.Habit;
 import org.undercall.core.term.LoadChange;
 import org.undercall.core.term.StepRef;
+import org.undercall.core.term.TorqueHint;
 
 /**
  * Where the conversation stands.
@@ -18,9 +19,15 @@ import org.undercall.core.term.StepRef;
  * @param missed how well it goes
  * @param last what was said last, if it can be taken back or was refused
  * @param habit how much is said
+ * @param hinted the fastener whose torque after the last angle gave a hint just now
  */
 public record Talk(
-    Mode mode, Optional<Pending> pending, Missed missed, Optional<Last> last, Habit habit) {
+    Mode mode,
+    Optional<Pending> pending,
+    Missed missed,
+    Optional<Last> last,
+    Habit habit,
+    Optional<StepRef> hinted) {
 
   /**
    * What was said last.
@@ -47,6 +54,7 @@ public record Talk(
             EventKind.LOAD_CONFIRMED,
             EventKind.NOTE_KEPT,
             EventKind.NEW_HARDWARE_FITTED,
+            EventKind.REUSE_NOTED,
             EventKind.MARKING_NOTED,
             EventKind.RUN_IN_BY_HAND,
             EventKind.RUN_DOWN_NOTED,
@@ -67,6 +75,7 @@ public record Talk(
             EventKind.VALUE_REFUSED,
             EventKind.CLOSE_REFUSED,
             EventKind.MARKING_REFUSED,
+            EventKind.REUSE_REFUSED,
             EventKind.LOAD_REFUSED,
             EventKind.NOT_NOW,
             EventKind.VALUE_DROPPED,
@@ -168,38 +177,62 @@ public record Talk(
           EventKind.REMINDED,
           EventKind.STEP_RECALLED);
 
+  /** Answers and refusals. */
+  private static final Set<EventKind> CHANGES_NOTHING =
+      Set.of(EventKind.ASKED, EventKind.CLOSE_REFUSED, EventKind.NOT_NOW, EventKind.TALK_SET);
+
   static final Talk START =
-      new Talk(Mode.BRIEFING, Optional.empty(), Missed.NONE, Optional.empty(), Habit.NEW);
+      new Talk(
+          Mode.BRIEFING,
+          Optional.empty(),
+          Missed.NONE,
+          Optional.empty(),
+          Habit.NEW,
+          Optional.empty());
 
   Talk with(Mode next) {
-    return new Talk(next, pending, missed, last, habit);
+    return new Talk(next, pending, missed, last, habit, hinted);
   }
 
   Talk awaiting(Pending next) {
-    return new Talk(mode, Optional.of(next), missed, last, habit);
+    return new Talk(mode, Optional.of(next), missed, last, habit, hinted);
   }
 
   Talk settled() {
-    return new Talk(mode, Optional.empty(), missed, last, habit);
+    return new Talk(mode, Optional.empty(), missed, last, habit, hinted);
   }
 
   /** With so many phrases in a row not understood, 0 after one that was. */
   Talk missed(int inARow) {
-    return new Talk(mode, pending, new Missed(inARow, missed.quietUntil()), last, habit);
+    return new Talk(mode, pending, new Missed(inARow, missed.quietUntil()), last, habit, hinted);
   }
 
   /** With the reason remarked on. */
   Talk quietUntil(Instant until) {
-    return new Talk(mode, pending, new Missed(missed.inARow(), Optional.of(until)), last, habit);
+    return new Talk(
+        mode, pending, new Missed(missed.inARow(), Optional.of(until)), last, habit, hinted);
   }
 
   /** With another habit. */
   public Talk with(Habit next) {
-    return new Talk(mode, pending, missed, last, next);
+    return new Talk(mode, pending, missed, last, next, hinted);
+  }
+
+  /** What is left of the hint after an event: it outlasts only what changes nothing. */
+  Talk hintedAfter(SessionEvent event) {
+    EventKind kind = EventKind.of(event);
+    if (event instanceof SessionEvent.FinalTorqueJudged e) {
+      boolean outside = e.hint() != TorqueHint.AS_EXPECTED;
+      return new Talk(
+          mode, pending, missed, last, habit, outside ? Optional.of(e.step()) : Optional.empty());
+    }
+    return hinted.isEmpty() || SAYS_NOTHING.contains(kind) || CHANGES_NOTHING.contains(kind)
+        ? this
+        : new Talk(mode, pending, missed, last, habit, Optional.empty());
   }
 
   /** With what was said last. */
   Talk last(Optional<Last> next) {
-    return new Talk(mode, pending, missed, next, habit);
+    return new Talk(mode, pending, missed, next, habit, hinted);
   }
 }

@@ -9,7 +9,8 @@ import org.undercall.core.term.Positions;
 /**
  * How far the tightening of a fastener has come.
  *
- * @param newHardware whether new hardware was fitted since it was last loosened
+ * @param newHardware whether new hardware, or used hardware within its limit, was fitted since it
+ *     was last loosened
  * @param marking the head marking that was read back
  * @param stagesClosed how many stages are closed since it was last loosened
  * @param called the value called for the stage at hand, if it matched
@@ -44,12 +45,12 @@ public record Tightening(
     return stagesClosed > 0 || !pass.closed().isEmpty();
   }
 
-  /** New hardware may be of another class: its head marking is to be read again. */
+  /** Other hardware may be of another class: its head marking is to be read again. */
   Tightening withNewHardware() {
     return new Tightening(true, Optional.empty(), 0);
   }
 
-  /** Without what was said of new hardware. */
+  /** Without what was said of the hardware. */
   Tightening withoutNewHardware() {
     return LOOSE;
   }
@@ -138,8 +139,8 @@ public record Tightening(
         newHardware, marking, stagesClosed, Optional.empty(), tooFar, Optional.of(degrees), pass);
   }
 
-  /** Loosened fully: what was used up by an angle does not count as new. */
-  Tightening loosened(boolean angleBegun) {
-    return angleBegun ? LOOSE : new Tightening(newHardware, marking, 0);
+  /** Loosened fully: what was used up does not count as new. */
+  Tightening loosened(boolean usedUp) {
+    return usedUp ? LOOSE : new Tightening(newHardware, marking, 0);
   }
 }

@@ -1,5 +1,6 @@
 package org.undercall.core.decision;
 
+import java.util.List;
 import java.util.Optional;
 import org.undercall.core.event.Missing;
 import org.undercall.core.event.Moment;
@@ -7,9 +8,12 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Walk;
 import org.undercall.core.reply.Refuse;
+import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
 import org.undercall.core.term.Remedy;
+import org.undercall.core.term.StepRef;
 
 /**
  * What is done when something went wrong. It is read back; then the step waits until it is settled,
@@ -18,22 +22,38 @@ import org.undercall.core.term.Remedy;
 final class TroubleRules {
   private TroubleRules() {}
 
-  /** Something went wrong at the step at hand; of a set at the one named, or the one at hand. */
+  /**
+   * Something went wrong at the step at hand, or at the fastener whose torque just gave a hint; of
+   * a set at the one named, or the one at hand.
+   */
   static Decision called(Session session, Intent intent, Moment now) {
-    if (session.state().closed()) {
+    Intent.OfTrouble said = (Intent.OfTrouble) intent;
+    Optional<StepRef> hinted = session.talk().hinted();
+    if (hinted.isEmpty() && session.state().closed()) {
       return TalkRules.notNow(session, intent, now);
     }
-    Intent.OfTrouble said = (Intent.OfTrouble) intent;
     Turn turn = new Turn(session).drop();
-    Optional<Integer> position = position(turn.session(), said);
-    int most = fastener(session).map(f -> f.set().count()).orElse(1);
+    StepRef step = hinted.orElse(session.ref());
+    Optional<Fastener> fastener = fastener(session, step);
+    Optional<Integer> position =
+        hinted.isPresent()
+            ? said.position().filter(n -> n != 1 || fastener.get().set().several())
+            : position(turn.session(), said);
+    int most = fastener.map(f -> f.set().count()).orElse(1);
     if (position.filter(n -> n > most).isPresent()) {
       return turn.then(
           StepRules.refuse(turn.session(), Missing.POSITION, Refuse.noSuchPosition(most)));
     }
-    return turn.record(new SessionEvent.TroubleCalled(session.ref(), said.trouble(), position))
+    return turn.record(new SessionEvent.TroubleCalled(step, said.trouble(), position))
         .prompt()
         .end(Outcome.ASKED);
+  }
+
+  /** The same where nothing can go wrong at the step at hand. */
+  static Decision afterHint(Session session, Intent intent, Moment now) {
+    return session.talk().hinted().isPresent()
+        ? called(session, intent, now)
+        : TalkRules.notNow(session, intent, now);
   }
 
   private static Optional<Integer> position(Session session, Intent.OfTrouble said) {
@@ -54,12 +74,19 @@ final class TroubleRules {
                     : session.tightening().pass().next(set.get().set().sequence()));
   }
 
-  /** Keeps what went wrong. */
+  /** Keeps what went wrong; a fastener that was closed is opened for it. */
   static Decision keep(Session session, Pending.Wrong wrong) {
-    return new Turn(session)
-        .record(new SessionEvent.TroubleNoted(wrong.step(), wrong.trouble(), wrong.position()))
-        .interrupt()
-        .prompt()
+    Turn turn = new Turn(session);
+    SessionEvent noted =
+        new SessionEvent.TroubleNoted(wrong.step(), wrong.trouble(), wrong.position());
+    if (wrong.step().equals(session.ref()) && !session.state().closed()) {
+      return turn.record(noted).interrupt().prompt().end(Outcome.ACCEPTED);
+    }
+    int index = session.walk().indexOf(wrong.step());
+    List<Walk.Place> doubtful = new Bonds(session).doubtfulAfter(index);
+    StepRules.open(turn, index).moveTo(index, s -> Reply.SILENCE).record(noted);
+    return turn.say(Prompt.entering(turn.session()))
+        .doubt(doubtful, wrong.step())
         .end(Outcome.ACCEPTED);
   }
 
@@ -92,7 +119,12 @@ final class TroubleRules {
   }
 
   private static Optional<Fastener> fastener(Session session) {
-    return session.place().step() instanceof Step.Fasten fasten
+    return fastener(session, session.ref());
+  }
+
+  private static Optional<Fastener> fastener(Session session, StepRef ref) {
+    Walk.Place place = session.walk().places().get(session.walk().indexOf(ref));
+    return place.step() instanceof Step.Fasten fasten
         ? Optional.of(fasten.fastener())
         : Optional.empty();
   }

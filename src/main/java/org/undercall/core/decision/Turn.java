@@ -128,7 +128,8 @@ final class Turn {
     return moveTo(index, Prompt::entering);
   }
 
-  private Turn moveTo(int index, Function<Session, Reply> prompt) {
+  /** Goes to a step, and says this of it. */
+  Turn moveTo(int index, Function<Session, Reply> prompt) {
     StepRef target = session.walk().places().get(index).ref();
     boolean other = index != session.progress().at();
     if (other) {

@@ -181,6 +181,22 @@ public enum EventKind {
       "EV92",
       SessionEvent.WorkTakenOver.class,
       "Another technician took the work over and understood the cautions."),
+  REUSE_CALLED(
+      "EV96",
+      SessionEvent.ReuseCalled.class,
+      "A used part was measured, or its uses counted, and waits for read-back."),
+  REUSE_NOTED(
+      "EV97",
+      SessionEvent.ReuseNoted.class,
+      "A used part within its limit was read back and is fitted again."),
+  REUSE_REFUSED(
+      "EV98",
+      SessionEvent.ReuseRefused.class,
+      "A used part was refused: too long, used too often, or not credible."),
+  FINAL_TORQUE_JUDGED(
+      "EV99",
+      SessionEvent.FinalTorqueJudged.class,
+      "A torque read after the last angle was held against a band: a hint, never a verdict."),
   LOG_DOUBTED(
       "EV60",
       SessionEvent.LogDoubted.class,

@@ -3,6 +3,7 @@ package org.undercall.core.event;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.Optional;
+import org.undercall.core.term.BandSource;
 import org.undercall.core.term.Finding;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.HearingTrouble;
@@ -18,10 +19,12 @@ import org.undercall.core.term.OverdueReason;
 import org.undercall.core.term.Positions;
 import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Remedy;
+import org.undercall.core.term.ReuseBy;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 import org.undercall.core.term.TalkLevel;
 import org.undercall.core.term.TimerName;
+import org.undercall.core.term.TorqueHint;
 import org.undercall.core.term.Trouble;
 import org.undercall.core.term.Vin;
 
@@ -125,6 +128,17 @@ public sealed interface SessionEvent {
   record FinalTorqueNoted(StepRef step, BigDecimal value) implements SessionEvent {}
 
   /**
+   * A torque after the last angle was held against a band. A hint, never a verdict.
+   *
+   * @param least the band's lower end, in the unit of the specification
+   * @param most its upper end
+   * @param band where it comes from
+   */
+  record FinalTorqueJudged(
+      StepRef step, TorqueHint hint, BigDecimal least, BigDecimal most, BandSource band)
+      implements SessionEvent {}
+
+  /**
    * The wrench that is used from here on.
    *
    * @param wrench its name in the procedure
@@ -173,6 +187,18 @@ public sealed interface SessionEvent {
       this(step, Optional.empty());
     }
   }
+
+  /**
+   * A used part is to be fitted again; waits to be read back.
+   *
+   * @param value its length in millimetres, of a set the longest; or how often it was tightened
+   *     before, of a set the most
+   */
+  record ReuseCalled(StepRef step, ReuseBy by, BigDecimal value) implements SessionEvent {}
+
+  record ReuseNoted(StepRef step, ReuseBy by, BigDecimal value) implements SessionEvent {}
+
+  record ReuseRefused(StepRef step, ReuseBy by, BigDecimal value) implements SessionEvent {}
 
   record LoadCalled(Side side, LoadCondition condition, LoadProof proof, Optional<Measure> height)
       implements SessionEvent {}

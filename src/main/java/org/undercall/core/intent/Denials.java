@@ -169,7 +169,8 @@ public final class Denials {
       List<String> own = new ArrayList<>(wording.before());
       own.addAll(wording.after());
       own.removeAll(LITTLE);
-      return new Claimed(wording.kind(), List.copyOf(own));
+      boolean telling = !own.stream().allMatch(Denials::denies);
+      return new Claimed(wording.kind(), telling ? List.copyOf(own) : List.of());
     }
 
     /** How much of them stands among these, from 0 to 1. */

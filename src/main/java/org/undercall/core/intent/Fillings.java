@@ -61,6 +61,7 @@ final class Fillings {
       case SIDE_SAID -> List.copyOf(SlotWords.SIDES_SAID.keySet());
       case HARDWARE_AND_MORE -> OneAnswer.PHRASES;
       case MARKING -> markings();
+      case TIMES -> SlotWords.TIMES.stream().skip(1).toList();
       case CAUSE -> List.copyOf(SlotWords.CAUSES.values());
       case EXCUSE -> List.copyOf(SlotWords.EXCUSES.values());
       case TROUBLE -> troubles();

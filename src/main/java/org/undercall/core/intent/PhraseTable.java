@@ -77,6 +77,10 @@ final class PhraseTable {
             "<count> new nuts fitted",
             "<count> new bolts",
             "<count> new nuts"));
+    table.put(
+        IntentKind.HARDWARE_LENGTH,
+        List.of("length <length>", "length is <length>", "bolt length <length>"));
+    table.put(IntentKind.HARDWARE_USES, List.of("used <times>"));
     table.put(IntentKind.SEVERAL, List.of("<hardware and more>"));
     table.put(
         IntentKind.HEAD_MARKING,
@@ -107,7 +111,9 @@ final class PhraseTable {
             "turned through <angle>",
             "<position> turned",
             "number <position> turned"));
-    table.put(IntentKind.FINAL_TORQUE, List.of("final torque <torque>"));
+    table.put(
+        IntentKind.FINAL_TORQUE,
+        List.of("final torque <torque>", "it pulls <torque>", "it pulls at <torque>"));
     table.put(IntentKind.LOOSENED, List.of("fully loosened", "it is fully loosened"));
     table.put(IntentKind.TURNED_SO_FAR, List.of("turned so far <angle>", "angle in total <angle>"));
     table.put(IntentKind.TROUBLE, List.of("<trouble>"));
@@ -242,7 +248,12 @@ final class PhraseTable {
         IntentKind.OTHER_UNIT,
         List.of("what is that in foot pounds", "what is that in newton meters"));
     table.put(
-        IntentKind.WHY_THIS_VALUE, List.of("why this value", "where does this value come from"));
+        IntentKind.WHY_THIS_VALUE,
+        List.of(
+            "why this value",
+            "where does this value come from",
+            "what is it for",
+            "why a new one"));
     table.put(IntentKind.SAY_MORE, List.of("say more", "tell me more", "say it all"));
     table.put(IntentKind.SAY_LESS, List.of("say less", "keep it short", "fewer words please"));
     table.put(IntentKind.WHICH_ONE, List.of("which one is next", "which ones are left"));

@@ -102,6 +102,7 @@ public final class Phrasebook {
                 SlotWords.SIDES.values().stream(),
                 SlotWords.REASONS.values().stream().flatMap(List::stream),
                 SlotWords.CAUSES.values().stream(),
+                SlotWords.TIMES.stream().skip(1),
                 SlotWords.TROUBLES.values().stream().flatMap(List::stream),
                 SlotWords.FINDINGS.values().stream().flatMap(List::stream),
                 SlotWords.EXCUSES.values().stream(),

@@ -57,6 +57,8 @@ enum Slot {
   HARDWARE_AND_MORE,
   /** A property class on a bolt head. */
   MARKING,
+  /** How often something was done: "once", "twice", up to "nine times". */
+  TIMES,
   /** Why a step is put off. */
   REASON,
   /** Why a step is closed out of order. */
@@ -144,6 +146,7 @@ enum Slot {
               .orElse(new Unclear(Reason.NOT_A_PHRASE));
       case HARDWARE_AND_MORE -> OneAnswer.read(words);
       case MARKING -> marking(words);
+      case TIMES -> times(kind, String.join(" ", words));
       case CAUSE -> named(SlotWords.CAUSES, String.join(" ", words), Intent.OutOfOrder::new);
       case EXCUSE -> named(SlotWords.EXCUSES, String.join(" ", words), Intent.Overdue::new);
       case TROUBLE -> trouble(words);
@@ -266,6 +269,16 @@ enum Slot {
     String text = read.number().value().toPlainString();
     return MARKING_FORM.matcher(text).matches()
         ? new Intent.Marking(new HeadMarking(text))
+        : new Unclear(Reason.NOT_A_PHRASE);
+  }
+
+  private static Intent times(IntentKind kind, String words) {
+    int number = SlotWords.TIMES.indexOf(words);
+    return number > 0
+        ? new OfNumber(
+            kind,
+            new SpokenNumber(BigDecimal.valueOf(number), SpokenNumber.Style.WORDS),
+            Optional.empty())
         : new Unclear(Reason.NOT_A_PHRASE);
   }
 

@@ -89,6 +89,13 @@ final class SlotWords {
               entry(TimerName.DRYING, "drying"),
               entry(TimerName.BATTERY, "battery")));
 
+  /** How often something was done; the place in the list is the number. */
+  static final List<String> TIMES =
+      Stream.concat(
+              Stream.of("", "once", "twice"),
+              NumberWords.DIGITS.stream().skip(3).map(number -> number + " times"))
+          .toList();
+
   /** What stands between the number and the name of a timer that is started. */
   static final List<String> MINUTES_FOR = List.of("minutes for the", "minute for the");
 
@@ -99,6 +106,10 @@ final class SlotWords {
               entry(
                   Trouble.THREAD_STRIPPED,
                   List.of("thread is stripped", "thread stripped", "thread is damaged")),
+              entry(
+                  Trouble.CROSS_THREADED,
+                  List.of(
+                      "it is cross threaded", "bolt is cross threaded", "nut is cross threaded")),
               entry(
                   Trouble.BROKEN,
                   List.of("bolt is broken", "bolt broke", "stud is broken", "nut is broken")),

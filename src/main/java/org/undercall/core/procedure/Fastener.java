@@ -14,6 +14,7 @@ import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.ReuseBy;
 
 /**
  * A fastener, or a set of like ones tightened together, with everything its tightening depends on.
@@ -139,22 +140,46 @@ public record Fastener(
    * What is turned.
    *
    * @param hardware bolt, nut or self-locking nut
-   * @param oneTimeUse whether new hardware is needed each time; it is if there is a reason
+   * @param oneTimeUse whether new hardware is asked for each time; it is if there is a reason
    * @param lubrication the state of thread and seat the specification assumes
    * @param renew why new hardware is needed; empty if it is not, or if no reason is stated
+   * @param reuse until when it may be used again all the same; empty if it may not
    */
   public record Part(
-      Hardware hardware, boolean oneTimeUse, Lubrication lubrication, Set<Renewal> renew) {
+      Hardware hardware,
+      boolean oneTimeUse,
+      Lubrication lubrication,
+      Set<Renewal> renew,
+      Optional<Reuse> reuse) {
     public Part {
       renew = renew.isEmpty() ? Set.of() : Collections.unmodifiableSet(EnumSet.copyOf(renew));
-      if (!oneTimeUse && !renew.isEmpty()) {
-        throw new IllegalArgumentException("what is renewed is for one use: " + renew);
+      if (!oneTimeUse && !(renew.isEmpty() && reuse.isEmpty())) {
+        throw new IllegalArgumentException("what is renewed is for one use: " + renew + reuse);
       }
+      Set<Renewal> reasons = renew;
+      if (reuse.filter(limit -> !reasons.stream().allMatch(limit::settles)).isPresent()) {
+        throw new IllegalArgumentException("a limit does not settle each of " + renew);
+      }
+    }
+
+    /** A part that is not used again if there is a reason. */
+    public Part(
+        Hardware hardware, boolean oneTimeUse, Lubrication lubrication, Set<Renewal> renew) {
+      this(hardware, oneTimeUse, lubrication, renew, Optional.empty());
     }
 
     /** A part of which no reason is stated. */
     public Part(Hardware hardware, boolean oneTimeUse, Lubrication lubrication) {
       this(hardware, oneTimeUse, lubrication, Set.of());
+    }
+
+    /**
+     * Whether it is used up by being tightened at all, and not only by an angle: a lock, capsules,
+     * uses that are counted, or what the maker says.
+     */
+    public boolean wearsByTorque() {
+      boolean counted = reuse.filter(limit -> limit.by() == ReuseBy.USES).isPresent();
+      return counted || renew.stream().anyMatch(reason -> reason != Renewal.YIELDED);
     }
   }
 

@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.Optional;
 import org.undercall.core.term.Angle;
 import org.undercall.core.term.Torque;
+import org.undercall.core.term.TorqueHint;
 
 /** One stage of tightening: a torque, or an angle of turn after a torque. */
 public sealed interface Stage {
@@ -123,7 +124,15 @@ public sealed interface Stage {
     public record Band(Torque least, Torque most) {
       /** Whether it holds a torque in its unit. */
       public boolean holds(BigDecimal amount) {
-        return least.amount().compareTo(amount) <= 0 && amount.compareTo(most.amount()) <= 0;
+        return hint(amount) == TorqueHint.AS_EXPECTED;
+      }
+
+      /** What a torque in its unit hints at. */
+      public TorqueHint hint(BigDecimal amount) {
+        if (amount.compareTo(least.amount()) < 0) {
+          return TorqueHint.TOO_SOFT;
+        }
+        return amount.compareTo(most.amount()) > 0 ? TorqueHint.TOO_HARD : TorqueHint.AS_EXPECTED;
       }
     }
 

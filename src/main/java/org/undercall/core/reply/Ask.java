@@ -110,26 +110,6 @@ public final class Ask {
     return Reply.of("Say it with the unit, or after: it reads.");
   }
 
-  /** New hardware is to be fitted. */
-  public static Reply hardware(Fastener fastener) {
-    String part =
-        switch (fastener.part().hardware()) {
-          case BOLT -> "bolt";
-          case NUT, SELF_LOCKING_NUT -> "nut";
-        };
-    if (fastener.set().several()) {
-      String all = Words.count(fastener.set().count()) + " new " + part + "s";
-      return Reply.once(
-          Lesson.HARDWARE,
-          "Fit " + all + ", then say: " + all + " fitted.",
-          Words.sentence(all) + "?");
-    }
-    return Reply.once(
-        Lesson.HARDWARE,
-        "Fit a new " + part + ", then say: new " + part + " fitted.",
-        "New " + part + "?");
-  }
-
   /** So many are to be run in by hand. */
   public static Reply byHand(int count) {
     String all = Words.count(count);
@@ -239,6 +219,17 @@ public final class Ask {
   /** Something that went wrong, read back. */
   public static Reply readBackTrouble(Trouble trouble, Optional<Integer> position) {
     return Reply.of(Words.sentence(Words.trouble(trouble, position)) + ". It stays open.")
+        .and(correct());
+  }
+
+  /** Something that went wrong at a fastener that is closed, read back. */
+  public static Reply readBackTrouble(Walk.Place place, Trouble trouble) {
+    return Reply.of(
+            Words.sentence(Words.steps(List.of(place)))
+                + ": "
+                + Words.trouble(trouble, Optional.empty())
+                + ".",
+            "It will be opened again.")
         .and(correct());
   }
 

@@ -26,6 +26,8 @@ public enum Lesson {
   READ_BACK("Say: that is correct[.]", Of.WORK),
   HEIGHT("bounced or rolled", Of.WORK),
   HARDWARE("Fit [a-z -]+, then say: ", Of.WORK),
+  REUSE_LENGTH("Or measure [a-z]+, [a-z ]+, and say: length, and the value[.]", Of.JOB),
+  REUSE_USES(" before, say: used, and how often[.]", Of.JOB),
   BY_HAND("by hand[.] Then say: ", Of.WORK),
   MARKING("Read out the head marking[.]", Of.WORK),
   STAGE("Stage one of |Torque, [a-z ]+[.]", Of.JOB),

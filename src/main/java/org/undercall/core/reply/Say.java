@@ -40,7 +40,8 @@ public final class Say {
     return Reply.of("Noted. Say: " + closing(stage) + ".");
   }
 
-  private static Reply kept() {
+  /** Something was kept as it was read back. */
+  public static Reply kept() {
     return Reply.once(Lesson.NOTED, "Noted.", "");
   }
 
@@ -51,20 +52,6 @@ public final class Say {
   /** A wrench was named. */
   public static Reply wrench(int number) {
     return Reply.of("Wrench " + Words.count(number) + ".");
-  }
-
-  /** The torque after the last angle was kept; outside its band that is said. */
-  public static Reply finalTorque(Optional<Stage.AngleStage.Band> missed) {
-    return missed
-        .map(
-            band ->
-                Reply.of(
-                    "Recorded. Not between "
-                        + Words.digits(band.least().amount())
-                        + " and "
-                        + Words.torque(band.most())
-                        + ". Check the bolt."))
-        .orElseGet(Say::kept);
   }
 
   /** What was said of the wrench was taken back. */

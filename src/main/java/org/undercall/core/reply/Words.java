@@ -229,6 +229,7 @@ final class Words {
   static String trouble(Trouble trouble) {
     return switch (trouble) {
       case THREAD_STRIPPED -> "thread stripped";
+      case CROSS_THREADED -> "cross-threaded";
       case BROKEN -> "broken";
       case SEIZED -> "seized";
       case KEEPS_TURNING -> "keeps turning";

@@ -51,7 +51,7 @@ final class Doubts {
         StepReview.Doubt.HEAD_MARKING_NOT_READ);
     addIf(
         doubts,
-        fastener.part().oneTimeUse() && tightened.newHardware().isEmpty(),
+        fastener.part().oneTimeUse() && !tightened.hardwareHolds(fastener.part()),
         StepReview.Doubt.HARDWARE_NOT_NEW);
   }
 

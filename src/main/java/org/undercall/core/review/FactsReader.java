@@ -61,6 +61,9 @@ final class FactsReader {
     if (event instanceof SessionEvent.CloseRefused e) {
       return "closing lacks " + Kebab.of(e.missing());
     }
+    if (event instanceof SessionEvent.ReuseRefused) {
+      return "used part beyond its limit";
+    }
     if (event instanceof SessionEvent.MarkingRefused) {
       return "head marking not in the procedure";
     }

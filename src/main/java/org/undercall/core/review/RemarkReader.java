@@ -88,6 +88,9 @@ final class RemarkReader {
     if (event instanceof SessionEvent.CloseRefused e) {
       return Optional.of(new Refused(Optional.of(e.step())));
     }
+    if (event instanceof SessionEvent.ReuseRefused e) {
+      return Optional.of(new Refused(Optional.of(e.step())));
+    }
     if (event instanceof SessionEvent.MarkingRefused e) {
       return Optional.of(new Refused(Optional.of(e.step())));
     }

@@ -86,6 +86,12 @@ final class StepEvents {
     if (event instanceof SessionEvent.FinalTorqueNoted e) {
       return Optional.of(e.step());
     }
+    if (event instanceof SessionEvent.FinalTorqueJudged e) {
+      return Optional.of(e.step());
+    }
+    if (event instanceof SessionEvent.ReuseNoted e) {
+      return Optional.of(e.step());
+    }
     if (event instanceof SessionEvent.TroubleNoted e) {
       return Optional.of(e.step());
     }

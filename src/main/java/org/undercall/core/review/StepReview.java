@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
@@ -96,24 +97,41 @@ public record StepReview(
    *
    * @param marking the head marking that was read
    * @param newHardware when new hardware was fitted
+   * @param reused what was read back of a used part that was fitted again
    * @param byHand when it was run in by hand, of a set all
    * @param load the confirmation that the last closing rests on
    * @param stages the stages of the specification; empty while the marking decides and is not known
    * @param runDown the torque that a nut needed to run down
    * @param finalTorque the torque that was read after the last angle
+   * @param judged what it hints at, and the band it was held against
    * @param voided how often stages were made void
    */
   public record Tightened(
       Optional<HeadMarking> marking,
       Optional<OffsetDateTime> newHardware,
+      Optional<Review.Timed<SessionEvent.ReuseNoted>> reused,
       Optional<OffsetDateTime> byHand,
       Optional<Review.Timed<SessionEvent.LoadConfirmed>> load,
       List<StageReview> stages,
       Optional<BigDecimal> runDown,
       Optional<Review.Timed<SessionEvent.FinalTorqueNoted>> finalTorque,
+      Optional<SessionEvent.FinalTorqueJudged> judged,
       int voided) {
     public Tightened {
       stages = List.copyOf(stages);
+    }
+
+    /** Whether there is new hardware, or a used part within its limit. */
+    public boolean hardwareHolds(Fastener.Part part) {
+      return newHardware.isPresent()
+          || reused
+              .map(Review.Timed::event)
+              .filter(
+                  e ->
+                      part.reuse()
+                          .filter(limit -> limit.by() == e.by() && limit.permits(e.value()))
+                          .isPresent())
+              .isPresent();
     }
 
     /** Whether the torque read after the last angle lies outside the band that is stated. */

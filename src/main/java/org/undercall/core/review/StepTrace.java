@@ -70,6 +70,10 @@ final class StepTrace {
       tightening.runDown(e.value());
     } else if (event instanceof SessionEvent.FinalTorqueNoted e) {
       tightening.finalTorque(new Review.Timed<>(now.at(), e, clip));
+    } else if (event instanceof SessionEvent.FinalTorqueJudged e) {
+      tightening.judged(e);
+    } else if (event instanceof SessionEvent.ReuseNoted e) {
+      tightening.reused(new Review.Timed<>(now.at(), e, clip));
     } else if (event instanceof SessionEvent.TroubleNoted e) {
       wrong = e.position();
       troubled = true;

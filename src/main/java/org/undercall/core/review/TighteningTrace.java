@@ -30,6 +30,8 @@ final class TighteningTrace {
   private Optional<Review.Timed<SessionEvent.LoadConfirmed>> load = Optional.empty();
   private Optional<BigDecimal> turned = Optional.empty();
   private Optional<Review.Timed<SessionEvent.FinalTorqueNoted>> finalTorque = Optional.empty();
+  private Optional<SessionEvent.FinalTorqueJudged> judged = Optional.empty();
+  private Optional<Review.Timed<SessionEvent.ReuseNoted>> reused = Optional.empty();
   private Optional<OffsetDateTime> byHand = Optional.empty();
   private Optional<BigDecimal> runDown = Optional.empty();
   private boolean interrupted;
@@ -48,6 +50,21 @@ final class TighteningTrace {
     clearStages();
     loose();
     newHardware = Optional.of(at);
+    reused = Optional.empty();
+  }
+
+  /** A used part within its limit is fitted again. */
+  void reused(Review.Timed<SessionEvent.ReuseNoted> part) {
+    clearStages();
+    loose();
+    marking = Optional.empty();
+    noHardware();
+    reused = Optional.of(part);
+  }
+
+  private void noHardware() {
+    newHardware = Optional.empty();
+    reused = Optional.empty();
   }
 
   /** A called value; of an angle that was turned in part, with what was turned before. */
@@ -87,6 +104,7 @@ final class TighteningTrace {
     if (position.isEmpty()) {
       voided();
       marking = Optional.empty();
+      noHardware();
       newHardware = newFitted;
       return;
     }
@@ -134,11 +152,15 @@ final class TighteningTrace {
     loose();
     boolean some = !positions.getOrDefault(closed.size() + 1, List.of()).isEmpty();
     boolean none = turned.filter(t -> t.signum() == 0).isPresent() && !interrupted && !some;
-    boolean used = angleAtHand().isPresent() && !none;
+    boolean worn =
+        step instanceof Step.Fasten fasten
+            && fasten.fastener().part().wearsByTorque()
+            && (!closed.isEmpty() || some);
+    boolean used = worn || (angleAtHand().isPresent() && !none);
     voided();
     if (used) {
       marking = Optional.empty();
-      newHardware = Optional.empty();
+      noHardware();
     }
   }
 
@@ -156,7 +178,7 @@ final class TighteningTrace {
       voided();
       loose();
       marking = Optional.empty();
-      newHardware = Optional.empty();
+      noHardware();
       return;
     }
     voided++;
@@ -167,6 +189,7 @@ final class TighteningTrace {
     }
     int angle = first;
     finalTorque = Optional.empty();
+    judged = Optional.empty();
     closed.keySet().removeIf(stage -> stage >= angle);
     wrenches.keySet().removeIf(stage -> stage >= angle);
     positions.keySet().removeIf(stage -> stage >= angle);
@@ -178,6 +201,7 @@ final class TighteningTrace {
   void takenBack(int stage) {
     closed.remove(stage);
     finalTorque = Optional.empty();
+    judged = Optional.empty();
     called.remove(stage);
     wrenches.remove(stage);
     withdraw(stage, last);
@@ -188,8 +212,8 @@ final class TighteningTrace {
   /** What was said last was taken back. */
   void takenBack(String event) {
     switch (EventKind.valueOf(event)) {
-      case NEW_HARDWARE_FITTED -> {
-        newHardware = Optional.empty();
+      case NEW_HARDWARE_FITTED, REUSE_NOTED -> {
+        noHardware();
         marking = Optional.empty();
       }
       case MARKING_NOTED -> marking = Optional.empty();
@@ -232,6 +256,12 @@ final class TighteningTrace {
   /** A torque that was read after the last angle. */
   void finalTorque(Review.Timed<SessionEvent.FinalTorqueNoted> read) {
     finalTorque = Optional.of(read);
+    judged = Optional.empty();
+  }
+
+  /** It was held against a band. */
+  void judged(SessionEvent.FinalTorqueJudged hint) {
+    judged = Optional.of(hint);
   }
 
   private void named(int stage, WrenchTrace wrench) {
@@ -257,6 +287,7 @@ final class TighteningTrace {
     turned = Optional.empty();
     interrupted = false;
     finalTorque = Optional.empty();
+    judged = Optional.empty();
     called.clear();
     closed.clear();
     positions.clear();
@@ -265,7 +296,7 @@ final class TighteningTrace {
 
   StepReview.Tightened tightened() {
     return new StepReview.Tightened(
-        marking, newHardware, byHand, load, stages(), runDown, finalTorque, voided);
+        marking, newHardware, reused, byHand, load, stages(), runDown, finalTorque, judged, voided);
   }
 
   private List<Stage> specified() {

@@ -3,6 +3,7 @@ package org.undercall.core.term;
 /** What went wrong at a fastener or a part. Common terms of the trade, no source. */
 public enum Trouble {
   THREAD_STRIPPED,
+  CROSS_THREADED,
   BROKEN,
   SEIZED,
   /** It turns on without the torque rising, or was felt to yield. */

@@ -173,6 +173,8 @@ record BenchPromises(
       in.add(e.step());
     } else if (event instanceof SessionEvent.NewHardwareFitted e) {
       in.remove(e.step());
+    } else if (event instanceof SessionEvent.ReuseNoted e) {
+      in.remove(e.step());
     } else if (event instanceof SessionEvent.Loosened e) {
       in.remove(e.step());
     } else if (event instanceof SessionEvent.StepReopened e) {
@@ -184,6 +186,8 @@ record BenchPromises(
     if (event instanceof SessionEvent.RunDownNoted e) {
       next.put(e.step(), e.value());
     } else if (event instanceof SessionEvent.NewHardwareFitted e) {
+      next.remove(e.step());
+    } else if (event instanceof SessionEvent.ReuseNoted e) {
       next.remove(e.step());
     } else if (event instanceof SessionEvent.Loosened e) {
       next.remove(e.step());

@@ -210,7 +210,9 @@ class MannerTest {
             < Final torque one seven one newton metres.
             < Correct?
             > that is correct
-            < Recorded. Not between one zero zero and one six zero newton metres. Check the bolt.
+            < Recorded. Not between one zero zero and one six zero newton metres.
+            < Too hard. It may be cross-threaded or dirty.
+            < If so, say: it is cross threaded.
             > torque reached one one seven
             < Closed.
             < All steps are closed. Say: end of work.

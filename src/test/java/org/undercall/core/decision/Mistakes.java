@@ -12,7 +12,9 @@ import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.SpokenNumber;
 import org.undercall.core.intent.SpokenUnit;
+import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Procedure;
+import org.undercall.core.procedure.Reuse;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Tool;
@@ -215,6 +217,58 @@ final class Mistakes {
     return event instanceof SessionEvent.Loosened && before.marking().isEmpty()
         ? tightened(after, before.loosened(false))
         : after;
+  }
+
+  /** Whatever is said of a used part is within its limit. */
+  static Session withoutLimit(Session session, Intent intent) {
+    boolean used =
+        intent.kind() == IntentKind.HARDWARE_LENGTH || intent.kind() == IntentKind.HARDWARE_USES;
+    boolean limited =
+        used
+            && session.phase() == Phase.HARDWARE
+            && FastenRules.fastener(session).part().reuse().isPresent();
+    if (!limited) {
+      return session;
+    }
+    BigDecimal said = ((Intent.OfNumber) intent).number().value();
+    Fastener f = FastenRules.fastener(session);
+    Reuse limit = new Reuse(f.part().reuse().get().by(), said.add(BigDecimal.ONE));
+    Fastener.Part part =
+        new Fastener.Part(
+            f.part().hardware(),
+            true,
+            f.part().lubrication(),
+            f.part().renew(),
+            Optional.of(limit));
+    List<Walk.Place> places = new ArrayList<>(session.walk().places());
+    Walk.Place old = session.place();
+    Step other =
+        new Step.Fasten(
+            old.step().head(),
+            new Fastener(
+                f.name(),
+                f.thread(),
+                f.drive(),
+                part,
+                f.needs(),
+                f.set(),
+                f.variants(),
+                f.joint(),
+                f.manner()));
+    places.set(
+        session.progress().at(), new Walk.Place(old.ref(), old.phase(), other, old.wheels()));
+    return with(session, new Walk(session.walk().procedure(), places));
+  }
+
+  /** What a tightening used up counts as new. */
+  static Session lockedAgain(Session session, SessionEvent event) {
+    Session after = session.after(event);
+    boolean worn =
+        event instanceof SessionEvent.Loosened
+            && FastenRules.fastener(session).part().wearsByTorque()
+            && session.tightening().tight()
+            && !session.angleBegun();
+    return worn ? tightened(after, session.tightening().loosened(false)) : after;
   }
 
   static Session neverLifted(Session session) {

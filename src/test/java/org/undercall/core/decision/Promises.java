@@ -56,6 +56,7 @@ final class Promises {
           SessionEvent.TurnNoted.class,
           SessionEvent.RunDownNoted.class,
           SessionEvent.FinalTorqueNoted.class,
+          SessionEvent.ReuseNoted.class,
           SessionEvent.SessionEnded.class);
 
   /** What a no without more must never come to either: nothing is opened. */
@@ -81,6 +82,7 @@ final class Promises {
           SessionEvent.Measured.class,
           SessionEvent.MarkingNoted.class,
           SessionEvent.NewHardwareFitted.class,
+          SessionEvent.ReuseNoted.class,
           SessionEvent.TurnNoted.class,
           SessionEvent.Loosened.class,
           SessionEvent.LoadConfirmed.class,
@@ -118,6 +120,7 @@ final class Promises {
       Optional<SessionEvent.TroubleCalled> heardTrouble,
       CarPromises car,
       BenchPromises bench,
+      ReusePromises reuse,
       boolean handed) {}
 
   private final Walk walk;
@@ -135,6 +138,7 @@ final class Promises {
   private boolean closesByReading;
   private CarPromises car = CarPromises.START;
   private BenchPromises bench = BenchPromises.START;
+  private ReusePromises reuse = ReusePromises.START;
   private boolean handed;
 
   Promises(Walk walk) {
@@ -160,6 +164,7 @@ final class Promises {
     heardTrouble = kept.heardTrouble();
     car = kept.car();
     bench = kept.bench();
+    reuse = kept.reuse();
     handed = kept.handed();
   }
 
@@ -178,6 +183,7 @@ final class Promises {
     heardTrouble = other.heardTrouble;
     car = other.car;
     bench = other.bench;
+    reuse = other.reuse;
     handed = other.handed;
   }
 
@@ -205,13 +211,15 @@ final class Promises {
         heardTrouble,
         car,
         bench,
+        reuse,
         handed);
   }
 
   /** Nothing that was said of a loose fastener closes anything when it is taken back. */
   private static boolean isSafelyTakenBack(SessionEvent event) {
     return !(event instanceof SessionEvent.SayingTakenBack e)
-        || Set.of("NEW_HARDWARE_FITTED", "MARKING_NOTED", "RUN_IN_BY_HAND").contains(e.what());
+        || Set.of("NEW_HARDWARE_FITTED", "REUSE_NOTED", "MARKING_NOTED", "RUN_IN_BY_HAND")
+            .contains(e.what());
   }
 
   /** Checks one decision, or throws. */
@@ -234,8 +242,10 @@ final class Promises {
       types.add(event.getClass());
       car.check(this, event);
       bench.check(walk, part(intent, event), event);
+      reuse.check(walk, part(intent, event), event);
       check(part(intent, event), event);
       bench = bench.after(event);
+      reuse = reuse.after(walk, event);
       car = car.after(walk, event);
       keep(event);
     }
@@ -347,6 +357,7 @@ final class Promises {
       require(!closes, "a restart closes nothing", event);
       car = car.after(walk, event);
       bench = bench.after(event);
+      reuse = reuse.after(walk, event);
       keep(event);
     }
   }
@@ -662,7 +673,8 @@ final class Promises {
       StepBook book = book(e.step());
       boolean none = book.turned().filter(t -> t.signum() == 0).isPresent();
       boolean some = !book.set().called().isEmpty();
-      boolean used = atAngle(e.step()) && (book.broken() || some || !none);
+      boolean worn = ReusePromises.wears(fastener(e.step()).part()) && (book.stages() > 0 || some);
+      boolean used = worn || (atAngle(e.step()) && (book.broken() || some || !none));
       books.put(e.step(), used ? StepBook.EMPTY : StepBook.loose(book.hardware(), book.marking()));
     } else {
       keepHeard(event);
@@ -671,6 +683,8 @@ final class Promises {
 
   private void keepHeard(SessionEvent event) {
     if (event instanceof SessionEvent.NewHardwareFitted e) {
+      books.put(e.step(), StepBook.loose(true, Optional.empty()));
+    } else if (event instanceof SessionEvent.ReuseNoted e) {
       books.put(e.step(), StepBook.loose(true, Optional.empty()));
     } else if (event instanceof SessionEvent.MarkingNoted e) {
       books.put(e.step(), StepBook.loose(book(e.step()).hardware(), Optional.of(e.marking())));
@@ -750,7 +764,7 @@ final class Promises {
   private void takenBack(SessionEvent.SayingTakenBack e) {
     StepBook book = book(e.step());
     switch (EventKind.valueOf(e.what())) {
-      case NEW_HARDWARE_FITTED -> books.put(e.step(), StepBook.EMPTY);
+      case NEW_HARDWARE_FITTED, REUSE_NOTED -> books.put(e.step(), StepBook.EMPTY);
       case MARKING_NOTED -> books.put(e.step(), StepBook.loose(book.hardware(), Optional.empty()));
       case TROUBLE_NOTED -> books.put(e.step(), book.wrong(Optional.empty()));
       case TURN_NOTED -> books.put(e.step(), book.broken(true));

@@ -12,6 +12,7 @@ import org.undercall.core.intent.SoundLevels;
 import org.undercall.core.intent.SpokenNumber;
 import org.undercall.core.intent.SpokenUnit;
 import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Reuse;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.term.Finding;
@@ -59,6 +60,9 @@ public final class RandomTechnician {
     if (turned && random.nextInt(10) == 0) {
       return of(IntentKind.FINAL_TORQUE);
     }
+    if (session.talk().hinted().isPresent() && random.nextInt(2) == 0) {
+      return of(IntentKind.TROUBLE);
+    }
     if (luck < (session.phase() == Phase.BRIEFING ? 10 : 55)) {
       return sensible(session);
     }
@@ -92,9 +96,10 @@ public final class RandomTechnician {
       case CHECK -> of(IntentKind.CHECK_PASSED);
       case MEASURE -> number(IntentKind.VALUE_CALLED, pick("350", "390", "5"));
       case HARDWARE ->
-          switch (random.nextInt(6)) {
+          switch (random.nextInt(reuse(session).isPresent() ? 10 : 6)) {
             case 0 -> tooEarly(session);
             case 1, 2 -> several(newHardware(session), byHand(session));
+            case 6, 7, 8, 9 -> of(ReuseRules.kind(reuse(session).get().by()));
             default -> newHardware(session);
           };
       case MARKING -> of(IntentKind.HEAD_MARKING);
@@ -135,6 +140,10 @@ public final class RandomTechnician {
           of(pick(IntentKind.GO_TO_STEP, IntentKind.REOPEN, IntentKind.SIDE_CHANGE));
       case ENDED -> of(IntentKind.REPEAT);
     };
+  }
+
+  private static Optional<Reuse> reuse(Session session) {
+    return ((Step.Fasten) session.place().step()).fastener().part().reuse();
   }
 
   private Intent load(Session session) {
@@ -268,6 +277,8 @@ public final class RandomTechnician {
               ? new Intent.Plain(kind)
               : number(kind, NUMBERS.get(random.nextInt(NUMBERS.size())));
       case TURNED_SO_FAR -> number(kind, pick("0", "30", "60", "90", "200"));
+      case HARDWARE_LENGTH -> number(kind, pick("52.5", "52.3", "50", "52.6", "5.3", "117"));
+      case HARDWARE_USES -> number(kind, pick("1", "1", "2", "3"));
       case WRENCH_NAMED -> new Intent.OfPosition(kind, 1 + random.nextInt(3));
       case JOB_TOLD ->
           new Intent.OfJob(

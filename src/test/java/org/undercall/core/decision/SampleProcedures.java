@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import org.undercall.core.procedure.Bearing;
 import org.undercall.core.procedure.Bearing.Lift;
@@ -15,6 +16,8 @@ import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.Lubrication;
 import org.undercall.core.procedure.Procedure;
+import org.undercall.core.procedure.Renewal;
+import org.undercall.core.procedure.Reuse;
 import org.undercall.core.procedure.RideHeight;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
@@ -27,11 +30,15 @@ import org.undercall.core.term.Angle;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.MeasureUnit;
+import org.undercall.core.term.ReuseBy;
 import org.undercall.core.term.Torque;
 import org.undercall.core.term.TorqueUnit;
 
 /** Small procedures with invented values. */
 final class SampleProcedures {
+  static final Reuse LENGTH_LIMIT = new Reuse(ReuseBy.LENGTH, new BigDecimal("52.5"));
+  static final Reuse THREE_USES = new Reuse(ReuseBy.USES, new BigDecimal("3"));
+
   private SampleProcedures() {}
 
   /** A wrench that clicks, calibrated shortly before the work. */
@@ -387,6 +394,32 @@ final class SampleProcedures {
             manner));
   }
 
+  /** Used again as it is, for one use, for one use for a reason, or used again within a limit. */
+  private static Fastener.Part part(SplittableRandom random) {
+    return switch (random.nextInt(8)) {
+      case 0 -> part(Set.of(Renewal.YIELDED), Optional.of(LENGTH_LIMIT));
+      case 1 -> part(Set.of(Renewal.SELF_LOCKING), Optional.of(THREE_USES));
+      case 2 -> part(Set.of(), Optional.of(random.nextBoolean() ? LENGTH_LIMIT : THREE_USES));
+      case 3 -> part(Set.of(Renewal.values()[random.nextInt(4)]), Optional.empty());
+      default ->
+          new Fastener.Part(Hardware.SELF_LOCKING_NUT, random.nextBoolean(), Lubrication.DRY);
+    };
+  }
+
+  /** A part that is renewed for these reasons, or used again within a limit. */
+  static Fastener.Part part(Set<Renewal> renew, Optional<Reuse> reuse) {
+    boolean nut = reuse.filter(limit -> limit.by() == ReuseBy.USES).isPresent();
+    Hardware hardware = nut ? Hardware.SELF_LOCKING_NUT : Hardware.BOLT;
+    return new Fastener.Part(hardware, true, Lubrication.DRY, renew, reuse);
+  }
+
+  /** An angle with the band of the torque after it. */
+  static Stage banded(String degrees, String least, String most) {
+    Stage.AngleStage.Band band =
+        new Stage.AngleStage.Band(Torque.newtonMetres(least), Torque.newtonMetres(most));
+    return new Stage.AngleStage(Angle.degrees(degrees), BigDecimal.ONE, false, Optional.of(band));
+  }
+
   private static Step sometimesSet(Step step, SplittableRandom random) {
     return switch (random.nextInt(9)) {
       case 0 -> set(step, 2, List.of());
@@ -402,7 +435,8 @@ final class SampleProcedures {
       stages.add(torque("65"));
     }
     if (random.nextBoolean()) {
-      stages.add(angle("90"));
+      boolean banded = random.nextInt(3) == 0;
+      stages.add(banded ? banded("90", "100", "115") : angle("90"));
     }
     if (random.nextInt(6) == 0) {
       Stage back = new Stage.AngleStage(Angle.degrees("60"), BigDecimal.ONE, true);
@@ -419,7 +453,7 @@ final class SampleProcedures {
     Step step =
         fasten(
             id,
-            new Fastener.Part(Hardware.SELF_LOCKING_NUT, random.nextBoolean(), Lubrication.DRY),
+            part(random),
             List.of(LoadCondition.values()).get(random.nextInt(3)),
             List.of(new Variant(Optional.empty(), stages)));
     if (random.nextInt(10) == 0) {

@@ -93,6 +93,7 @@ final class Search {
       Talk.Mode mode,
       Optional<Pending> pending,
       Optional<Talk.Last> last,
+      Optional<StepRef> hinted,
       Car car,
       Bench bench) {}
 
@@ -199,6 +200,7 @@ final class Search {
             talk.mode(),
             talk.pending(),
             talk.last(),
+            talk.hinted(),
             node.session().car(),
             node.session().bench());
     numbers.append(standings.number(standing));
@@ -229,7 +231,8 @@ final class Search {
                     standing.pending(),
                     Talk.Missed.NONE,
                     standing.last(),
-                    Habit.NEW));
+                    Habit.NEW,
+                    standing.hinted()));
     return new Node(session, new Promises(walk, bookOf, kept.part(key.charAt(2 * steps + 2))));
   }
 

@@ -190,6 +190,22 @@ final class SeededBugs {
             "hardware, marking and load before a stage",
             keeping(Mistakes::oldHardware)),
         new SeededBug(
+            "a used part counts without being read back",
+            "a used part read back",
+            replacing(
+                e ->
+                    e instanceof SessionEvent.ReuseCalled r
+                        ? new SessionEvent.ReuseNoted(r.step(), r.by(), r.value())
+                        : e)),
+        new SeededBug(
+            "a bolt beyond its limit, or a nut used up, is fitted again",
+            "a used part within its limit",
+            believing(Mistakes::withoutLimit)),
+        new SeededBug(
+            "a nut that was tightened before counts as new after it was loosened",
+            "hardware, marking and load before a stage",
+            keeping(Mistakes::lockedAgain)),
+        new SeededBug(
             "one-time hardware is never asked for",
             "hardware, marking and load before a stage",
             believing(
