@@ -70,8 +70,8 @@ public final class AnglePlot {
                 title, note, MEANING, "angle after the torque stage in °", "preload in kN"),
             0.2,
             List.of(course(friction.low(), Sheet.BLUE), course(friction.high(), Sheet.ORANGE)));
-    plot.beyond(tooFar, String.format(Locale.ROOT, "may be too far: from %.0f°", tooFar));
     plot.upright(turn.degrees(), String.format(Locale.ROOT, "specified %.0f°", turn.degrees()));
+    plot.beyond(tooFar, String.format(Locale.ROOT, "may be too far from %.0f°", tooFar));
     yieldPoint(plot, friction.low(), true);
     yieldPoint(plot, friction.high(), false);
     return plot.toString();

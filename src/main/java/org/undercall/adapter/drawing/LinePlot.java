@@ -13,6 +13,10 @@ final class LinePlot {
   private static final double LEFT = 55;
   private static final double ROOM = 0.05;
   private static final double LEGEND = 16;
+
+  /** How far, in pixels, a point may lie off a straight line. */
+  private static final double STRAIGHT = 0.1;
+
   private static final String[] DASHES = {
     "stroke", "#666", "stroke-width", "1.5", "stroke-dasharray", "6 4"
   };
@@ -110,7 +114,34 @@ final class LinePlot {
       points[i] = across.at(points[i]);
       points[i + 1] = up.at(points[i + 1]);
     }
-    svg.polyline(points, style(course));
+    svg.polyline(straightened(points), style(course));
+  }
+
+  /** Without the points that lie on a straight line between others. */
+  private static double[] straightened(double[] points) {
+    List<Double> kept = new ArrayList<>(List.of(points[0], points[1]));
+    int from = 0;
+    for (int to = 4; to < points.length; to += 2) {
+      if (bends(points, from, to)) {
+        from = to - 2;
+        kept.addAll(List.of(points[from], points[from + 1]));
+      }
+    }
+    kept.addAll(List.of(points[points.length - 2], points[points.length - 1]));
+    return kept.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  private static boolean bends(double[] points, int from, int to) {
+    double wide = points[to] - points[from];
+    double high = points[to + 1] - points[from + 1];
+    double length = Math.hypot(wide, high);
+    for (int i = from + 2; i < to; i += 2) {
+      double off = wide * (points[i + 1] - points[from + 1]) - high * (points[i] - points[from]);
+      if (Math.abs(off) > STRAIGHT * length) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static String[] style(Course course) {
@@ -199,6 +230,10 @@ final class LinePlot {
   /** Everything from a value across on is to be kept out of; nothing if it is beyond the plot. */
   void beyond(double from, String label) {
     if (from >= across.high()) {
+      String text = label + ", not shown";
+      double wide = Sheet.LETTER * text.length() + 8;
+      svg.rectangle(right - wide - 2, bottom - 34, wide, 16, "fill", "#fff");
+      svg.text(right - 6, bottom - 22, text, Sheet.END);
       return;
     }
     double left = Math.max(LEFT, across.at(from));
@@ -223,6 +258,12 @@ final class LinePlot {
   void level(double value, String label) {
     svg.line(LEFT, up.at(value), right, up.at(value), DASHES);
     svg.text(right - 6, up.at(value) + 15, label, Sheet.END);
+  }
+
+  /** A value up, with its words at the left end, above the line or below it. */
+  void level(double value, String label, boolean above) {
+    svg.line(LEFT, up.at(value), right, up.at(value), DASHES);
+    svg.text(LEFT + 6, up.at(value) + (above ? -5 : 14), label, Sheet.SMALL);
   }
 
   /** A point, with an arrow to it from words above or below it, on the side with room. */

@@ -5,7 +5,7 @@ public enum PlotSize {
   /** A picture by itself, with its title inside. */
   WHOLE(800, 500, 20, true),
   /** One of two beside each other on a page, which names it. */
-  HALF(440, 310, 10, false);
+  HALF(440, 285, 8, false);
 
   private final double wide;
   private final double high;

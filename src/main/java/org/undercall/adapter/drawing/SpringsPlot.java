@@ -49,10 +49,10 @@ public final class SpringsPlot {
                 new LinePlot.Course("bolt, longer", Sheet.BLUE, bolt),
                 new LinePlot.Course(
                     "parts, shorter", Sheet.ORANGE, List.of(crest, force, foot, 0.0))));
-    plot.level(force, String.format(Locale.ROOT, "nominal preload %.1f kN", force));
+    plot.level(force, String.format(Locale.ROOT, "nominal preload %.1f kN", force), true);
     if (left.compareTo(preload) < 0) {
       double after = left.inKilonewtons();
-      plot.level(after, String.format(Locale.ROOT, "after embedding %.1f kN", after));
+      plot.level(after, String.format(Locale.ROOT, "after embedding %.1f kN", after), false);
     }
     return plot.toString();
   }

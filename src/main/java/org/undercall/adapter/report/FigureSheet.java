@@ -9,6 +9,7 @@ import org.undercall.text.Markup;
  * XML too, and the PDF is made from it.
  */
 public final class FigureSheet {
+  private static final int ACROSS = 3;
   private static final String LINE = "______________________";
 
   private FigureSheet() {}
@@ -34,8 +35,7 @@ public final class FigureSheet {
     inputs(m, figure.inputs());
     m.leaf("h2", "Results", "id", "results");
     results(m, figure.parts());
-    pictures(m, pictures);
-    unseen(m, figure.unseen());
+    pictures(m, pictures, figure.unseen());
     signature(m);
     m.close().close().closeLine();
     return m.toString();
@@ -43,10 +43,8 @@ public final class FigureSheet {
 
   private static void head(Markup m, Cover cover, Figure figure) {
     m.leaf("h1", cover.title());
-    m.leaf("p", "Date: " + cover.date().orElse(LINE));
-    if (!cover.note().isBlank()) {
-      m.leaf("p", cover.note(), "class", "strong");
-    }
+    String note = cover.note().isBlank() ? "" : cover.note() + ".";
+    m.open("p").text("Date: " + cover.date().orElse(LINE) + ". ").leaf("strong", note).closeLine();
     String caution = figure.caution();
     m.leaf(
         "p",
@@ -55,20 +53,22 @@ public final class FigureSheet {
         "warning");
   }
 
-  /** Two inputs in a row, since they are short. */
+  /** Three inputs in a row, since they are short. */
   private static void inputs(Markup m, List<Figure.Item> items) {
     Table table =
-        Table.begin(m, "What went in", List.of("Input|20", "Value|30", "Input|20", "Value|30"));
-    int half = (items.size() + 1) / 2;
-    for (int i = 0; i < half; i++) {
-      Figure.Item left = items.get(i);
-      Optional<Figure.Item> right =
-          i + half < items.size() ? Optional.of(items.get(i + half)) : Optional.empty();
-      table.row(
-          left.name(),
-          left.text(),
-          right.map(Figure.Item::name).orElse(""),
-          right.map(Figure.Item::text).orElse(""));
+        Table.begin(
+            m,
+            "What went in",
+            List.of("Input|15", "Value|18", "Input|15", "Value|18", "Input|15", "Value|19"));
+    int rows = (items.size() + ACROSS - 1) / ACROSS;
+    for (int row = 0; row < rows; row++) {
+      String[] cells = new String[2 * ACROSS];
+      for (int i = 0; i < ACROSS; i++) {
+        int at = row + i * rows;
+        cells[2 * i] = at < items.size() ? items.get(at).name() : "";
+        cells[2 * i + 1] = at < items.size() ? items.get(at).text() : "";
+      }
+      table.row(cells);
     }
     table.end();
   }
@@ -106,33 +106,32 @@ public final class FigureSheet {
     }
   }
 
-  private static void pictures(Markup m, List<Sketch> pictures) {
-    if (pictures.isEmpty()) {
-      return;
+  /** Pictures two by two, then what is to be minded beside the last one. */
+  private static void pictures(Markup m, List<Sketch> pictures, List<String> points) {
+    if (!pictures.isEmpty()) {
+      m.leaf("h2", "Pictures, computed and not measured", "id", "pictures");
     }
-    m.leaf("h2", "Pictures, computed and not measured", "id", "pictures");
     m.open("div", "class", "pictures");
     for (Sketch picture : pictures) {
       m.open("div", "class", "half");
       m.leaf("h3", picture.about()).made(picture.svg()).closeLine();
     }
-    m.closeLine();
+    m.open("div", "class", pictures.size() % 2 == 1 ? "half" : "whole-width");
+    list(m, "What cannot be seen", "unseen", points);
+    list(m, "Cautions", "cautions", EndSections.CAUTIONS);
+    m.closeLine().closeLine();
   }
 
-  private static void unseen(Markup m, List<String> points) {
-    m.leaf("h2", "Cautions", "id", "cautions").open("ul");
-    EndSections.CAUTIONS.forEach(caution -> m.leaf("li", caution));
-    m.closeLine();
-    if (points.isEmpty()) {
-      return;
+  private static void list(Markup m, String heading, String id, List<String> points) {
+    if (!points.isEmpty()) {
+      m.leaf("h2", heading, "id", id).open("ul");
+      points.forEach(point -> m.leaf("li", point));
+      m.closeLine();
     }
-    m.leaf("h2", "What cannot be seen", "id", "unseen").open("ul");
-    points.forEach(point -> m.leaf("li", point));
-    m.closeLine();
   }
 
   private static void signature(Markup m) {
-    m.open("div", "class", "keep").leaf("h2", "Signature", "id", "signature");
+    m.open("div", "class", "keep sign").leaf("h2", "Signature", "id", "signature");
     m.leaf(
         "p", "Worked out by (name) " + LINE + "  Signature " + LINE + "  Date ______________");
     m.leaf("p", "Checked by (name) " + LINE + "  Signature " + LINE + "  Date ______________");

@@ -1,16 +1,21 @@
 package org.undercall.command.figure;
 
 import java.util.Optional;
+import org.undercall.core.fastening.Assembly;
+import org.undercall.core.fastening.Bolt;
 import org.undercall.core.fastening.Deviation;
 import org.undercall.core.fastening.ExpectedTorque;
 import org.undercall.core.fastening.Force;
 import org.undercall.core.fastening.Friction;
 import org.undercall.core.fastening.Joint;
+import org.undercall.core.fastening.LongForm;
 import org.undercall.core.fastening.Range;
 import org.undercall.core.fastening.Rotation;
 import org.undercall.core.fastening.Stretch;
 import org.undercall.core.fastening.Tightening;
 import org.undercall.core.fastening.ToleranceStack;
+import org.undercall.core.fastening.TorqueWindow;
+import org.undercall.core.fastening.YieldControlled;
 import org.undercall.core.term.Torque;
 
 /**
@@ -52,9 +57,22 @@ record JointCase(
     return turn.map(t -> Stretch.of(joint, torque, t, thread()).plastic()).orElse(0.0);
   }
 
-  /** The largest preload that can come about. */
+  /**
+   * The largest preload that can come about, with a bolt that may be {@link YieldControlled#SPREAD}
+   * times as strong as the least of its class: what seat and inner thread must bear.
+   */
   Force most() {
-    return stack.worstCase().high();
+    Bolt bolt = joint.bolt();
+    Friction thread = rubs.thread().low();
+    Torque largest = TorqueWindow.of(stack.set().high(), stack.tool()).high();
+    double torqued = LongForm.of(bolt).preload(largest, thread, rubs.seat().low()).newtons();
+    double limit = Assembly.breaking(bolt, thread).newtons();
+    double gained = 0;
+    if (stack.turn().isPresent()) {
+      gained = joint.stiffness().gain(bolt.thread(), stack.turn().get().high()).newtons();
+      limit = Assembly.atYield(bolt).preload(thread).newtons();
+    }
+    return new Force(Math.min(torqued + gained, limit * YieldControlled.SPREAD));
   }
 
   Range<Friction> both() {

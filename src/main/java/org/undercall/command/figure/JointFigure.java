@@ -96,7 +96,7 @@ final class JointFigure extends PlottedFigure {
     Optional<Rotation> turn = worked.turn();
     Sketch springs =
         new Sketch(
-            "Bolt and parts as springs, at the nominal preload",
+            "Bolt and parts as springs",
             SpringsPlot.of(
                 worked.joint(),
                 worked.nominal(),
@@ -112,7 +112,7 @@ final class JointFigure extends PlottedFigure {
     }
     Sketch preload =
         new Sketch(
-            "Preload against angle, for the least and the most friction",
+            "Preload against angle",
             AnglePlot.of(
                 worked.joint(),
                 worked.torque(),

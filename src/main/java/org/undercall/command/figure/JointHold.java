@@ -33,6 +33,8 @@ record JointHold(
     Optional<Taken> taken,
     Deviation wrench) {
   private static final String VDI = "VDI 2230 Part 1";
+  private static final String STRONG =
+      "the most preload is that of a bolt up to 1.2 times as strong as the least of its class";
 
   List<Part> parts() throws Fault {
     List<Part> parts = new ArrayList<>();
@@ -73,8 +75,9 @@ record JointHold(
     Force most = worked.most();
     List<Item> items = new ArrayList<>();
     double pressure = bolt().seat().area().under(most).megapascals();
-    items.add(Item.number("pressure at the most preload", pressure, 0, "MPa"));
-    String assumption = "an even pressure on the ring, also of a cone or ball";
+    items.add(kilonewtons("the most preload, of a strong bolt", most));
+    items.add(Item.number("pressure then", pressure, 0, "MPa"));
+    String assumption = STRONG + "; an even pressure on the ring, also of a cone or ball";
     Optional<SeatMaterial> under = hold.under();
     if (under.isEmpty()) {
       items.add(Item.words("limit", "not known without the material under it"));
@@ -121,7 +124,7 @@ record JointHold(
         items,
         "ISO 898-2:2012 (coarse read in suppliers' printings, fine from memory); ISO 2320 from"
             + " memory",
-        "a nut of full height");
+        STRONG + "; a nut of full height");
   }
 
   private Item margin(Force holds) {
@@ -173,7 +176,7 @@ record JointHold(
         "F = τB AS C1 C; AS by length, pitch and overlap of the threads",
         items,
         "E. M. Alexander's method, " + VDI + ", 5.5.5, from memory",
-        "basic sizes, least strengths, a sound thread without an insert");
+        STRONG + "; basic sizes, least strengths, a sound thread without an insert");
   }
 
   private void stripping(Engagement engaged, List<Item> items) {

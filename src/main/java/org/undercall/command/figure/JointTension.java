@@ -78,9 +78,13 @@ record JointTension(JointCase worked, SpreadOptions spread) {
       items.add(
           Item.number("tightening factor αA after the angle", worked.stack().factor(), 2, ""));
     }
-    TighteningMethod usual = TighteningMethod.ANGLE_CONTROLLED;
-    items.add(
-        Item.range("αA that table A8 has for angle control", usual.best(), usual.worst(), 1, ""));
+    boolean turned = worked.turn().isPresent();
+    TighteningMethod usual =
+        turned
+            ? TighteningMethod.ANGLE_CONTROLLED
+            : TighteningMethod.TORQUE_FRICTION_ESTIMATED_CLASS_B;
+    String named = turned ? "angle control" : "torque, friction estimated";
+    items.add(Item.range("αA of table A8, " + named, usual.best(), usual.worst(), 1, ""));
     double controlled =
         YieldControlled.of(bolt(), worked.rubs().thread(), YieldControlled.SPREAD).factor();
     items.add(Item.number("αA if stopped at yield by slope", controlled, 2, ""));

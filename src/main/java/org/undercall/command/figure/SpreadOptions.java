@@ -131,8 +131,7 @@ final class SpreadOptions {
 
   /** How many were drawn, to be shown. */
   List<Item> drawn() {
-    return List.of(
-        Item.number("joints drawn", joints, 0, ""), Item.number("seed", seed, 0, ""));
+    return List.of(Item.shown("joints drawn", joints + ", seed " + seed, joints, ""));
   }
 
   List<Item> inputs(Torque target, Optional<Rotation> turn, Optional<Taken> taken) throws Fault {
