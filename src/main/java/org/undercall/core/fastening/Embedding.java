@@ -18,27 +18,31 @@ public record Embedding(double micrometres) {
     Require.notNegative("embedding", micrometres, "µm");
   }
 
-  /** The roughness of the surfaces. */
+  /** The roughness of the surfaces, with the table's rows: thread, bearing surface, interface. */
   public enum Roughness {
     /** Rz below 10 µm. */
-    FINE,
+    FINE(new Row(3, 2.5, 1.5), new Row(3, 3, 2)),
     /** Rz from 10 to below 40 µm. */
-    MEDIUM,
+    MEDIUM(new Row(3, 3, 2), new Row(3, 4.5, 2.5)),
     /** Rz from 40 to below 160 µm. */
-    ROUGH
+    ROUGH(new Row(3, 4, 3), new Row(3, 6.5, 3.5));
+
+    private final Row axial;
+    private final Row shear;
+
+    Roughness(Row axial, Row shear) {
+      this.axial = axial;
+      this.shear = shear;
+    }
   }
+
+  private record Row(double thread, double bearing, double inner) {}
 
   /** How the joint is loaded. */
   public enum Load {
     AXIAL,
     SHEAR
   }
-
-  /** By load and roughness: thread, each bearing surface, each inner interface. */
-  private static final double[][][] TABLE = {
-    {{3, 2.5, 1.5}, {3, 3, 2}, {3, 4, 3}},
-    {{3, 3, 2}, {3, 4.5, 2.5}, {3, 6.5, 3.5}}
-  };
 
   /**
    * The embedding of a joint.
@@ -53,8 +57,8 @@ public record Embedding(double micrometres) {
     if (interfaces < 0) {
       throw new Refused("FAS-037", "inner interfaces", interfaces + "", "0 or more");
     }
-    double[] row = TABLE[load.ordinal()][roughness.ordinal()];
-    return new Embedding(row[0] + bearings * row[1] + interfaces * row[2]);
+    Row row = load == Load.AXIAL ? roughness.axial : roughness.shear;
+    return new Embedding(row.thread() + bearings * row.bearing() + interfaces * row.inner());
   }
 
   /** The preload it costs. */
