@@ -39,12 +39,14 @@ public final class ProcedureCheck {
       findings.addAll(TorqueRules.check(spot, procedure.tools()));
       findings.addAll(StageRules.check(spot, procedure.tools()));
       findings.addAll(VariantRules.check(spot));
-      findings.addAll(AngleRules.check(spot));
+      findings.addAll(ClampRules.check(spot, procedure.tools()));
+      findings.addAll(AngleRules.check(spot, procedure.tools()));
       findings.addAll(HardwareRules.check(spot));
       findings.addAll(JointRules.check(spot));
       findings.addAll(ToolRules.ranges(spot, procedure.tools()));
       findings.addAll(WheelRules.check(spot));
     }
+    findings.addAll(HardwareRules.cures(spots));
     findings.addAll(JointRules.mixedLoads(spots));
     findings.addAll(LikeRules.check(spots));
     findings.addAll(SideRules.check(spots));
