@@ -10,6 +10,9 @@ public final class FrictionPlot {
   private static final String MEANING = "Computed preload in kN against the friction";
   private static final List<String> COLOURS = List.of(Sheet.BLUE, Sheet.ORANGE);
 
+  /** A range of friction that is narrower is drawn with a fifth more on either side. */
+  private static final double LEAST_WIDE = 0.005;
+
   private FrictionPlot() {}
 
   /** A preload in kN that depends on friction. */
@@ -29,13 +32,16 @@ public final class FrictionPlot {
   /**
    * The plot as SVG.
    *
-   * @param friction the range of friction, more than one value
+   * @param friction the range of friction
    * @param lines one or two
    * @param note words under the title; may be blank
    */
   public static String of(
       String title, Range<Friction> friction, List<Line> lines, String note, PlotSize size) {
-    double[] ends = {friction.low().coefficient(), friction.high().coefficient()};
+    double low = friction.low().coefficient();
+    double high = friction.high().coefficient();
+    boolean known = high - low < LEAST_WIDE;
+    double[] ends = {known ? low * 0.8 : low, known ? high * 1.2 : high};
     List<LinePlot.Course> courses =
         IntStream.range(0, lines.size())
             .mapToObj(

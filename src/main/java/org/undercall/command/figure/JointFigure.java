@@ -11,6 +11,7 @@ import org.undercall.adapter.report.Figure;
 import org.undercall.adapter.report.Figure.Item;
 import org.undercall.adapter.report.Figure.Part;
 import org.undercall.adapter.report.Sketch;
+import org.undercall.core.fastening.Bolt;
 import org.undercall.core.fastening.Joint;
 import org.undercall.core.fastening.Range;
 import org.undercall.core.fastening.Rotation;
@@ -108,7 +109,10 @@ final class JointFigure extends PlottedFigure {
                 note(),
                 size));
     if (turn.isEmpty()) {
-      return List.of(springs);
+      Bolt bolt = worked.joint().bolt();
+      String svg = PreloadFigure.plot(bolt, worked.torque(), worked.rubs(), note(), size);
+      Sketch friction = new Sketch("Preload against friction", svg);
+      return picture == Picture.SPRINGS ? List.of(springs, friction) : List.of(friction, springs);
     }
     Sketch preload =
         new Sketch(

@@ -128,7 +128,7 @@ public final class JointOptions {
           FigureCode.SHANK, "--shank", shank + " mm", "zero or more, less than --clamped");
     }
     return Optional.of(
-        new Joint(bolt, body(bolt), parts(bolt), Elasticity.STEEL, elasticity()));
+        Joint.of(bolt, body(bolt), parts(bolt), Elasticity.STEEL, elasticity()));
   }
 
   private Elasticity elasticity() {

@@ -64,18 +64,25 @@ final class PreloadFigure extends PlottedFigure {
 
   @Override
   List<Sketch> pictures(PlotSize size) throws Fault {
-    Bolt bolt = options.bolt();
-    Torque torque = options.torque();
+    String svg = plot(options.bolt(), options.torque(), options.friction(), note(), size);
+    return List.of(new Sketch("Preload against friction", svg));
+  }
+
+  /** The preload of a torque against friction, with that at yield. */
+  static String plot(Bolt bolt, Torque torque, Rubs rubs, String note, PlotSize size) {
     List<FrictionPlot.Line> lines =
         List.of(
             new FrictionPlot.Line(
                 "preload by " + torque,
                 f ->
-                    TorqueAlone.of(bolt, torque, new Range<>(f, f)).preload().low().inKilonewtons()),
+                    TorqueAlone.of(bolt, torque, new Range<>(f, f))
+                        .preload()
+                        .low()
+                        .inKilonewtons()),
             new FrictionPlot.Line(
                 "preload at yield", f -> Assembly.atYield(bolt).preload(f).inKilonewtons()));
-    String svg = FrictionPlot.of(title(), options.friction().both(), lines, note(), size);
-    return List.of(new Sketch("Preload against friction", svg));
+    String title = "Preload of " + bolt + " by " + torque;
+    return FrictionPlot.of(title, rubs.both(), lines, note, size);
   }
 
   static Item forces(String name, Range<Force> range) {

@@ -78,13 +78,13 @@ final class VariantsFigure extends PlottedFigure {
   }
 
   private Side second() throws Fault {
-    Optional<Taken> other = otherTaken();
+    Optional<Taken> second = otherTaken();
     Bolt bolt = way.bolt();
     String named =
         marking != null
             ? marking
-            : other.flatMap(t -> t.variant().marking()).map(HeadMarking::text).orElse(null);
-    Torque set = torque != null ? torque : other.map(t -> t.torque().target()).orElse(null);
+            : second.flatMap(t -> t.variant().marking()).map(HeadMarking::text).orElse(null);
+    Torque set = torque != null ? torque : second.map(t -> t.torque().target()).orElse(null);
     if (named == null || set == null) {
       throw new Fault(
           FigureCode.NO_SECOND,
@@ -93,7 +93,7 @@ final class VariantsFigure extends PlottedFigure {
           "a second variant, typed or in the procedure");
     }
     Optional<Rotation> turn =
-        torque == null ? other.flatMap(Taken::turn) : Optional.ofNullable(angle).map(Rotation::degrees);
+        torque == null ? second.flatMap(Taken::turn) : Optional.ofNullable(angle).map(Rotation::degrees);
     PropertyClass strength =
         PropertyClass.of(new HeadMarking(named))
             .orElseThrow(
@@ -101,13 +101,8 @@ final class VariantsFigure extends PlottedFigure {
                     new Fault(
                         FigureCode.NO_CLASS, "--other-class", named, "a class from 4.6 to 12.9"));
     Joint joint = way.jointNeeded();
-    Joint same =
-        new Joint(
-            new Bolt(bolt.thread(), strength, bolt.seat()),
-            joint.body(),
-            joint.parts(),
-            joint.boltMaterial(),
-            joint.partsMaterial());
+    Bolt other = new Bolt(bolt.thread(), strength, bolt.seat());
+    Joint same = new Joint(other, joint.body(), joint.stiffness());
     return new Side(same, new Tightening(set, turn));
   }
 
