@@ -96,7 +96,8 @@ record JointTension(JointCase worked, SpreadOptions spread) {
         VDI + " (long form, yield with plastic torsion, table A8 from secondary readings); ISO"
             + " 898-1; ISO 6789",
         "least and most: tolerance, wrench, angle and friction all go the same way; nominal: exact"
-            + " wrench, middle of the friction; a bolt of least strength");
+            + " wrench, middle of the friction; a bolt of least strength, so where it yields the"
+            + " spread of strength, about 1.2, comes on top of αA");
   }
 
   private Bolt bolt() {
