@@ -146,7 +146,13 @@ final class LinePlot {
 
   private static String[] style(Course course) {
     return new String[] {
-      "fill", "none", "stroke", course.colour(), "stroke-width", "2.5", "stroke-dasharray",
+      "fill",
+      "none",
+      "stroke",
+      course.colour(),
+      "stroke-width",
+      "2.5",
+      "stroke-dasharray",
       course.colour().equals(Sheet.ORANGE) ? "9 3" : "none"
     };
   }
@@ -214,7 +220,12 @@ final class LinePlot {
     svg.text((LEFT + right) / 2, bottom + 34, words.across(), Sheet.MIDDLE);
     double middle = (top + bottom) / 2;
     String[] turned = {
-      "font-size", "12", "text-anchor", "middle", "transform", "rotate(-90 16 " + Math.round(middle) + ")"
+      "font-size",
+      "12",
+      "text-anchor",
+      "middle",
+      "transform",
+      "rotate(-90 16 " + Math.round(middle) + ")"
     };
     svg.text(16, middle, words.up(), turned);
   }

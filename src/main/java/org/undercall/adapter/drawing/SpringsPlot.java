@@ -33,8 +33,7 @@ public final class SpringsPlot {
     double force = preload.inKilonewtons();
     double elastic = springs.bolt().millimetresPerNewton() * preload.newtons() * MICROMETRES;
     double crest = elastic + plastic * MICROMETRES;
-    double foot =
-        crest + springs.parts().millimetresPerNewton() * preload.newtons() * MICROMETRES;
+    double foot = crest + springs.parts().millimetresPerNewton() * preload.newtons() * MICROMETRES;
     List<Double> bolt = new ArrayList<>(List.of(0.0, 0.0, elastic, force));
     if (plastic > 0) {
       bolt.addAll(List.of(crest, force));

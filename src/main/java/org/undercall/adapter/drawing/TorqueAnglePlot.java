@@ -48,8 +48,7 @@ public final class TorqueAnglePlot {
                 course("least expected", Sheet.ORANGE, points, Range::low)));
     plot.upright(turn.degrees(), String.format(Locale.ROOT, "specified %.0f°", turn.degrees()));
     reading.ifPresent(
-        read ->
-            plot.point(turn.degrees(), read.inNewtonMetres(), "read: " + read, false));
+        read -> plot.point(turn.degrees(), read.inNewtonMetres(), "read: " + read, false));
     return plot.toString();
   }
 
@@ -62,8 +61,7 @@ public final class TorqueAnglePlot {
         name,
         colour,
         points.stream()
-            .flatMap(
-                p -> Stream.of(p.turn().degrees(), end.apply(p.torque()).inNewtonMetres()))
+            .flatMap(p -> Stream.of(p.turn().degrees(), end.apply(p.torque()).inNewtonMetres()))
             .toList());
   }
 }

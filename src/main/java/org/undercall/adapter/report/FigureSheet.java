@@ -5,8 +5,8 @@ import java.util.Optional;
 import org.undercall.text.Markup;
 
 /**
- * A figure as a page of HTML to print, file and sign. It needs nothing but itself, is well formed as
- * XML too, and the PDF is made from it.
+ * A figure as a page of HTML to print, file and sign. It needs nothing but itself, is well formed
+ * as XML too, and the PDF is made from it.
  */
 public final class FigureSheet {
   private static final int ACROSS = 3;
@@ -132,8 +132,7 @@ public final class FigureSheet {
 
   private static void signature(Markup m) {
     m.open("div", "class", "keep sign").leaf("h2", "Signature", "id", "signature");
-    m.leaf(
-        "p", "Worked out by (name) " + LINE + "  Signature " + LINE + "  Date ______________");
+    m.leaf("p", "Worked out by (name) " + LINE + "  Signature " + LINE + "  Date ______________");
     m.leaf("p", "Checked by (name) " + LINE + "  Signature " + LINE + "  Date ______________");
     m.closeLine();
   }

@@ -126,8 +126,7 @@ final class BoltOptions {
     if (cone != null) {
       return bolt.with(Seat.cone(seat[0], seat[1], cone));
     }
-    return bolt.with(
-        ball == null ? Seat.of(seat[0], seat[1]) : Seat.ball(seat[0], seat[1], ball));
+    return bolt.with(ball == null ? Seat.of(seat[0], seat[1]) : Seat.ball(seat[0], seat[1], ball));
   }
 
   /** The seat of the procedure, what it lacks filled in from a standard hexagon. */

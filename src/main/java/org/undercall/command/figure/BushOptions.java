@@ -54,8 +54,7 @@ final class BushOptions {
       return List.of();
     }
     List<Item> items = new ArrayList<>();
-    items.add(
-        Item.words("rubber", sizes[0] + " to " + sizes[1] + " mm, " + sizes[2] + " mm long"));
+    items.add(Item.words("rubber", sizes[0] + " to " + sizes[1] + " mm, " + sizes[2] + " mm long"));
     items.add(Item.number("shear modulus G of the rubber", shear, 2, "MPa"));
     if (other != null) {
       items.add(Item.number("height when the other side was tightened", other, 1, "mm"));
@@ -76,16 +75,11 @@ final class BushOptions {
     BushAtRest rests = new BushAtRest(swing, bush);
     BushAtRest.Rest rest = rests.tightenedAt(here);
     List<Item> items = new ArrayList<>();
-    items.add(
-        Item.number("moment kept at ride height", rest.moment().newtonMetres(), 1, "N·m"));
+    items.add(Item.number("moment kept at ride height", rest.moment().newtonMetres(), 1, "N·m"));
     items.add(
         Item.number(
-            "force of it at the outer joint",
-            rests.atOuterJoint(rest.moment()).newtons(),
-            0,
-            "N"));
-    items.add(
-        Item.number("shear strain at the inner sleeve at rest", rest.strain() * 100, 0, "%"));
+            "force of it at the outer joint", rests.atOuterJoint(rest.moment()).newtons(), 0, "N"));
+    items.add(Item.number("shear strain at the inner sleeve at rest", rest.strain() * 100, 0, "%"));
     items.add(Item.number("largest over the travel", rest.worstStrain() * 100, 0, "%"));
     if (other != null) {
       double more = rests.leftOverRight(here, Height.mm(other)).newtonMetres();

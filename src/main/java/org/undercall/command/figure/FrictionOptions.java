@@ -43,7 +43,8 @@ final class FrictionOptions {
     Rubs both = both(taken);
     return seat == null
         ? both
-        : new Rubs(both.thread(), typed("--seat-friction", seat), both.whence() + "; seat as typed");
+        : new Rubs(
+            both.thread(), typed("--seat-friction", seat), both.whence() + "; seat as typed");
   }
 
   private Rubs both(Optional<Taken> taken) throws Fault {

@@ -95,8 +95,7 @@ final class HoldOptions {
   /** The class of the nut; empty if it is not stated. */
   Optional<NutClass> nut(JointOptions sizes, Optional<Taken> taken) throws Fault {
     Optional<String> marked =
-        Optional.ofNullable(nut)
-            .or(() -> taken.flatMap(t -> t.fastener().joint().nutClass()));
+        Optional.ofNullable(nut).or(() -> taken.flatMap(t -> t.fastener().joint().nutClass()));
     if (nut != null && sizes.tapped().isPresent()) {
       throw end("--nut and --tapped");
     }
@@ -111,7 +110,10 @@ final class HoldOptions {
             .orElseThrow(
                 () ->
                     new Fault(
-                        FigureCode.NO_CLASS, "--nut", marked.get(), "04, 05, 5, 6, 8, 9, 10 or 12")));
+                        FigureCode.NO_CLASS,
+                        "--nut",
+                        marked.get(),
+                        "04, 05, 5, 6, 8, 9, 10 or 12")));
   }
 
   boolean locking() {
@@ -173,8 +175,11 @@ final class HoldOptions {
                 items.add(
                     Item.words(
                         "surfaces",
-                        word(r) + ", loaded in " + (load == Load.SHEAR ? "shear" : "line with the bolt")
-                            + ", inner interfaces: " + interfaces)));
+                        word(r)
+                            + ", loaded in "
+                            + (load == Load.SHEAR ? "shear" : "line with the bolt")
+                            + ", inner interfaces: "
+                            + interfaces)));
     warmer().ifPresent(k -> items.add(Item.number("warmer by", k, 0, "K")));
     return items;
   }

@@ -118,12 +118,7 @@ final class JointFigure extends PlottedFigure {
         new Sketch(
             "Preload against angle",
             AnglePlot.of(
-                worked.joint(),
-                worked.torque(),
-                turn.get(),
-                worked.rubs().both(),
-                note(),
-                size));
+                worked.joint(), worked.torque(), turn.get(), worked.rubs().both(), note(), size));
     Sketch torque =
         new Sketch(
             "Torque to expect while turning on",

@@ -202,8 +202,7 @@ record JointHold(
   /** What the surfaces flatten by. */
   static Embedding embedding(HoldOptions hold, JointOptions sizes) {
     int bearings = sizes.tapped().isPresent() ? 1 : 2;
-    return Embedding.of(
-        hold.roughness().orElseThrow(), hold.load(), bearings, hold.interfaces());
+    return Embedding.of(hold.roughness().orElseThrow(), hold.load(), bearings, hold.interfaces());
   }
 
   private Part embedded() {

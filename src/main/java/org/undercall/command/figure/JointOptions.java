@@ -108,8 +108,8 @@ public final class JointOptions {
   /**
    * The joint; empty if no size is given.
    *
-   * @throws Fault FIG-003 or FIG-004 if the sizes are not whole, FIG-009 or FIG-010 if the bolt does
-   *     not pass the tube, or the seat is wider than the part
+   * @throws Fault FIG-003 or FIG-004 if the sizes are not whole, FIG-009 or FIG-010 if the bolt
+   *     does not pass the tube, or the seat is wider than the part
    */
   public Optional<Joint> joint(Bolt bolt) throws Fault {
     boolean none = clamped == null && shank == null && plate == null && tube == null;
@@ -127,8 +127,7 @@ public final class JointOptions {
       throw new Fault(
           FigureCode.SHANK, "--shank", shank + " mm", "zero or more, less than --clamped");
     }
-    return Optional.of(
-        Joint.of(bolt, body(bolt), parts(bolt), Elasticity.STEEL, elasticity()));
+    return Optional.of(Joint.of(bolt, body(bolt), parts(bolt), Elasticity.STEEL, elasticity()));
   }
 
   private Elasticity elasticity() {

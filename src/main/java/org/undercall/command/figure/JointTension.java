@@ -18,8 +18,8 @@ import org.undercall.core.fastening.Rotation;
 import org.undercall.core.fastening.Stretch;
 import org.undercall.core.fastening.TighteningMethod;
 import org.undercall.core.fastening.ToleranceTrial;
-import org.undercall.core.fastening.Torsion;
 import org.undercall.core.fastening.TorqueAlone;
+import org.undercall.core.fastening.Torsion;
 import org.undercall.core.fastening.YieldControlled;
 import org.undercall.port.Fault;
 
@@ -63,8 +63,7 @@ record JointTension(JointCase worked, SpreadOptions spread) {
   private Part preload() {
     List<Item> items = new ArrayList<>();
     Range<Force> torqued = worked.torqueOnly().worstCase();
-    items.add(
-        SpreadOptions.forces("preload after the torque", torqued, worked.nominalTorqued()));
+    items.add(SpreadOptions.forces("preload after the torque", torqued, worked.nominalTorqued()));
     if (worked.turn().isPresent()) {
       items.add(
           SpreadOptions.forces(
@@ -93,7 +92,8 @@ record JointTension(JointCase worked, SpreadOptions spread) {
         "FM = T/(0.16 P + 0.58 d2 µG + DKm/2 µK); F = FM + P angle/360/(δS + δP), at most yield;"
             + " αA = most/least",
         items,
-        VDI + " (long form, yield with plastic torsion, table A8 from secondary readings); ISO"
+        VDI
+            + " (long form, yield with plastic torsion, table A8 from secondary readings); ISO"
             + " 898-1; ISO 6789",
         "least and most: tolerance, wrench, angle and friction all go the same way; nominal: exact"
             + " wrench, middle of the friction; a bolt of least strength, so where it yields the"
@@ -109,8 +109,7 @@ record JointTension(JointCase worked, SpreadOptions spread) {
     List<Item> items = new ArrayList<>(spread.drawn());
     Range<Force> middle = trial.middle();
     items.add(SpreadOptions.forces("95 of 100 joints", middle, trial.median()));
-    items.add(
-        Item.number("αA of these", middle.high().newtons() / middle.low().newtons(), 2, ""));
+    items.add(Item.number("αA of these", middle.high().newtons() / middle.low().newtons(), 2, ""));
     items.add(Item.number("share that reaches yield", trial.yields() * 100, 1, "%"));
     items.add(
         spread.wanted().isPresent()
@@ -163,11 +162,7 @@ record JointTension(JointCase worked, SpreadOptions spread) {
           FigureCode.WANTED, "--wanted", wanted + "", "at most " + yield.low() + ", at yield");
     }
     return AngleWindow.toPreload(
-            worked.joint(),
-            worked.torque(),
-            worked.both(),
-            wanted,
-            Stretch.Verdict.BEYOND_YIELD)
+            worked.joint(), worked.torque(), worked.both(), wanted, Stretch.Verdict.BEYOND_YIELD)
         .toString();
   }
 

@@ -107,8 +107,7 @@ final class SpreadOptions {
       Joint joint, Torque target, Optional<Rotation> turn, Rubs rubs, Optional<Taken> taken)
       throws Fault {
     ToleranceStack stack =
-        ToleranceStack.ofTorque(
-                joint, target, plusMinus(target, taken), wrench(), rubs.thread())
+        ToleranceStack.ofTorque(joint, target, plusMinus(target, taken), wrench(), rubs.thread())
             .withFriction(rubs.thread(), rubs.seat());
     double error = turnError(taken);
     return turn.map(t -> stack.withTurn(t, Rotation.degrees(error))).orElse(stack);
@@ -149,8 +148,7 @@ final class SpreadOptions {
             wrench().percent(),
             1,
             "%"));
-    wanted()
-        .ifPresent(f -> items.add(Item.number("preload wanted", f.inKilonewtons(), 1, "kN")));
+    wanted().ifPresent(f -> items.add(Item.number("preload wanted", f.inKilonewtons(), 1, "kN")));
     return items;
   }
 

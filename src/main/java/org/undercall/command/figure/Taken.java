@@ -29,8 +29,8 @@ record Taken(Procedure.About about, Step.Fasten step, Variant variant) {
    * The fastener of a step.
    *
    * @param marking the head marking that is typed, if any
-   * @throws Fault FIG-012 if there is no such step, FIG-013 if the marking is not stated or unknown,
-   *     or as for any procedure that cannot be used
+   * @throws Fault FIG-012 if there is no such step, FIG-013 if the marking is not stated or
+   *     unknown, or as for any procedure that cannot be used
    */
   static Taken of(Path file, Optional<String> id, Optional<String> marking) throws Fault {
     Procedure procedure = ProcedureFile.load(file).procedure();

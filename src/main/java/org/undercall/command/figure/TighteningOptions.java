@@ -16,10 +16,7 @@ import picocli.CommandLine.Option;
 final class TighteningOptions {
   @Mixin private BoltOptions bolt;
 
-  @Option(
-      names = "--angle",
-      paramLabel = "DEGREES",
-      description = "The angle of the angle stage.")
+  @Option(names = "--angle", paramLabel = "DEGREES", description = "The angle of the angle stage.")
   private Double angle;
 
   @Mixin private JointOptions sizes;
@@ -46,9 +43,7 @@ final class TighteningOptions {
 
   /** The angle stage; empty for torque alone. */
   Optional<Rotation> turn() throws Fault {
-    return angle != null
-        ? Optional.of(Rotation.degrees(angle))
-        : taken().flatMap(Taken::turn);
+    return angle != null ? Optional.of(Rotation.degrees(angle)) : taken().flatMap(Taken::turn);
   }
 
   /** The angle stage, which must be given. */

@@ -66,8 +66,7 @@ final class ToolFigure extends FigureBase {
 
   @Override
   Figure figure() throws Fault {
-    Deviation deviation =
-        uncertainty == null ? type.permissible(most) : new Deviation(uncertainty);
+    Deviation deviation = uncertainty == null ? type.permissible(most) : new Deviation(uncertainty);
     Range<Torque> window = TorqueWindow.of(torque, deviation);
     ToolRange range = ToolRange.upTo(most);
     List<Item> results = new ArrayList<>();

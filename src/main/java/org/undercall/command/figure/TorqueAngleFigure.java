@@ -18,7 +18,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** The torque that a wrench should show after an angle stage, and what one that was read hints at. */
+/**
+ * The torque that a wrench should show after an angle stage, and what one that was read hints at.
+ */
 @Command(
     name = "torque-angle",
     description = "The torque to expect after an angle stage, and what one that was read hints at.",
@@ -96,8 +98,7 @@ final class TorqueAngleFigure extends PlottedFigure {
   }
 
   static Item torques(String name, Range<Torque> range) {
-    return Item.range(
-        name, range.low().inNewtonMetres(), range.high().inNewtonMetres(), 0, "N·m");
+    return Item.range(name, range.low().inNewtonMetres(), range.high().inNewtonMetres(), 0, "N·m");
   }
 
   private static String words(ExpectedTorque.Hint hint) {

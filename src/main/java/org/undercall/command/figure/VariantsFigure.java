@@ -69,7 +69,11 @@ final class VariantsFigure extends PlottedFigure {
 
   @Override
   String title() throws Fault {
-    return "Two variants of " + way.bolt().thread() + ": " + first().words() + ", against "
+    return "Two variants of "
+        + way.bolt().thread()
+        + ": "
+        + first().words()
+        + ", against "
         + second().words();
   }
 
@@ -93,7 +97,9 @@ final class VariantsFigure extends PlottedFigure {
           "a second variant, typed or in the procedure");
     }
     Optional<Rotation> turn =
-        torque == null ? second.flatMap(Taken::turn) : Optional.ofNullable(angle).map(Rotation::degrees);
+        torque == null
+            ? second.flatMap(Taken::turn)
+            : Optional.ofNullable(angle).map(Rotation::degrees);
     PropertyClass strength =
         PropertyClass.of(new HeadMarking(named))
             .orElseThrow(
@@ -115,7 +121,10 @@ final class VariantsFigure extends PlottedFigure {
     Variant own = taken.get().variant();
     return taken.get().fastener().variants().stream()
         .filter(v -> !v.equals(own))
-        .filter(v -> marking == null || v.marking().map(HeadMarking::text).filter(marking::equals).isPresent())
+        .filter(
+            v ->
+                marking == null
+                    || v.marking().map(HeadMarking::text).filter(marking::equals).isPresent())
         .findFirst()
         .map(v -> new Taken(taken.get().about(), taken.get().step(), v));
   }

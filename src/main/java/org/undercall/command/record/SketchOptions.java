@@ -80,7 +80,8 @@ final class SketchOptions {
             .orElseThrow(
                 () -> fault("thread locker, whose friction is not known", "another lubrication"));
     Rotation turn = Rotation.of(angle.target());
-    return drawn(found(bolt), torque.target(), turn, friction, review.place().step().head().title());
+    return drawn(
+        found(bolt), torque.target(), turn, friction, review.place().step().head().title());
   }
 
   private Bolt bolt(Fastener fastener, Optional<HeadMarking> marking) throws Fault {
@@ -119,7 +120,10 @@ final class SketchOptions {
             + " procedure: "
             + sizes
             + ". VDI 2230 Part 1.";
-    return new Sketch(about, AnglePlot.of(found, torque, turn, friction, "computed sketch, not measured", PlotSize.WHOLE));
+    return new Sketch(
+        about,
+        AnglePlot.of(
+            found, torque, turn, friction, "computed sketch, not measured", PlotSize.WHOLE));
   }
 
   private Fault fault(String found, String expected) {

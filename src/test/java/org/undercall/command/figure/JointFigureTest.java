@@ -62,7 +62,8 @@ class JointFigureTest {
 
   /** A result by name: of a figure of one part or of any. */
   private static JsonNode result(JsonNode figure, String name) {
-    for (JsonNode item : figure.findValues("results").stream().flatMap(JointFigureTest::items).toList()) {
+    for (JsonNode item :
+        figure.findValues("results").stream().flatMap(JointFigureTest::items).toList()) {
       if (item.get("name").asText().equals(name)) {
         return item;
       }
@@ -97,8 +98,13 @@ class JointFigureTest {
   }
 
   private static void sized(ObjectNode fastener) {
-    fastener.putObject("clamped").put("unit", "mm").put("length", 64).put("shank", 40)
-        .put("outer", 28).put("inner", 13);
+    fastener
+        .putObject("clamped")
+        .put("unit", "mm")
+        .put("length", 64)
+        .put("shank", 40)
+        .put("outer", 28)
+        .put("inner", 13);
     fastener.putObject("friction").put("least", 0.10).put("most", 0.14);
   }
 
@@ -236,7 +242,8 @@ class JointFigureTest {
     void same() throws Exception {
       JsonNode ratio =
           result(
-              json("variants" + TURNED + " --other-class 10.9 --other-torque 70Nm --other-angle 90"),
+              json(
+                  "variants" + TURNED + " --other-class 10.9 --other-torque 70Nm --other-angle 90"),
               "second over first, at the same friction");
       assertEquals(1.0, ratio.get("low").asDouble(), 1e-9);
       assertEquals(1.0, ratio.get("high").asDouble(), 1e-9);
@@ -279,8 +286,7 @@ class JointFigureTest {
     @Test
     @DisplayName("says what it assumes where the procedure is silent")
     void assumed() throws Exception {
-      Path file =
-          procedure(f -> f.putObject("clamped").put("unit", "mm").put("length", 60));
+      Path file = procedure(f -> f.putObject("clamped").put("unit", "mm").put("length", 60));
       assertEquals(0, run("joint --procedure " + file + " --step front-bush --class 10.9"));
       assertTrue(out.toString().contains("shank: half of the length"), out::toString);
     }
@@ -290,7 +296,8 @@ class JointFigureTest {
     void values() throws Exception {
       Path file = procedure(JointFigureTest::sized);
       Path sheet = folder.resolve("s.html");
-      String line = "angle --procedure " + file + " --step front-bush --class 10.9 --sheet " + sheet;
+      String line =
+          "angle --procedure " + file + " --step front-bush --class 10.9 --sheet " + sheet;
       assertEquals(0, run(line), err::toString);
       assertTrue(Files.readString(sheet).contains("invented"));
     }
