@@ -10,17 +10,21 @@ import org.undercall.text.Svg;
 
 /** Lines over two axes of numbers, and what is to be read from them. */
 final class LinePlot {
-  private static final double WIDE = 800;
   private static final double LEFT = 55;
-  private static final double RIGHT = 785;
-  private static final double TOP = 48;
-  private static final double BOTTOM = 430;
   private static final double ROOM = 0.05;
-  private static final int MOST_TICKS = 20;
+  private static final double LEGEND = 16;
+
+  /** How far, in pixels, a point may lie off a straight line. */
+  private static final double STRAIGHT = 0.1;
+
   private static final String[] DASHES = {
     "stroke", "#666", "stroke-width", "1.5", "stroke-dasharray", "6 4"
   };
 
+  private final PlotSize size;
+  private final double right;
+  private final double top;
+  private final double bottom;
   private final Svg svg;
   private final Axis across;
   private final Axis up;
@@ -55,8 +59,8 @@ final class LinePlot {
     }
   }
 
-  private record Axis(double low, double high, double from, double to) {
-    /** Round values, at most twenty. */
+  private record Axis(double low, double high, double from, double to, int most) {
+    /** Round values, not too many. */
     double[] ticks() {
       double step = step();
       int first = (int) Math.ceil(low / step);
@@ -65,7 +69,7 @@ final class LinePlot {
     }
 
     private double step() {
-      double least = (high - low) / MOST_TICKS;
+      double least = (high - low) / most;
       double ten = Math.pow(10, Math.floor(Math.log10(least)));
       return DoubleStream.of(1, 2, 5, 10).map(n -> n * ten).filter(n -> n >= least).min().orElse(1);
     }
@@ -85,25 +89,103 @@ final class LinePlot {
    *
    * @param above how much room is above the highest value, as a share of the axis
    */
-  LinePlot(Words words, double above, List<Course> courses) {
+  LinePlot(PlotSize size, Words words, double above, List<Course> courses) {
+    this.size = size;
+    right = size.wide() - 15;
+    top = size.titled() ? 48 : 12;
+    bottom = size.high() - (size.titled() ? 70 : 52 + LEGEND * legendRows(size, courses));
     double[] x = range(courses, 0);
     double[] y = range(courses, 1);
-    across = axis(x[0], x[1], ROOM, LEFT, RIGHT);
-    up = axis(Math.min(0, y[0]), Math.max(0, y[1]), above, BOTTOM, TOP);
-    svg = Sheet.of(WIDE, 500, words.meaning(), words.title(), words.note());
+    across = axis(x[0], x[1], ROOM, LEFT, right);
+    up = axis(Math.min(0, y[0]), Math.max(0, y[1]), above, bottom, top);
+    svg =
+        size.titled()
+            ? Sheet.of(size.wide(), size.high(), words.meaning(), words.title(), words.note())
+            : new Svg(size.wide(), size.high(), words.title() + ". " + words.meaning())
+                .rectangle(0, 0, size.wide(), size.high(), "fill", "#fff");
     grid(words);
-    double place = LEFT + 240;
-    for (Course course : courses) {
-      double[] points = course.points().stream().mapToDouble(Double::doubleValue).toArray();
-      for (int i = 0; i < points.length; i += 2) {
-        points[i] = across.at(points[i]);
-        points[i + 1] = up.at(points[i + 1]);
+    courses.forEach(this::line);
+    legend(courses);
+  }
+
+  private void line(Course course) {
+    double[] points = course.points().stream().mapToDouble(Double::doubleValue).toArray();
+    for (int i = 0; i < points.length; i += 2) {
+      points[i] = across.at(points[i]);
+      points[i + 1] = up.at(points[i + 1]);
+    }
+    svg.polyline(straightened(points), style(course));
+  }
+
+  /** Without the points that lie on a straight line between others. */
+  private static double[] straightened(double[] points) {
+    List<Double> kept = new ArrayList<>(List.of(points[0], points[1]));
+    int from = 0;
+    for (int to = 4; to < points.length; to += 2) {
+      if (bends(points, from, to)) {
+        from = to - 2;
+        kept.addAll(List.of(points[from], points[from + 1]));
       }
-      String[] style = {"fill", "none", "stroke", course.colour(), "stroke-width", "2.5"};
-      svg.polyline(points, style);
-      svg.line(place, 484, place + 16, 484, "stroke", course.colour(), "stroke-width", "2.5");
-      svg.text(place + 20, 488, course.name(), Sheet.SMALL);
-      place += 50 + course.name().length() * Sheet.LETTER;
+    }
+    kept.addAll(List.of(points[points.length - 2], points[points.length - 1]));
+    return kept.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  private static boolean bends(double[] points, int from, int to) {
+    double wide = points[to] - points[from];
+    double high = points[to + 1] - points[from + 1];
+    double length = Math.hypot(wide, high);
+    for (int i = from + 2; i < to; i += 2) {
+      double off = wide * (points[i + 1] - points[from + 1]) - high * (points[i] - points[from]);
+      if (Math.abs(off) > STRAIGHT * length) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static String[] style(Course course) {
+    return new String[] {
+      "fill",
+      "none",
+      "stroke",
+      course.colour(),
+      "stroke-width",
+      "2.5",
+      "stroke-dasharray",
+      course.colour().equals(Sheet.ORANGE) ? "9 3" : "none"
+    };
+  }
+
+  private static int legendRows(PlotSize size, List<Course> courses) {
+    double place = LEFT;
+    int rows = 1;
+    for (Course course : courses) {
+      double wide = 50 + course.name().length() * Sheet.LETTER;
+      if (place > LEFT && place + wide > size.wide()) {
+        rows++;
+        place = LEFT;
+      }
+      place += wide;
+    }
+    return rows;
+  }
+
+  /** The names of the lines, under the plot; as many beside each other as there is room for. */
+  private void legend(List<Course> courses) {
+    double whole = courses.stream().mapToDouble(c -> 50 + c.name().length() * Sheet.LETTER).sum();
+    double place = Math.max(LEFT, (LEFT + right - whole) / 2);
+    double y = bottom + 54;
+    for (Course course : courses) {
+      double wide = 50 + course.name().length() * Sheet.LETTER;
+      if (place > LEFT && place + wide > size.wide()) {
+        place = LEFT;
+        y += LEGEND;
+      }
+      String[] style = style(course);
+      svg.line(place, y, place + 20, y, style);
+      svg.text(place + 24, y + 4, course.name(), Sheet.SMALL);
+      place += wide;
     }
   }
 
@@ -119,47 +201,80 @@ final class LinePlot {
   }
 
   /** With room at both ends, but none below zero for values that are never below. */
-  private static Axis axis(double least, double most, double above, double from, double to) {
+  private Axis axis(double least, double most, double above, double from, double to) {
     double span = most - least;
     double low = least < 0 ? least - ROOM * span : Math.max(0, least - ROOM * span);
-    return new Axis(low, most + above * span, from, to);
+    return new Axis(low, most + above * span, from, to, size.ticks());
   }
 
   private void grid(Words words) {
     for (double tick : across.ticks()) {
-      svg.line(across.at(tick), TOP, across.at(tick), BOTTOM, Sheet.GRID);
-      svg.text(across.at(tick), BOTTOM + 15, across.label(tick), "text-anchor", "middle");
+      svg.line(across.at(tick), top, across.at(tick), bottom, Sheet.GRID);
+      svg.text(across.at(tick), bottom + 15, across.label(tick), "text-anchor", "middle");
     }
     for (double tick : up.ticks()) {
-      svg.line(LEFT, up.at(tick), RIGHT, up.at(tick), Sheet.GRID);
+      svg.line(LEFT, up.at(tick), right, up.at(tick), Sheet.GRID);
       svg.text(LEFT - 6, up.at(tick) + 4, up.label(tick), "text-anchor", "end");
     }
-    svg.rectangle(LEFT, TOP, RIGHT - LEFT, BOTTOM - TOP, Sheet.FRAME);
-    svg.text((LEFT + RIGHT) / 2, BOTTOM + 34, words.across(), Sheet.MIDDLE);
+    svg.rectangle(LEFT, top, right - LEFT, bottom - top, Sheet.FRAME);
+    svg.text((LEFT + right) / 2, bottom + 34, words.across(), Sheet.MIDDLE);
+    double middle = (top + bottom) / 2;
     String[] turned = {
-      "font-size", "12", "text-anchor", "middle", "transform", "rotate(-90 16 240)"
+      "font-size",
+      "12",
+      "text-anchor",
+      "middle",
+      "transform",
+      "rotate(-90 16 " + Math.round(middle) + ")"
     };
-    svg.text(16, 240, words.up(), turned);
+    svg.text(16, middle, words.up(), turned);
   }
 
   /** A band from one value across to another. */
   void band(double from, double to, String label) {
     double left = across.at(from);
     String[] pale = {"fill", "#2E7D32", "fill-opacity", "0.3"};
-    svg.rectangle(left, TOP, across.at(to) - left, BOTTOM - TOP, pale);
-    svg.text((left + across.at(to)) / 2, TOP + 14, label, Sheet.MIDDLE);
+    svg.rectangle(left, top, across.at(to) - left, bottom - top, pale);
+    svg.text((left + across.at(to)) / 2, top + 14, label, Sheet.MIDDLE);
+  }
+
+  /** Everything from a value across on is to be kept out of; nothing if it is beyond the plot. */
+  void beyond(double from, String label) {
+    if (from >= across.high()) {
+      String text = label + ", not shown";
+      double wide = Sheet.LETTER * text.length() + 8;
+      svg.rectangle(right - wide - 2, bottom - 34, wide, 16, "fill", "#fff");
+      svg.text(right - 6, bottom - 22, text, Sheet.END);
+      return;
+    }
+    double left = Math.max(LEFT, across.at(from));
+    String[] pale = {"fill", "#B3261E", "fill-opacity", "0.15"};
+    svg.rectangle(left, top, right - left, bottom - top, pale);
+    svg.line(left, top, left, bottom, "stroke", "#B3261E", "stroke-width", "1.5");
+    for (double x = left + 12; x < right; x += 12) {
+      svg.line(x, top, x - 6, top + 6, "stroke", "#B3261E");
+      svg.line(x, bottom - 6, x - 6, bottom, "stroke", "#B3261E");
+    }
+    boolean fits = left + Sheet.LETTER * label.length() + 8 < right;
+    svg.text(fits ? left + 5 : left - 5, bottom - 22, label, fits ? Sheet.SMALL : Sheet.END);
   }
 
   /** A value across. */
   void upright(double value, String label) {
-    svg.line(across.at(value), TOP, across.at(value), BOTTOM, DASHES);
-    svg.text(across.at(value) - 6, BOTTOM - 6, label, Sheet.END);
+    svg.line(across.at(value), top, across.at(value), bottom, DASHES);
+    svg.text(across.at(value) - 6, bottom - 6, label, Sheet.END);
   }
 
   /** A value up. */
   void level(double value, String label) {
-    svg.line(LEFT, up.at(value), RIGHT, up.at(value), DASHES);
-    svg.text(RIGHT - 6, up.at(value) + 15, label, Sheet.END);
+    svg.line(LEFT, up.at(value), right, up.at(value), DASHES);
+    svg.text(right - 6, up.at(value) + 15, label, Sheet.END);
+  }
+
+  /** A value up, with its words at the left end, above the line or below it. */
+  void level(double value, String label, boolean above) {
+    svg.line(LEFT, up.at(value), right, up.at(value), DASHES);
+    svg.text(LEFT + 6, up.at(value) + (above ? -5 : 14), label, Sheet.SMALL);
   }
 
   /** A point, with an arrow to it from words above or below it, on the side with room. */
@@ -167,7 +282,7 @@ final class LinePlot {
     double x = across.at(valueAcross);
     double y = up.at(valueUp);
     int down = above ? -1 : 1;
-    boolean fits = x + 31 + Sheet.LETTER * label.length() < WIDE;
+    boolean fits = x + 31 + Sheet.LETTER * label.length() < size.wide();
     int side = fits ? 1 : -1;
     svg.line(x + 2 * side, y + 2 * down, x + 28 * side, y + 28 * down, "stroke", "#000");
     double[] tip = {1.5, 1.5, 8, 4.5, 4.5, 8};

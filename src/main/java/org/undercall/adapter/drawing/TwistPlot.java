@@ -22,11 +22,12 @@ public final class TwistPlot {
    * @param gate how far from ride height the procedure lets the bush be tightened
    * @param note words under the title; may be blank
    */
-  public static String of(ArmSwing swing, Height here, Length gate, String note) {
+  public static String of(ArmSwing swing, Height here, Length gate, String note, PlotSize size) {
     String across = "height above ride height when tightened, full droop to full bump, in mm";
     String up = "twist kept at ride height in °";
     LinePlot plot =
         new LinePlot(
+            size,
             new LinePlot.Words(title(swing), note, MEANING, across, up),
             0.05,
             List.of(course(swing)));

@@ -30,7 +30,12 @@ public final class JobSheet {
     Procedure procedure = walk.procedure();
     Markup m = new Markup();
     String title = "Job sheet: " + procedure.about().title();
-    PageHead.begin(m, title, "Job sheet to fill in by hand", letter ? "letter" : "A4", "job sheet");
+    PageHead.begin(
+        m,
+        title,
+        "Job sheet to fill in by hand",
+        letter ? "letter landscape" : "A4 landscape",
+        "job sheet");
     m.open("body").open("main");
     m.leaf("h1", title);
     m.leaf(

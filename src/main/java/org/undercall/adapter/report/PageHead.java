@@ -16,7 +16,8 @@ final class PageHead {
    * Begins a page and writes its head.
    *
    * @param about one sentence on what the page is
-   * @param paper {@code A4} or {@code letter}
+   * @param paper {@code A4} or {@code letter}, with {@code landscape} after it if it lies on its
+   *     side
    * @param foot what stands at the foot of each printed page after the program's name
    */
   static void begin(Markup m, String title, String about, String paper, String foot) {

@@ -23,7 +23,7 @@ public final class ReportPage {
         m,
         "Report of work: " + dossier.procedure().about().title(),
         "Report of a work session",
-        a4 ? "A4" : "letter",
+        a4 ? "A4 landscape" : "letter landscape",
         "report, log " + dossier.seal().sum().substring(0, 16));
     m.open("body").open("main");
     new SummarySection(dossier).add(m);

@@ -46,12 +46,17 @@ final class AdaptorFigure extends FigureBase {
   private double angle;
 
   @Override
+  String title() {
+    return "Setting for " + torque + " with an adaptor";
+  }
+
+  @Override
   Figure figure() {
     Adaptor adaptor = new Adaptor(Length.mm(wrench), Length.mm(extension), Rotation.degrees(angle));
     String unit = torque.unit().symbol();
     double setting = adaptor.setting(torque).amount().doubleValue();
     double unset = adaptor.atFastener(torque).amount().doubleValue();
-    return new Figure(
+    return Figure.of(
         "T set = T L / (L + E cos θ)",
         List.of(
             Item.words("torque at the fastener", torque),

@@ -40,23 +40,22 @@ final class ConvertFigure extends FigureBase {
   private BigDecimal step;
 
   @Override
+  String title() {
+    return torque + " in " + unit.symbol();
+  }
+
+  @Override
   Figure figure() {
     Torque converted = Units.convert(torque, unit);
     List<Item> results = new ArrayList<>();
     BigDecimal rounded = converted.amount().round(SHOWN).stripTrailingZeros();
     String text = rounded.toPlainString() + " " + unit.symbol();
     double value = converted.amount().doubleValue();
-    results.add(
-        new Item(
-            "torque",
-            text,
-            java.util.OptionalDouble.of(value),
-            java.util.OptionalDouble.of(value),
-            unit.symbol()));
+    results.add(Item.shown("torque", text, value, unit.symbol()));
     if (step != null) {
       results.add(Item.words("on the scale", ScaleReading.of(torque, unit, step).shown()));
     }
-    return new Figure(
+    return Figure.of(
         "amount times the newton metres of its unit, over those of the other",
         List.of(Item.words("torque", torque)),
         results,

@@ -14,7 +14,15 @@ enum FigureCode implements Fault.Code {
   NO_CLASS("FIG-008", "The class is no head marking."),
   BORE("FIG-009", "A bore, or the hole of the seat, does not let the bolt through."),
   NARROW("FIG-010", "The clamped part is narrower than the seat that presses on it."),
-  FRICTION("FIG-011", "The friction lies outside all that is published.");
+  FRICTION("FIG-011", "The friction lies outside all that is published."),
+  NO_STEP("FIG-012", "The procedure has no such step that tightens a fastener."),
+  NO_VARIANT("FIG-013", "The step has no stages for this head marking, or it is not stated."),
+  SEAT_SHAPE("FIG-014", "A cone or ball seat lacks its diameters, or both are given."),
+  THREAD_END("FIG-015", "What the thread is screwed into is stated twice or in part."),
+  NO_SECOND("FIG-016", "There is no second variant to compare with."),
+  WANTED("FIG-017", "The wanted preload is not one that can be."),
+  SIZES_NEEDED("FIG-018", "This figure needs the sizes of the joint."),
+  NO_BUSH("FIG-019", "A moment of a bush needs its sizes and the stiffness of its rubber.");
 
   private final String id;
   private final String meaning;

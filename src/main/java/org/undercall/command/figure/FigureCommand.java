@@ -8,7 +8,10 @@ import picocli.CommandLine.Spec;
 /** Computes one thing and shows formula, inputs, results, source and caution. */
 @Command(
     name = "figure",
-    description = "Compute a torque, a preload, an angle stage, an adaptor, a twist or a window.",
+    description = {
+      "Compute a torque, a preload, an angle stage, a whole joint, an adaptor, a twist or a window.",
+      "Each can be written as a sheet to sign with --sheet."
+    },
     mixinStandardHelpOptions = true,
     exitCodeList = "0:computed",
     subcommands = {
@@ -17,7 +20,10 @@ import picocli.CommandLine.Spec;
       AngleFigure.class,
       AdaptorFigure.class,
       TwistFigure.class,
-      ToolFigure.class
+      ToolFigure.class,
+      JointFigure.class,
+      TorqueAngleFigure.class,
+      VariantsFigure.class
     })
 public final class FigureCommand implements Runnable {
   @Spec private CommandSpec spec;

@@ -1,8 +1,13 @@
 package org.undercall.command.figure;
 
 import java.util.List;
+import java.util.Optional;
+import org.undercall.adapter.drawing.FrictionPlot;
+import org.undercall.adapter.drawing.PlotSize;
 import org.undercall.adapter.report.Figure;
 import org.undercall.adapter.report.Figure.Item;
+import org.undercall.adapter.report.Sketch;
+import org.undercall.core.fastening.Assembly;
 import org.undercall.core.fastening.Bolt;
 import org.undercall.core.fastening.Force;
 import org.undercall.core.fastening.Friction;
@@ -19,23 +24,33 @@ import picocli.CommandLine.Mixin;
     name = "preload",
     description = "The preload that a torque makes, and whether the bolt bears it.",
     mixinStandardHelpOptions = true)
-final class PreloadFigure extends FigureBase {
+final class PreloadFigure extends PlottedFigure {
   @Mixin private BoltOptions options;
+
+  @Override
+  Optional<Taken> taken() throws Fault {
+    return options.taken();
+  }
+
+  @Override
+  String title() throws Fault {
+    return "Preload of " + options.bolt() + " by " + options.torque();
+  }
 
   @Override
   Figure figure() throws Fault {
     Bolt bolt = options.bolt();
-    Range<Friction> friction = options.friction();
+    Range<Friction> friction = options.friction().both();
     TorqueAlone alone = TorqueAlone.of(bolt, options.torque(), friction);
     Plausibility judged = Plausibility.of(bolt, options.torque(), friction);
-    return new Figure(
+    return Figure.of(
         "F = T / (0.16 P + 0.58 d2 µ + DKm/2 µ)",
         options.inputs(),
         List.of(
             forces("preload", alone.preload()),
             forces("preload at yield", alone.yieldPreload()),
-            torques("torque at yield", alone.yieldTorque()),
-            torques("torque at breaking", alone.breakingTorque()),
+            TorqueAngleFigure.torques("torque at yield", alone.yieldTorque()),
+            TorqueAngleFigure.torques("torque at breaking", alone.breakingTorque()),
             Item.range(
                 "share of the yield preload",
                 judged.lowest() * 100,
@@ -47,12 +62,31 @@ final class PreloadFigure extends FigureBase {
         "torque alone leaves the preload open by this much. This is " + ESTIMATE);
   }
 
-  static Item forces(String name, Range<Force> range) {
-    return Item.range(name, range.low().inKilonewtons(), range.high().inKilonewtons(), 1, "kN");
+  @Override
+  List<Sketch> pictures(PlotSize size) throws Fault {
+    String svg = plot(options.bolt(), options.torque(), options.friction(), note(), size);
+    return List.of(new Sketch("Preload against friction", svg));
   }
 
-  private static Item torques(String name, Range<Torque> range) {
-    return Item.range(name, range.low().inNewtonMetres(), range.high().inNewtonMetres(), 0, "N·m");
+  /** The preload of a torque against friction, with that at yield. */
+  static String plot(Bolt bolt, Torque torque, Rubs rubs, String note, PlotSize size) {
+    List<FrictionPlot.Line> lines =
+        List.of(
+            new FrictionPlot.Line(
+                "preload by " + torque,
+                f ->
+                    TorqueAlone.of(bolt, torque, new Range<>(f, f))
+                        .preload()
+                        .low()
+                        .inKilonewtons()),
+            new FrictionPlot.Line(
+                "preload at yield", f -> Assembly.atYield(bolt).preload(f).inKilonewtons()));
+    String title = "Preload of " + bolt + " by " + torque;
+    return FrictionPlot.of(title, rubs.both(), lines, note, size);
+  }
+
+  static Item forces(String name, Range<Force> range) {
+    return Item.range(name, range.low().inKilonewtons(), range.high().inKilonewtons(), 1, "kN");
   }
 
   private static String words(Plausibility.Verdict verdict, TorqueAlone alone) {

@@ -51,9 +51,22 @@ final class ToolFigure extends FigureBase {
       description = "Tolerance of the specification, in the unit of the torque.")
   private BigDecimal plusMinus;
 
+  @Option(
+      names = "--uncertainty",
+      paramLabel = "PERCENT",
+      description =
+          "Expanded relative uncertainty interval of a calibration certificate, in place of the"
+              + " type.")
+  private Double uncertainty;
+
+  @Override
+  String title() {
+    return "Torque wrench up to " + most + " at " + torque;
+  }
+
   @Override
   Figure figure() throws Fault {
-    Deviation deviation = type.permissible(most);
+    Deviation deviation = uncertainty == null ? type.permissible(most) : new Deviation(uncertainty);
     Range<Torque> window = TorqueWindow.of(torque, deviation);
     ToolRange range = ToolRange.upTo(most);
     List<Item> results = new ArrayList<>();
@@ -72,14 +85,16 @@ final class ToolFigure extends FigureBase {
       results.add(
           Item.words("whole window within the tolerance", meets ? "yes" : "no, not for certain"));
     }
-    return new Figure(
+    return Figure.of(
         "true torque from T/(1 + a) to T/(1 - a)",
         List.of(
             Item.words("torque", torque),
             Item.words("wrench", "up to " + most + ", type " + type.name().replace('_', ' ')),
-            Item.words("permissible deviation a", deviation)),
+            uncertainty == null
+                ? Item.words("permissible deviation a", deviation)
+                : Item.number("expanded uncertainty interval a", uncertainty, 1, "%")),
         results,
-        "ISO 6789:2003 and ISO 6789-1:2017 (deviations but those of II A from memory)",
+        "ISO 6789:2003 and ISO 6789-1:2017 (deviations but those of II A from memory); ISO 6789-2:2017 for a certificate",
         "holds for a wrench within its calibration, pulled steadily and square.");
   }
 

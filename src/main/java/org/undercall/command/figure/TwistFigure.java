@@ -1,12 +1,16 @@
 package org.undercall.command.figure;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.undercall.adapter.drawing.PlotSize;
 import org.undercall.adapter.drawing.TwistPlot;
 import org.undercall.adapter.report.Figure;
 import org.undercall.adapter.report.Figure.Item;
+import org.undercall.adapter.report.Sketch;
 import org.undercall.core.fastening.ArmSwing;
 import org.undercall.core.fastening.Height;
 import org.undercall.core.fastening.Length;
+import org.undercall.core.fastening.MotionRatio;
 import org.undercall.core.fastening.PresetLimit;
 import org.undercall.core.fastening.Range;
 import org.undercall.core.fastening.Rotation;
@@ -20,7 +24,7 @@ import picocli.CommandLine.Option;
     name = "twist",
     description = "The twist that a bonded bush keeps if it is tightened at some height.",
     mixinStandardHelpOptions = true)
-final class TwistFigure extends FigureBase {
+final class TwistFigure extends PlottedFigure {
   @Option(
       names = "--arm",
       paramLabel = "MM",
@@ -55,7 +59,21 @@ final class TwistFigure extends FigureBase {
       description = "Height tolerance of the procedure, either way (default: ${DEFAULT-VALUE}).")
   private double gate;
 
-  @Mixin private PlotOptions plot;
+  @Option(
+      names = "--ratio",
+      paramLabel = "RATIO",
+      defaultValue = "1",
+      description =
+          "Millimetres of the outer joint for one of the wheel, where the gate is measured"
+              + " (default: ${DEFAULT-VALUE}).")
+  private double ratio;
+
+  @Mixin private BushOptions bush;
+
+  @Override
+  String title() {
+    return "Twist of a bonded bush tightened at " + Height.mm(here);
+  }
 
   private ArmSwing swing() {
     Range<Height> travel = new Range<>(Height.mm(droop), Height.mm(bump));
@@ -75,27 +93,29 @@ final class TwistFigure extends FigureBase {
     ArmSwing.Twist twist = swing.tightenedAt(Height.mm(here));
     Range<Height> tolerance = PresetLimit.PROPOSED.tolerance(swing);
     boolean warn = PresetLimit.PROPOSED.exceededBy(twist.atRide());
-    return new Figure(
-        "twist = asin(height/r) less asin(height when tightened/r)",
-        List.of(
-            Item.number("arm r", arm, 1, "mm"),
-            Item.number("outer joint above the pivot at ride height", ride, 1, "mm"),
-            Item.range("travel", droop, bump, 1, "mm"),
-            Item.number("height when tightened", here, 1, "mm"),
-            Item.number("gate, either way", Length.mm(gate).millimetres(), 1, "mm")),
-        List.of(
-            degrees("preset twist at ride height", twist.atRide()),
-            degrees("twist at full droop", twist.atDroop()),
-            degrees("twist at full bump", twist.atBump()),
-            Item.number("twist for one mm", swing.perMillimetreAtRide().degrees(), 3, "°"),
-            Item.range(
-                "heights about ride height that keep it within 5°",
-                tolerance.low().millimetres(),
-                tolerance.high().millimetres(),
-                0,
-                "mm"),
-            Item.words("within the gate", Math.abs(here - ride) <= gate ? "yes" : "no"),
-            Item.words("preset twist above 5°", warn ? "yes, a warning is due" : "no")),
+    MotionRatio motion = new MotionRatio(ratio);
+    double wheel = motion.ofWheel(Height.mm(here - ride)).millimetres();
+    List<Item> inputs = new ArrayList<>(inputs());
+    List<Item> results = new ArrayList<>(results(swing, twist));
+    if (ratio != 1) {
+      inputs.add(Item.number("joint for one mm of the wheel", ratio, 2, "mm"));
+      results.add(Item.number("height of the wheel above ride height", wheel, 1, "mm"));
+      results.add(
+          Item.range(
+              "heights of the wheel that keep it within 5°",
+              motion.ofWheel(tolerance.low()).millimetres(),
+              motion.ofWheel(tolerance.high()).millimetres(),
+              0,
+              "mm"));
+    }
+    results.add(Item.words("within the gate", Math.abs(wheel) <= gate ? "yes" : "no"));
+    results.add(Item.words("preset twist above 5°", warn ? "yes, a warning is due" : "no"));
+    inputs.addAll(bush.inputs());
+    results.addAll(bush.results(swing, Height.mm(here)));
+    return Figure.of(
+        "twist = asin(height/r) less asin(height when tightened/r)" + bush.formula(),
+        inputs,
+        results,
         "plane geometry; the 5° are a proposal of this program, no published limit exists",
         "the arm is taken to swing in one plane about one axis. The maker's repair data rules.");
   }
@@ -104,10 +124,34 @@ final class TwistFigure extends FigureBase {
     return Item.number(name, twist.degrees(), 1, "°");
   }
 
+  private List<Item> inputs() {
+    return List.of(
+        Item.number("arm r", arm, 1, "mm"),
+        Item.number("outer joint above the pivot at ride height", ride, 1, "mm"),
+        Item.range("travel", droop, bump, 1, "mm"),
+        Item.number("height when tightened", here, 1, "mm"),
+        Item.number("gate, either way", Length.mm(gate).millimetres(), 1, "mm"));
+  }
+
+  private static List<Item> results(ArmSwing swing, ArmSwing.Twist twist) {
+    Range<Height> tolerance = PresetLimit.PROPOSED.tolerance(swing);
+    return List.of(
+        degrees("preset twist at ride height", twist.atRide()),
+        degrees("twist at full droop", twist.atDroop()),
+        degrees("twist at full bump", twist.atBump()),
+        Item.number("twist for one mm", swing.perMillimetreAtRide().degrees(), 3, "°"),
+        Item.range(
+            "heights about ride height that keep it within 5°",
+            tolerance.low().millimetres(),
+            tolerance.high().millimetres(),
+            0,
+            "mm"));
+  }
+
   @Override
-  void draw() throws Fault {
-    if (plot.wanted()) {
-      plot.write(TwistPlot.of(swing(), Height.mm(here), Length.mm(gate), plot.note()));
-    }
+  List<Sketch> pictures(PlotSize size) throws Fault {
+    Length atJoint = Length.mm(gate).times(new MotionRatio(ratio).joint());
+    String svg = TwistPlot.of(swing(), Height.mm(here), atJoint, note(), size);
+    return List.of(new Sketch("Twist against height", svg));
   }
 }

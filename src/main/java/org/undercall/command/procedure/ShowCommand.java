@@ -1,27 +1,20 @@
 package org.undercall.command.procedure;
 
-import java.io.IOException;
-import java.io.OutputStream;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.procedure.LoadedProcedure;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.adapter.report.JobSheet;
-import org.undercall.adapter.report.ReportCode;
-import org.undercall.adapter.report.ReportPdf;
 import org.undercall.adapter.report.WalkText;
+import org.undercall.command.option.SheetFile;
 import org.undercall.core.decision.WalkThrough;
 import org.undercall.core.procedure.Walk;
 import org.undercall.port.Fault;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -65,41 +58,17 @@ public final class ShowCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Fault {
     PrintWriter out = spec.commandLine().getOut();
-    Optional<Path> wanted = Optional.ofNullable(sheet);
-    if (wanted.isPresent() && !ending().equals("html") && !ending().equals("pdf")) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "--sheet: found \"" + sheet + "\", expected a name that ends in .html or .pdf");
-    }
+    Optional<SheetFile> wanted =
+        Optional.ofNullable(sheet).map(path -> SheetFile.of(path, spec.commandLine()));
     LoadedProcedure loaded = ProcedureFile.load(file);
     Walk walk = Walk.of(loaded.procedure());
     out.print(WalkText.of(walk, WalkThrough.of(walk)));
     out.print(PartsText.of(loaded.assembled().parts()));
     if (wanted.isPresent()) {
-      write(JobSheet.of(walk, paper == Paper.LETTER));
+      wanted.get().write(JobSheet.of(walk, paper == Paper.LETTER));
       out.println("Wrote " + sheet);
     }
     out.flush();
     return 0;
-  }
-
-  private String ending() {
-    String name = String.valueOf(sheet.getFileName());
-    return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
-  }
-
-  private void write(String page) throws Fault {
-    try {
-      if (ending().equals("html")) {
-        Files.writeString(sheet, page, StandardCharsets.UTF_8);
-        return;
-      }
-      try (OutputStream out = Files.newOutputStream(sheet)) {
-        ReportPdf.write(page, out);
-      }
-    } catch (IOException e) {
-      throw new Fault(
-          ReportCode.CANNOT_WRITE, sheet.toString(), Fault.kind(e), "a file that can be written");
-    }
   }
 }

@@ -4,16 +4,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.undercall.adapter.drawing.AnglePlot;
+import org.undercall.adapter.drawing.PlotSize;
 import org.undercall.adapter.report.Dossier;
 import org.undercall.adapter.report.Figure;
 import org.undercall.adapter.report.ReportCode;
 import org.undercall.adapter.report.Sketch;
 import org.undercall.command.figure.JointOptions;
-import org.undercall.core.fastening.AngleJob;
 import org.undercall.core.fastening.Bolt;
 import org.undercall.core.fastening.Friction;
 import org.undercall.core.fastening.FrictionClass;
-import org.undercall.core.fastening.JointStiffness;
+import org.undercall.core.fastening.Joint;
 import org.undercall.core.fastening.Range;
 import org.undercall.core.fastening.Rotation;
 import org.undercall.core.procedure.Fastener;
@@ -21,6 +21,7 @@ import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.review.StepReview;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.Torque;
 import org.undercall.port.Fault;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -79,8 +80,8 @@ final class SketchOptions {
             .orElseThrow(
                 () -> fault("thread locker, whose friction is not known", "another lubrication"));
     Rotation turn = Rotation.of(angle.target());
-    AngleJob job = AngleJob.of(bolt, torque.target(), turn, stiffness(bolt));
-    return drawn(job, friction, review.place().step().head().title());
+    return drawn(
+        found(bolt), torque.target(), turn, friction, review.place().step().head().title());
   }
 
   private Bolt bolt(Fastener fastener, Optional<HeadMarking> marking) throws Fault {
@@ -90,14 +91,15 @@ final class SketchOptions {
     return Bolt.hexagon(fastener.thread(), marking.get().text());
   }
 
-  private JointStiffness stiffness(Bolt bolt) throws Fault {
+  private Joint found(Bolt bolt) throws Fault {
     return joint
-        .stiffness(bolt)
+        .joint(bolt)
         .orElseThrow(
             () -> fault("no sizes of the joint", "--clamped and --shank, and --plate or --tube"));
   }
 
-  private Sketch drawn(AngleJob job, Range<Friction> friction, String title) {
+  private Sketch drawn(
+      Joint found, Torque torque, Rotation turn, Range<Friction> friction, String title) {
     String sizes =
         joint.inputs().stream()
             .map(item -> item.name() + " " + item.text())
@@ -105,11 +107,11 @@ final class SketchOptions {
     String about =
         title
             + ": "
-            + job.bolt()
+            + found.bolt()
             + ", "
-            + job.snug()
+            + torque
             + " and then "
-            + Figure.Item.number("", job.turn().degrees(), 0, "°").text()
+            + Figure.Item.number("", turn.degrees(), 0, "°").text()
             + ", friction "
             + friction.low()
             + " to "
@@ -118,7 +120,10 @@ final class SketchOptions {
             + " procedure: "
             + sizes
             + ". VDI 2230 Part 1.";
-    return new Sketch(about, AnglePlot.of(job, friction, "computed sketch, not measured"));
+    return new Sketch(
+        about,
+        AnglePlot.of(
+            found, torque, turn, friction, "computed sketch, not measured", PlotSize.WHOLE));
   }
 
   private Fault fault(String found, String expected) {

@@ -3,32 +3,29 @@ package org.undercall.command.figure;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import org.undercall.adapter.drawing.PlotSize;
+import org.undercall.adapter.report.Sketch;
 import org.undercall.port.Fault;
 import picocli.CommandLine.Option;
 
-/** Where a plot is written, and what it says about its values. */
-final class PlotOptions {
+/** A figure that can be drawn. */
+abstract class PlottedFigure extends FigureBase {
   @Option(names = "--plot", paramLabel = "FILE.svg", description = "Draw it to an SVG file.")
   private Path file;
 
-  @Option(
-      names = "--note",
-      paramLabel = "TEXT",
-      defaultValue = "",
-      description = "Words under the title, such as where the values come from.")
-  private String note;
-
-  boolean wanted() {
-    return file != null;
-  }
-
-  String note() {
-    return note;
-  }
-
-  void write(String svg) throws Fault {
+  @Override
+  void draw() throws Fault {
+    if (file == null) {
+      return;
+    }
+    List<Sketch> pictures = pictures(PlotSize.WHOLE);
+    if (pictures.isEmpty()) {
+      throw new Fault(
+          FigureCode.NO_SIZES, "--plot", "no sizes of the joint", "--clamped and the others");
+    }
     try {
-      Files.writeString(file, svg);
+      Files.writeString(file, pictures.get(0).svg());
     } catch (IOException e) {
       throw new Fault(
           FigureCode.PLOT_NOT_WRITTEN,
