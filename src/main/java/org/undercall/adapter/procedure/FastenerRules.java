@@ -27,6 +27,8 @@ final class FastenerRules {
     order(fastener);
     runDown(fastener);
     tapped(fastener);
+    renewed(fastener);
+    JointSizes.check(fastener, faults);
     stages(fastener.at("stages"));
     List<Located> variants = ProcedureRules.items(fastener.at("variants"));
     markings(fastener.at("variants"), variants);
@@ -52,6 +54,14 @@ final class FastenerRules {
     if (engagement.node().isNumber() && !fastener.node().has("tappedIn")) {
       String found = Shown.value(engagement.node());
       faults.value(ProcedureCode.NOT_TAPPED, engagement.pointer(), found, "\"tappedIn\" as well");
+    }
+  }
+
+  private void renewed(Located fastener) {
+    Located once = fastener.at("oneTimeUse");
+    if (fastener.node().has("renew") && once.node().isBoolean() && !once.node().booleanValue()) {
+      faults.value(
+          ProcedureCode.RENEWED_AND_REUSED, once.pointer(), "false", "true, or no \"renew\"");
     }
   }
 

@@ -38,7 +38,8 @@ final class Levers {
         amount(arm, "ride"),
         amount(arm, "droop"),
         amount(arm, "bump"),
-        amount(arm, "presetLimit"));
+        amount(arm, "presetLimit"),
+        arm.has("ratio") ? amount(arm, "ratio") : BigDecimal.ONE);
   }
 
   /** A torque stage; with an adaptor, the setting to dial is computed and rounded to the scale. */

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.undercall.core.procedure.Bearing;
 import org.undercall.core.procedure.DriveSize;
@@ -16,6 +17,7 @@ import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.JointKind;
 import org.undercall.core.procedure.Lubrication;
 import org.undercall.core.procedure.Procedure;
+import org.undercall.core.procedure.Renewal;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Tool;
@@ -55,7 +57,8 @@ final class ProcedureReader {
         tool.path("kind").asText().equals("indicating") ? Tool.Kind.INDICATING : Tool.Kind.CLICKING,
         torque(tool, "least"),
         torque(tool, "most"),
-        optional(tool, "calibrated").map(LocalDate::parse));
+        optional(tool, "calibrated").map(LocalDate::parse),
+        number(tool, "uncertainty"));
   }
 
   private static WorkPhase phase(JsonNode phase) {
@@ -117,8 +120,10 @@ final class ProcedureReader {
         drive(fastener),
         new Fastener.Part(
             FileWords.constant(Hardware.class, text(fastener, "hardware")),
-            flag(fastener, "oneTimeUse"),
-            FileWords.constant(Lubrication.class, text(fastener, "lubrication"))),
+            flag(fastener, "oneTimeUse") || fastener.has("renew"),
+            FileWords.constant(Lubrication.class, text(fastener, "lubrication")),
+            Set.copyOf(
+                list(fastener, "renew", r -> FileWords.constant(Renewal.class, r.textValue())))),
         FileWords.constant(LoadCondition.class, text(fastener, "needs")),
         new Fastener.FastenerSet(
             fastener.path("count").asInt(1), list(fastener, "order", JsonNode::intValue)),
@@ -150,7 +155,8 @@ final class ProcedureReader {
         optional(fastener, "nutClass"),
         optional(fastener, "tappedIn")
             .map(word -> FileWords.constant(Fastener.Joint.Material.class, word))
-            .map(in -> new Fastener.Joint.Tapped(in, number(fastener, "engagement"))));
+            .map(in -> new Fastener.Joint.Tapped(in, number(fastener, "engagement"))),
+        JointSizes.read(fastener));
   }
 
   private static Wheels wheels(JsonNode on) {
@@ -185,7 +191,10 @@ final class ProcedureReader {
             false,
             Optional.of(stage.path("finalTorque"))
                 .filter(JsonNode::isObject)
-                .map(b -> new Stage.AngleStage.Band(torque(b, "least"), torque(b, "most"))))
+                .map(b -> new Stage.AngleStage.Band(torque(b, "least"), torque(b, "most"))),
+            Optional.of(stage.path("beyondYield"))
+                .filter(JsonNode::isBoolean)
+                .map(JsonNode::booleanValue))
         : Levers.torqueStage(torque(stage, "torque"), plusMinus, stage.path("adaptor"));
   }
 

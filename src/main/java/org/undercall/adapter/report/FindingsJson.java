@@ -35,7 +35,10 @@ public final class FindingsJson {
           .put("meaning", placed.finding().rule().meaning())
           .put("found", placed.finding().found())
           .put("expected", placed.finding().expected())
-          .put("source", placed.finding().rule().source());
+          .put("todo", placed.finding().todo())
+          .put("source", placed.finding().rule().source())
+          .put("assumes", placed.finding().rule().assumes())
+          .put("unseen", placed.finding().rule().unseen());
     }
     return JsonText.of(root);
   }

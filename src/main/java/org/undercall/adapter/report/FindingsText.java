@@ -26,6 +26,7 @@ public final class FindingsText {
       lines.add(1, placed.finding().rule().meaning());
       lines.add(1, "found " + placed.finding().found());
       lines.add(1, "expected " + placed.finding().expected());
+      lines.add(1, "to do: " + placed.finding().todo());
       lines.add(1, "source: " + placed.finding().rule().source());
     }
     lines.add(0, total(findings));

@@ -33,6 +33,7 @@ public enum Column {
   SOCKET("socket", "drive", "key", "socket size", "drive size", "key size", "across flats"),
   HARDWARE("hardware", "bolt, nut or self-locking nut"),
   ONE_TIME("one time use", "one use", "single use", "new each time"),
+  RENEW("renewed because", "renew", "why new"),
   LUBRICATION("lubrication", "thread and seat", "state of thread", "friction state"),
   NEEDS("load condition", "load", "needs", "suspension", "suspension load", "tighten at"),
   REASON("needs reason", "reason", "reason for load condition"),

@@ -50,7 +50,7 @@ final class StepRow {
       List.of(note.given().split(" ?\\| ?", -1)).forEach(cautions::add);
     }
     row.truth(step, "changesLoad", Column.CHANGES_LOAD, false);
-    ids(step, "after", Column.AFTER);
+    list(step, "after", Column.AFTER);
     bearing(step);
     String kind = step.get("kind").textValue();
     switch (kind) {
@@ -81,7 +81,7 @@ final class StepRow {
   private void bearing(ObjectNode step) {
     String kind = step.get("kind").textValue();
     if (kind.equals("do") || kind.equals("load")) {
-      ids(step, "undoes", Column.UNDOES);
+      list(step, "undoes", Column.UNDOES);
       row.word(step, "car", Column.CAR, List.of("raised", "lowered"), false);
     }
     if (kind.equals("do") || kind.equals("fasten")) {
@@ -92,11 +92,12 @@ final class StepRow {
     }
   }
 
-  private void ids(ObjectNode step, String field, Column column) {
+  /** Puts words with blanks, commas or semicolons between them: ids, or reasons. */
+  private void list(ObjectNode node, String field, Column column) {
     Cell cell = row.cell(column);
     if (!cell.isEmpty()) {
-      ArrayNode ids = step.putArray(field);
-      List.of(cell.given().trim().split("[ ,;]+", -1)).forEach(ids::add);
+      ArrayNode words = node.putArray(field);
+      List.of(cell.given().trim().split("[ ,;]+", -1)).forEach(words::add);
     }
   }
 
@@ -128,6 +129,7 @@ final class StepRow {
     row.drive(fastener, "drive", Column.SOCKET);
     hardware(fastener);
     row.truth(fastener, "oneTimeUse", Column.ONE_TIME, true);
+    list(fastener, "renew", Column.RENEW);
     List<String> states =
         List.of("dry", "oiled", "greased", "paste", "threadlocker", "as-delivered", "unstated");
     row.word(fastener, "lubrication", Column.LUBRICATION, states, true);

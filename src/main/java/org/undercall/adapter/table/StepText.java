@@ -87,6 +87,11 @@ final class StepText {
     row.put(Column.SOCKET, drive.endsWith(" in") ? drive : number(fastener.drive()));
     row.put(Column.HARDWARE, word(fastener.part().hardware()));
     row.put(Column.ONE_TIME, fastener.part().oneTimeUse() ? "yes" : "no");
+    if (!fastener.part().renew().isEmpty()) {
+      row.put(
+          Column.RENEW,
+          fastener.part().renew().stream().map(StepText::word).collect(Collectors.joining(" ")));
+    }
     row.put(Column.LUBRICATION, word(fastener.part().lubrication()));
     row.put(Column.NEEDS, word(fastener.needs()));
     fastener.joint().kind().ifPresent(kind -> row.put(Column.JOINT, word(kind)));

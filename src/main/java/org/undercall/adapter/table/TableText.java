@@ -7,10 +7,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.apache.commons.csv.CSVFormat;
 import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.RideHeight;
+import org.undercall.core.procedure.Sizes;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Tool;
@@ -42,6 +44,9 @@ public record TableText(String csv, List<String> left) {
     if (!procedure.loadHolds().equals(Procedure.LOAD_HOLDS)) {
       left.add("how long a confirmed load holds");
     }
+    procedure.tools().stream()
+        .filter(tool -> tool.uncertainty().isPresent())
+        .forEach(tool -> left.add("the uncertainty of " + tool.id()));
     for (WorkPhase phase : procedure.phases()) {
       for (Step step : phase.steps()) {
         for (Map<Column, String> row : StepText.rows(step)) {
@@ -52,19 +57,25 @@ public record TableText(String csv, List<String> left) {
         if (hasAdaptor(step)) {
           left.add("the adaptor of step " + step.head().id());
         }
-        if (hasFinalTorque(step)) {
+        if (anyAngle(step, angle -> angle.finalTorque().isPresent())) {
           left.add("the final torque of step " + step.head().id());
+        }
+        if (anyAngle(step, angle -> angle.beyondYield().isPresent())) {
+          left.add("whether step " + step.head().id() + " reaches yield");
+        }
+        if (step instanceof Step.Fasten f && !f.fastener().joint().sizes().equals(Sizes.UNKNOWN)) {
+          left.add("the sizes or the friction of step " + step.head().id());
         }
       }
     }
     return new TableText(printed(procedure, rows), left);
   }
 
-  private static boolean hasFinalTorque(Step step) {
+  private static boolean anyAngle(Step step, Predicate<Stage.AngleStage> like) {
     return step instanceof Step.Fasten fasten
         && fasten.fastener().variants().stream()
             .flatMap(v -> v.stages().stream())
-            .anyMatch(s -> s instanceof Stage.AngleStage a && a.finalTorque().isPresent());
+            .anyMatch(s -> s instanceof Stage.AngleStage angle && like.test(angle));
   }
 
   private static String each(Each each) {

@@ -2,21 +2,19 @@ package org.undercall.core.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.undercall.core.fastening.AngleJob;
 import org.undercall.core.fastening.AngleOutcome.Expected;
 import org.undercall.core.fastening.AngleOutcome.Reach;
 import org.undercall.core.fastening.AngleTightening;
 import org.undercall.core.fastening.Bolt;
-import org.undercall.core.fastening.BoltBody;
-import org.undercall.core.fastening.Elasticity;
-import org.undercall.core.fastening.FrictionClass;
-import org.undercall.core.fastening.JointStiffness;
-import org.undercall.core.fastening.Length;
-import org.undercall.core.fastening.PressureCone;
+import org.undercall.core.fastening.Joint;
 import org.undercall.core.fastening.PropertyClass;
 import org.undercall.core.fastening.Rotation;
+import org.undercall.core.fastening.Stretch;
 import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Stage.AngleStage;
 import org.undercall.core.procedure.Stage.TorqueStage;
 import org.undercall.core.procedure.Variant;
@@ -24,24 +22,33 @@ import org.undercall.core.term.Torque;
 
 /** Rules about angle stages. */
 final class AngleRules {
-  /** The clamped length of the long joint assumed, in diameters. */
+  /** The clamped length of the long joint of CHK-022, in diameters. */
   private static final double LONG = 6;
 
-  /** The width of its plates, in bearing diameters. */
-  private static final double WIDE = 2;
+  private final Spot spot;
+  private final Staged<AngleStage> stage;
+  private final Rubs rubs;
+  private final List<Finding> findings = new ArrayList<>();
 
-  private AngleRules() {}
+  private AngleRules(Spot spot, Staged<AngleStage> stage, Rubs rubs) {
+    this.spot = spot;
+    this.stage = stage;
+    this.rubs = rubs;
+  }
 
   static List<Finding> check(Spot spot) {
     List<Finding> findings = new ArrayList<>();
     for (Staged<AngleStage> stage : Staged.angles(spot)) {
-      if (!stage.fastener().part().oneTimeUse()) {
-        String expected = "\"oneTimeUse\": true, or no angle stage";
+      boolean elastic = stage.stage().beyondYield().filter(yes -> !yes).isPresent();
+      if (!stage.fastener().part().oneTimeUse() && !elastic) {
+        String expected = "\"oneTimeUse\": true, or the maker's leave to use it again";
         String found = stage.stage().target() + " on a fastener to be used again";
         findings.add(spot.at(stage.field("angle"), CheckRule.ANGLE_REUSED, found, expected));
       }
       if (stage.last()) {
-        nearYield(spot, stage).ifPresent(findings::add);
+        Rubs.of(stage.fastener())
+            .map(rubs -> new AngleRules(spot, stage, rubs).judged())
+            .ifPresent(findings::addAll);
       }
     }
     findings.addAll(endsBackedOff(spot));
@@ -63,57 +70,152 @@ final class AngleRules {
     return findings;
   }
 
-  private static Optional<Finding> nearYield(Spot spot, Staged<AngleStage> stage) {
-    Optional<PropertyClass> strength =
-        stage.variant().marking().flatMap(PropertyClass::of).filter(AngleRules::soft);
-    return strength
-        .flatMap(s -> Bolts.of(stage.fastener(), stage.variant(), s))
-        .filter(bolt -> reachesYield(bolt, stage))
-        .map(
-            bolt ->
-                spot.at(
-                    stage.field("angle"),
-                    CheckRule.NEAR_YIELD,
-                    stage.stage().target() + " on " + bolt,
-                    "to be meant: " + bolt + " may reach yield even when 6 diameters are clamped"));
+  private List<Finding> judged() {
+    bolt(PropertyClass.C4_6).ifPresent(this::tooFar);
+    Optional<Boolean> meant = stage.stage().beyondYield();
+    if (meant.orElse(false)) {
+      bolt(PropertyClass.C4_6).ifPresent(this::notReached);
+    } else {
+      bolt(PropertyClass.C12_9).ifPresent(bolt -> reached(bolt, meant.isPresent()));
+    }
+    return findings;
   }
 
-  private static boolean soft(PropertyClass strength) {
-    return strength.compareTo(PropertyClass.C8_8) <= 0;
+  private Optional<Bolt> bolt(PropertyClass unmarked) {
+    return Bolts.of(stage.fastener(), stage.variant(), unmarked);
   }
 
-  private static boolean reachesYield(Bolt bolt, Staged<AngleStage> stage) {
-    double turn =
-        stage.variant().stages().stream()
-            .filter(s -> s instanceof AngleStage angle && !angle.backOff())
-            .mapToDouble(s -> s.amount().doubleValue())
-            .sum();
-    AngleJob job = AngleJob.of(bolt, snug(stage), Rotation.degrees(turn), longJoint(bolt));
-    return AngleTightening.expect(job, FrictionClass.expect(stage.fastener().part().lubrication()))
-            instanceof Expected expected
-        && expected.reach() != Reach.BELOW_YIELD;
+  /** Too far is an error if it is so with all friction; of a stated joint it may be a warning. */
+  private void tooFar(Bolt bolt) {
+    Optional<Joint> stated = Joints.stated(bolt, stage.fastener());
+    Joint joint = stated.orElseGet(() -> Joints.longest(bolt));
+    Stretch slippery = stretch(joint, rubs.at(0), turn());
+    Stretch rough = stretch(joint, rubs.at(1), turn());
+    boolean always =
+        slippery.verdict() == Stretch.Verdict.TOO_FAR && rough.verdict() == Stretch.Verdict.TOO_FAR;
+    if (always) {
+      Stretch least = slippery.strain() <= rough.strain() ? slippery : rough;
+      add(CheckRule.TURNED_TOO_FAR, turned(bolt, least, joint, stated.isPresent()), allowed(least));
+    } else if (stated.isPresent()) {
+      Stretch most = slippery.strain() >= rough.strain() ? slippery : rough;
+      if (most.verdict().compareTo(Stretch.Verdict.NEAR_THE_LIMIT) >= 0) {
+        add(CheckRule.STRETCHED_FAR, turned(bolt, most, joint, true), allowed(most));
+      }
+    }
   }
 
-  private static Torque snug(Staged<AngleStage> stage) {
-    Torque snug = ((TorqueStage) stage.variant().stages().get(0)).target();
-    for (var each : stage.variant().stages()) {
+  private Stretch stretch(Joint joint, Rubs friction, double degrees) {
+    return Stretch.of(joint, snug(), Rotation.degrees(degrees), friction.both().low());
+  }
+
+  private String turned(Bolt bolt, Stretch stretch, Joint joint, boolean stated) {
+    return String.format(
+        Locale.ROOT,
+        "%.0f° after %s on %s stretch it by %.1f %% over %.0f mm of thread%s",
+        turn(),
+        snug(),
+        Bolts.words(bolt, stage.variant()),
+        stretch.strain() * 100,
+        joint.body().freeThread().millimetres(),
+        stated ? "" : ", a long joint assumed");
+  }
+
+  private static String allowed(Stretch stretch) {
+    return String.format(
+        Locale.ROOT,
+        "at most %.1f %%, half of the least elongation of its class",
+        stretch.leastElongation() * 50);
+  }
+
+  /** Not reached: in the stated joint with some friction, in a short one with all. */
+  private void notReached(Bolt bolt) {
+    Optional<Joint> stated = Joints.stated(bolt, stage.fastener());
+    Joint joint = stated.orElseGet(() -> Joints.shortest(bolt));
+    Reach reach = reach(joint, turn());
+    if (stated.isPresent() ? reach != Reach.ABOUT_YIELD : reach == Reach.BELOW_YIELD) {
+      String found =
+          String.format(
+              Locale.ROOT,
+              "%.0f° after %s on %s%s",
+              turn(),
+              snug(),
+              Bolts.words(bolt, stage.variant()),
+              stated.isPresent() ? " in its joint" : ", a short joint assumed");
+      String expected =
+          reach == Reach.BELOW_YIELD ? "an angle that reaches yield" : "yield at any friction";
+      add(CheckRule.YIELD_NOT_REACHED, found, expected);
+    }
+  }
+
+  /** Reached: where it must not be, or where the bolt is to be used again. */
+  private void reached(Bolt bolt, boolean forbidden) {
+    Optional<Joint> stated = Joints.stated(bolt, stage.fastener());
+    Reach reach = reach(stated.orElseGet(() -> Joints.longest(bolt)), turn());
+    boolean surely = reach == Reach.ABOUT_YIELD;
+    boolean may = stated.isPresent() && reach != Reach.BELOW_YIELD;
+    boolean again = !stage.fastener().part().oneTimeUse();
+    if ((forbidden && (surely || may)) || (again && surely)) {
+      String found =
+          String.format(
+              Locale.ROOT,
+              "%.0f° after %s: %s %s yield%s",
+              turn(),
+              snug(),
+              Bolts.words(bolt, stage.variant()),
+              surely ? "reaches" : "may reach",
+              stated.isPresent() ? "" : " even in a long joint");
+      String expected = forbidden ? "an angle below yield" : "one use, or an angle below yield";
+      add(CheckRule.YIELD_NOT_MEANT, found, expected);
+    } else if (!forbidden) {
+      nearYield(bolt);
+    }
+  }
+
+  private void nearYield(Bolt bolt) {
+    boolean soft = bolt.strength().compareTo(PropertyClass.C8_8) <= 0;
+    Joint joint = Joints.stated(bolt, stage.fastener()).orElseGet(() -> Joints.of(bolt, LONG));
+    if (soft && reach(joint, turn()) != Reach.BELOW_YIELD) {
+      String expected = "to be meant: " + bolt + " may reach yield even when 6 diameters are clamped";
+      add(CheckRule.NEAR_YIELD, stage.stage().target() + " on " + bolt, expected);
+    }
+  }
+
+  private Reach reach(Joint joint, double degrees) {
+    AngleJob job =
+        AngleJob.of(joint.bolt(), snug(), Rotation.degrees(degrees), joint.stiffness());
+    return AngleTightening.expect(job, Optional.of(rubs.both())) instanceof Expected expected
+        ? expected.reach()
+        : Reach.BELOW_YIELD;
+  }
+
+  /** The angle turned on since the last torque, in degrees. */
+  private double turn() {
+    return turn(stage.variant());
+  }
+
+  static double turn(Variant variant) {
+    double turn = 0;
+    for (Stage each : variant.stages()) {
+      boolean on = each instanceof AngleStage angle && !angle.backOff();
+      turn = on ? turn + each.amount().doubleValue() : 0;
+    }
+    return turn;
+  }
+
+  private Torque snug() {
+    return snug(stage.variant());
+  }
+
+  /** The last torque of a variant. */
+  static Torque snug(Variant variant) {
+    Torque snug = ((TorqueStage) variant.stages().get(0)).target();
+    for (Stage each : variant.stages()) {
       snug = each instanceof TorqueStage torque ? torque.target() : snug;
     }
     return snug;
   }
 
-  private static JointStiffness longJoint(Bolt bolt) {
-    Length diameter = bolt.thread().diameter();
-    Length clamped = diameter.times(LONG);
-    BoltBody body =
-        new BoltBody(
-            bolt.thread(), clamped.times(0.5), clamped.times(0.5), BoltBody.Ends.HEXAGON_AND_NUT);
-    PressureCone plates =
-        new PressureCone(
-            bolt.seat(),
-            clamped,
-            bolt.seat().bearing().times(WIDE),
-            PressureCone.Kind.THROUGH_BOLT);
-    return JointStiffness.of(body, plates, Elasticity.STEEL);
+  private void add(CheckRule rule, String found, String expected) {
+    findings.add(spot.at(stage.field("angle"), rule, found, expected));
   }
 }

@@ -13,6 +13,7 @@ import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.procedure.Wheels;
+import org.undercall.core.term.Kebab;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.Side;
 
@@ -39,6 +40,7 @@ final class CarRules {
     for (int i = 0; i < places.size(); i++) {
       Walk.Place place = places.get(i);
       load(place);
+      inTheAir(place);
       undone(place, places.subList(i + 1, places.size()));
       done(place);
     }
@@ -87,6 +89,33 @@ final class CarRules {
     }
   }
 
+  /** On the ground a wheel stands still and its bolts pull it against the hub evenly. */
+  private void inTheAir(Walk.Place place) {
+    if (car == Bearing.Lift.RAISED && place.step() instanceof Step.Fasten fasten) {
+      WheelGuess wheel = WheelGuess.of(fasten.fastener());
+      if (wheel.wheel()) {
+        String found = wheel.told("the car is raised", fasten.fastener());
+        String expected = "a step before it with \"car\": \"lowered\"";
+        add(place.step(), "fastener", CheckRule.WHEEL_IN_THE_AIR, found, expected);
+      }
+    }
+  }
+
+  /** Steps that raise or lower the car and do not say that the load changes. */
+  static List<Finding> lifts(List<Spot> spots) {
+    return spots.stream()
+        .filter(spot -> spot.step().head().bearing().car() != Bearing.Lift.LEFT_AS_IT_IS)
+        .filter(spot -> !spot.step().head().changesLoad())
+        .map(
+            spot ->
+                spot.at(
+                    "car",
+                    CheckRule.LIFT_KEEPS_LOAD,
+                    Kebab.of(spot.step().head().bearing().car()) + " without \"changesLoad\"",
+                    "\"changesLoad\": true"))
+        .toList();
+  }
+
   private static LoadCondition needs(Step step) {
     if (step instanceof Step.Fasten fasten) {
       return fasten.fastener().needs();
@@ -96,7 +125,7 @@ final class CarRules {
 
   private void undone(Walk.Place place, List<Walk.Place> later) {
     String title = place.step().head().title();
-    boolean undoes = Spot.word(title, "undo") || Spot.word(title, "loosen");
+    boolean undoes = Instruction.undoes(title);
     List<String> kinds = FASTENERS.stream().filter(kind -> Spot.word(title, kind)).toList();
     if (!(place.step() instanceof Step.Do) || !undoes || kinds.isEmpty()) {
       return;
@@ -109,7 +138,8 @@ final class CarRules {
             .anyMatch(name -> kinds.stream().anyMatch(kind -> Spot.word(name, kind)));
     if (!tightened) {
       String expected = "a later step that tightens it";
-      add(place.step(), "title", CheckRule.UNDONE_NOT_TIGHTENED, '"' + title + '"', expected);
+      String found = '"' + title + "\", guessed from its words";
+      add(place.step(), "title", CheckRule.UNDONE_NOT_TIGHTENED, found, expected);
     }
   }
 

@@ -8,15 +8,16 @@ final class CautionRules {
   private CautionRules() {}
 
   static List<Finding> check(Procedure procedure) {
-    boolean stands = procedure.cautions().stream().anyMatch(CautionRules::namesStands);
-    String found = procedure.cautions().size() + " without the word \"stands\"";
+    List<String> cautions = procedure.cautions();
+    boolean told = cautions.stream().anyMatch(Instruction::standsCarry);
+    boolean needless = cautions.stream().anyMatch(Instruction::standsNeedless);
+    String found =
+        needless
+            ? "one that says stands are not needed, as far as its words can be guessed"
+            : cautions.size() + " of which none tells it, as far as their words can be guessed";
     String expected = "a caution such as \"Stands carry the car, never a jack alone.\"";
-    return stands
+    return told && !needless
         ? List.of()
         : List.of(new Finding(CheckRule.NO_STANDS, "/cautions", found, expected));
-  }
-
-  private static boolean namesStands(String caution) {
-    return Spot.word(caution, "stands");
   }
 }

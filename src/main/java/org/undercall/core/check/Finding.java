@@ -19,6 +19,11 @@ public record Finding(CheckRule rule, String pointer, String found, String expec
     Objects.requireNonNull(expected, "expected");
   }
 
+  /** What to do about it, in one sentence. */
+  public String todo() {
+    return rule.todo();
+  }
+
   /** The finding as one line, with the name of its place where it is shown. */
   public String at(String place) {
     return rule.code() + " " + place + ": " + new Mismatch(found, expected);

@@ -3,7 +3,9 @@ package org.undercall.core.check;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.undercall.core.fastening.NutClass;
 import org.undercall.core.fastening.PropertyClass;
 import org.undercall.core.fastening.ThreadCatalogue;
@@ -11,9 +13,18 @@ import org.undercall.core.fastening.ThreadSize;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.Lubrication;
+import org.undercall.core.procedure.Sizes;
 
 /** Rules about thread, class, drive and state of a fastener. */
 final class HardwareRules {
+  private static final Pattern LEFT_HAND =
+      Pattern.compile("\\bleft[- ]hand(ed)?[- ]thread|\\bleft[- ]threaded|\\blh thread");
+
+  /** The whole angle of a cone seat is 60 or 90 degrees as a rule: common practice, no source. */
+  private static final double SHARP = 45;
+
+  private static final double BLUNT = 130;
+
   private HardwareRules() {}
 
   static List<Finding> check(Spot spot) {
@@ -26,6 +37,9 @@ final class HardwareRules {
               markings(spot, fastener).ifPresent(findings::add);
               drive(spot, fastener).ifPresent(findings::add);
               tapped(spot, fastener).ifPresent(findings::add);
+              lockNut(spot, fastener).ifPresent(findings::add);
+              leftHand(spot, fastener).ifPresent(findings::add);
+              cone(spot, fastener).ifPresent(findings::add);
               findings.addAll(classes(spot, fastener));
             });
     return findings;
@@ -60,20 +74,73 @@ final class HardwareRules {
         : Optional.empty();
   }
 
+  /** A bolt may have a hexagon or a socket head, a nut and what holds a wheel a hexagon only. */
   private static Optional<Finding> drive(Spot spot, Fastener fastener) {
+    Optional<ThreadSize> thread = ThreadCatalogue.find(fastener.thread());
+    if (thread.isEmpty()) {
+      return Optional.empty();
+    }
+    int diameter = (int) thread.get().diameter().millimetres();
+    boolean hexagon = nut(fastener) || spot.wheel().wheel();
+    List<Integer> usual = new ArrayList<>(hexagon ? List.of() : DriveSizes.keys(diameter));
+    usual.addAll(DriveSizes.hexagons(diameter));
     BigDecimal size = fastener.drive();
-    List<Integer> usual =
-        ThreadCatalogue.find(fastener.thread())
-            .map(ThreadSize::diameter)
-            .map(d -> DriveSizes.usual((int) d.millimetres()))
-            .orElse(List.of());
-    boolean known =
-        usual.isEmpty() || usual.stream().anyMatch(u -> size.compareTo(BigDecimal.valueOf(u)) == 0);
     String found = size.toPlainString() + " mm for " + fastener.thread();
-    return known
+    if (nut(fastener) && size.compareTo(BigDecimal.valueOf(diameter)) <= 0) {
+      String expected = "more than " + diameter + " mm, such as one of " + usual;
+      return Optional.of(
+          spot.at("fastener/drive", CheckRule.SOCKET_TOO_SMALL, found, expected));
+    }
+    boolean known = usual.stream().anyMatch(u -> size.compareTo(BigDecimal.valueOf(u)) == 0);
+    return known || usual.isEmpty()
         ? Optional.empty()
         : Optional.of(
             spot.at("fastener/drive", CheckRule.UNUSUAL_DRIVE, found, "one of " + usual + " mm"));
+  }
+
+  private static boolean nut(Fastener fastener) {
+    return fastener.part().hardware() != Hardware.BOLT;
+  }
+
+  private static Optional<Finding> lockNut(Spot spot, Fastener fastener) {
+    boolean locking = fastener.part().hardware() == Hardware.SELF_LOCKING_NUT;
+    String expected = "\"oneTimeUse\": true, or the maker's leave to use it again";
+    return locking && !fastener.part().oneTimeUse()
+        ? Optional.of(
+            spot.at(
+                "fastener/oneTimeUse",
+                CheckRule.LOCK_NUT_REUSED,
+                "a self-locking nut to be used again",
+                expected))
+        : Optional.empty();
+  }
+
+  private static Optional<Finding> leftHand(Spot spot, Fastener fastener) {
+    String words = fastener.name() + " " + spot.step().head().title();
+    boolean said = LEFT_HAND.matcher(words.toLowerCase(Locale.ROOT)).find();
+    String found = "no \"leftHand\", and a left-handed thread guessed from the words";
+    return said && !fastener.manner().leftHand()
+        ? Optional.of(
+            spot.at(
+                "fastener/thread", CheckRule.LEFT_HAND_UNSAID, found, "\"leftHand\": true"))
+        : Optional.empty();
+  }
+
+  private static Optional<Finding> cone(Spot spot, Fastener fastener) {
+    String expected = "the whole angle, from 45 to 130 degrees";
+    return fastener
+        .joint()
+        .sizes()
+        .seat()
+        .flatMap(Sizes.Ring::angle)
+        .filter(angle -> angle.doubleValue() < SHARP || angle.doubleValue() > BLUNT)
+        .map(
+            angle ->
+                spot.at(
+                    "fastener/seat/angle",
+                    CheckRule.CONE_ODD,
+                    angle.toPlainString() + " degrees",
+                    expected));
   }
 
   /** The thread of a tapped hole should hold more than the bolt does. */

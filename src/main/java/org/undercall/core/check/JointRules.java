@@ -28,7 +28,7 @@ final class JointRules {
     }
     if (any && kind.isEmpty() && Spot.word(fastener.name(), "bush")) {
       String expected = "a load condition, or a stated \"joint\" other than \"bonded-bush\"";
-      String found = "\"any\" for \"" + fastener.name() + "\"";
+      String found = "\"any\", a bush guessed from the name \"" + fastener.name() + "\"";
       return Optional.of(needs(spot, CheckRule.BUSH_NOT_STATED, found, expected));
     }
     boolean spherical = kind.filter(k -> k == JointKind.SPHERICAL_JOINT).isPresent();

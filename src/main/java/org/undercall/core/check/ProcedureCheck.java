@@ -33,8 +33,12 @@ public final class ProcedureCheck {
     List<Finding> findings = new ArrayList<>();
     findings.addAll(CautionRules.check(procedure));
     findings.addAll(ToolRules.calibrations(procedure.tools(), on, uses));
+    findings.addAll(ToolRules.uncertainties(procedure.tools()));
+    findings.addAll(CarRules.lifts(spots));
     for (Spot spot : spots) {
-      findings.addAll(TorqueRules.check(spot));
+      findings.addAll(TorqueRules.check(spot, procedure.tools()));
+      findings.addAll(StageRules.check(spot, procedure.tools()));
+      findings.addAll(VariantRules.check(spot));
       findings.addAll(AngleRules.check(spot));
       findings.addAll(HardwareRules.check(spot));
       findings.addAll(JointRules.check(spot));

@@ -38,8 +38,8 @@ record Spot(String pointer, boolean perSide, Step step) {
   }
 
   /** Whether it tightens the fasteners of a wheel. */
-  boolean ofWheel() {
-    return fastener().filter(Fastener::holdsWheel).isPresent();
+  WheelGuess wheel() {
+    return fastener().map(WheelGuess::of).orElse(WheelGuess.NONE);
   }
 
   /** A finding at a field of the step. */

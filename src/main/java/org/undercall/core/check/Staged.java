@@ -53,6 +53,14 @@ record Staged<S extends Stage>(
     }
   }
 
+  /** Whether an angle is turned on right after it. */
+  boolean beforeAngle() {
+    int next = Integer.parseInt(path.substring(path.lastIndexOf('/') + 1)) + 1;
+    return next < variant.stages().size()
+        && variant.stages().get(next) instanceof AngleStage angle
+        && !angle.backOff();
+  }
+
   /** Where a field of the stage stands within the step. */
   String field(String name) {
     return path + "/" + name;

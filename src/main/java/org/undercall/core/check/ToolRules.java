@@ -1,13 +1,16 @@
 package org.undercall.core.check;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.undercall.core.fastening.Calibration;
-import org.undercall.core.fastening.ToolRange;
+import org.undercall.core.fastening.WrenchClass;
 import org.undercall.core.procedure.Stage.TorqueStage;
 import org.undercall.core.procedure.Tool;
 import org.undercall.core.term.Torque;
@@ -51,13 +54,12 @@ final class ToolRules {
     List<Finding> findings = new ArrayList<>();
     for (Staged<TorqueStage> stage : Staged.torques(spot)) {
       Torque torque = stage.stage().setting();
-      if (tools.stream().noneMatch(tool -> wellCovered(tool, torque))) {
+      if (tools.stream().noneMatch(tool -> tool.covers(torque))) {
         String ranges =
             tools.stream()
-                .map(t -> ToolRange.upTo(t.most()))
-                .map(r -> r.least() + " to " + r.most())
+                .map(t -> t.least() + " to " + t.most())
                 .collect(Collectors.joining(", "));
-        String expected = "a torque from 20 % to 100 % of a wrench: " + ranges;
+        String expected = "a setting within a wrench: " + ranges;
         findings.add(
             spot.at(stage.field("torque"), CheckRule.TOOL_AT_ITS_END, torque + "", expected));
       }
@@ -65,8 +67,31 @@ final class ToolRules {
     return findings;
   }
 
-  private static boolean wellCovered(Tool tool, Torque torque) {
-    return tool.covers(torque)
-        && ToolRange.upTo(tool.most()).place(torque) == ToolRange.Place.WITHIN;
+  /** How far the best wrench for a torque may deviate, either way in percent; empty if none. */
+  static Optional<BigDecimal> deviation(List<Tool> tools, Torque torque) {
+    return tools.stream()
+        .filter(tool -> tool.covers(torque))
+        .map(tool -> tool.uncertainty().orElse(permissible(tool)))
+        .min(Comparator.naturalOrder());
+  }
+
+  private static BigDecimal permissible(Tool tool) {
+    return BigDecimal.valueOf(WrenchClass.II_A.permissible(tool.most()).percent());
+  }
+
+  static List<Finding> uncertainties(List<Tool> tools) {
+    List<Finding> findings = new ArrayList<>();
+    for (int i = 0; i < tools.size(); i++) {
+      Tool tool = tools.get(i);
+      BigDecimal permissible = permissible(tool);
+      if (tool.uncertainty().filter(u -> u.compareTo(permissible) > 0).isPresent()) {
+        String found = tool.id() + " with " + tool.uncertainty().get().toPlainString() + " %";
+        String expected = "at most " + permissible.stripTrailingZeros().toPlainString() + " %";
+        findings.add(
+            new Finding(
+                CheckRule.TOOL_UNSURE, "/tools/" + i + "/uncertainty", found, expected));
+      }
+    }
+    return findings;
   }
 }

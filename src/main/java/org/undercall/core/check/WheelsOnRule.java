@@ -45,10 +45,12 @@ final class WheelsOnRule {
     String sides = missing.stream().map(Side::words).collect(Collectors.joining(" and "));
     String field = spot.step() instanceof Step.Load ? "byWheels" : "fastener";
     String expected = "a step before it with \"wheelsOn\": true";
-    return spot.at(field, CheckRule.WHEELS_OFF, "wheels off: " + sides, expected);
+    String found = "wheels off: " + sides;
+    String told = spot.fastener().map(f -> spot.wheel().told(found, f)).orElse(found);
+    return spot.at(field, CheckRule.WHEELS_OFF, told, expected);
   }
 
   private static boolean needsWheels(Spot spot) {
-    return spot.ofWheel() || (spot.step() instanceof Step.Load load && load.byWheels());
+    return spot.wheel().wheel() || (spot.step() instanceof Step.Load load && load.byWheels());
   }
 }

@@ -2,12 +2,15 @@ package org.undercall.core.procedure;
 
 import java.math.BigDecimal;
 import java.time.Duration;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
@@ -41,6 +44,12 @@ public record Fastener(
   /** A wheel has at least so many. */
   private static final int FEWEST_OF_A_WHEEL = 3;
 
+  /** The wheel itself, and not a part that is named after it. */
+  private static final Pattern WHEEL =
+      Pattern.compile(
+          "(?<![a-z])wheel(?!s?[ -]?(bearing|hub|carrier|arch|housing|well|speed|sensor|liner"
+              + "|cylinder))");
+
   /**
    * What a fastener holds. Only checked, never spoken.
    *
@@ -50,6 +59,7 @@ public record Fastener(
    * @param wheel whether it holds a wheel
    * @param nutClass the property class marked on the nut, for example {@code 10}
    * @param tapped what its thread is cut into, where that is no nut
+   * @param sizes its sizes and its friction, as far as they are known
    */
   public record Joint(
       Optional<JointKind> kind,
@@ -57,7 +67,8 @@ public record Fastener(
       Optional<String> reason,
       boolean wheel,
       Optional<String> nutClass,
-      Optional<Tapped> tapped) {
+      Optional<Tapped> tapped,
+      Sizes sizes) {
     /** Nothing is stated. */
     public static final Joint UNSTATED =
         new Joint(
@@ -67,6 +78,17 @@ public record Fastener(
             false,
             Optional.empty(),
             Optional.empty());
+
+    /** Of which no sizes are known. */
+    public Joint(
+        Optional<JointKind> kind,
+        Optional<String> arm,
+        Optional<String> reason,
+        boolean wheel,
+        Optional<String> nutClass,
+        Optional<Tapped> tapped) {
+      this(kind, arm, reason, wheel, nutClass, tapped, Sizes.UNKNOWN);
+    }
 
     /**
      * A tapped hole.
@@ -117,10 +139,24 @@ public record Fastener(
    * What is turned.
    *
    * @param hardware bolt, nut or self-locking nut
-   * @param oneTimeUse whether new hardware is needed each time
+   * @param oneTimeUse whether new hardware is needed each time; it is if there is a reason
    * @param lubrication the state of thread and seat the specification assumes
+   * @param renew why new hardware is needed; empty if it is not, or if no reason is stated
    */
-  public record Part(Hardware hardware, boolean oneTimeUse, Lubrication lubrication) {}
+  public record Part(
+      Hardware hardware, boolean oneTimeUse, Lubrication lubrication, Set<Renewal> renew) {
+    public Part {
+      renew = renew.isEmpty() ? Set.of() : Collections.unmodifiableSet(EnumSet.copyOf(renew));
+      if (!oneTimeUse && !renew.isEmpty()) {
+        throw new IllegalArgumentException("what is renewed is for one use: " + renew);
+      }
+    }
+
+    /** A part of which no reason is stated. */
+    public Part(Hardware hardware, boolean oneTimeUse, Lubrication lubrication) {
+      this(hardware, oneTimeUse, lubrication, Set.of());
+    }
+  }
 
   /**
    * How many fasteners share this step.
@@ -203,9 +239,7 @@ public record Fastener(
 
   /** Whether it holds a wheel, as stated or by its name. */
   public boolean holdsWheel() {
-    boolean named =
-        List.of(name.toLowerCase(Locale.ROOT).split("[^a-z]+", -1)).stream()
-            .anyMatch(word -> word.startsWith("wheel"));
+    boolean named = WHEEL.matcher(name.toLowerCase(Locale.ROOT)).find();
     return joint.wheel() || (named && set.count() >= FEWEST_OF_A_WHEEL);
   }
 

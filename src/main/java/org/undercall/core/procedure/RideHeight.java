@@ -28,17 +28,30 @@ public record RideHeight(BigDecimal plusMinus, Optional<Arm> arm, Optional<BigDe
    * @param bump at full bump, not below {@code ride}
    * @param presetLimit the twist in degrees that a bush may keep at ride height: a setting of the
    *     workshop, since no limit is published
+   * @param ratio how far the outer joint moves for a millimetre at the arch: 1 if it moves as the
+   *     wheel does, less than 1 if it lies nearer to the pivot than the wheel
    */
   public record Arm(
       BigDecimal length,
       BigDecimal ride,
       BigDecimal droop,
       BigDecimal bump,
-      BigDecimal presetLimit) {
+      BigDecimal presetLimit,
+      BigDecimal ratio) {
+    /** An arm whose outer joint moves as the wheel does. */
+    public Arm(
+        BigDecimal length,
+        BigDecimal ride,
+        BigDecimal droop,
+        BigDecimal bump,
+        BigDecimal presetLimit) {
+      this(length, ride, droop, bump, presetLimit, BigDecimal.ONE);
+    }
+
     public Arm {
       boolean rising = droop.compareTo(ride) <= 0 && ride.compareTo(bump) <= 0;
       boolean reached = droop.abs().max(bump.abs()).compareTo(length) < 0;
-      if (!rising || !reached || presetLimit.signum() <= 0) {
+      if (!rising || !reached || presetLimit.signum() <= 0 || ratio.signum() <= 0) {
         throw new IllegalArgumentException(
             "droop, ride and bump rise within the arm's length: "
                 + droop

@@ -109,8 +109,14 @@ public sealed interface Stage {
    * @param plusMinus the permitted deviation either way, in degrees, zero or more
    * @param backOff whether it is loosened by the angle, to be tightened again
    * @param finalTorque within what the torque lies after the last angle, where that is stated
+   * @param beyondYield whether the bolt is meant to reach its yield; empty if it is not stated
    */
-  record AngleStage(Angle target, BigDecimal plusMinus, boolean backOff, Optional<Band> finalTorque)
+  record AngleStage(
+      Angle target,
+      BigDecimal plusMinus,
+      boolean backOff,
+      Optional<Band> finalTorque,
+      Optional<Boolean> beyondYield)
       implements Stage {
 
     /** A torque from the least to the most, in the same unit. */
@@ -130,6 +136,12 @@ public sealed interface Stage {
       this(target, plusMinus, false);
     }
 
+    /** An angle of which it is not stated whether it reaches yield. */
+    public AngleStage(
+        Angle target, BigDecimal plusMinus, boolean backOff, Optional<Band> finalTorque) {
+      this(target, plusMinus, backOff, finalTorque, Optional.empty());
+    }
+
     /** An angle to turn on or to back off by, without a band for the torque after it. */
     public AngleStage(Angle target, BigDecimal plusMinus, boolean backOff) {
       this(target, plusMinus, backOff, Optional.empty());
@@ -144,7 +156,7 @@ public sealed interface Stage {
     public AngleStage after(BigDecimal degrees) {
       BigDecimal rest = target.degrees().subtract(degrees);
       return rest.signum() > 0
-          ? new AngleStage(new Angle(rest), plusMinus, backOff, finalTorque)
+          ? new AngleStage(new Angle(rest), plusMinus, backOff, finalTorque, beyondYield)
           : this;
     }
 

@@ -1,5 +1,6 @@
 package org.undercall.core.procedure;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Optional;
 import org.undercall.core.term.Torque;
@@ -12,9 +13,16 @@ import org.undercall.core.term.Torque;
  * @param least smallest torque it may be used for
  * @param most largest torque it may be used for, in the same unit
  * @param calibrated date of the last calibration; empty if it is not stated
+ * @param uncertainty what its certificate states, either way in percent of the torque (expanded,
+ *     ISO 6789-2); empty if it is not stated
  */
 public record Tool(
-    String id, Kind kind, Torque least, Torque most, Optional<LocalDate> calibrated) {
+    String id,
+    Kind kind,
+    Torque least,
+    Torque most,
+    Optional<LocalDate> calibrated,
+    Optional<BigDecimal> uncertainty) {
 
   /** How a torque wrench shows the torque (the two types of ISO 6789-1:2017). */
   public enum Kind {
@@ -28,6 +36,11 @@ public record Tool(
     if (least.unit() != most.unit() || least.amount().compareTo(most.amount()) >= 0) {
       throw new IllegalArgumentException("a range goes up in one unit: " + least + " " + most);
     }
+  }
+
+  /** A wrench of which no uncertainty is stated. */
+  public Tool(String id, Kind kind, Torque least, Torque most, Optional<LocalDate> calibrated) {
+    this(id, kind, least, most, calibrated, Optional.empty());
   }
 
   /** A clicking wrench. */
