@@ -48,7 +48,13 @@ public record ArmSwing(Length arm, Height ride, Range<Height> travel) {
    * lower.
    */
   public Height heightFor(Length archAtRide, Length archNow) {
-    return Height.mm(ride.millimetres() - (archNow.millimetres() - archAtRide.millimetres()));
+    return heightFor(archAtRide, archNow, MotionRatio.ONE);
+  }
+
+  /** The same where the joint moves more or less than the wheel. */
+  public Height heightFor(Length archAtRide, Length archNow, MotionRatio ratio) {
+    Height wheel = Height.mm(archNow.millimetres() - archAtRide.millimetres());
+    return Height.mm(ride.millimetres() - ratio.ofJoint(wheel).millimetres());
   }
 
   /**

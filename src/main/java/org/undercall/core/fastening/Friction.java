@@ -19,6 +19,13 @@ public record Friction(double coefficient) implements Comparable<Friction> {
    */
   public static final Range<Friction> TYPED = new Range<>(new Friction(0.02), new Friction(0.6));
 
+  /**
+   * The band that screws of the car industry are set to by coating and lubricant, measured by ISO
+   * 16047: 0.09 to 0.14 (VDA 235-101, from memory). For new parts as delivered only.
+   */
+  public static final Range<Friction> VDA_235_101 =
+      new Range<>(new Friction(0.09), new Friction(0.14));
+
   /** A friction from its coefficient. */
   public static Friction of(double coefficient) {
     return new Friction(coefficient);

@@ -45,6 +45,34 @@ class BushTest {
     }
 
     @Test
+    void followsTheWheelArchByTheMotionRatio() {
+      MotionRatio half = new MotionRatio(0.5);
+      assertEquals(Height.mm(-30), arm.heightFor(Length.mm(382), Length.mm(422), half));
+      assertEquals(Height.mm(0), arm.heightFor(Length.mm(382), Length.mm(362), half));
+      assertEquals(Height.mm(40), half.ofWheel(half.ofJoint(Height.mm(40))));
+      assertTrue(refusal(() -> new MotionRatio(0)).startsWith("FAS-001"));
+      assertTrue(refusal(() -> new MotionRatio(5.1)).startsWith("FAS-053"));
+      assertTrue(refusal(() -> new MotionRatio(Double.NaN)).startsWith("FAS-001"));
+    }
+
+    @Test
+    @DisplayName("turns more per millimetre when it does not lie level")
+    void ofASlopingArmTurnsMorePerMillimetre() {
+      Range<Height> travel = new Range<>(Height.mm(-250), Height.mm(-50));
+      ArmSwing sloping = new ArmSwing(Length.mm(350), Height.mm(-175), travel);
+      double perMillimetre = sloping.perMillimetreAtRide().degrees();
+      assertEquals(Math.toDegrees(1 / (350 * Math.cos(Math.toRadians(30)))), perMillimetre, 1e-9);
+      double lower = sloping.tightenedAt(Height.mm(-176)).atRide().degrees();
+      assertEquals(perMillimetre, lower, 1e-3 * perMillimetre);
+      Range<Height> tolerance = sloping.tolerance(Rotation.degrees(5));
+      assertTrue(-tolerance.low().millimetres() < tolerance.high().millimetres(), tolerance + "");
+      for (Height end : new Height[] {tolerance.low(), tolerance.high()}) {
+        Height height = Height.mm(-175 + end.millimetres());
+        assertEquals(5, sloping.tightenedAt(height).atRide().size().degrees(), 1e-9);
+      }
+    }
+
+    @Test
     void staysWithinALimitInsideTheTolerance() {
       Range<Height> tolerance = arm.tolerance(Rotation.degrees(5));
       for (Height offset : new Height[] {tolerance.low(), tolerance.high()}) {
@@ -138,6 +166,53 @@ class BushTest {
       assertTrue(
           refusal(() -> new BondedBush(Length.mm(12), Length.mm(20), Length.mm(50), new Stress(0)))
               .startsWith("FAS-001"));
+    }
+  }
+
+  @Nested
+  class AtRest {
+    private final BondedBush bush =
+        new BondedBush(Length.mm(8), Length.mm(18), Length.mm(40), new Stress(0.8));
+    private final BushAtRest rest = new BushAtRest(arm, bush);
+
+    @Test
+    void isFreeIfTightenedAtRideHeight() {
+      BushAtRest.Rest ours = rest.tightenedAt(Height.mm(-10));
+      assertEquals(0, ours.moment().newtonMetres());
+      assertEquals(0, ours.strain());
+      assertEquals(0, ours.error().millimetres());
+      assertTrue(ours.worstStrain() > 0);
+    }
+
+    @Test
+    @DisplayName("keeps the moment and strain of its twist if it was tightened hanging free")
+    void keepsAMomentIfTightenedHangingFree() {
+      BushAtRest.Rest ours = rest.tightenedAt(Height.mm(-100));
+      double twist = Math.asin(100 / 350.0) - Math.asin(10 / 350.0);
+      double curvature = 1 / 64.0 - 1 / 324.0;
+      assertEquals(-90, ours.error().millimetres());
+      assertEquals(twist, ours.twist().inRadians(), 1e-9);
+      double moment = 4 * Math.PI * 0.8 * 40 / curvature / 1000 * twist;
+      assertEquals(moment, ours.moment().newtonMetres(), 1e-9);
+      assertEquals(2 * twist / 64 / curvature, ours.strain(), 1e-9);
+      double worst = Math.asin(100 / 350.0) + Math.asin(70 / 350.0);
+      assertEquals(2 * worst / 64 / curvature, ours.worstStrain(), 1e-9);
+    }
+
+    @Test
+    void pushesTheOuterJointByItsMomentOverTheReach() {
+      double reach = 350 * Math.cos(Math.asin(10 / 350.0));
+      assertEquals(-10_000 / reach, rest.atOuterJoint(new Moment(-10)).newtons(), 1e-9);
+    }
+
+    @Test
+    void differsLeftFromRightByTheHeightsTheyWereTightenedAt() {
+      assertEquals(0, rest.leftOverRight(Height.mm(-30), Height.mm(-30)).newtonMetres());
+      double left = rest.tightenedAt(Height.mm(-30)).moment().newtonMetres();
+      double right = rest.tightenedAt(Height.mm(10)).moment().newtonMetres();
+      double more = rest.leftOverRight(Height.mm(-30), Height.mm(10)).newtonMetres();
+      assertEquals(left - right, more, 1e-12);
+      assertTrue(left > 0 && right < 0, left + " " + right);
     }
   }
 }
