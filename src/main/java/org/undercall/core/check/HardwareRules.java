@@ -14,6 +14,7 @@ import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.Lubrication;
 import org.undercall.core.procedure.Sizes;
+import org.undercall.core.procedure.Step;
 
 /** Rules about thread, class, drive and state of a fastener. */
 final class HardwareRules {
@@ -100,6 +101,31 @@ final class HardwareRules {
 
   private static boolean nut(Fastener fastener) {
     return fastener.part().hardware() != Hardware.BOLT;
+  }
+
+  /** Thread lockers without a time to cure, and with no wait after them. */
+  static List<Finding> cures(List<Spot> spots) {
+    List<Finding> findings = new ArrayList<>();
+    for (int i = 0; i < spots.size(); i++) {
+      Spot spot = spots.get(i);
+      boolean locked =
+          spot.fastener()
+              .filter(f -> f.part().lubrication() == Lubrication.THREADLOCKER)
+              .filter(f -> f.manner().cure().isEmpty())
+              .isPresent();
+      boolean waits =
+          spots.subList(i, spots.size()).stream().anyMatch(s -> s.step() instanceof Step.Wait);
+      if (locked && !waits) {
+        String expected = "\"cureMinutes\", or a step that waits";
+        findings.add(
+            spot.at(
+                "fastener/lubrication",
+                CheckRule.LOCKER_WITHOUT_CURE,
+                "a thread locker and no time",
+                expected));
+      }
+    }
+    return findings;
   }
 
   private static Optional<Finding> lockNut(Spot spot, Fastener fastener) {

@@ -45,6 +45,7 @@ public final class ProcedureCheck {
       findings.addAll(ToolRules.ranges(spot, procedure.tools()));
       findings.addAll(WheelRules.check(spot));
     }
+    findings.addAll(HardwareRules.cures(spots));
     findings.addAll(JointRules.mixedLoads(spots));
     findings.addAll(LikeRules.check(spots));
     findings.addAll(SideRules.check(spots));

@@ -99,6 +99,7 @@ class CheckCommandTest {
             A bonded bush is tightened at any load condition.
             found "any" at a bush
             expected "ride-height", or "full-droop" if the maker says so
+            to do: State the load condition that the maker gives.
             source: a bonded bush keeps the twist it is tightened with: common practice
           1 error, 0 warnings, 0 remarks.
           """,

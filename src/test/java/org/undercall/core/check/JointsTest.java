@@ -32,4 +32,19 @@ class JointsTest {
     assertEquals(List.of(), others);
     right.forEach(f -> assertTrue(f.todo().endsWith("."), f.todo()));
   }
+
+  @ParameterizedTest(name = "{0}")
+  @CsvFileSource(
+      resources = "/procedures/check/good-joints.csv",
+      delimiter = '|',
+      quoteCharacter = '`',
+      numLinesToSkip = 1)
+  @DisplayName("finds no error where nothing is wrong")
+  void good(String what, String thread, String marking, String stages, String more) throws Fault {
+    List<Finding> errors =
+        OneJoint.findings(thread, marking, stages, more).stream()
+            .filter(f -> f.rule().severity() == Severity.ERROR)
+            .toList();
+    assertEquals(List.of(), errors, what);
+  }
 }

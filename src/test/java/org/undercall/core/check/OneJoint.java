@@ -82,7 +82,7 @@ final class OneJoint {
     fastener.put("thread", thread);
     Matcher size = Pattern.compile("M([0-9]+)x.*").matcher(thread);
     if (!fastener.has("drive")) {
-      fastener.put("drive", size.matches() ? DRIVES.get(size.group(1)) : 18);
+      fastener.put("drive", size.matches() ? DRIVES.getOrDefault(size.group(1), 16) : 18);
     }
     put(fastener, "hardware", "bolt");
     put(fastener, "lubrication", "as-delivered");
