@@ -255,13 +255,11 @@ class BeyondYieldTest {
     @Test
     void mustFitTogether() {
       Bolt other = Bolt.hexagon("M10", "8.8");
-      assertTrue(
-          refusal(() -> Joint.ofSteel(other, JOINT.body(), PARTS)).startsWith("FAS-033 "));
+      assertTrue(refusal(() -> Joint.ofSteel(other, JOINT.body(), PARTS)).startsWith("FAS-033 "));
       BoltBody longer =
           BoltBody.fullyThreaded(
               JOINT.bolt().thread(), Length.mm(70), BoltBody.Ends.HEXAGON_AND_NUT);
-      assertTrue(
-          refusal(() -> Joint.ofSteel(JOINT.bolt(), longer, PARTS)).startsWith("FAS-034 "));
+      assertTrue(refusal(() -> Joint.ofSteel(JOINT.bolt(), longer, PARTS)).startsWith("FAS-034 "));
       assertEquals(64.0 / 12, JOINT.slenderness(), 1e-9);
     }
 
