@@ -9,14 +9,18 @@ import org.undercall.core.fastening.AngleOutcome.Expected;
 import org.undercall.core.fastening.AngleOutcome.Reach;
 import org.undercall.core.fastening.AngleTightening;
 import org.undercall.core.fastening.Bolt;
+import org.undercall.core.fastening.Deviation;
+import org.undercall.core.fastening.Friction;
 import org.undercall.core.fastening.Joint;
 import org.undercall.core.fastening.PropertyClass;
+import org.undercall.core.fastening.Range;
 import org.undercall.core.fastening.Rotation;
 import org.undercall.core.fastening.Stretch;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Stage.AngleStage;
 import org.undercall.core.procedure.Stage.TorqueStage;
+import org.undercall.core.procedure.Tool;
 import org.undercall.core.procedure.Variant;
 import org.undercall.core.term.Torque;
 
@@ -25,18 +29,23 @@ final class AngleRules {
   /** The clamped length of the long joint of CHK-022, in diameters. */
   private static final double LONG = 6;
 
+  /** The share of the least elongation that is far even in a long joint: three quarters of half. */
+  private static final double FAR = 0.375;
+
   private final Spot spot;
+  private final List<Tool> tools;
   private final Staged<AngleStage> stage;
   private final Rubs rubs;
   private final List<Finding> findings = new ArrayList<>();
 
-  private AngleRules(Spot spot, Staged<AngleStage> stage, Rubs rubs) {
+  private AngleRules(Spot spot, List<Tool> tools, Staged<AngleStage> stage, Rubs rubs) {
     this.spot = spot;
+    this.tools = tools;
     this.stage = stage;
     this.rubs = rubs;
   }
 
-  static List<Finding> check(Spot spot) {
+  static List<Finding> check(Spot spot, List<Tool> tools) {
     List<Finding> findings = new ArrayList<>();
     for (Staged<AngleStage> stage : Staged.angles(spot)) {
       boolean elastic = stage.stage().beyondYield().filter(yes -> !yes).isPresent();
@@ -47,7 +56,7 @@ final class AngleRules {
       }
       if (stage.last()) {
         Rubs.of(stage.fastener())
-            .map(rubs -> new AngleRules(spot, stage, rubs).judged())
+            .map(rubs -> new AngleRules(spot, tools, stage, rubs).judged())
             .ifPresent(findings::addAll);
       }
     }
@@ -89,8 +98,8 @@ final class AngleRules {
   private void tooFar(Bolt bolt) {
     Optional<Joint> stated = Joints.stated(bolt, stage.fastener());
     Joint joint = stated.orElseGet(() -> Joints.longest(bolt));
-    Stretch slippery = stretch(joint, rubs.at(0), turn());
-    Stretch rough = stretch(joint, rubs.at(1), turn());
+    Stretch slippery = stretch(joint, rubs.both().low());
+    Stretch rough = stretch(joint, rubs.both().high());
     boolean always =
         slippery.verdict() == Stretch.Verdict.TOO_FAR && rough.verdict() == Stretch.Verdict.TOO_FAR;
     if (always) {
@@ -101,11 +110,13 @@ final class AngleRules {
       if (most.verdict().compareTo(Stretch.Verdict.NEAR_THE_LIMIT) >= 0) {
         add(CheckRule.STRETCHED_FAR, turned(bolt, most, joint, true), allowed(most));
       }
+    } else if (Math.min(slippery.strain(), rough.strain()) > FAR * slippery.leastElongation()) {
+      add(CheckRule.STRETCHED_FAR, turned(bolt, rough, joint, false), allowed(rough));
     }
   }
 
-  private Stretch stretch(Joint joint, Rubs friction, double degrees) {
-    return Stretch.of(joint, snug(), Rotation.degrees(degrees), friction.both().low());
+  private Stretch stretch(Joint joint, Friction friction) {
+    return Stretch.of(joint, snug(), Rotation.degrees(turn()), friction);
   }
 
   private String turned(Bolt bolt, Stretch stretch, Joint joint, boolean stated) {
@@ -140,7 +151,7 @@ final class AngleRules {
               turn(),
               snug(),
               Bolts.words(bolt, stage.variant()),
-              stated.isPresent() ? " in its joint" : ", a short joint assumed");
+              stated.map(j -> " in its joint; " + yielded(j)).orElse(", a short joint assumed"));
       String expected =
           reach == Reach.BELOW_YIELD ? "an angle that reaches yield" : "yield at any friction";
       add(CheckRule.YIELD_NOT_REACHED, found, expected);
@@ -163,7 +174,7 @@ final class AngleRules {
               snug(),
               Bolts.words(bolt, stage.variant()),
               surely ? "reaches" : "may reach",
-              stated.isPresent() ? "" : " even in a long joint");
+              stated.map(j -> "; " + yielded(j)).orElse(" even in a long joint"));
       String expected = forbidden ? "an angle below yield" : "one use, or an angle below yield";
       add(CheckRule.YIELD_NOT_MEANT, found, expected);
     } else if (!forbidden) {
@@ -186,6 +197,26 @@ final class AngleRules {
     return AngleTightening.expect(job, Optional.of(rubs.both())) instanceof Expected expected
         ? expected.reach()
         : Reach.BELOW_YIELD;
+  }
+
+  /** The share of joints that yields, with torque, wrench, angle and friction between their ends. */
+  private String yielded(Joint joint) {
+    TorqueStage snug = (TorqueStage) stage.variant().stages().get(0);
+    double plusMinus = 0;
+    for (Stage each : stage.variant().stages()) {
+      snug = each instanceof TorqueStage torque ? torque : snug;
+      plusMinus = each instanceof AngleStage a && !a.backOff() ? plusMinus + deviation(a) : 0;
+    }
+    Range<Rotation> turn =
+        new Range<>(
+            Rotation.degrees(Math.max(1, turn() - plusMinus)),
+            Rotation.degrees(turn() + plusMinus));
+    Deviation wrench = ToolRules.wrench(tools, snug.setting());
+    return Spread.of(joint, rubs, snug, Optional.of(turn), wrench).yielded();
+  }
+
+  private static double deviation(AngleStage angle) {
+    return angle.plusMinus().doubleValue();
   }
 
   /** The angle turned on since the last torque, in degrees. */

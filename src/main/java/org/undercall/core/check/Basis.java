@@ -67,7 +67,11 @@ enum Basis {
       "a sentence tells it if stands carry, hold or are used in it, without a no; guessed",
       "other words for it"),
   DRIVE("ISO 272 and common practice, from memory", "nothing else", "heads of a special form"),
-  NUT("ISO 898-2:2012", "a nut of style 1 or 2; a thin one is judged by its load", "its height"),
+  NUT(
+      "ISO 898-2:2012",
+      "a nut of style 1 or 2; a thin one, and one on a bolt without a class, is judged by its proof"
+          + " load",
+      "its height"),
   THREADS("ISO 261, M4 to M24", "nothing else", "other threads"),
   CLASSES("ISO 898-1:2013: class 9.8 up to 16 mm", "nothing else", "the real part"),
   THUMB(
@@ -77,19 +81,20 @@ enum Basis {
       "the strength of the part, inserts"),
   STRIP(
       "VDI 2230 Part 1, engaged threads; strengths of usual materials, from memory",
-      "the strongest usual material of its kind",
+      "the strongest usual material of its kind, the most friction",
       "inserts, chamfers and worn threads"),
   PRESSURE(
-      "VDI 2230 Part 1, pressure under the head; limits of usual materials, from memory",
-      "the preload at yield where it is reached, else the highest; the strongest usual material",
+      "VDI 2230 Part 1, pressure under the head; limits of table A9",
+      "friction in the middle; the strongest usual material of its kind, the ring of the seat within"
+          + " the clamped parts",
       "hardened washers that are not stated"),
   EMBED(
       "VDI 2230 Part 1, table 5: embedding",
-      "the smoothest surfaces, two of them between head and nut",
+      "the smoothest surfaces, one between the clamped parts, friction in the middle",
       "coats of paint, which settle more"),
   PREVAILING(
       "ISO 2320: prevailing torque, from memory",
-      "a nut as new, at the largest the standard permits",
+      "a nut as new, at the largest the standard permits; class 8 if none is stated",
       "the real nut: measure it as it runs down");
 
   private final String source;

@@ -316,7 +316,7 @@ public enum CheckRule {
   BACK_OFF_WIDE(
       52,
       Severity.WARNING,
-      "A back-off is a full turn or more.",
+      "A back-off is more than a full turn.",
       Basis.SHARE,
       "Compare the angle with the repair data."),
   SNUG_FAINT(
@@ -411,7 +411,13 @@ public enum CheckRule {
       "An angle may stretch the bolt near to the limit of its class.",
       Basis.ANGLE,
       "Compare the angles and the class with the repair data, and state the friction if it is"
-          + " known.");
+          + " known."),
+  BAND_ELSEWHERE(
+      68,
+      Severity.WARNING,
+      "The torque after the last angle is not what the stated joint should show.",
+      Basis.ANGLE,
+      "Compare the band and the sizes with the repair data.");
 
   private final int number;
   private final Severity severity;

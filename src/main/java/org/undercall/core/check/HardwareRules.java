@@ -203,7 +203,8 @@ final class HardwareRules {
       String field = "fastener/variants/" + v + "/marking";
       Optional<PropertyClass> bolt =
           fastener.variants().get(v).marking().flatMap(PropertyClass::of);
-      if (bolt.isPresent() && nut.isPresent() && !nut.get().carries(bolt.get())) {
+      boolean full = nut.filter(n -> !ClampRules.thin(n)).isPresent();
+      if (bolt.isPresent() && full && !nut.get().carries(bolt.get())) {
         String found = "nut of class " + nut.get() + " on a bolt of class " + bolt.get();
         String expected = "a nut of class " + NutClass.leastFor(bolt.get()) + " or more";
         findings.add(spot.at("fastener/nutClass", CheckRule.NUT_TOO_WEAK, found, expected));

@@ -22,9 +22,10 @@ final class Joints {
 
   private static final double LONG = 8;
   private static final double SHORT = 2;
+  private static final double USUAL = 4;
 
   /** The free thread of a long joint in diameters: what a bolt of ISO 4014 leaves free, and more. */
-  private static final double LONG_FREE = 1.5;
+  private static final double LONG_FREE = 1.7;
 
   /** Below M12, cylinder heads are held by bolts with so much free thread, in millimetres. */
   private static final double HEAD_BOLT_FREE = 25;
@@ -84,6 +85,11 @@ final class Joints {
   /** The shortest that is plausible where none is stated. */
   static Joint shortest(Bolt bolt) {
     return assumed(bolt, SHORT, SHORT / 2 * bolt.thread().diameter().millimetres());
+  }
+
+  /** The stated one, or one of four diameters. */
+  static Joint usual(Bolt bolt, Fastener fastener) {
+    return stated(bolt, fastener).orElseGet(() -> of(bolt, USUAL));
   }
 
   /** One of so many diameters between plates of steel, half of it shank. */

@@ -39,7 +39,8 @@ public final class ProcedureCheck {
       findings.addAll(TorqueRules.check(spot, procedure.tools()));
       findings.addAll(StageRules.check(spot, procedure.tools()));
       findings.addAll(VariantRules.check(spot));
-      findings.addAll(AngleRules.check(spot));
+      findings.addAll(ClampRules.check(spot, procedure.tools()));
+      findings.addAll(AngleRules.check(spot, procedure.tools()));
       findings.addAll(HardwareRules.check(spot));
       findings.addAll(JointRules.check(spot));
       findings.addAll(ToolRules.ranges(spot, procedure.tools()));

@@ -1,46 +1,61 @@
 package org.undercall.core.check;
 
 import java.util.Locale;
-import java.util.Random;
-import java.util.function.DoublePredicate;
-import org.undercall.core.fastening.Bolt;
-import org.undercall.core.fastening.Units;
+import java.util.Optional;
+import org.undercall.core.fastening.Assembly;
+import org.undercall.core.fastening.Deviation;
+import org.undercall.core.fastening.Force;
+import org.undercall.core.fastening.Joint;
+import org.undercall.core.fastening.Range;
+import org.undercall.core.fastening.Rotation;
+import org.undercall.core.fastening.ToleranceStack;
+import org.undercall.core.fastening.ToleranceTrial;
+import org.undercall.core.procedure.Stage.TorqueStage;
 
 /**
- * How many of many tightenings go wrong: torque and friction drawn evenly between their ends, from
- * a fixed seed, so that the same procedure always gives the same shares.
+ * How many of many tightenings go wrong: torque, wrench, angle and friction drawn evenly between
+ * their ends, thread and seat alike, from a fixed seed, so that the same procedure always gives the
+ * same shares.
  *
- * @param bolt the bolt
- * @param rubs its friction, in thread and seat alike between their ends
- * @param torque what the torque can be, in newton metres
+ * @param stack everything that varies
  */
-record Spread(Bolt bolt, Rubs rubs, TorqueRules.Span torque) {
-  private static final int DRAWS = 10_000;
-  private static final long SEED = 2230;
+record Spread(ToleranceStack stack) {
+  private static final ToleranceTrial.Assumed EVEN =
+      new ToleranceTrial.Assumed(
+          ToleranceTrial.Spread.UNIFORM, ToleranceTrial.Spread.UNIFORM, true, 10_000, 2230);
+
+  private static final double HARDLY = 0.001;
+
+  static Spread of(
+      Joint joint,
+      Rubs rubs,
+      TorqueStage torque,
+      Optional<Range<Rotation>> turn,
+      Deviation wrench) {
+    return new Spread(
+        new ToleranceStack(
+            joint,
+            new Range<>(torque.least(), torque.most()),
+            turn,
+            wrench,
+            rubs.thread(),
+            rubs.seat()));
+  }
 
   /** The share that yields, in words. */
   String yielded() {
-    return words(share(part -> part >= 1), "would yield");
+    return words(ToleranceTrial.of(stack, EVEN, new Force(0)).yields(), "would yield");
   }
 
   /** The share that stays under a part of the yield preload, in words. */
   String loose(double part) {
-    return words(share(p -> p < part), "would stay loose");
-  }
-
-  private double share(DoublePredicate wrong) {
-    Random random = new Random(SEED);
-    int count = 0;
-    for (int i = 0; i < DRAWS; i++) {
-      double drawn = torque.low() + random.nextDouble() * (torque.high() - torque.low());
-      Rubs one = rubs.at(random.nextDouble());
-      count += wrong.test(one.most(bolt, Units.newtonMetres(drawn))) ? 1 : 0;
-    }
-    return (double) count / DRAWS;
+    Force yield = Assembly.atYield(stack.joint().bolt()).preload(stack.thread().high());
+    Force wanted = new Force(part * yield.newtons());
+    return words(ToleranceTrial.of(stack, EVEN, wanted).loose(), "would stay loose");
   }
 
   private static String words(double share, String what) {
-    return share < 0.001
+    return share < HARDLY
         ? "fewer than 1 in 1000 " + what
         : String.format(Locale.ROOT, "%.1f %% of them %s", share * 100, what);
   }

@@ -136,9 +136,9 @@ final class StageRules {
     if (!angle.backOff()) {
       return;
     }
-    if (angle.amount().compareTo(FULL_TURN) >= 0) {
+    if (angle.amount().compareTo(FULL_TURN) > 0) {
       findings.add(
-          spot.at(at + "backOff", CheckRule.BACK_OFF_WIDE, angle.target() + "", "less than 360°"));
+          spot.at(at + "backOff", CheckRule.BACK_OFF_WIDE, angle.target() + "", "at most 360°"));
     }
     BigDecimal on = BigDecimal.ZERO;
     for (Stage stage : later) {

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.undercall.core.fastening.Calibration;
+import org.undercall.core.fastening.Deviation;
 import org.undercall.core.fastening.WrenchClass;
 import org.undercall.core.procedure.Stage.TorqueStage;
 import org.undercall.core.procedure.Tool;
@@ -73,6 +74,13 @@ final class ToolRules {
         .filter(tool -> tool.covers(torque))
         .map(tool -> tool.uncertainty().orElse(permissible(tool)))
         .min(Comparator.naturalOrder());
+  }
+
+  /** The same as a deviation; that of the standard where no wrench covers the torque. */
+  static Deviation wrench(List<Tool> tools, Torque torque) {
+    return deviation(tools, torque)
+        .map(percent -> new Deviation(percent.doubleValue()))
+        .orElseGet(() -> WrenchClass.II_A.permissible(torque));
   }
 
   private static BigDecimal permissible(Tool tool) {

@@ -1,15 +1,17 @@
 package org.undercall.core.check;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.undercall.core.fastening.Assembly;
 import org.undercall.core.fastening.Bolt;
+import org.undercall.core.fastening.Deviation;
 import org.undercall.core.fastening.Friction;
+import org.undercall.core.fastening.Joint;
 import org.undercall.core.fastening.PropertyClass;
-import org.undercall.core.fastening.Units;
+import org.undercall.core.fastening.Range;
+import org.undercall.core.fastening.TorqueWindow;
 import org.undercall.core.procedure.Hardware;
 import org.undercall.core.procedure.JointKind;
 import org.undercall.core.procedure.Stage.TorqueStage;
@@ -72,16 +74,16 @@ final class TorqueRules {
     if (target >= always) {
       add(CheckRule.TORQUE_TOO_HIGH, target() + "", yields(bolt, always, rubs.at(1)));
     } else if (target >= from) {
-      String found = target() + "; " + new Spread(bolt, rubs, window()).yielded();
+      String found = target() + "; " + spread(bolt).yielded();
       add(CheckRule.TORQUE_MAY_BE_TOO_HIGH, found, yields(bolt, from, rubs.at(0)));
-    } else if (window().high() >= from) {
+    } else if (window().high().inNewtonMetres() >= from) {
       String found =
           String.format(
               Locale.ROOT,
               "%s, with tolerance and wrench up to %.0f N·m; %s",
               target(),
-              window().high(),
-              new Spread(bolt, rubs, window()).yielded());
+              window().high().inNewtonMetres(),
+              spread(bolt).yielded());
       add(CheckRule.TOP_YIELDS, found, yields(bolt, from, rubs.at(0)));
     }
   }
@@ -98,7 +100,7 @@ final class TorqueRules {
   private void low(Bolt bolt) {
     String words = Bolts.words(bolt, stage.variant());
     String expected = "a tenth of the yield preload of " + words + " or more";
-    Torque bottom = Units.newtonMetres(window().low());
+    Torque bottom = window().low();
     if (rubs.most(bolt, target()) < LOW) {
       add(CheckRule.TORQUE_TOO_LOW, target() + "", expected);
     } else if (faint(bolt)) {
@@ -110,8 +112,8 @@ final class TorqueRules {
               Locale.ROOT,
               "%s, with tolerance and wrench down to %.1f N·m; %s",
               target(),
-              window().low(),
-              new Spread(bolt, rubs, window()).loose(LOW));
+              window().low().inNewtonMetres(),
+              spread(bolt).loose(LOW));
       add(CheckRule.MAY_STAY_LOOSE, found, expected);
     }
   }
@@ -159,20 +161,22 @@ final class TorqueRules {
     return stage.stage().target();
   }
 
-  /** What the torque can be, by its tolerance and the wrench, in newton metres. */
-  private Span window() {
-    double share =
-        ToolRules.deviation(tools, stage.stage().setting())
-                .map(BigDecimal::doubleValue)
-                .orElse(0.0)
-            / 100;
-    double low = stage.stage().least().inNewtonMetres();
-    double high = stage.stage().most().inNewtonMetres();
-    return new Span(low / (1 + share), high / (1 - share));
+  /** What the torque can be, by its tolerance and the wrench. */
+  private Range<Torque> window() {
+    Deviation wrench = wrench();
+    return new Range<>(
+        TorqueWindow.of(stage.stage().least(), wrench).low(),
+        TorqueWindow.of(stage.stage().most(), wrench).high());
   }
 
-  /** From a least to a most, in newton metres. */
-  record Span(double low, double high) {}
+  private Deviation wrench() {
+    return ToolRules.wrench(tools, stage.stage().setting());
+  }
+
+  private Spread spread(Bolt bolt) {
+    Joint joint = Joints.usual(bolt, stage.fastener());
+    return Spread.of(joint, rubs, stage.stage(), Optional.empty(), wrench());
+  }
 
   private void add(CheckRule rule, String found, String expected) {
     findings.add(spot.at(stage.field("torque"), rule, found, expected));

@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.undercall.core.fastening.AngleJob;
-import org.undercall.core.fastening.AngleTightening;
-import org.undercall.core.fastening.Assembly;
 import org.undercall.core.fastening.Bolt;
 import org.undercall.core.fastening.Friction;
-import org.undercall.core.fastening.Joint;
-import org.undercall.core.fastening.LongForm;
+import org.undercall.core.fastening.Range;
 import org.undercall.core.fastening.Rotation;
+import org.undercall.core.fastening.Tightening;
+import org.undercall.core.fastening.VariantComparison;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage.TorqueStage;
 import org.undercall.core.procedure.Variant;
@@ -22,9 +20,6 @@ final class VariantRules {
   private static final double UNLIKE = 1.75;
 
   private static final double LESS = 0.9;
-
-  /** The clamped length assumed where none is stated, in diameters. */
-  private static final double CLAMPED = 4;
 
   private final Spot spot;
   private final Fastener fastener;
@@ -73,7 +68,7 @@ final class VariantRules {
           spot.at(path, CheckRule.WEAKER_TIGHTER, found, "no more than for " + strongBolt));
       return;
     }
-    double ratio = preload(strongBolt, more) / preload(weakBolt, less);
+    double ratio = ratio(weakBolt, less, strongBolt, more);
     if (ratio > UNLIKE || ratio < LESS) {
       String found =
           String.format(
@@ -106,20 +101,20 @@ final class VariantRules {
     return last;
   }
 
-  /** The preload at the middle friction, at most that at yield, in newtons. */
-  private double preload(Bolt bolt, Variant variant) {
-    Friction friction = rubs.middle();
+  /** The ratio at the middle friction. */
+  private double ratio(Bolt weak, Variant less, Bolt strong, Variant more) {
+    Range<Friction> middle = new Range<>(rubs.middle(), rubs.middle());
+    return VariantComparison.of(
+            Joints.usual(weak, fastener), way(less), Joints.usual(strong, fastener), way(more), middle)
+        .ratio()
+        .low();
+  }
+
+  private static Tightening way(Variant variant) {
     double turn = AngleRules.turn(variant);
-    if (turn > 0) {
-      Joint joint = Joints.stated(bolt, fastener).orElseGet(() -> Joints.of(bolt, CLAMPED));
-      AngleJob job =
-          AngleJob.of(
-              bolt, AngleRules.snug(variant), Rotation.degrees(turn), joint.stiffness());
-      return AngleTightening.preload(job, friction).orElseThrow().newtons();
-    }
-    double elastic =
-        LongForm.of(bolt).preload(last(variant).target(), friction, friction).newtons();
-    return Math.min(elastic, Assembly.atYield(bolt).preload(friction).newtons());
+    return turn > 0
+        ? Tightening.by(AngleRules.snug(variant), Rotation.degrees(turn))
+        : Tightening.by(AngleRules.snug(variant));
   }
 
   private static String words(Bolt bolt, Variant variant) {
