@@ -57,7 +57,7 @@ final class Joints {
             Length.mm(Math.max(outer, 1.01 * seat.hole().millimetres())),
             tapped ? PressureCone.Kind.TAPPED_HOLE : PressureCone.Kind.THROUGH_BOLT);
     BoltBody body = body(bolt, length, Math.max(length - shank, least), tapped);
-    return new Joint(bolt, body, parts, Elasticity.STEEL, elasticity(clamped.material()));
+    return Joint.of(bolt, body, parts, Elasticity.STEEL, elasticity(clamped.material()));
   }
 
   /** The seat over the stated hole, if it leaves one. */

@@ -2,6 +2,8 @@ package org.undercall.core.fastening.reference;
 
 import static java.util.Map.entry;
 
+import java.math.BigDecimal;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.undercall.core.fastening.Area;
@@ -92,7 +94,7 @@ final class BookExamples {
   }
 
   private static double preload(Given g, double newtonMetres) {
-    Torque torque = Torque.newtonMetres(java.math.BigDecimal.valueOf(newtonMetres).toPlainString());
+    Torque torque = Torque.newtonMetres(BigDecimal.valueOf(newtonMetres).toPlainString());
     return ShortForm.preload(NutFactor.of(g.at("K")), torque, g.length("D")).newtons();
   }
 
@@ -101,7 +103,7 @@ final class BookExamples {
     Length bolt = Length.mm(10);
     SleeveStack tube =
         new SleeveStack(
-            java.util.List.of(
+            List.of(
                 new SleeveStack.Sleeve(g.length("l"), bolt.times(g.at("ratio")), bolt)));
     Compliance rod = g.elasticity("E1").bar(g.length("l"), Area.ofCircle(bolt));
     JointStiffness springs = new JointStiffness(rod, tube.compliance(g.elasticity("E2")));

@@ -3,6 +3,7 @@ package org.undercall.core.fastening.reference;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVRecord;
+import org.undercall.core.fastening.Area;
 import org.undercall.core.fastening.Bolt;
 import org.undercall.core.fastening.Engagement;
 import org.undercall.core.fastening.Engagement.Strength;
@@ -43,9 +44,6 @@ final class EngagementChecks {
       case 23 -> shear(row, PropertyClass.C8_8);
       case 25 -> shear(row, PropertyClass.C12_9);
       case 26 -> shear(row, PropertyClass.C5_6);
-      case 21 ->
-          RowUse.checked(
-              row, Group.STRIPPING, row.get("quantity"), Strength.aluminium(300).shearRatio());
       default -> RowUse.left(row, "a shear ratio of a part, for which the program has one lower value");
     };
   }
@@ -120,7 +118,7 @@ final class EngagementChecks {
 
   static RowUse example(CSVRecord row) {
     return switch (row.get("id")) {
-      case "11e-8" -> result(row, new Stress(1200).on(new org.undercall.core.fastening.Area(58)).newtons());
+      case "11e-8" -> result(row, new Stress(1200).on(new Area(58)).newtons());
       case "11e-9" -> RowUse.left(row, "tolerances of a thread that the program does not have");
       case "11e-16" -> result(row, M10.stressArea().squareMillimetres());
       case "11e-17" -> result(row, page().boltBreaks().newtons());

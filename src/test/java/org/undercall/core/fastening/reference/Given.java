@@ -31,6 +31,10 @@ final class Given {
     return given;
   }
 
+  boolean has(String symbol) {
+    return inputs.containsKey(symbol);
+  }
+
   double at(String symbol) {
     Double value = inputs.get(symbol);
     if (value == null) {

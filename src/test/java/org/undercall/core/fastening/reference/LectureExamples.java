@@ -2,6 +2,7 @@ package org.undercall.core.fastening.reference;
 
 import static java.util.Map.entry;
 
+import java.math.BigDecimal;
 import java.util.Map;
 import java.util.function.Function;
 import org.undercall.core.fastening.Area;
@@ -233,6 +234,6 @@ final class LectureExamples {
   }
 
   private static Torque newtonMetres(double amount) {
-    return Torque.newtonMetres(java.math.BigDecimal.valueOf(amount).toPlainString());
+    return Torque.newtonMetres(BigDecimal.valueOf(amount).toPlainString());
   }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
+import org.undercall.core.fastening.ThreadCatalogue;
 
 /** The tables in which every row is accounted for. */
 final class Ledger {
@@ -28,12 +29,25 @@ final class Ledger {
     tables.put("16_conical_ball_wheel", SeatChecks::friction);
     tables.put(PrevailingChecks.TABLE, PrevailingChecks::use);
     tables.put("18_thermal_elongation", ThermalChecks::use);
+    tables.put("20_published_joints", Ledger::joint);
     tables.put("21_torque_angle", TensionChecks::use);
     tables.put("22_scatter", FrictionChecks::scatterTable);
     tables.put(Examples.MORE, Examples::more);
     tables.put("24_suspension", ArmChecks::use);
-    tables.put("25_reuse", PrevailingChecks::standard);
     return tables;
+  }
+
+  /** A joint as {@code PublishedJointsTest} takes it. */
+  private static RowUse joint(CSVRecord row) {
+    if (row.get("thread").isEmpty()) {
+      return RowUse.left(row, "a joint whose thread is not printed");
+    }
+    if (ThreadCatalogue.find(row.get("thread")).isEmpty()) {
+      return RowUse.left(row, "a joint of an inch thread, or of one outside M4 to M24");
+    }
+    return row.get("torque").isEmpty() || row.get("unit").equals("kgf.m")
+        ? RowUse.left(row, "a joint without a torque in N·m or pounds")
+        : RowUse.judged(row);
   }
 
   private static Map<String, List<RowUse>> rows() {

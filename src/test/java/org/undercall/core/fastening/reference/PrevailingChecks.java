@@ -1,5 +1,6 @@
 package org.undercall.core.fastening.reference;
 
+import java.util.Optional;
 import org.apache.commons.csv.CSVRecord;
 import org.undercall.core.fastening.Force;
 import org.undercall.core.fastening.NutClass;
@@ -8,8 +9,8 @@ import org.undercall.core.fastening.PrevailingTorque;
 import org.undercall.core.fastening.PropertyClass;
 import org.undercall.core.fastening.ShortForm;
 import org.undercall.core.fastening.Stress;
+import org.undercall.core.fastening.ThreadCatalogue;
 import org.undercall.core.fastening.ThreadSize;
-import org.undercall.core.term.Torque;
 
 /** Self-locking nuts: what prevails, and a maker's table of clamp loads and torques by K. */
 final class PrevailingChecks {
@@ -18,12 +19,18 @@ final class PrevailingChecks {
   /** The clamp load of the table: 0.75 of 0.85 of the proof stress that it has for a class. */
   private static final double CLAMP = 0.75 * 0.85;
 
+  /** The stress under proof load of class 04, in MPa. */
+  private static final double PROOF_04 = 380;
+
   private static final ThreadSize LARGE = ThreadSize.of("M20");
 
   private PrevailingChecks() {}
 
   static RowUse use(CSVRecord row) {
     String what = row.get("quantity");
+    if (row.get("class").equals("04")) {
+      return standard(row);
+    }
     if (what.startsWith("clamp load")) {
       return RowUse.checked(row, Group.CLAMP, name(row), clamp(row).newtons());
     }
@@ -37,7 +44,7 @@ final class PrevailingChecks {
       return RowUse.left(row, "a maker's own locknut");
     }
     if (what.startsWith("prevailing torque, removal")) {
-      return RowUse.left(row, "a second table of ISO 2320, a fifteenth lower than the first");
+      return RowUse.left(row, "another edition or standard, a fifteenth lower than the table of ISO 2320");
     }
     return row.get("unit").equals("N.m")
         ? PrintedTwice.use(row, PrintedTwice.before(TABLE, row))
@@ -64,19 +71,24 @@ final class PrevailingChecks {
     return row.get("thread") + "x" + row.get("pitch_mm_or_tpi") + " class " + row.get("class");
   }
 
-  /** The table of ISO 2320 that the program repeats. */
-  static RowUse standard(CSVRecord row) {
-    PrevailingTorque ours =
-        PrevailingTorque.of(ThreadSize.of(row.get("thread")), NutClass.N8).orElseThrow();
-    Torque torque = row.get("kind").startsWith("largest") ? ours.firstOn() : ours.firstOff();
-    String what = row.get("id") + " " + row.get("thread") + " " + row.get("kind");
-    return RowUse.checked(
-        row,
-        Check.of(
-            Group.PREVAILING,
-            what,
-            Rows.number(row, "limit"),
-            torque.inNewtonMetres(),
-            Rows.citation(row)));
+  /** The table of ISO 2320 that the program repeats for class 8, and its test clamp forces. */
+  private static RowUse standard(CSVRecord row) {
+    String what = row.get("quantity");
+    if (what.startsWith("test clamp force F")) {
+      double share = Double.parseDouble(what.substring(what.length() - 2)) / 100;
+      Stress stress = new Stress(share * PROOF_04);
+      return RowUse.checked(
+          row, Group.NUT_STRESS, name(row) + what.substring(16), stress.on(thread(row).stressArea()).newtons());
+    }
+    Optional<PrevailingTorque> ours =
+        ThreadCatalogue.find(row.get("thread"))
+            .flatMap(thread -> PrevailingTorque.of(thread, NutClass.N8));
+    return ours.map(o -> what.contains("first on") ? o.firstOn() : o.firstOff())
+        .map(o -> RowUse.checked(row, Group.PREVAILING, what(row), o.inNewtonMetres()))
+        .orElseGet(() -> RowUse.left(row, "a thread outside M5 to M24"));
+  }
+
+  private static String what(CSVRecord row) {
+    return name(row) + " " + row.get("quantity").replace("prevailing torque, ", "");
   }
 }

@@ -18,6 +18,8 @@ record RowUse(String id, Fate fate, List<Check> checks, String reason) {
     CHECKED,
     /** What a value beside it was computed from. */
     INPUT,
+    /** A joint that a test puts before the rules of the check. */
+    JUDGED,
     /** A misprint: ours must differ. */
     WRONG,
     LEFT
@@ -34,6 +36,10 @@ record RowUse(String id, Fate fate, List<Check> checks, String reason) {
 
   static RowUse input(CSVRecord row) {
     return new RowUse(row.get("id"), Fate.INPUT, List.of(), "");
+  }
+
+  static RowUse judged(CSVRecord row) {
+    return new RowUse(row.get("id"), Fate.JUDGED, List.of(), "");
   }
 
   static RowUse wrong(CSVRecord row, Group group, String what, double ours, String reason) {

@@ -17,6 +17,7 @@ final class Scale {
           entry("deg", 1.0),
           entry("rad", 1.0),
           entry("K", 1.0),
+          entry("C", 1.0),
           entry("degC", 1.0),
           entry("1/K", 1.0),
           entry("1/degC", 1.0),

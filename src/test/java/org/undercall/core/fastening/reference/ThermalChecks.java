@@ -1,5 +1,6 @@
 package org.undercall.core.fastening.reference;
 
+import java.util.Locale;
 import org.apache.commons.csv.CSVRecord;
 import org.undercall.core.fastening.Area;
 import org.undercall.core.fastening.Compliance;
@@ -45,7 +46,7 @@ final class ThermalChecks {
     if (subject.startsWith("steel")) {
       return checked(row, Expansion.STEEL.perKelvin());
     }
-    return subject.toLowerCase(java.util.Locale.ROOT).startsWith("al")
+    return subject.toLowerCase(Locale.ROOT).startsWith("al")
         ? checked(row, Expansion.ALUMINIUM.perKelvin())
         : checked(row, Expansion.AUSTENITIC_STEEL.perKelvin());
   }
@@ -77,7 +78,7 @@ final class ThermalChecks {
     PropertyClass strength = StrengthChecks.strength(row.get("subject"));
     return strength
         .elongationPercent()
-        .map(ours -> RowUse.checked(row, Group.ELONGATION, row.get("subject"), ours))
+        .map(ours -> RowUse.checked(row, Group.CLASSES, row.get("subject") + " A", ours))
         .orElseGet(() -> RowUse.left(row, "an elongation that the edition of 2013 does not give"));
   }
 
