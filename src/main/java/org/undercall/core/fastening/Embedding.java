@@ -18,25 +18,29 @@ public record Embedding(double micrometres) {
     Require.notNegative("embedding", micrometres, "µm");
   }
 
-  /** The roughness of the surfaces, with the table's rows: thread, bearing surface, interface. */
+  private static final double THREAD = 3;
+
+  /** The roughness of the surfaces. */
   public enum Roughness {
     /** Rz below 10 µm. */
-    FINE(new Row(3, 2.5, 1.5), new Row(3, 3, 2)),
+    FINE(2.5, 1.5, 3, 2),
     /** Rz from 10 to below 40 µm. */
-    MEDIUM(new Row(3, 3, 2), new Row(3, 4.5, 2.5)),
+    MEDIUM(3, 2, 4.5, 2.5),
     /** Rz from 40 to below 160 µm. */
-    ROUGH(new Row(3, 4, 3), new Row(3, 6.5, 3.5));
+    ROUGH(4, 3, 6.5, 3.5);
 
-    private final Row axial;
-    private final Row shear;
+    private final double axialBearing;
+    private final double axialInner;
+    private final double shearBearing;
+    private final double shearInner;
 
-    Roughness(Row axial, Row shear) {
-      this.axial = axial;
-      this.shear = shear;
+    Roughness(double axialBearing, double axialInner, double shearBearing, double shearInner) {
+      this.axialBearing = axialBearing;
+      this.axialInner = axialInner;
+      this.shearBearing = shearBearing;
+      this.shearInner = shearInner;
     }
   }
-
-  private record Row(double thread, double bearing, double inner) {}
 
   /** How the joint is loaded. */
   public enum Load {
@@ -57,8 +61,10 @@ public record Embedding(double micrometres) {
     if (interfaces < 0) {
       throw new Refused("FAS-037", "inner interfaces", interfaces + "", "0 or more");
     }
-    Row row = load == Load.AXIAL ? roughness.axial : roughness.shear;
-    return new Embedding(row.thread() + bearings * row.bearing() + interfaces * row.inner());
+    boolean axial = load == Load.AXIAL;
+    double bearing = axial ? roughness.axialBearing : roughness.shearBearing;
+    double inner = axial ? roughness.axialInner : roughness.shearInner;
+    return new Embedding(THREAD + bearings * bearing + interfaces * inner);
   }
 
   /** The preload it costs. */
