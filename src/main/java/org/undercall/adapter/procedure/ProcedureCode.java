@@ -73,7 +73,8 @@ public enum ProcedureCode implements Fault.Code {
   ARM_OF_TWO_AXLES("PRO-067", "One arm is given for the ride height of two axles."),
   NOT_TAPPED("PRO-068", "A length of engagement is given, and not what it is tapped into."),
   RUN_DOWN("PRO-065", "A run-down torque is asked of several fasteners, or with an adaptor."),
-  RENEWED_AND_REUSED("PRO-069", "A reason to renew a fastener is given, and it is not for one use."),
+  RENEWED_AND_REUSED(
+      "PRO-069", "A reason to renew a fastener is given, and it is not for one use."),
   SIZES_CROSSED(
       "PRO-070",
       "Sizes of a joint contradict each other, such as an inner diameter above the outer."),
