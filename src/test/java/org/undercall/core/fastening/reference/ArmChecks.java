@@ -32,7 +32,6 @@ final class ArmChecks {
         new ArmSwing(Length.mm(arm), now, new Range<>(now, Height.mm(0))).angleAt(now).degrees();
     String what = row.get("id") + " " + row.get("quantity").replaceFirst(" in the.*", "");
     double published = Rows.number(row, "value");
-    return RowUse.checked(
-        row, Check.of(Group.ARM, what, published, ours, Rows.computed(row)));
+    return RowUse.checked(row, Check.of(Group.ARM, what, published, ours, Rows.computed(row)));
   }
 }

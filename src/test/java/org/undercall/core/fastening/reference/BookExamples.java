@@ -103,8 +103,7 @@ final class BookExamples {
     Length bolt = Length.mm(10);
     SleeveStack tube =
         new SleeveStack(
-            List.of(
-                new SleeveStack.Sleeve(g.length("l"), bolt.times(g.at("ratio")), bolt)));
+            List.of(new SleeveStack.Sleeve(g.length("l"), bolt.times(g.at("ratio")), bolt)));
     Compliance rod = g.elasticity("E1").bar(g.length("l"), Area.ofCircle(bolt));
     JointStiffness springs = new JointStiffness(rod, tube.compliance(g.elasticity("E2")));
     return new Results().with("A", permitted(g, springs));

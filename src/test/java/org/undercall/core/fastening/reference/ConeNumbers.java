@@ -44,10 +44,7 @@ final class ConeNumbers {
 
   private static PressureCone cone(Kind kind, double slenderness, double width) {
     return new PressureCone(
-        Seat.of(BEARING, 10),
-        Length.mm(BEARING * slenderness),
-        Length.mm(BEARING * width),
-        kind);
+        Seat.of(BEARING, 10), Length.mm(BEARING * slenderness), Length.mm(BEARING * width), kind);
   }
 
   private static double tangent(Kind kind, double slenderness, double width) {
@@ -68,7 +65,9 @@ final class ConeNumbers {
     double ends =
         Elasticity.STEEL.bar(Length.mm(9), Area.ofCircle(M10.diameter())).millimetresPerNewton();
     double core =
-        Elasticity.STEEL.bar(Length.mm(10), Area.ofCircle(M10.rootDiameter())).millimetresPerNewton();
+        Elasticity.STEEL
+            .bar(Length.mm(10), Area.ofCircle(M10.rootDiameter()))
+            .millimetresPerNewton();
     return (compliance - ends) / core - 1;
   }
 }

@@ -19,11 +19,13 @@ final class EmbeddingChecks {
     String what = row.get("quantity") + " Rz " + row.get("Rz_below_um") + " " + row.get("load");
     return switch (row.get("id")) {
       case "13-9" ->
-          RowUse.wrong(row, Group.EMBEDDING, what, ours(row), "a second reading has 3 and a sum of 10");
+          RowUse.wrong(
+              row, Group.EMBEDDING, what, ours(row), "a second reading has 3 and a sum of 10");
       case "13-23" -> RowUse.input(row);
       case "13-24" -> RowUse.checked(row, Group.EXAMPLES, row.get("quantity"), 1 / together());
       case "13-25" ->
-          RowUse.checked(row, Group.EXAMPLES, "embedding loss", new Embedding(20).loss(SOFT).newtons());
+          RowUse.checked(
+              row, Group.EXAMPLES, "embedding loss", new Embedding(20).loss(SOFT).newtons());
       default -> RowUse.checked(row, Group.EMBEDDING, what, ours(row));
     };
   }

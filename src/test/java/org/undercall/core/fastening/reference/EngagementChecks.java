@@ -44,7 +44,8 @@ final class EngagementChecks {
       case 23 -> shear(row, PropertyClass.C8_8);
       case 25 -> shear(row, PropertyClass.C12_9);
       case 26 -> shear(row, PropertyClass.C5_6);
-      default -> RowUse.left(row, "a shear ratio of a part, for which the program has one lower value");
+      default ->
+          RowUse.left(row, "a shear ratio of a part, for which the program has one lower value");
     };
   }
 
@@ -55,8 +56,7 @@ final class EngagementChecks {
 
   private static RowUse curve(CSVRecord row, String what, double read, double ours) {
     String name = row.get("id") + " " + what;
-    return RowUse.checked(
-        row, Check.of(Group.STRIPPING, name, read, ours, Rows.citation(row)));
+    return RowUse.checked(row, Check.of(Group.STRIPPING, name, read, ours, Rows.citation(row)));
   }
 
   /** The polynomial whose coefficients are the rows from one number to another. */
@@ -110,7 +110,9 @@ final class EngagementChecks {
     Bolt bolt = Bolt.hexagon(thread, row.get("bolt_class"));
     double tensile = Rows.number(row, "Rm_min_MPa");
     Strength part =
-        row.get("material").startsWith("Al") ? Strength.aluminium(tensile) : Strength.steel(tensile);
+        row.get("material").startsWith("Al")
+            ? Strength.aluminium(tensile)
+            : Strength.steel(tensile);
     double ours = Engagement.tapped(bolt, TEN, part).needed().millimetres() / 10;
     String what = row.get("material") + " " + row.get("bolt_class") + " " + thread;
     return RowUse.checked(row, Group.ENGAGEMENT, what, ours);
@@ -128,7 +130,9 @@ final class EngagementChecks {
       case "11e-21" ->
           result(
               row,
-              page().boltBreaks().newtons() / (0.6 * 830 * page().boltArea().squareMillimetres()) * 10);
+              page().boltBreaks().newtons()
+                  / (0.6 * 830 * page().boltArea().squareMillimetres())
+                  * 10);
       case "11e-22" -> result(row, 10 / M10.pitch().millimetres());
       case "11e-33" ->
           result(row, (10 - M10.minorDiameter().millimetres()) / M10.pitch().millimetres());
@@ -139,7 +143,8 @@ final class EngagementChecks {
   }
 
   private static RowUse result(CSVRecord row, double ours) {
-    return RowUse.checked(row, Group.EXAMPLES, row.get("example") + " " + row.get("quantity"), ours);
+    return RowUse.checked(
+        row, Group.EXAMPLES, row.get("example") + " " + row.get("quantity"), ours);
   }
 
   /** M10 in aluminium over ten millimetres, longer by the 0.8 P that we leave for the chamfers. */

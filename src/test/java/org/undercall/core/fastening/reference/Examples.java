@@ -29,7 +29,8 @@ record Examples(String id, String source, List<RowUse> results) {
   private static final Map<String, String> LEFT =
       Map.ofEntries(
           entry("A1 x", "the substitution area of an older edition, for which we have the cone"),
-          entry("A1 A_ers", "the substitution area of an older edition, for which we have the cone"),
+          entry(
+              "A1 A_ers", "the substitution area of an older edition, for which we have the cone"),
           entry("B1 M_Lt", "the torque that loosens"),
           entry("B1 M_LG", "the torque that loosens"),
           entry("J1 sigma_ASV", "endurance under a swinging load"),
@@ -104,7 +105,8 @@ record Examples(String id, String source, List<RowUse> results) {
     Stream<String> lectures =
         Rows.of(LECTURES).stream().map(r -> r.get("example")).filter(e -> !e.equals("H1"));
     Stream<String> more = Rows.of(MORE).stream().map(r -> r.get("id"));
-    return Stream.concat(lectures.distinct().map(Examples::lectures), more.distinct().map(Examples::more))
+    return Stream.concat(
+            lectures.distinct().map(Examples::lectures), more.distinct().map(Examples::more))
         .toList();
   }
 

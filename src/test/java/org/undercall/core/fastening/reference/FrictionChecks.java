@@ -152,8 +152,7 @@ final class FrictionChecks {
     return named(row, group, what + " most", "value_max", ours);
   }
 
-  private static Check named(
-      CSVRecord row, Group group, String what, String column, double ours) {
+  private static Check named(CSVRecord row, Group group, String what, String column, double ours) {
     String name = row.get("id") + " " + what;
     return Check.of(group, name, Rows.number(row, column), ours, Rows.citation(row));
   }

@@ -24,8 +24,8 @@ import org.undercall.core.fastening.PropertyClass;
 import org.undercall.core.fastening.Seat;
 import org.undercall.core.fastening.ThreadSize;
 import org.undercall.core.fastening.TighteningMethod;
-import org.undercall.core.fastening.Torsion;
 import org.undercall.core.fastening.TorqueLaw;
+import org.undercall.core.fastening.Torsion;
 import org.undercall.core.term.Torque;
 
 /** Two whole joints that somebody worked out by hand with the formulas of VDI 2230. */
@@ -38,12 +38,12 @@ final class HandExamples {
   private static Results through(Given g) {
     Bolt bolt = Bolt.hexagon("M10", "10.9").with(g.seat("dW", "dh"));
     Length grip = Length.mm(g.at("l1") + g.at("l2"));
-    BoltBody body =
-        BoltBody.fullyThreaded(bolt.thread(), grip, BoltBody.Ends.HEXAGON_AND_NUT);
+    BoltBody body = BoltBody.fullyThreaded(bolt.thread(), grip, BoltBody.Ends.HEXAGON_AND_NUT);
     Elasticity steel = g.elasticity("E_S");
     PressureCone cone = new PressureCone(bolt.seat(), grip, g.length("D_A"), Kind.THROUGH_BOLT);
     Compliance second = upTo(g, cone, g.at("l2"), g.elasticity("E2"));
-    double middle = upTo(g, cone, grip.millimetres() / 2, g.elasticity("E1")).millimetresPerNewton();
+    double middle =
+        upTo(g, cone, grip.millimetres() / 2, g.elasticity("E1")).millimetresPerNewton();
     double rest = upTo(g, cone, g.at("l2"), g.elasticity("E1")).millimetresPerNewton();
     Compliance layer = new Compliance(2 * middle - rest);
     JointStiffness springs = new JointStiffness(body.compliance(steel), layer.plus(second));
@@ -134,8 +134,7 @@ final class HandExamples {
             .with("As", thread.stressArea().squareMillimetres())
             .with("FmS", bolt.strength().ultimateLoad(thread).newtons());
     double swing = (g.at("F_Amax") - g.at("F_Amin")) / 2;
-    return new Assembled(g, bolt, springs, flat, "mu")
-        .into(results, 0, 0, g.at("F_Amax"), swing);
+    return new Assembled(g, bolt, springs, flat, "mu").into(results, 0, 0, g.at("F_Amax"), swing);
   }
 
   /** A joint as assembled and loaded. */
@@ -170,8 +169,11 @@ final class HandExamples {
           .with("FKRmin", service - (1 - phi) * load)
           .with("SG", (service - (1 - phi) * load) / grip)
           .with("sigma_a", phi * swing / bolt.thread().stressArea().squareMillimetres())
-          .with("MA", Assembly.of(bolt).torque(g.friction(friction), g.friction(friction))
-              .inNewtonMetres());
+          .with(
+              "MA",
+              Assembly.of(bolt)
+                  .torque(g.friction(friction), g.friction(friction))
+                  .inNewtonMetres());
     }
 
     private void stress(Results results, Force preload, Force most) {

@@ -24,8 +24,8 @@ import org.undercall.core.fastening.Stress;
 import org.undercall.core.fastening.ThreadMechanics;
 import org.undercall.core.fastening.ThreadSize;
 import org.undercall.core.fastening.TighteningMethod;
-import org.undercall.core.fastening.Torsion;
 import org.undercall.core.fastening.TorqueLaw;
+import org.undercall.core.fastening.Torsion;
 import org.undercall.core.term.Torque;
 
 /** The worked examples A to C of the table: springs, torque and stress of lecture notes. */
@@ -51,8 +51,7 @@ final class LectureExamples {
   private static Results steelInAluminium(Given g) {
     Elasticity steel = g.elasticity("E_S");
     BoltBody body =
-        new BoltBody(
-            M10, g.length("l_shank"), g.length("l_thread"), BoltBody.Ends.HEXAGON_AND_NUT);
+        new BoltBody(M10, g.length("l_shank"), g.length("l_thread"), BoltBody.Ends.HEXAGON_AND_NUT);
     Compliance plates = g.elasticity("E_P").bar(g.length("L_K"), new Area(g.printed("A_ers")));
     JointStiffness springs = new JointStiffness(body.compliance(steel), plates);
     Area nominal = Area.ofCircle(M10.diameter());

@@ -47,8 +47,7 @@ final class MoreExamples {
     double above = g.at("washer") + g.at("t1");
     Elasticity iron = g.elasticity("E iron");
     Compliance first = Springs.frustum(d, end, above, g.elasticity("E"));
-    Compliance second =
-        Springs.frustum(d, Springs.behind(end, above), grip / 2 - above, iron);
+    Compliance second = Springs.frustum(d, Springs.behind(end, above), grip / 2 - above, iron);
     Compliance third = Springs.frustum(d, end, grip / 2, iron);
     return new Results()
         .with("kb", Springs.bolt(g.elasticity("E"), d, shank, grip - shank, g.area("At")))

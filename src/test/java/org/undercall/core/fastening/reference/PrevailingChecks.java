@@ -44,7 +44,8 @@ final class PrevailingChecks {
       return RowUse.left(row, "a maker's own locknut");
     }
     if (what.startsWith("prevailing torque, removal")) {
-      return RowUse.left(row, "another edition or standard, a fifteenth lower than the table of ISO 2320");
+      return RowUse.left(
+          row, "another edition or standard, a fifteenth lower than the table of ISO 2320");
     }
     return row.get("unit").equals("N.m")
         ? PrintedTwice.use(row, PrintedTwice.before(TABLE, row))
@@ -78,7 +79,10 @@ final class PrevailingChecks {
       double share = Double.parseDouble(what.substring(what.length() - 2)) / 100;
       Stress stress = new Stress(share * PROOF_04);
       return RowUse.checked(
-          row, Group.NUT_STRESS, name(row) + what.substring(16), stress.on(thread(row).stressArea()).newtons());
+          row,
+          Group.NUT_STRESS,
+          name(row) + what.substring(16),
+          stress.on(thread(row).stressArea()).newtons());
     }
     Optional<PrevailingTorque> ours =
         ThreadCatalogue.find(row.get("thread"))

@@ -9,7 +9,9 @@ import org.undercall.core.fastening.Units;
 import org.undercall.core.term.Torque;
 import org.undercall.core.term.TorqueUnit;
 
-/** Torques that a manual prints in two units: ours, rounded as the second is, must be the second. */
+/**
+ * Torques that a manual prints in two units: ours, rounded as the second is, must be the second.
+ */
 final class PrintedTwice {
   /** Where the second was not rounded but cut, or is wrong. */
   private static final Set<String> WRONG = Set.of("17-192", "17-198");

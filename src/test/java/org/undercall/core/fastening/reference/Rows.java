@@ -34,7 +34,9 @@ public final class Rows {
     }
   }
 
-  /** The thread of a row with its nominal diameter and pitch, whether the catalogue has it or not. */
+  /**
+   * The thread of a row with its nominal diameter and pitch, whether the catalogue has it or not.
+   */
   static ThreadSize thread(String designation, String pitch) {
     double diameter = Double.parseDouble(designation.replaceFirst("x.*", "").substring(1));
     return new ThreadSize(Length.mm(diameter), Length.mm(Double.parseDouble(pitch)));

@@ -4,7 +4,9 @@ import static java.util.Map.entry;
 
 import java.util.Map;
 
-/** The units of the tables: what one of them is in millimetres, newtons, newton metres or kelvin. */
+/**
+ * The units of the tables: what one of them is in millimetres, newtons, newton metres or kelvin.
+ */
 final class Scale {
   private static final double INCH = 25.4;
   private static final double POUND = 4.4482216152605;

@@ -88,7 +88,8 @@ final class SeatChecks {
       case "16-4" -> friction(row, torque(flat(200, 100), 15707.963268) * 1000);
       case "16-10" -> friction(row, axial(Seat.cone(300, 270, 25), 30e6 / (Math.PI * 500 / 30)));
       case "16-13" -> friction(row, axial(Seat.cone(177.286843, 159.085754, 25), spinUp()));
-      case "16-6" -> RowUse.left(row, "uniform pressure on a ring, where VDI 2230 has uniform wear");
+      case "16-6" ->
+          RowUse.left(row, "uniform pressure on a ring, where VDI 2230 has uniform wear");
       default -> others(row);
     };
   }

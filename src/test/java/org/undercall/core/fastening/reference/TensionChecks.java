@@ -32,7 +32,11 @@ final class TensionChecks {
     }
     return what.equals("preload Fp,C")
         ? RowUse.wrong(
-            row, Group.PRETENSION, name(row), kilonewtons(row, 800), "printed for 8.8, that of 10.9")
+            row,
+            Group.PRETENSION,
+            name(row),
+            kilonewtons(row, 800),
+            "printed for 8.8, that of 10.9")
         : RowUse.wrong(
             row, Group.PRETENSION, name(row), byTorque(row), "its K of 0.200 does not give it");
   }
@@ -50,8 +54,7 @@ final class TensionChecks {
     double kilonewtons =
         Double.parseDouble(row.get("formula").replaceFirst(".*F ([0-9]+) kN", "$1"));
     double one =
-        ShortForm.torque(
-                NutFactor.of(1), Force.kilonewtons(kilonewtons), thread(row).diameter())
+        ShortForm.torque(NutFactor.of(1), Force.kilonewtons(kilonewtons), thread(row).diameter())
             .inNewtonMetres();
     double ours = Rows.number(row, "torque") / 1.1 / one;
     return RowUse.checked(row, Group.PRETENSION, name(row), ours);

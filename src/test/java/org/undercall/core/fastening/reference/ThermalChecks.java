@@ -20,7 +20,8 @@ final class ThermalChecks {
   static RowUse use(CSVRecord row) {
     return switch (row.get("quantity")) {
       case "thermal expansion" -> expansion(row);
-      case "thermal preload change" -> RowUse.checked(row, Group.EXAMPLES, subject(row), inPlates());
+      case "thermal preload change" ->
+          RowUse.checked(row, Group.EXAMPLES, subject(row), inPlates());
       case "thermal preload change from stiffness" ->
           RowUse.checked(row, Group.EXAMPLES, subject(row), inFittings());
       case "elongation after fracture A min" -> elongation(row);
