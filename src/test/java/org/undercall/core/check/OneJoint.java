@@ -102,7 +102,7 @@ final class OneJoint {
 
   private static void stages(ArrayNode list, String stages, JsonNode band) {
     List<ObjectNode> made = new ArrayList<>();
-    for (String text : stages.strip().split(" \\+ ")) {
+    for (String text : stages.strip().split(" \\+ ", -1)) {
       ObjectNode stage = list.addObject();
       made.add(stage);
       Matcher torque = TORQUE.matcher(text);
