@@ -99,7 +99,7 @@ final class SeatChecks {
     if (row.get("seat").startsWith("ball")) {
       return ball(row);
     }
-    if (row.get("seat").startsWith("cone, DIN") || unit.equals("lbf.ft") && wheel(row)) {
+    if (row.get("seat").startsWith("cone, DIN") || (unit.equals("lbf.ft") && wheel(row))) {
       return RowUse.input(row);
     }
     if (unit.equals("N.m") && wheel(row)) {
