@@ -16,7 +16,8 @@ final class AllChecks {
             JointChecks.all(),
             ToolChecks.all(),
             UnitChecks.all(),
-            SuspensionChecks.all())
+            SuspensionChecks.all(),
+            Ledger.checks())
         .flatMap(Function.identity())
         .toList();
   }

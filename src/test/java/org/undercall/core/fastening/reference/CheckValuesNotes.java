@@ -19,6 +19,12 @@ final class CheckValuesNotes {
       - Stress areas of M14x1.25 and M24x1.5: the standard has no row for them.
       - Printed pairs of rounded torques from manuals: they test the printer's rounding, up to 2 %.
 
+      - Rows that were read and that nothing here computes are not kept in the tables: heights of nuts
+        (77), washers, flanges and socket heads (66), scatter and relaxation without a formula (83),
+        snug loads, rod bolts and turns of construction bolts (71), wheel rates and rubber (63),
+        limits of re-use (109), locknuts of inch sizes and the fifth removal (81), examples of slip,
+        margins, inserts and square threads (242), and single figures of makers (91).
+
       ## Facts of the trade
 
       Common practice, no source:

@@ -38,9 +38,12 @@ final class CheckValuesPage {
       page.append(groupRow(group, checks.stream().filter(c -> c.group() == group).toList()));
     }
     page.append(total(checks));
+    page.append(LedgerPage.examples());
+    page.append(LedgerPage.rows());
     page.append(sources(checks));
     page.append(notes(checks));
     page.append(wrong(bad));
+    page.append(LedgerPage.wrong());
     page.append(CheckValuesNotes.TEXT);
     return page.toString();
   }

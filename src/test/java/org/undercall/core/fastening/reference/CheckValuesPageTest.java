@@ -21,7 +21,7 @@ class CheckValuesPageTest {
       Files.createDirectories(PAGE.getParent());
       Files.writeString(PAGE, text);
     }
-    String groups = text.substring(text.indexOf("| group |"), text.indexOf("\n## By source"));
+    String groups = text.substring(text.indexOf("| group |"), text.indexOf("\n## Worked examples"));
     reporter.publishEntry(info.getDisplayName(), "\n" + groups);
     String committed = Files.exists(PAGE) ? Files.readString(PAGE) : "";
     assertEquals(

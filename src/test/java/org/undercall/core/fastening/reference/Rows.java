@@ -10,15 +10,18 @@ import java.util.Objects;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.undercall.core.fastening.Length;
+import org.undercall.core.fastening.ThreadSize;
 
 /** Reads the tables of outside values. */
-final class Rows {
+public final class Rows {
   private static final CSVFormat FORMAT =
       CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get();
 
   private Rows() {}
 
-  static List<CSVRecord> of(String table) {
+  /** The rows of a table, by its name without the ending. */
+  public static List<CSVRecord> of(String table) {
     try (Reader reader =
             new InputStreamReader(
                 Objects.requireNonNull(
@@ -31,6 +34,14 @@ final class Rows {
     }
   }
 
+  /**
+   * The thread of a row with its nominal diameter and pitch, whether the catalogue has it or not.
+   */
+  static ThreadSize thread(String designation, String pitch) {
+    double diameter = Double.parseDouble(designation.replaceFirst("x.*", "").substring(1));
+    return new ThreadSize(Length.mm(diameter), Length.mm(Double.parseDouble(pitch)));
+  }
+
   static double number(CSVRecord row, String column) {
     return Double.parseDouble(row.get(column));
   }
@@ -41,7 +52,10 @@ final class Rows {
     if (source.startsWith("computed")) {
       return computed(row);
     }
-    boolean recalled = row.get("from_memory").equals("yes");
+    boolean recalled =
+        row.isMapped("from_memory")
+            ? row.get("from_memory").equals("yes")
+            : !row.get("how").startsWith("read");
     return new Check.Citation(source, recalled ? Basis.RECALLED : Basis.READ);
   }
 
