@@ -283,12 +283,7 @@ final class OverVoiceFigures {
 
   /** Plays the prompt and keeps what is left of the sound; gives whether the tone would sound. */
   private static boolean pass(
-      OwnVoice taken,
-      AtomicLong nanos,
-      Prompt prompt,
-      Sound mixed,
-      Residue residue,
-      short[] left) {
+      OwnVoice taken, AtomicLong nanos, Prompt prompt, Sound mixed, Residue residue, short[] left) {
     boolean tone = false;
     for (int at = 0; at + Frames.FRAME_SAMPLES <= mixed.length(); at += Frames.FRAME_SAMPLES) {
       boolean over = at < prompt.played().length();

@@ -1,6 +1,8 @@
 package org.undercall.port;
 
-/** Where replies go: a speaker, a WAV file, the screen. One thread uses it, but for stop and hold. */
+/**
+ * Where replies go: a speaker, a WAV file, the screen. One thread uses it, but for stop and hold.
+ */
 public interface Voice extends AutoCloseable {
 
   /** Says the words and returns when they have been said or were stopped. */

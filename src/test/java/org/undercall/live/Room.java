@@ -52,11 +52,7 @@ final class Room implements Runnable, AutoCloseable {
   /** Options of {@code pacat}. */
   static List<String> options() {
     return List.of(
-        "-v",
-        "--format=s16le",
-        "--rate=" + RATE,
-        "--channels=1",
-        "--latency-msec=" + AHEAD_MILLIS);
+        "-v", "--format=s16le", "--rate=" + RATE, "--channels=1", "--latency-msec=" + AHEAD_MILLIS);
   }
 
   static Room between(Process from, Process to, double gain) {

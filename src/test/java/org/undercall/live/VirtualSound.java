@@ -69,8 +69,7 @@ final class VirtualSound implements AutoCloseable {
   AutoCloseable echoing(double gain) throws IOException {
     List<String> command = new ArrayList<>(List.of("pacat", "--device=mic_in"));
     command.addAll(Room.options());
-    return Room.between(
-        recording(), tool("mic", command.toArray(new String[0])).start(), gain);
+    return Room.between(recording(), tool("mic", command.toArray(new String[0])).start(), gain);
   }
 
   /** Records the loudspeaker: 16 kHz, 16 bit, little-endian, mono. */

@@ -14,8 +14,8 @@ import org.undercall.sound.OwnVoice;
  * Takes the program's own voice out with the third echo canceller of WebRTC (AEC3). It finds the
  * delay between loudspeaker and microphone itself, up to about half a second.
  *
- * <p>While nothing was played for half a second, frames stay as they are: its filters cost a
- * little of what is heard.
+ * <p>While nothing was played for half a second, frames stay as they are: its filters cost a little
+ * of what is heard.
  */
 public final class EchoCanceller implements OwnVoice {
   /** WebRTC takes 10 ms at a time and does not look at the length. */
@@ -86,7 +86,6 @@ public final class EchoCanceller implements OwnVoice {
     }
     return quietSamples < ECHO_SAMPLES ? new Frame(heard.firstSample(), sound) : heard;
   }
-
 
   @Override
   public synchronized void close() {
