@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicLong;
 import org.undercall.adapter.activity.Activities;
 import org.undercall.adapter.echo.EchoCanceller;
 import org.undercall.core.decision.Phase;
@@ -261,11 +262,12 @@ final class OverVoiceFigures {
   private Came heard(Prompt prompt, Sound warm, Sound mixed, boolean out) {
     short[] left = mixed.samples().clone();
     boolean tone;
-    try (OwnVoice taken = out ? EchoCanceller.load().orElseThrow() : OwnVoice.unheard();
+    AtomicLong nanos = new AtomicLong();
+    try (OwnVoice taken = out ? EchoCanceller.load(nanos::get).orElseThrow() : OwnVoice.unheard();
         Residue residue = new Residue(Activities.best())) {
-      pass(taken, prompt, warm, residue, new short[warm.length()]);
+      pass(taken, nanos, prompt, warm, residue, new short[warm.length()]);
       residue.forget();
-      tone = pass(taken, prompt, mixed, residue, left);
+      tone = pass(taken, nanos, prompt, mixed, residue, left);
     }
     List<Listener.Heard> clear =
         bench.listener().hear(new Sound(left), ALLOWED).stream()
@@ -281,7 +283,7 @@ final class OverVoiceFigures {
 
   /** Plays the prompt and keeps what is left of the sound; gives whether the tone would sound. */
   private static boolean pass(
-      OwnVoice taken, Prompt prompt, Sound mixed, Residue residue, short[] left) {
+      OwnVoice taken, AtomicLong nanos, Prompt prompt, Sound mixed, Residue residue, short[] left) {
     boolean tone = false;
     for (int at = 0; at + Frames.FRAME_SAMPLES <= mixed.length(); at += Frames.FRAME_SAMPLES) {
       boolean over = at < prompt.played().length();
@@ -289,6 +291,7 @@ final class OverVoiceFigures {
         byte[] given = prompt.played().frame(at).sound();
         taken.plays(given, 0, given.length, Frames.RATE);
       }
+      nanos.addAndGet(30_000_000);
       Frame frame = taken.without(mixed.frame(at));
       for (int i = 0; i < frame.samples(); i++) {
         left[at + i] = (short) frame.sample(i);

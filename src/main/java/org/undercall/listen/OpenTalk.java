@@ -1,5 +1,6 @@
 package org.undercall.listen;
 
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.Optional;
 import java.util.Set;
@@ -26,6 +27,7 @@ import org.undercall.port.Voice;
 import org.undercall.port.VoiceAround;
 import org.undercall.sound.Frame;
 import org.undercall.sound.Frames;
+import org.undercall.sound.LevelMeter;
 import org.undercall.sound.OwnVoice;
 import org.undercall.sound.Playback;
 
@@ -49,10 +51,15 @@ public final class OpenTalk implements Playback {
   private final Consumer<String> stopped;
   private final LongSupplier nowMillis;
   private final SpokenNow spoken;
+  private final TalkedOver over = new TalkedOver();
   private final AtomicInteger toSay = new AtomicInteger();
   private final AtomicBoolean toneDue = new AtomicBoolean();
   private volatile Optional<Voice> speaking = Optional.empty();
   private double sourceBegan = Double.POSITIVE_INFINITY;
+  private long lastFrame;
+
+  /** Sound that waited while the ear was made has been heard: from now on it is told when. */
+  private boolean live;
 
   /**
    * Voice and ear at once.
@@ -74,13 +81,14 @@ public final class OpenTalk implements Playback {
   }
 
   @Override
-  public void begins(String sentence) {
-    spoken.begins(sentence);
-    own.begins(sentence);
+  public void begins(String sentence, int millis) {
+    spoken.begins(sentence, millis);
+    own.begins(sentence, millis);
   }
 
   @Override
   public void plays(byte[] samples, int offset, int length, int rate) {
+    over.plays(level(samples, offset, length));
     own.plays(samples, offset, length, rate);
   }
 
@@ -88,6 +96,12 @@ public final class OpenTalk implements Playback {
   public void ends(boolean cutShort) {
     spoken.ends(cutShort);
     own.ends(cutShort);
+  }
+
+  private static double level(byte[] samples, int offset, int length) {
+    LevelMeter meter = new LevelMeter();
+    meter.add(Frame.of(0, Arrays.copyOfRange(samples, offset, offset + length)));
+    return meter.level().rms();
   }
 
   /** The sound, with an eye on what is said in it and not heard. */
@@ -133,9 +147,21 @@ public final class OpenTalk implements Playback {
       double millis = 1000.0 * frame.samples() / Frames.RATE;
       double end = 1000.0 * frame.firstSample() / Frames.RATE + millis;
       sourceBegan = Math.min(sourceBegan + DRIFT * millis, now - end);
+      live |= now - lastFrame >= millis / 2 && lastFrame > 0;
+      lastFrame = now;
       long at = Math.round(sourceBegan + end);
-      if (residue.take(frame, spoken.during(at - Math.round(millis), at).isPresent())) {
+      boolean sounds = spoken.during(at - Math.round(millis), at).isPresent();
+      if (residue.take(frame, sounds)) {
         notHeard();
+      }
+      turn(over.take((int) Math.round(millis), residue.isSpeech(), residue.level(), sounds));
+    }
+
+    private void turn(TalkedOver.Turn turn) {
+      switch (turn) {
+        case HOLD -> speaking.ifPresent(Voice::hold);
+        case GO_ON -> speaking.ifPresent(Voice::goOn);
+        case NOTHING -> {}
       }
     }
 
@@ -158,24 +184,25 @@ public final class OpenTalk implements Playback {
   }
 
   private final class Open extends EarAround {
-    private boolean ready;
-
     Open(Ear ear) {
       super(ear);
     }
 
     @Override
     public Optional<Heard> next(Set<IntentKind> allowed, long patienceMillis) throws EndOfInput {
-      if (!ready) {
-        // Waits until the ear is made; what was said before would be heard late.
-        ear.forget();
-        ready = true;
-      }
       Set<IntentKind> kinds = EnumSet.copyOf(allowed);
       if (!allowed.contains(IntentKind.NOTE_TEXT)) {
         kinds.add(IntentKind.BE_QUIET);
       }
       return ear.next(kinds, patienceMillis).filter(heard -> counts(heard, kinds));
+    }
+
+    /** {@inheritDoc} What was said while the ear was made is kept. */
+    @Override
+    public void forget() {
+      if (live) {
+        ear.forget();
+      }
     }
 
     private boolean counts(Heard heard, Set<IntentKind> kinds) {
@@ -184,6 +211,7 @@ public final class OpenTalk implements Playback {
         return true;
       }
       residue.forget();
+      over.answered();
       Intent intent = Interpreter.interpret(heard.phrase(), kinds, Interpreter.LEAST_CONFIDENCE);
       Optional<Set<String>> said = during(heard);
       boolean doubtful =
@@ -194,6 +222,7 @@ public final class OpenTalk implements Playback {
               .isPresent();
       if (doubtful) {
         notHeard();
+        speaking.ifPresent(Voice::goOn);
         return false;
       }
       if (intent instanceof Intent.Unclear) {
@@ -208,6 +237,9 @@ public final class OpenTalk implements Playback {
     }
 
     private Optional<Set<String>> during(Heard heard) {
+      if (!live) {
+        return Optional.of(spoken.all()).filter(words -> !words.isEmpty());
+      }
       Word first = heard.phrase().words().get(0);
       Word last = heard.phrase().words().get(heard.phrase().words().size() - 1);
       return spoken.during(
@@ -232,6 +264,7 @@ public final class OpenTalk implements Playback {
     @Override
     public void say(String words) {
       toneDue.set(true);
+      over.replies();
       later(() -> voice.say(words));
     }
 

@@ -23,6 +23,8 @@ public final class Residue implements AutoCloseable {
   private final Activity activity;
   private int spokenMillis;
   private int quietMillis;
+  private boolean speech;
+  private double level;
 
   /** Uses this detector and closes it. */
   public Residue(Activity activity) {
@@ -43,7 +45,8 @@ public final class Residue implements AutoCloseable {
    */
   public boolean take(Frame frame, boolean over) {
     int millis = frame.samples() * 1000 / Frames.RATE;
-    boolean speech = activity.isSpeech(frame.sound()) && level(frame).rms() >= LEAST_LEVEL;
+    level = level(frame).rms();
+    speech = activity.isSpeech(frame.sound()) && level >= LEAST_LEVEL;
     if (speech && (over || spokenMillis > 0)) {
       spokenMillis += millis;
       quietMillis = 0;
@@ -56,6 +59,16 @@ public final class Residue implements AutoCloseable {
     boolean enough = spokenMillis >= LEAST_MILLIS;
     forget();
     return enough;
+  }
+
+  /** Whether the frame that was taken last holds speech. */
+  boolean isSpeech() {
+    return speech;
+  }
+
+  /** How loud it is, in decibels of full scale. */
+  double level() {
+    return level;
   }
 
   private static Level level(Frame frame) {

@@ -20,15 +20,34 @@ final class SpokenNow implements Playback {
 
   private final Deque<Sentence> sentences = new ArrayDeque<>();
   private final LongSupplier nowMillis;
+  private long soundsUntil = Long.MIN_VALUE;
+
+  /** Words may come so much earlier than their letters tell. */
+  private static final long EARLY_MILLIS = 200;
 
   private static final class Sentence {
-    private final Set<String> words;
+    private final List<String> all;
+    private final int millis;
     private final long from;
+    private Set<String> words;
     private long to = Long.MAX_VALUE;
 
-    Sentence(Set<String> words, long from) {
-      this.words = words;
+    Sentence(List<String> all, int millis, long from) {
+      this.all = all;
+      this.words = Set.copyOf(all);
+      this.millis = millis;
       this.from = from;
+    }
+
+    /** Cut short: what may have been said of it, by the letters. */
+    void cut(long now) {
+      double letters = all.stream().mapToInt(String::length).sum();
+      double said = letters * (now - from + EARLY_MILLIS) / Math.max(1, millis);
+      int count = 0;
+      for (double before = 0; count < all.size() && before <= said; count++) {
+        before += all.get(count).length();
+      }
+      words = Set.copyOf(all.subList(0, count));
     }
   }
 
@@ -37,17 +56,17 @@ final class SpokenNow implements Playback {
   }
 
   @Override
-  public synchronized void begins(String sentence) {
+  public synchronized void begins(String sentence, int millis) {
     end(BUFFER_MILLIS);
+    // The loudspeaker is given it before the last one has sounded.
+    long sounds = Math.max(nowMillis.getAsLong(), soundsUntil);
+    soundsUntil = sounds + millis;
     String plain = sentence.toLowerCase(Locale.ROOT).replaceAll("[^a-z' ]+", " ").strip();
-    sentences.add(new Sentence(Set.of(distinct(plain)), nowMillis.getAsLong()));
+    List<String> words = List.of(plain.split("\\s+", -1));
+    sentences.add(new Sentence(words, millis, sounds));
     if (sentences.size() > MOST) {
       sentences.remove();
     }
-  }
-
-  private static String[] distinct(String plain) {
-    return new HashSet<>(List.of(plain.split("\\s+", -1))).toArray(new String[0]);
   }
 
   @Override
@@ -55,6 +74,11 @@ final class SpokenNow implements Playback {
 
   @Override
   public synchronized void ends(boolean cutShort) {
+    Sentence last = sentences.peekLast();
+    if (cutShort && last != null && last.to == Long.MAX_VALUE) {
+      last.cut(nowMillis.getAsLong());
+    }
+    soundsUntil = Long.MIN_VALUE;
     end(0);
   }
 
@@ -63,6 +87,13 @@ final class SpokenNow implements Playback {
     if (last != null && last.to == Long.MAX_VALUE) {
       last.to = nowMillis.getAsLong() + later;
     }
+  }
+
+  /** The words of all sentences so far that are still known. */
+  synchronized Set<String> all() {
+    Set<String> words = new HashSet<>();
+    sentences.forEach(sentence -> words.addAll(sentence.words));
+    return words;
   }
 
   /** The words that were said in that time; empty if the voice was silent. */

@@ -1,6 +1,8 @@
 package org.undercall.port;
 
-/** Where replies go: a speaker, a WAV file, the screen. One thread uses it, but for stop. */
+/**
+ * Where replies go: a speaker, a WAV file, the screen. One thread uses it, but for stop and hold.
+ */
 public interface Voice extends AutoCloseable {
 
   /** Says the words and returns when they have been said or were stopped. */
@@ -8,6 +10,16 @@ public interface Voice extends AutoCloseable {
 
   /** Falls silent at once: the rest of what is being said is not said. Any thread may call it. */
   default void stop() {}
+
+  /**
+   * Falls silent at once, as one does who is talked over, until {@link #goOn}; then the sentence is
+   * said once more from its beginning. Any thread may call it; while nothing is said it does
+   * nothing.
+   */
+  default void hold() {}
+
+  /** Goes on after {@link #hold}. Any thread may call it. */
+  default void goOn() {}
 
   /**
    * Sounds a short tone, if it has any. Only {@link Signal#NOT_HEARD} may be asked for by any

@@ -16,6 +16,16 @@ public abstract class VoiceAround implements Voice {
   }
 
   @Override
+  public void hold() {
+    voice.hold();
+  }
+
+  @Override
+  public void goOn() {
+    voice.goOn();
+  }
+
+  @Override
   public void signal(Signal signal) {
     voice.signal(signal);
   }

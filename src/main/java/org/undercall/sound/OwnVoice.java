@@ -6,7 +6,7 @@ public interface OwnVoice extends Playback, AutoCloseable {
   static OwnVoice unheard() {
     return new OwnVoice() {
       @Override
-      public void begins(String sentence) {}
+      public void begins(String sentence, int millis) {}
 
       @Override
       public void plays(byte[] samples, int offset, int length, int rate) {}

@@ -6,7 +6,7 @@ public interface Playback {
   Playback NONE =
       new Playback() {
         @Override
-        public void begins(String sentence) {}
+        public void begins(String sentence, int millis) {}
 
         @Override
         public void plays(byte[] samples, int offset, int length, int rate) {}
@@ -15,8 +15,8 @@ public interface Playback {
         public void ends(boolean cutShort) {}
       };
 
-  /** The sound of a sentence comes next. */
-  void begins(String sentence);
+  /** The sound of a sentence comes next, so many milliseconds long. */
+  void begins(String sentence, int millis);
 
   /**
    * Sound that the loudspeaker is about to be given.

@@ -75,7 +75,7 @@ class OpenTalkTest {
         throw new UncheckedFault(SpeakerCode.DEVICE_GONE, "gone");
       }
       log.add("say " + words);
-      talk.begins(words);
+      talk.begins(words, 2_000);
       begun.countDown();
       await(end);
       talk.ends(false);

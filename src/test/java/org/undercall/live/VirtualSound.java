@@ -1,10 +1,9 @@
 package org.undercall.live;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -68,62 +67,9 @@ final class VirtualSound implements AutoCloseable {
    * @param gain how loud the sound itself is heard
    */
   AutoCloseable echoing(double gain) throws IOException {
-    Process from = recording();
-    Process to =
-        tool(
-                "mic",
-                "pacat",
-                "--device=mic_in",
-                "--format=s16le",
-                "--rate=16000",
-                "--channels=1",
-                "--latency-msec=30")
-            .redirectError(ProcessBuilder.Redirect.INHERIT)
-            .start();
-    Thread thread = new Thread(() -> echo(from, to, gain), "echo");
-    thread.setDaemon(true);
-    thread.start();
-    return () -> {
-      from.destroy();
-      to.destroy();
-    };
-  }
-
-  private static void echo(Process from, Process to, double gain) {
-    int[] delays = {0, 97, 263, 611, 1301};
-    double[] gains = {1, -0.5, 0.35, 0.25, -0.15};
-    double[] past = new double[2048];
-    byte[] block = new byte[320];
-    long at = 0;
-    int silent = 0;
-    try (InputStream in = from.getInputStream();
-        OutputStream out = to.getOutputStream()) {
-      while (in.readNBytes(block, 0, block.length) == block.length) {
-        boolean sounds = false;
-        for (byte part : block) {
-          sounds |= part != 0;
-        }
-        silent = sounds ? 0 : silent + block.length / 2;
-        if (silent > past.length) {
-          // Silence is left out, so that what came late does not stay late.
-          continue;
-        }
-        for (int i = 0; i < block.length; i += 2, at++) {
-          past[(int) (at % past.length)] = (block[i] & 0xff) | (block[i + 1] << 8);
-          double sum = 0;
-          for (int k = 0; k < delays.length; k++) {
-            sum += gains[k] * past[(int) ((at - delays[k] + past.length) % past.length)];
-          }
-          int heard = (int) Math.max(-32768, Math.min(32767, Math.round(gain * sum)));
-          block[i] = (byte) heard;
-          block[i + 1] = (byte) (heard >> 8);
-        }
-        out.write(block);
-        out.flush();
-      }
-    } catch (IOException e) {
-      // One of both was ended.
-    }
+    List<String> command = new ArrayList<>(List.of("pacat", "--device=mic_in"));
+    command.addAll(Room.options());
+    return Room.between(recording(), tool("mic", command.toArray(new String[0])).start(), gain);
   }
 
   /** Records the loudspeaker: 16 kHz, 16 bit, little-endian, mono. */

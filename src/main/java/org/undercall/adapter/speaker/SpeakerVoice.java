@@ -1,5 +1,6 @@
 package org.undercall.adapter.speaker;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.AtomicReference;
@@ -21,6 +22,7 @@ public final class SpeakerVoice implements Voice {
   private static final int LEAD_MILLIS = 600;
   private static final int CHUNK_MILLIS = 20;
   private static final int EMPTY_WRITES = 20;
+  private static final long NEVER = -1;
 
   private static final long LINE_LIMIT_MILLIS = 2_500;
 
@@ -38,6 +40,7 @@ public final class SpeakerVoice implements Voice {
   private final AtomicReference<Pcm> over = new AtomicReference<>();
   private volatile int openRate;
   private volatile boolean saying;
+  private volatile boolean held;
   private long resumedAfter;
 
   /** A voice on the default sound device. It closes the synthesiser when it is closed. */
@@ -86,26 +89,16 @@ public final class SpeakerVoice implements Voice {
     long stopsBefore = stops.get();
     saying = true;
     try {
-      for (String sentence : SpokenText.sentences(words)) {
-        if (stops.get() != stopsBefore) {
-          return;
-        }
-        Pcm sound = synthesiser.speak(sentence);
-        playback.begins(sentence);
-        play(sound, stopsBefore);
-      }
-      if (openRate != 0 && stops.get() == stopsBefore) {
-        Pcm late = over.getAndSet(null);
-        if (late != null) {
-          play(late, stopsBefore);
-        }
-        line.drain();
+      List<String> sentences = SpokenText.sentences(words);
+      for (int i = 0; i < sentences.size() && stops.get() == stopsBefore; i++) {
+        sentence(sentences.get(i), i == sentences.size() - 1, stopsBefore);
       }
     } catch (UncheckedFault e) {
       giveUp(e);
       throw e;
     } finally {
       saying = false;
+      held = false;
       over.set(null);
       playback.ends(stops.get() != stopsBefore);
     }
@@ -132,6 +125,65 @@ public final class SpeakerVoice implements Voice {
     }
   }
 
+  /** Says a sentence, and once more after each time that it was held. */
+  private void sentence(String words, boolean last, long stopsBefore) {
+    Pcm sound = synthesiser.speak(words);
+    do {
+      playback.begins(words, sound.length() * 1000 / sound.rate());
+      play(sound, stopsBefore);
+      Pcm late = last && sounds(stopsBefore) ? over.getAndSet(null) : null;
+      if (late != null) {
+        play(late, stopsBefore);
+      }
+      if (last && sounds(stopsBefore)) {
+        line.drain();
+      }
+    } while (again(stopsBefore));
+  }
+
+  private boolean sounds(long stopsBefore) {
+    return openRate != 0 && !held && stops.get() == stopsBefore;
+  }
+
+  /** Waits as long as the voice is held; whether the sentence is to be said once more. */
+  private boolean again(long stopsBefore) {
+    synchronized (silencing) {
+      if (!held) {
+        return false;
+      }
+      line.silence();
+      resumedAfter = NEVER;
+      playback.ends(true);
+      try {
+        while (held) {
+          silencing.wait();
+        }
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        return false;
+      }
+      return stops.get() == stopsBefore;
+    }
+  }
+
+  @Override
+  public void hold() {
+    synchronized (silencing) {
+      held = saying;
+      if (held) {
+        line.silence();
+      }
+    }
+  }
+
+  @Override
+  public void goOn() {
+    synchronized (silencing) {
+      held = false;
+      silencing.notifyAll();
+    }
+  }
+
   private void giveUp(UncheckedFault why) {
     if (why.fault().code() == SpeakerCode.DEVICE_GONE && openRate != 0) {
       openRate = 0;
@@ -143,6 +195,7 @@ public final class SpeakerVoice implements Voice {
   public void stop() {
     synchronized (silencing) {
       stops.incrementAndGet();
+      goOn();
       line.silence();
     }
   }
@@ -186,13 +239,13 @@ public final class SpeakerVoice implements Voice {
   private void writeAll(byte[] bytes, int rate, long stopsBefore) {
     int chunk = rate * CHUNK_MILLIS / 1000 * 2;
     int empty = 0;
-    for (int at = 0; at < bytes.length && stops.get() == stopsBefore; ) {
+    for (int at = 0; at < bytes.length && !held && stops.get() == stopsBefore; ) {
       mixOver(bytes, at);
       int taken = line.write(bytes, at, Math.min(chunk, bytes.length - at));
       playback.plays(bytes, at, taken, rate);
       at += taken;
       empty = taken == 0 ? empty + 1 : 0;
-      if (empty == EMPTY_WRITES && stops.get() == stopsBefore) {
+      if (empty == EMPTY_WRITES && !held && stops.get() == stopsBefore) {
         throw new UncheckedFault(SpeakerCode.DEVICE_GONE, "the sound device takes no more sound");
       }
     }

@@ -55,6 +55,18 @@ public final class SteadyVoice implements Voice {
   }
 
   @Override
+  public void hold() {
+    first.hold();
+    second.hold();
+  }
+
+  @Override
+  public void goOn() {
+    first.goOn();
+    second.goOn();
+  }
+
+  @Override
   public void signal(Signal signal) {
     first.signal(signal);
   }

@@ -28,12 +28,15 @@ public record Engagement(
   private static final double LEAST_WIDTH = 1.4;
   private static final double FULL_WIDTH = 1.9;
 
+  /** Tensile strength of the strongest bolt of a class over the least: a usual assumption. */
+  private static final double STRONGEST = 1.2;
+
   /**
    * The strength of a threaded material.
    *
    * @param tensile the tensile strength Rm
-   * @param shearRatio shear over tensile strength τB/Rm: about 0.6 to 0.65 for steel, 0.7 for
-   *     aluminium alloys (VDI 2230 Part 1, table 6, from memory)
+   * @param shearRatio shear over tensile strength τB/Rm: about 0.6 to 0.65 for steel, 0.6 for
+   *     wrought and 0.52 for cast aluminium (VDI 2230 Part 1:2015, read in a third party's table)
    */
   public record Strength(Stress tensile, double shearRatio) {
     public Strength {
@@ -58,9 +61,14 @@ public record Engagement(
       return new Strength(new Stress(tensile), 0.6);
     }
 
-    /** An aluminium alloy of a tensile strength in megapascals. */
+    /** A wrought aluminium alloy of a tensile strength in megapascals. */
     public static Strength aluminium(double tensile) {
-      return new Strength(new Stress(tensile), 0.7);
+      return new Strength(new Stress(tensile), 0.6);
+    }
+
+    /** That of the strongest bolt of the class. */
+    Strength strongest() {
+      return new Strength(new Stress(STRONGEST * tensile.megapascals()), shearRatio);
     }
 
     double shear() {
@@ -144,11 +152,15 @@ public record Engagement(
         : First.INNER_THREAD_STRIPS;
   }
 
-  /** The length from which on the bolt breaks before a thread strips. */
+  /**
+   * The length from which on even the strongest bolt of the class, of 1.2 times the least strength,
+   * breaks before a thread strips.
+   */
   public Length needed() {
+    Engagement strong = new Engagement(thread, length, bolt.strongest(), inner, acrossFlats);
     double turns = length.millimetres() / thread.pitch().millimetres() - CHAMFER;
-    double strips = Math.min(innerStrips().newtons(), boltStrips().newtons());
-    double wanted = turns * boltBreaks().newtons() / strips;
+    double strips = Force.least(strong.innerStrips(), strong.boltStrips()).newtons();
+    double wanted = turns * strong.boltBreaks().newtons() / strips;
     return thread.pitch().times(wanted + CHAMFER);
   }
 

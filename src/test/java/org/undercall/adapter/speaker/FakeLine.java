@@ -12,6 +12,7 @@ final class FakeLine implements SoundLine {
   boolean absent;
   boolean lost;
   boolean running;
+  volatile int silenced;
   Runnable duringWrite = () -> {};
 
   @Override
@@ -41,6 +42,7 @@ final class FakeLine implements SoundLine {
   @Override
   public void silence() {
     running = false;
+    silenced++;
     calls.add("silence");
   }
 

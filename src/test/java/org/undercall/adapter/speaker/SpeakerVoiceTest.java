@@ -73,6 +73,67 @@ class SpeakerVoiceTest {
   }
 
   @Nested
+  class Held {
+    @Test
+    void theSentenceIsSaidOnceMoreFromItsBeginning() throws InterruptedException {
+      line.duringWrite = () -> holdAfter(800);
+      Thread goesOn = new Thread(this::goOnSoon);
+      goesOn.start();
+      voice.say("One. Two.");
+      goesOn.join();
+      assertEquals(List.of("One.", "Two."), maker.asked);
+      assertTrue(line.written >= 2800 * MILLI, "written " + line.written);
+      assertTrue(line.calls.contains("silence"));
+      assertTrue(line.calls.contains("resume"));
+    }
+
+    @Test
+    void aStopEndsIt() throws InterruptedException {
+      line.duringWrite = () -> holdAfter(800);
+      Thread stops = new Thread(this::stopSoon);
+      stops.start();
+      voice.say("One. Two.");
+      stops.join();
+      assertEquals(List.of("One."), maker.asked);
+      assertTrue(line.written <= 820L * MILLI, "written " + line.written);
+    }
+
+    @Test
+    void aSilentVoiceIsNotHeld() {
+      voice.hold();
+      voice.say("one");
+      assertEquals(1600 * MILLI, line.written);
+    }
+
+    private void holdAfter(int millis) {
+      if (line.written == (long) millis * MILLI && line.silenced == 0) {
+        voice.hold();
+      }
+    }
+
+    private void goOnSoon() {
+      awaitSilence();
+      voice.goOn();
+    }
+
+    private void stopSoon() {
+      awaitSilence();
+      voice.stop();
+    }
+
+    /** The line is silenced twice: by the hold, and when nothing is written any more. */
+    private void awaitSilence() {
+      for (int i = 0; i < 500 && line.silenced < 2; i++) {
+        try {
+          Thread.sleep(10);
+        } catch (InterruptedException e) {
+          return;
+        }
+      }
+    }
+  }
+
+  @Nested
   class Tone {
     @Test
     void aRefusalIsHeardBeforeTheWords() {
