@@ -133,7 +133,7 @@ final class HoldOptions {
                         .flatMap(t -> t.fastener().joint().tapped())
                         .flatMap(t -> t.engagement())
                         .map(java.math.BigDecimal::doubleValue));
-    if (engagement != null && strength == null || strength != null && length.isEmpty()) {
+    if ((engagement != null && strength == null) || (strength != null && length.isEmpty())) {
       throw end(strength == null ? "--engagement without --strength" : "--strength alone");
     }
     return length;

@@ -472,7 +472,7 @@ class JointFigureTest {
           .newDocumentBuilder()
           .parse(
               new java.io.ByteArrayInputStream(
-                  page.replace("<!DOCTYPE html>", "").strip().getBytes("UTF-8")));
+                  page.replace("<!DOCTYPE html>", "").strip().getBytes(java.nio.charset.StandardCharsets.UTF_8)));
     }
 
     @Test
