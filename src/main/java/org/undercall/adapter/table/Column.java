@@ -35,6 +35,7 @@ public enum Column {
   ONE_TIME("one time use", "one use", "single use", "new each time"),
   RENEW("renewed because", "renew", "why new"),
   LUBRICATION("lubrication", "thread and seat", "state of thread", "friction state"),
+  FRICTION("friction", "coefficient of friction"),
   NEEDS("load condition", "load", "needs", "suspension", "suspension load", "tighten at"),
   REASON("needs reason", "reason", "reason for load condition"),
   JOINT("joint", "holds", "kind of joint"),

@@ -157,6 +157,7 @@ final class StepRow {
     hardware(fastener);
     row.truth(fastener, "oneTimeUse", Column.ONE_TIME, true);
     renew(fastener);
+    friction(fastener);
     List<String> states =
         List.of("dry", "oiled", "greased", "paste", "threadlocker", "as-delivered", "unstated");
     row.word(fastener, "lubrication", Column.LUBRICATION, states, true);
@@ -181,6 +182,28 @@ final class StepRow {
     marking(variant);
     variant.set("stages", new StageCell(faults).stages(row));
     return fastener;
+  }
+
+  /** The least and the most, of thread and seat alike: {@code 0.1 to 0.16}. */
+  private void friction(ObjectNode fastener) {
+    Cell cell = row.cell(Column.FRICTION);
+    if (cell.isEmpty()) {
+      return;
+    }
+    List<String> ends = List.of(cell.given().split(" ?(?:to|-|–) ?", -1));
+    if (ends.size() != 2) {
+      faults.at(cell, TableCode.NUMBER, cell.shown(), "a least and a most such as 0.1 to 0.16");
+      return;
+    }
+    Amounts amounts = new Amounts(faults);
+    ObjectNode friction = fastener.putObject("friction");
+    List<String> names = List.of("least", "most");
+    for (int i = 0; i < names.size(); i++) {
+      String name = names.get(i);
+      amounts
+          .number(cell, ends.get(i), "a coefficient of friction")
+          .ifPresent(n -> friction.put(name, n));
+    }
   }
 
   private void thread(ObjectNode fastener) {

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.undercall.core.procedure.Bearing;
 import org.undercall.core.procedure.DriveSize;
 import org.undercall.core.procedure.Fastener;
+import org.undercall.core.procedure.Sizes;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Variant;
@@ -94,6 +95,14 @@ final class StepText {
       row.put(Column.RENEW, renew);
     }
     row.put(Column.LUBRICATION, word(fastener.part().lubrication()));
+    fastener
+        .joint()
+        .sizes()
+        .friction()
+        .filter(known -> known.thread().equals(known.seat()))
+        .map(Sizes.FrictionKnown::thread)
+        .ifPresent(
+            span -> row.put(Column.FRICTION, number(span.least()) + " to " + number(span.most())));
     row.put(Column.NEEDS, word(fastener.needs()));
     fastener.joint().kind().ifPresent(kind -> row.put(Column.JOINT, word(kind)));
     fastener.joint().arm().ifPresent(arm -> row.put(Column.ARM, arm));

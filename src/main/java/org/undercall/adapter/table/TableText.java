@@ -63,12 +63,17 @@ public record TableText(String csv, List<String> left) {
         if (anyAngle(step, angle -> angle.beyondYield().isPresent())) {
           left.add("whether step " + step.head().id() + " reaches yield");
         }
-        if (step instanceof Step.Fasten f && !f.fastener().joint().sizes().equals(Sizes.UNKNOWN)) {
+        if (step instanceof Step.Fasten f && leaves(f.fastener().joint().sizes())) {
           left.add("the sizes or the friction of step " + step.head().id());
         }
       }
     }
     return new TableText(printed(procedure, rows), left);
+  }
+
+  private static boolean leaves(Sizes sizes) {
+    boolean apart = sizes.friction().filter(f -> !f.thread().equals(f.seat())).isPresent();
+    return apart || sizes.clamped().isPresent() || sizes.seat().isPresent();
   }
 
   private static boolean anyAngle(Step step, Predicate<Stage.AngleStage> like) {

@@ -40,7 +40,8 @@ final class BoltOptions {
   @Option(
       names = "--lubrication",
       paramLabel = "STATE",
-      description = "dry, oiled, greased, paste, threadlocker or as_delivered (default: ${DEFAULT-VALUE}).",
+      description =
+          "dry, oiled, greased, paste, threadlocker or as_delivered (default: ${DEFAULT-VALUE}).",
       defaultValue = "UNSTATED")
   private Lubrication lubrication;
 

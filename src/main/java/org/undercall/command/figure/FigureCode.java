@@ -4,7 +4,7 @@ import org.undercall.port.Fault;
 
 /** What can be wrong with the values of a figure. The codes are permanent. */
 enum FigureCode implements Fault.Code {
-  FRICTION_UNKNOWN("FIG-001", "The friction of a thread locker is not published."),
+  FRICTION_UNKNOWN("FIG-001", "No friction is published for the state."),
   PLOT_NOT_WRITTEN("FIG-002", "The plot cannot be written."),
   SIZES_INCOMPLETE("FIG-003", "Only some sizes of the joint are given."),
   SHANK("FIG-004", "The shank is not shorter than the clamped length, or negative."),

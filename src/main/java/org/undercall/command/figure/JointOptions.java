@@ -42,8 +42,8 @@ public final class JointOptions {
   /**
    * The springs of the joint; empty if no size is given.
    *
-   * @throws Fault FIG-003 or FIG-004 if the sizes are not whole, FIG-009 or FIG-010 if the bolt does
-   *     not pass the tube, or the seat is wider than the part
+   * @throws Fault FIG-003 or FIG-004 if the sizes are not whole, FIG-009 or FIG-010 if the bolt
+   *     does not pass the tube, or the seat is wider than the part
    */
   public Optional<JointStiffness> stiffness(Bolt bolt) throws Fault {
     return joint(bolt).map(Joint::stiffness);

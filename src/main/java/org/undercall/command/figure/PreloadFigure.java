@@ -52,8 +52,7 @@ final class PreloadFigure extends FigureBase {
   }
 
   private static Item torques(String name, Range<Torque> range) {
-    return Item.range(
-        name, range.low().inNewtonMetres(), range.high().inNewtonMetres(), 0, "N·m");
+    return Item.range(name, range.low().inNewtonMetres(), range.high().inNewtonMetres(), 0, "N·m");
   }
 
   private static String words(Plausibility.Verdict verdict, TorqueAlone alone) {

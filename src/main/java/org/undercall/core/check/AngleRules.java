@@ -165,7 +165,7 @@ final class AngleRules {
     boolean surely = reach == Reach.ABOUT_YIELD;
     boolean may = stated.isPresent() && reach != Reach.BELOW_YIELD;
     boolean again = !stage.fastener().part().oneTimeUse();
-    if ((forbidden && (surely || may)) || (again && surely)) {
+    if ((forbidden && (surely || may)) || (again && surely && stated.isPresent())) {
       String found =
           String.format(
               Locale.ROOT,
@@ -186,20 +186,22 @@ final class AngleRules {
     boolean soft = bolt.strength().compareTo(PropertyClass.C8_8) <= 0;
     Joint joint = Joints.stated(bolt, stage.fastener()).orElseGet(() -> Joints.of(bolt, LONG));
     if (soft && reach(joint, turn()) != Reach.BELOW_YIELD) {
-      String expected = "to be meant: " + bolt + " may reach yield even when 6 diameters are clamped";
+      String expected =
+          "to be meant: " + bolt + " may reach yield even when 6 diameters are clamped";
       add(CheckRule.NEAR_YIELD, stage.stage().target() + " on " + bolt, expected);
     }
   }
 
   private Reach reach(Joint joint, double degrees) {
-    AngleJob job =
-        AngleJob.of(joint.bolt(), snug(), Rotation.degrees(degrees), joint.stiffness());
+    AngleJob job = AngleJob.of(joint.bolt(), snug(), Rotation.degrees(degrees), joint.stiffness());
     return AngleTightening.expect(job, Optional.of(rubs.both())) instanceof Expected expected
         ? expected.reach()
         : Reach.BELOW_YIELD;
   }
 
-  /** The share of joints that yields, with torque, wrench, angle and friction between their ends. */
+  /**
+   * The share of joints that yields, with torque, wrench, angle and friction between their ends.
+   */
   private String yielded(Joint joint) {
     TorqueStage snug = (TorqueStage) stage.variant().stages().get(0);
     double plusMinus = 0;

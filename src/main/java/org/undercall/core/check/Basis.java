@@ -27,7 +27,10 @@ enum Basis {
       "a fastener holds a bush if it says so; by its name only where nothing is stated",
       "bushes that turn freely, unless they are stated as such"),
   PRACTICE("common practice, no source", "nothing else", "what the maker says"),
-  FORM("follows from the procedure itself", "what is not written is not done", "what is not written"),
+  FORM(
+      "follows from the procedure itself",
+      "what is not written is not done",
+      "what is not written"),
   WORDS(
       "follows from the procedure itself",
       "the words of titles and names are read in English",
@@ -56,8 +59,7 @@ enum Basis {
       "a scale that is marked otherwise"),
   TOOL_PROOF(
       "ISO 6789-1:2017: 4 %, up to 10 N·m 6 %; ISO 6789-2 if an uncertainty is stated",
-      "the best of the wrenches that cover the torque is used",
-      "how the wrench is handled"),
+      "the best of the wrenches that cover the torque is used", "how the wrench is handled"),
   CALIBRATION(
       "ISO 6789-1:2017: 12 months, if nothing else is laid down",
       "nothing else",

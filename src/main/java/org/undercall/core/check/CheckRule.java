@@ -244,7 +244,7 @@ public enum CheckRule {
   GREASED_WHEEL(
       40,
       Severity.WARNING,
-      "Wheel fasteners are greased or oiled.",
+      "Wheel fasteners are greased, oiled or have paste on them.",
       Basis.WHEEL_DRY,
       "State them dry, or note where the maker asks for it."),
   LOCK_NUT_REUSED(

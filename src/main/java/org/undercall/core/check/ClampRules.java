@@ -39,6 +39,9 @@ final class ClampRules {
   /** From this share of the torque on, what a nut uses up is much: a choice of this program. */
   private static final double EATEN = 0.5;
 
+  /** The same before an angle, which makes most of the preload. */
+  private static final double EATEN_BEFORE_ANGLE = 0.9;
+
   private static final double CHAMFER = 0.8;
 
   private final Spot spot;
@@ -69,8 +72,7 @@ final class ClampRules {
     for (int v = 0; v < fastener.variants().size(); v++) {
       Variant variant = fastener.variants().get(v);
       String path = "fastener/variants/" + v + "/stages/";
-      findings.addAll(
-          new ClampRules(spot, tools, fastener, rubs.get(), variant, path).judged());
+      findings.addAll(new ClampRules(spot, tools, fastener, rubs.get(), variant, path).judged());
     }
     return findings;
   }
@@ -111,8 +113,7 @@ final class ClampRules {
               clamped.length().doubleValue(),
               share * 100);
       String expected = "a longer joint; from 3 diameters on it hardly matters";
-      findings.add(
-          spot.at("fastener/clamped/length", CheckRule.SHORT_CLAMP, found, expected));
+      findings.add(spot.at("fastener/clamped/length", CheckRule.SHORT_CLAMP, found, expected));
     }
     band(joint);
   }
@@ -166,7 +167,8 @@ final class ClampRules {
           .finalTorque()
           .filter(
               band ->
-                  band.most().compareTo(shown.low()) < 0 || band.least().compareTo(shown.high()) > 0)
+                  band.most().compareTo(shown.low()) < 0
+                      || band.least().compareTo(shown.high()) > 0)
           .ifPresent(
               band ->
                   findings.add(
@@ -231,8 +233,7 @@ final class ClampRules {
     Force preload = preload(bolt, rubs.both().high());
     if (strips.compareTo(preload) < 0) {
       String found =
-          String.format(
-              Locale.ROOT, "%.1f mm of thread that strip at %s", length.get(), strips);
+          String.format(Locale.ROOT, "%.1f mm of thread that strip at %s", length.get(), strips);
       String expected = "more than the preload, " + preload + " or more";
       findings.add(spot.at("fastener/engagement", CheckRule.THREAD_STRIPS, found, expected));
     }
@@ -245,9 +246,10 @@ final class ClampRules {
     }
     NutClass nut = fastener.joint().nutClass().flatMap(NutClass::of).orElse(NutClass.N8);
     Torque torque = AngleRules.snug(variant);
+    double most = AngleRules.turn(variant) > 0 ? EATEN_BEFORE_ANGLE : EATEN;
     PrevailingTorque.of(bolt.thread(), nut)
         .map(PrevailingTorque::firstOn)
-        .filter(on -> on.inNewtonMetres() > EATEN * torque.inNewtonMetres())
+        .filter(on -> on.inNewtonMetres() > most * torque.inNewtonMetres())
         .ifPresent(
             on ->
                 findings.add(
@@ -255,15 +257,14 @@ final class ClampRules {
                         path + "0/torque",
                         CheckRule.PREVAILING_EATS,
                         torque + ", of which the nut may need " + on,
-                        "more than twice that, or \"runDown\"")));
+                        "more torque, or \"runDown\"")));
   }
 
   /** The preload with one friction, at most that of breaking or, after an angle, of yield. */
   private Force preload(Bolt bolt, Friction friction) {
     double turn = AngleRules.turn(variant);
     Torque snug = AngleRules.snug(variant);
-    Tightening way =
-        turn > 0 ? Tightening.by(snug, Rotation.degrees(turn)) : Tightening.by(snug);
+    Tightening way = turn > 0 ? Tightening.by(snug, Rotation.degrees(turn)) : Tightening.by(snug);
     return way.preload(bolt, Joints.usual(bolt, fastener).stiffness(), friction, friction);
   }
 }

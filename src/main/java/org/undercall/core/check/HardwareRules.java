@@ -89,8 +89,7 @@ final class HardwareRules {
     String found = size.toPlainString() + " mm for " + fastener.thread();
     if (nut(fastener) && size.compareTo(BigDecimal.valueOf(diameter)) <= 0) {
       String expected = "more than " + diameter + " mm, such as one of " + usual;
-      return Optional.of(
-          spot.at("fastener/drive", CheckRule.SOCKET_TOO_SMALL, found, expected));
+      return Optional.of(spot.at("fastener/drive", CheckRule.SOCKET_TOO_SMALL, found, expected));
     }
     boolean known = usual.stream().anyMatch(u -> size.compareTo(BigDecimal.valueOf(u)) == 0);
     return known || usual.isEmpty()
@@ -147,8 +146,7 @@ final class HardwareRules {
     String found = "no \"leftHand\", and a left-handed thread guessed from the words";
     return said && !fastener.manner().leftHand()
         ? Optional.of(
-            spot.at(
-                "fastener/thread", CheckRule.LEFT_HAND_UNSAID, found, "\"leftHand\": true"))
+            spot.at("fastener/thread", CheckRule.LEFT_HAND_UNSAID, found, "\"leftHand\": true"))
         : Optional.empty();
   }
 

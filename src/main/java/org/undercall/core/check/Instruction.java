@@ -27,7 +27,8 @@ final class Instruction {
               + "|\\b(on|onto|with|by|upon) (\\w+ ){0,3}stands\\b"
               + "|\\b(use|set|put|place|fit|position)\\b.{0,40}\\bstands?\\b");
   private static final Pattern TAKEN_AWAY =
-      word("remove|removed|removing|take|taken|away|pull|store|stored|clean|return|find|found|look");
+      word(
+          "remove|removed|removing|take|taken|away|pull|store|stored|clean|return|find|found|look");
   private static final Pattern NEVER_WITHOUT =
       Pattern.compile(
           "\\b(never|not|don t|no)\\b.*\\b(work|go|get|crawl|lie|reach|stay|one)\\b"
@@ -85,7 +86,8 @@ final class Instruction {
   /** Whether a title tells to undo something. */
   static boolean undoes(String title) {
     return parts(plain(title)).stream()
-        .anyMatch(part -> word("undo|loosen|slacken").matcher(part).find() && !NO.matcher(part).find());
+        .anyMatch(
+            part -> word("undo|loosen|slacken").matcher(part).find() && !NO.matcher(part).find());
   }
 
   private static String plain(String text) {

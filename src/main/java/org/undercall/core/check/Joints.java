@@ -24,7 +24,9 @@ final class Joints {
   private static final double SHORT = 2;
   private static final double USUAL = 4;
 
-  /** The free thread of a long joint in diameters: what a bolt of ISO 4014 leaves free, and more. */
+  /**
+   * The free thread of a long joint in diameters: what a bolt of ISO 4014 leaves free, and more.
+   */
   private static final double LONG_FREE = 1.7;
 
   /** Below M12, cylinder heads are held by bolts with so much free thread, in millimetres. */
@@ -57,7 +59,7 @@ final class Joints {
             Length.mm(Math.max(outer, 1.01 * seat.hole().millimetres())),
             tapped ? PressureCone.Kind.TAPPED_HOLE : PressureCone.Kind.THROUGH_BOLT);
     BoltBody body = body(bolt, length, Math.max(length - shank, least), tapped);
-    return new Joint(bolt, body, parts, Elasticity.STEEL, elasticity(clamped.material()));
+    return Joint.of(bolt, body, parts, Elasticity.STEEL, elasticity(clamped.material()));
   }
 
   /** The seat over the stated hole, if it leaves one. */
@@ -109,8 +111,7 @@ final class Joints {
   }
 
   private static BoltBody body(Bolt bolt, double length, double freeThread, boolean tapped) {
-    BoltBody.Ends ends =
-        tapped ? new BoltBody.Ends(0.5, 0.33) : BoltBody.Ends.HEXAGON_AND_NUT;
+    BoltBody.Ends ends = tapped ? new BoltBody.Ends(0.5, 0.33) : BoltBody.Ends.HEXAGON_AND_NUT;
     double shank = length - freeThread;
     return shank > 0
         ? new BoltBody(bolt.thread(), Length.mm(shank), Length.mm(freeThread), ends)

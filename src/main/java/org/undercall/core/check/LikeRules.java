@@ -49,7 +49,8 @@ final class LikeRules {
 
     /** The side that its words name; empty if they name none. */
     String side() {
-      String words = (spot.step().head().id() + " " + stage.fastener().name()).toLowerCase(Locale.ROOT);
+      String words =
+          (spot.step().head().id() + " " + stage.fastener().name()).toLowerCase(Locale.ROOT);
       String corner = spot.step().head().bearing().corner().map(c -> c.words()).orElse("");
       String all = words + " " + corner;
       boolean left = Spot.word(all, "left");
@@ -78,19 +79,20 @@ final class LikeRules {
     double ratio =
         now.torque().target().inNewtonMetres() / first.torque().target().inNewtonMetres();
     String found = now.torque().target().toString();
-    String expected =
-        "about " + first.torque().target() + ", as in step \"" + id(first) + '"';
+    String expected = "about " + first.torque().target() + ", as in step \"" + id(first) + '"';
     if (first.angle() != now.angle()) {
       boolean same = ratio < MOST && 1 / ratio < MOST;
       Seen without = now.angle() ? first : now;
       Seen with = now.angle() ? now : first;
       return same
           ? Optional.of(
-              without.spot().at(
-                  without.stage().field("torque"),
-                  CheckRule.LIKE_WITHOUT_ANGLE,
-                  without.torque().target() + " alone",
-                  "an angle after it, as in step \"" + id(with) + '"'))
+              without
+                  .spot()
+                  .at(
+                      without.stage().field("torque"),
+                      CheckRule.LIKE_WITHOUT_ANGLE,
+                      without.torque().target() + " alone",
+                      "an angle after it, as in step \"" + id(with) + '"'))
           : Optional.empty();
     }
     Optional<String> units = units(ratio);

@@ -44,7 +44,16 @@ record Spread(ToleranceStack stack) {
 
   /** The share that yields, in words. */
   String yielded() {
-    return words(ToleranceTrial.of(stack, EVEN, new Force(0)).yields(), "would yield");
+    return words(yields(), "would yield");
+  }
+
+  /** Whether hardly any yields: fewer than one in a thousand. */
+  boolean hardlyYields() {
+    return yields() < HARDLY;
+  }
+
+  private double yields() {
+    return ToleranceTrial.of(stack, EVEN, new Force(0)).yields();
   }
 
   /** The share that stays under a part of the yield preload, in words. */

@@ -66,7 +66,10 @@ final class StageRules {
     if (share > WIDE) {
       boolean range = stage instanceof TorqueStage t && t.form() == TorqueStage.Form.RANGE;
       String found =
-          "±" + plusMinus.toPlainString() + " about " + target.toPlainString()
+          "±"
+              + plusMinus.toPlainString()
+              + " about "
+              + target.toPlainString()
               + (range ? ", the middle of a range" : "");
       findings.add(
           spot.at(
@@ -90,8 +93,13 @@ final class StageRules {
     if (stage.form() != TorqueStage.Form.RANGE
         && percent.filter(p -> share.compareTo(p) < 0).isPresent()) {
       String found =
-          "±" + stage.plusMinus().toPlainString() + " on " + stage.target() + ", "
-              + share.round(new MathContext(2)).toPlainString() + " %";
+          "±"
+              + stage.plusMinus().toPlainString()
+              + " on "
+              + stage.target()
+              + ", "
+              + share.round(new MathContext(2)).toPlainString()
+              + " %";
       String expected = "at least the " + plain(percent.get()) + " % that the wrench may deviate";
       findings.add(spot.at(at + "plusMinus", CheckRule.TOLERANCE_NARROW, found, expected));
     }
@@ -106,7 +114,8 @@ final class StageRules {
     } else if (!check && now.least().compareTo(before.most()) <= 0) {
       String found = window(now) + " after " + window(before);
       findings.add(
-          spot.at(at + "torque", CheckRule.STAGES_OVERLAP, found, "a window above " + before.most()));
+          spot.at(
+              at + "torque", CheckRule.STAGES_OVERLAP, found, "a window above " + before.most()));
     }
   }
 
@@ -149,8 +158,7 @@ final class StageRules {
     }
     if (on.signum() > 0 && on.compareTo(angle.amount()) <= 0) {
       String found = angle.target() + " back and " + plain(on) + "° on";
-      findings.add(
-          spot.at(at + "backOff", CheckRule.NET_LOOSENED, found, "a torque between them"));
+      findings.add(spot.at(at + "backOff", CheckRule.NET_LOOSENED, found, "a torque between them"));
     }
   }
 

@@ -96,8 +96,7 @@ final class ToolRules {
         String found = tool.id() + " with " + tool.uncertainty().get().toPlainString() + " %";
         String expected = "at most " + permissible.stripTrailingZeros().toPlainString() + " %";
         findings.add(
-            new Finding(
-                CheckRule.TOOL_UNSURE, "/tools/" + i + "/uncertainty", found, expected));
+            new Finding(CheckRule.TOOL_UNSURE, "/tools/" + i + "/uncertainty", found, expected));
       }
     }
     return findings;

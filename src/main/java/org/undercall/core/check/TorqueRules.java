@@ -76,7 +76,7 @@ final class TorqueRules {
     } else if (target >= from) {
       String found = target() + "; " + spread(bolt).yielded();
       add(CheckRule.TORQUE_MAY_BE_TOO_HIGH, found, yields(bolt, from, rubs.at(0)));
-    } else if (window().high().inNewtonMetres() >= from) {
+    } else if (window().high().inNewtonMetres() >= from && !spread(bolt).hardlyYields()) {
       String found =
           String.format(
               Locale.ROOT,

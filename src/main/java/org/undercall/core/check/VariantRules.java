@@ -105,7 +105,11 @@ final class VariantRules {
   private double ratio(Bolt weak, Variant less, Bolt strong, Variant more) {
     Range<Friction> middle = new Range<>(rubs.middle(), rubs.middle());
     return VariantComparison.of(
-            Joints.usual(weak, fastener), way(less), Joints.usual(strong, fastener), way(more), middle)
+            Joints.usual(weak, fastener),
+            way(less),
+            Joints.usual(strong, fastener),
+            way(more),
+            middle)
         .ratio()
         .low();
   }

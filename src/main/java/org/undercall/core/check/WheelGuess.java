@@ -32,7 +32,11 @@ enum WheelGuess {
 
   /** Studs are of many parts: those that say nothing else and have the thread of a wheel. */
   private static boolean studs(Fastener fastener, String name) {
-    boolean bare = STUD.matcher(name).replaceAll("").replaceAll("\\b(nuts?|left|right|front|rear)\\b", "").isBlank();
+    boolean bare =
+        STUD.matcher(name)
+            .replaceAll("")
+            .replaceAll("\\b(nuts?|left|right|front|rear)\\b", "")
+            .isBlank();
     boolean thread = fastener.thread().startsWith("M12") || fastener.thread().startsWith("M14");
     return bare && thread && STUD.matcher(name).find();
   }

@@ -13,7 +13,7 @@ import org.undercall.core.term.Kebab;
 /** Rules about the fasteners of a wheel. */
 final class WheelRules {
   private static final Set<Lubrication> SLIPPERY =
-      EnumSet.of(Lubrication.OILED, Lubrication.GREASED);
+      EnumSet.of(Lubrication.OILED, Lubrication.GREASED, Lubrication.PASTE);
 
   private WheelRules() {}
 
@@ -25,8 +25,7 @@ final class WheelRules {
       order(spot, fastener, wheel).ifPresent(findings::add);
       if (SLIPPERY.contains(fastener.part().lubrication())) {
         String found = wheel.told('"' + Kebab.of(fastener.part().lubrication()) + '"', fastener);
-        findings.add(
-            spot.at("fastener/lubrication", CheckRule.GREASED_WHEEL, found, "\"dry\""));
+        findings.add(spot.at("fastener/lubrication", CheckRule.GREASED_WHEEL, found, "\"dry\""));
       }
       if (wheel == WheelGuess.BY_OTHER_WORDS) {
         String found = wheel.told("no \"wheel\"", fastener);

@@ -10,7 +10,9 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.fastening.ArmSwing;
 import org.undercall.core.fastening.Height;
 import org.undercall.core.fastening.Length;
+import org.undercall.core.fastening.MotionRatio;
 import org.undercall.core.fastening.Range;
+import org.undercall.core.fastening.Units;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.SpokenUnit;
@@ -122,8 +124,8 @@ final class LoadRules {
             new Length(arm.length().doubleValue()),
             Height.mm(arm.ride().doubleValue()),
             new Range<>(Height.mm(arm.droop().doubleValue()), Height.mm(arm.bump().doubleValue())));
-    BigDecimal moved = now.amount().subtract(noted.amount()).multiply(arm.ratio());
-    Height joint = Height.mm(arm.ride().subtract(moved).doubleValue());
+    MotionRatio ratio = new MotionRatio(arm.ratio().doubleValue());
+    Height joint = swing.heightFor(Units.length(noted), Units.length(now), ratio);
     double reach = arm.length().doubleValue();
     double within = Math.max(-reach, Math.min(reach, joint.millimetres()));
     double degrees = swing.tightenedAt(Height.mm(within)).atRide().degrees();

@@ -59,7 +59,8 @@ public final class AngleTightening {
     static Course of(AngleJob job, Friction friction) {
       JointStiffness joint = job.joint().orElseThrow();
       Force yield = Assembly.atYield(job.bolt()).preload(friction);
-      Force snug = Force.least(LongForm.of(job.bolt()).preload(job.snug(), friction, friction), yield);
+      Force snug =
+          Force.least(LongForm.of(job.bolt()).preload(job.snug(), friction, friction), yield);
       Force gain = joint.gain(job.bolt().thread(), job.turn());
       Force elastic = new Force(snug.newtons() + gain.newtons());
       Force missing = new Force(yield.newtons() - snug.newtons());

@@ -45,13 +45,11 @@ public record AngleWindow(Rotation least, Rotation most) {
     double strain = Stretch.limit(limit, joint.bolt().strength().leastElongation());
     double stretch = strain * joint.body().freeThread().millimetres();
     double beyond = stretch / joint.bolt().thread().pitch().millimetres() * 360;
-    return new AngleWindow(
-        enough.high(), Rotation.degrees(yields.low().degrees() + beyond));
+    return new AngleWindow(enough.high(), Rotation.degrees(yields.low().degrees() + beyond));
   }
 
   /** The angle to a preload, or to yield if none is given; zero if the torque stage brings it. */
-  static Rotation angleTo(
-      Joint joint, Torque snug, Friction friction, Optional<Force> wanted) {
+  static Rotation angleTo(Joint joint, Torque snug, Friction friction, Optional<Force> wanted) {
     Force yield = Assembly.atYield(joint.bolt()).preload(friction);
     Force goal = wanted.orElse(yield);
     if (goal.compareTo(yield) > 0) {

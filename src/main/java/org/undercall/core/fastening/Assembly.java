@@ -49,8 +49,7 @@ public record Assembly(Bolt bolt, Utilisation utilisation, Torsion torsion) {
     return combined(bolt.thread(), yield * utilisation.share(), torsion, thread);
   }
 
-  private static Force combined(
-      ThreadSize size, double stress, Torsion torsion, Friction thread) {
+  private static Force combined(ThreadSize size, double stress, Torsion torsion, Friction thread) {
     double d2 = size.pitchDiameter().millimetres();
     double lead = size.pitch().millimetres() / (Math.PI * d2);
     double ratio = torsion.factor() * d2 / size.stressDiameter().millimetres();

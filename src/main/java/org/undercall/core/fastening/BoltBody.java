@@ -17,8 +17,7 @@ import java.util.Optional;
  * @param freeThread length of the thread within the clamped length
  * @param ends what holds the bolt at its two ends
  */
-public record BoltBody(
-    ThreadSize thread, Optional<Length> shank, Length freeThread, Ends ends) {
+public record BoltBody(ThreadSize thread, Optional<Length> shank, Length freeThread, Ends ends) {
   private static final double ENGAGED = 0.5;
 
   public BoltBody {

@@ -1,5 +1,6 @@
 package org.undercall.core.fastening;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.IntStream;
@@ -18,8 +19,8 @@ import org.undercall.core.term.Refused;
  * <p>Approximations of this program: one cone angle for the whole stack, from the outer diameter
  * averaged over the length; behind a narrow part the cone goes on from that part's diameter; the
  * same seat at both ends of a through bolt; the cone is summed up in {@value #SLICES} slices of
- * each part, less than a thousandth off. Cannot see: parts that do not touch all over, a flange or bracket that spreads the
- * pressure beyond its own outer diameter, bending.
+ * each part, less than a thousandth off. Cannot see: parts that do not touch all over, a flange or
+ * bracket that spreads the pressure beyond its own outer diameter, bending.
  *
  * @param seat the seat, of which the bearing diameter dw counts
  * @param sleeves the parts from the head on, at least one; their bores count, not the seat's
@@ -65,6 +66,19 @@ public record ConeStack(Seat seat, List<Sleeve> sleeves, PressureCone.Kind kind)
 
   @Override
   public Compliance compliance(Elasticity material) {
+    return compliance(Collections.nCopies(sleeves.size(), material));
+  }
+
+  /**
+   * The compliance δP of parts of several materials. The cone is the same; that it bends where a
+   * soft part follows a hard one cannot be seen.
+   *
+   * @param materials one for each part, in their order
+   */
+  public Compliance compliance(List<Elasticity> materials) {
+    if (materials.size() != sleeves.size()) {
+      throw new Refused("FAS-039", "materials", materials.size() + "", sleeves.size() + "");
+    }
     double[] fromHead = spread(sleeves);
     double[] fromNut = kind == PressureCone.Kind.THROUGH_BOLT ? spread(reversed()) : null;
     double sum = 0;
@@ -74,9 +88,10 @@ public record ConeStack(Seat seat, List<Sleeve> sleeves, PressureCone.Kind kind)
       double width = Math.min(fromHead[i], nut);
       double bore = sleeve.inner().millimetres();
       double area = Math.PI / 4 * (width * width - bore * bore);
-      sum += sleeve.length().millimetres() / SLICES / area;
+      double modulus = materials.get(i / SLICES).modulus().megapascals();
+      sum += sleeve.length().millimetres() / SLICES / area / modulus;
     }
-    return new Compliance(sum / material.modulus().megapascals());
+    return new Compliance(sum);
   }
 
   private List<Sleeve> reversed() {

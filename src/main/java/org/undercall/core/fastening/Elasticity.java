@@ -12,7 +12,7 @@ public record Elasticity(Stress modulus) {
   /** Aluminium alloys, 70 000 MPa (VDI 2230 Part 1, from memory; 69 000 to 75 000 by alloy). */
   public static final Elasticity ALUMINIUM = ofMegapascals(70_000);
 
-  /** Grey cast iron EN-GJL-250, 110 000 MPa (VDI 2230 Part 1, from memory). */
+  /** Grey cast iron EN-GJL 250, 110 000 MPa (VDI 2230 Part 1, from memory). */
   public static final Elasticity GREY_IRON = ofMegapascals(110_000);
 
   public Elasticity {

@@ -18,14 +18,28 @@ public record Embedding(double micrometres) {
     Require.notNegative("embedding", micrometres, "µm");
   }
 
+  private static final double THREAD = 3;
+
   /** The roughness of the surfaces. */
   public enum Roughness {
     /** Rz below 10 µm. */
-    FINE,
+    FINE(2.5, 1.5, 3, 2),
     /** Rz from 10 to below 40 µm. */
-    MEDIUM,
+    MEDIUM(3, 2, 4.5, 2.5),
     /** Rz from 40 to below 160 µm. */
-    ROUGH
+    ROUGH(4, 3, 6.5, 3.5);
+
+    private final double axialBearing;
+    private final double axialInner;
+    private final double shearBearing;
+    private final double shearInner;
+
+    Roughness(double axialBearing, double axialInner, double shearBearing, double shearInner) {
+      this.axialBearing = axialBearing;
+      this.axialInner = axialInner;
+      this.shearBearing = shearBearing;
+      this.shearInner = shearInner;
+    }
   }
 
   /** How the joint is loaded. */
@@ -33,12 +47,6 @@ public record Embedding(double micrometres) {
     AXIAL,
     SHEAR
   }
-
-  /** By load and roughness: thread, each bearing surface, each inner interface. */
-  private static final double[][][] TABLE = {
-    {{3, 2.5, 1.5}, {3, 3, 2}, {3, 4, 3}},
-    {{3, 3, 2}, {3, 4.5, 2.5}, {3, 6.5, 3.5}}
-  };
 
   /**
    * The embedding of a joint.
@@ -53,8 +61,10 @@ public record Embedding(double micrometres) {
     if (interfaces < 0) {
       throw new Refused("FAS-037", "inner interfaces", interfaces + "", "0 or more");
     }
-    double[] row = TABLE[load.ordinal()][roughness.ordinal()];
-    return new Embedding(row[0] + bearings * row[1] + interfaces * row[2]);
+    boolean axial = load == Load.AXIAL;
+    double bearing = axial ? roughness.axialBearing : roughness.shearBearing;
+    double inner = axial ? roughness.axialInner : roughness.shearInner;
+    return new Embedding(THREAD + bearings * bearing + interfaces * inner);
   }
 
   /** The preload it costs. */

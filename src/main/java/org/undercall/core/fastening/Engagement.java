@@ -22,11 +22,7 @@ import org.undercall.core.term.Refused;
  * @param acrossFlats width s of a nut over its flats; empty for a tapped hole
  */
 public record Engagement(
-    ThreadSize thread,
-    Length length,
-    Strength bolt,
-    Strength inner,
-    Optional<Length> acrossFlats) {
+    ThreadSize thread, Length length, Strength bolt, Strength inner, Optional<Length> acrossFlats) {
   private static final double TAN_30 = Math.tan(Math.toRadians(30));
   private static final double CHAMFER = 0.8;
   private static final double LEAST_WIDTH = 1.4;

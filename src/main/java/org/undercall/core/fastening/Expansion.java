@@ -29,8 +29,7 @@ public record Expansion(double perKelvin) {
    * @param parts the expansion of the parts, all of one material
    * @param kelvin the warming ΔT, negative for cooling
    */
-  public ForceChange change(
-      JointStiffness joint, Length clamped, Expansion parts, double kelvin) {
+  public ForceChange change(JointStiffness joint, Length clamped, Expansion parts, double kelvin) {
     Require.finite("change of temperature", kelvin, "K");
     double apart = (parts.perKelvin - perKelvin) * kelvin * clamped.millimetres();
     return new ForceChange(apart / joint.bolt().plus(joint.parts()).millimetresPerNewton());

@@ -9,12 +9,12 @@ import org.undercall.core.term.Torque;
 /**
  * The torque a wrench should show while a bolt is turned on from its torque stage.
  *
- * <p>T(θ) = (0.16 P + 0.58 d2 µ + DKm/2 µ) F(θ), with F from the torque stage growing by P θ/360/(δS
- * + δP) up to yield, and T never less than that of the torque stage. The band takes both ends of
- * friction, joints softer and stiffer by a share, yield from the least of the class to that times a
- * spread, and the error of what is read. Shares and spread are choices of this program ({@link
- * YieldControlled#SPREAD} for the yield). A reading outside is a hint to look, never a proof; one
- * inside proves nothing either.
+ * <p>T(θ) = (0.16 P + 0.58 d2 µ + DKm/2 µ) F(θ), with F from the torque stage growing by P
+ * θ/360/(δS + δP) up to yield, and T never less than that of the torque stage. The band takes both
+ * ends of friction, joints softer and stiffer by a share, yield from the least of the class to that
+ * times a spread, and the error of what is read. Shares and spread are choices of this program
+ * ({@link YieldControlled#SPREAD} for the yield). A reading outside is a hint to look, never a
+ * proof; one inside proves nothing either.
  *
  * @param joint the joint
  * @param snug the torque of the torque stage

@@ -4,38 +4,40 @@ import java.util.Objects;
 import org.undercall.core.term.Refused;
 
 /**
- * A bolt in the parts it clamps: what is needed to reckon beyond yield, with torque against angle,
- * temperature and embedding. For parts of several materials give {@link JointStiffness} instead.
+ * A bolt in the parts it clamps, with what is needed to reckon beyond yield: its lengths.
  *
  * @param bolt the bolt with its class and seat
  * @param body its lengths, of the same thread
- * @param parts the clamped parts, of the same length
- * @param boltMaterial elasticity of the bolt
- * @param partsMaterial elasticity of the clamped parts
+ * @param stiffness the springs of bolt and parts
  */
-public record Joint(
-    Bolt bolt,
-    BoltBody body,
-    ClampedParts parts,
-    Elasticity boltMaterial,
-    Elasticity partsMaterial) {
+public record Joint(Bolt bolt, BoltBody body, JointStiffness stiffness) {
   private static final double SAME = 0.01;
 
   public Joint {
-    Objects.requireNonNull(boltMaterial, "boltMaterial");
-    Objects.requireNonNull(partsMaterial, "partsMaterial");
+    Objects.requireNonNull(stiffness, "stiffness");
     if (!body.thread().equals(bolt.thread())) {
       throw new Refused("FAS-033", "thread of a body", body.thread() + "", bolt.thread() + "");
     }
+  }
+
+  /**
+   * A joint with parts of one material.
+   *
+   * @throws IllegalArgumentException FAS-034 if bolt and parts differ in the clamped length
+   */
+  public static Joint of(
+      Bolt bolt, BoltBody body, ClampedParts parts, Elasticity ofBolt, Elasticity ofParts) {
     double apart = body.clamped().millimetres() - parts.clamped().millimetres();
     if (Math.abs(apart) > SAME) {
       throw new Refused("FAS-034", "clamped length", body.clamped() + "", parts.clamped() + "");
     }
+    return new Joint(
+        bolt, body, new JointStiffness(body.compliance(ofBolt), parts.compliance(ofParts)));
   }
 
   /** A joint of steel. */
   public static Joint ofSteel(Bolt bolt, BoltBody body, ClampedParts parts) {
-    return new Joint(bolt, body, parts, Elasticity.STEEL, Elasticity.STEEL);
+    return of(bolt, body, parts, Elasticity.STEEL, Elasticity.STEEL);
   }
 
   /**
@@ -44,11 +46,5 @@ public record Joint(
    */
   public double slenderness() {
     return body.clamped().millimetres() / bolt.thread().diameter().millimetres();
-  }
-
-  /** The springs of the joint. */
-  public JointStiffness stiffness() {
-    return new JointStiffness(
-        body.compliance(boltMaterial), parts.compliance(partsMaterial));
   }
 }

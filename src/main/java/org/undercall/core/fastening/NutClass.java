@@ -38,7 +38,8 @@ public enum NutClass {
           Map.entry(22, new int[] {190900, 218200, 278800, 321200, 363600}),
           Map.entry(24, new int[] {222400, 254200, 324800, 374200, 423600}));
 
-  private static final Set<String> FINE = Set.of("M8x1", "M10x1.25", "M12x1.5", "M14x1.5", "M16x1.5");
+  private static final Set<String> FINE =
+      Set.of("M8x1", "M10x1.25", "M12x1.5", "M14x1.5", "M16x1.5");
 
   private final String marking;
   private final int carries;
@@ -62,9 +63,9 @@ public enum NutClass {
    * The proof load of a nut of full height.
    *
    * <p>Coarse threads: EN 20898-2, whose values ISO 898-2:2012 keeps, read in two suppliers'
-   * printings; for class 12 the lower of its two styles. Fine threads M8x1, M10x1.25, and M12 to M16
-   * with 1.5: proof stress times stress area, 955 MPa for class 8, 1100 MPa up to M10 and 1110 MPa
-   * above for class 10, from memory. Empty elsewhere, and for class 9.
+   * printings; for class 12 the lower of its two styles. Fine threads M8x1, M10x1.25, and M12 to
+   * M16 with 1.5: proof stress times stress area, 955 MPa for class 8, 1100 MPa up to M10 and 1110
+   * MPa above for class 10, from memory. Empty elsewhere, and for class 9.
    */
   public Optional<Force> proofLoad(ThreadSize thread) {
     return thread.coarse() ? coarse(thread) : fine(thread);

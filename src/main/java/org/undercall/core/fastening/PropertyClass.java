@@ -87,10 +87,10 @@ public enum PropertyClass {
    * The least elongation after fracture as a share of one: A on a machined test piece with a gauge
    * of five diameters, where the standard gives it.
    *
-   * <p>For 4.8, 5.8 and 6.8 it gives only Af of the full-size bolt over 1.2 d: 0.24, 0.22, 0.20 (ISO
-   * 898-1, table 3, from memory; 8.8 above M16 0.20, 10.9 0.13 beside their A of 0.12 and 0.09).
-   * Six tenths of Af are taken for them, about what those two classes have; this is a choice of this
-   * program.
+   * <p>For 4.8, 5.8 and 6.8 it gives only Af of the full-size bolt over 1.2 d: 0.24, 0.22, 0.20
+   * (ISO 898-1, table 3, from memory; 8.8 above M16 0.20, 10.9 0.13 beside their A of 0.12 and
+   * 0.09). Six tenths of Af are taken for them, about what those two classes have; this is a choice
+   * of this program.
    */
   public double leastElongation() {
     return switch (this) {

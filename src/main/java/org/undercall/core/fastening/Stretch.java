@@ -70,26 +70,20 @@ public record Stretch(
   }
 
   /**
-   * What a turn after a torque stage does, with one friction in thread and seat. A torque stage that
-   * goes beyond yield by itself is taken to end at yield; see {@link TorqueAlone} for it.
+   * What a turn after a torque stage does, with one friction in thread and seat. A torque stage
+   * that goes beyond yield by itself is taken to end at yield; see {@link TorqueAlone} for it.
    */
   public static Stretch of(Joint joint, Torque snug, Rotation turn, Friction friction) {
-    JointStiffness springs = joint.stiffness();
-    double plastic = plastic(joint, snug, turn, friction);
-    Force preload =
-        AngleTightening.preload(AngleJob.of(joint.bolt(), snug, turn, springs), friction)
-            .orElseThrow();
-    boolean atYield = preload.compareTo(Assembly.atYield(joint.bolt()).preload(friction)) >= 0;
-    double least = joint.bolt().strength().leastElongation();
-    double strain = plastic / joint.body().freeThread().millimetres();
-    return new Stretch(
-        springs.bolt().millimetresPerNewton() * preload.newtons(),
-        springs.parts().millimetresPerNewton() * preload.newtons(),
-        plastic,
-        strain,
-        plastic / joint.body().clamped().millimetres(),
-        least,
-        verdict(strain, atYield, least));
+    Require.positive("angle stage", turn.degrees(), "°");
+    return at(joint, snug, turn, friction);
+  }
+
+  /**
+   * The elastic stretch after the torque stage alone, at most that at yield; nothing plastic is
+   * told, since what a torque beyond yield stretches depends on hardening.
+   */
+  public static Stretch afterTorque(Joint joint, Torque snug, Friction friction) {
+    return at(joint, snug, Rotation.degrees(0), friction);
   }
 
   /** What it does at the end of a range of friction where the bolt is stretched most. */
@@ -99,10 +93,26 @@ public record Stretch(
     return low.strain >= high.strain && low.verdict.compareTo(high.verdict) >= 0 ? low : high;
   }
 
-  private static double plastic(Joint joint, Torque snug, Rotation turn, Friction friction) {
+  private static Stretch at(Joint joint, Torque snug, Rotation turn, Friction friction) {
+    JointStiffness springs = joint.stiffness();
+    ThreadSize thread = joint.bolt().thread();
+    double yield = Assembly.atYield(joint.bolt()).preload(friction).newtons();
+    double torqued = LongForm.of(joint.bolt()).preload(snug, friction, friction).newtons();
+    double elastic = torqued + springs.gain(thread, turn).newtons();
+    double preload = Math.min(yield, elastic);
     double toYield = AngleWindow.angleTo(joint, snug, friction, Optional.empty()).degrees();
     double beyond = Math.max(0, turn.degrees() - toYield);
-    return joint.bolt().thread().pitch().millimetres() * beyond / 360;
+    double plastic = thread.pitch().millimetres() * beyond / 360;
+    double least = joint.bolt().strength().leastElongation();
+    double strain = plastic / joint.body().freeThread().millimetres();
+    return new Stretch(
+        springs.bolt().millimetresPerNewton() * preload,
+        springs.parts().millimetresPerNewton() * preload,
+        plastic,
+        strain,
+        plastic / joint.body().clamped().millimetres(),
+        least,
+        verdict(strain, elastic >= yield, least));
   }
 
   /** Whether the strain is beyond the least elongation after fracture, so that it may be broken. */
@@ -136,6 +146,10 @@ public record Stretch(
   @Override
   public String toString() {
     return String.format(
-        Locale.ROOT, "%.2f mm, %.1f %% of the free thread, %s", plastic, strain * 100, verdict.words());
+        Locale.ROOT,
+        "%.2f mm, %.1f %% of the free thread, %s",
+        plastic,
+        strain * 100,
+        verdict.words());
   }
 }

@@ -37,15 +37,19 @@ public record ToleranceStack(
     turn.ifPresent(t -> Require.positive("angle stage", t.low().degrees(), "°"));
   }
 
-  /** A torque with a tolerance either way in newton metres, the friction the same at both places. */
+  /**
+   * A torque with a tolerance either way in newton metres, the friction the same at both places.
+   */
   public static ToleranceStack ofTorque(
       Joint joint, Torque target, double plusMinus, Deviation tool, Range<Friction> friction) {
     double nominal = target.inNewtonMetres();
     if (!(plusMinus >= 0 && plusMinus < nominal)) {
-      throw new Refused("FAS-017", "tolerance", plusMinus + " N·m", "0 or more, less than " + target);
+      throw new Refused(
+          "FAS-017", "tolerance", plusMinus + " N·m", "0 or more, less than " + target);
     }
     Range<Torque> set =
-        new Range<>(Units.newtonMetres(nominal - plusMinus), Units.newtonMetres(nominal + plusMinus));
+        new Range<>(
+            Units.newtonMetres(nominal - plusMinus), Units.newtonMetres(nominal + plusMinus));
     return new ToleranceStack(joint, set, Optional.empty(), tool, friction, friction);
   }
 
@@ -53,8 +57,7 @@ public record ToleranceStack(
   public ToleranceStack withTurn(Rotation angle, Rotation error) {
     Require.notNegative("error of the angle", error.degrees(), "°");
     Range<Rotation> turned =
-        new Range<>(
-            angle.minus(error), Rotation.degrees(angle.degrees() + error.degrees()));
+        new Range<>(angle.minus(error), Rotation.degrees(angle.degrees() + error.degrees()));
     return new ToleranceStack(joint, set, Optional.of(turned), tool, thread, seat);
   }
 

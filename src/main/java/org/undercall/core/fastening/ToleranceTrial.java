@@ -3,8 +3,8 @@ package org.undercall.core.fastening;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.random.RandomGenerator;
 import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
 import org.undercall.core.term.Refused;
 import org.undercall.core.term.Torque;
 
@@ -51,8 +51,7 @@ public record ToleranceTrial(
     }
 
     /** Everything spread normally, thread and seat apart, 20 000 joints. */
-    public static final Assumed USUAL =
-        new Assumed(Spread.NORMAL, Spread.NORMAL, false, 20_000, 1);
+    public static final Assumed USUAL = new Assumed(Spread.NORMAL, Spread.NORMAL, false, 20_000, 1);
   }
 
   /** Draws joints. */

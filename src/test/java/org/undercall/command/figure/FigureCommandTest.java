@@ -119,7 +119,8 @@ class FigureCommandTest {
     @Test
     @DisplayName("no preload above the one that breaks the bolt")
     void wouldBreak() throws Exception {
-      String line = "preload --thread M12x1.5 --class 8.8 --torque 500Nm --lubrication oiled --json";
+      String line =
+          "preload --thread M12x1.5 --class 8.8 --torque 500Nm --lubrication oiled --json";
       assertEquals(0, run(line), err::toString);
       double breaking = 800 * 88.125 / 1000;
       assertTrue(result("preload").get("high").asDouble() < breaking);

@@ -17,14 +17,15 @@ import org.undercall.core.procedure.Wheels;
 @DisplayName("A procedure asked for at the keyboard")
 class NewCommandTest extends AskedAtKeyboard {
   @Test
-  @DisplayName("is shown, written, and clean under the check")
+  @DisplayName("is shown, written, and checked")
   void clean() throws Exception {
     assertEquals(0, asked(HEAD + BUSH + "\nyes\n"), out + "\n" + err);
     assertEquals("Rear axle, a trial", written().about().title());
     assertEquals(2, fastener().variants().size());
     assertEquals(2, fastener().variants().get(0).stages().size());
     assertTrue(out.toString().contains("Lay out before you start"), out.toString());
-    assertTrue(out.toString().contains("The check finds nothing."), out.toString());
+    assertTrue(out.toString().contains("10.9 at 65 N·m + 60° clamps about"), out.toString());
+    assertTrue(out.toString().contains("Found: 1"), out.toString());
     assertFalse(Files.exists(kept()));
   }
 

@@ -37,6 +37,8 @@ class NewLikeImportTest {
       List.of(
           Column.ID,
           Column.BRIEF,
+          Column.FRICTION,
+          Column.RENEW,
           Column.AFTER,
           Column.UNDOES,
           Column.CAR,

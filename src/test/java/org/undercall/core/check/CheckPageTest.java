@@ -57,7 +57,12 @@ class CheckPageTest {
             "## What they rest on\n\n| basis | source | assumes | cannot see |\n|---|---|---|---|\n");
     List<List<String>> bases = distinctBases();
     for (int i = 0; i < bases.size(); i++) {
-      row(text, String.valueOf(i + 1), bases.get(i).get(0), bases.get(i).get(1), bases.get(i).get(2));
+      row(
+          text,
+          String.valueOf(i + 1),
+          bases.get(i).get(0),
+          bases.get(i).get(1),
+          bases.get(i).get(2));
     }
     return text.toString();
   }

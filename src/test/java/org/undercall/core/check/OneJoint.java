@@ -20,9 +20,9 @@ import org.undercall.port.Fault;
  * A procedure that tightens one fastener, from a line of a table.
  *
  * <p>Stages are written so: {@code 65±3 + 90°±5}, a unit after the tolerance if it is not N·m,
- * {@code 25..75} for a range, {@code back 90°±5} for a back-off, in braces an angle that is meant to
- * reach yield, in brackets one that must not; {@code /} between the variants. What is not said is
- * good: a bolt as delivered, to be used again, at any load.
+ * {@code 25..75} for a range, {@code back 90°±5} for a back-off, in braces an angle that is meant
+ * to reach yield, in brackets one that must not; {@code /} between the variants. What is not said
+ * is good: a bolt as delivered, to be used again, at any load.
  */
 final class OneJoint {
   private static final ObjectMapper MAPPER = new ObjectMapper();
@@ -30,9 +30,11 @@ final class OneJoint {
   private static final Pattern TORQUE =
       Pattern.compile("([0-9.]+)±([0-9.]+)(?: (lbf·ft|lbf·in|N·m))?");
   private static final Pattern RANGE = Pattern.compile("([0-9.]+)\\.\\.([0-9.]+)");
-  private static final Pattern ANGLE = Pattern.compile("(back )?[{\\[]?([0-9.]+)°±([0-9.]+)[}\\]]?");
+  private static final Pattern ANGLE =
+      Pattern.compile("(back )?[{\\[]?([0-9.]+)°±([0-9.]+)[}\\]]?");
   private static final Map<String, Integer> DRIVES =
-      Map.of("6", 10, "8", 13, "10", 16, "12", 18, "14", 21, "16", 24, "18", 27, "20", 30, "22", 32,
+      Map.of(
+          "6", 10, "8", 13, "10", 16, "12", 18, "14", 21, "16", 24, "18", 27, "20", 30, "22", 32,
           "24", 36);
 
   private OneJoint() {}
@@ -100,7 +102,7 @@ final class OneJoint {
 
   private static void stages(ArrayNode list, String stages, JsonNode band) {
     List<ObjectNode> made = new ArrayList<>();
-    for (String text : stages.strip().split(" \\+ ")) {
+    for (String text : stages.strip().split(" \\+ ", -1)) {
       ObjectNode stage = list.addObject();
       made.add(stage);
       Matcher torque = TORQUE.matcher(text);

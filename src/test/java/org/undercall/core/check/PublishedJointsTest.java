@@ -45,15 +45,13 @@ class PublishedJointsTest {
       return;
     }
     String turn = angle == null ? "" : " + " + angle(angle);
-    List<Finding> errors =
+    List<Finding> all =
         OneJoint.findings(
-                designation(size.get()),
-                marking != null && CLASSES.contains(marking) ? marking : null,
-                torque(torque, plusMinus) + " " + unit(unit) + turn,
-                more(lubrication, once, hardware))
-            .stream()
-            .filter(f -> f.rule().severity() == Severity.ERROR)
-            .toList();
+            designation(size.get()),
+            marking != null && CLASSES.contains(marking) ? marking : null,
+            torque(torque, plusMinus) + " " + unit(unit) + turn,
+            more(lubrication, once, hardware));
+    List<Finding> errors = all.stream().filter(f -> f.rule().severity() == Severity.ERROR).toList();
     judged++;
     assertEquals(List.of(), errors, id + " " + use);
   }
@@ -105,7 +103,8 @@ class PublishedJointsTest {
     String state = lubrication == null ? "" : lubrication;
     String words = hardware == null ? "" : hardware;
     boolean oiled = state.contains("oil") && !state.matches(".*(no|not|wiped).*");
-    String lubricated = oiled ? "oiled" : state.matches(".*(dry|no |not |wiped|free).*") ? "dry" : "as-delivered";
+    String lubricated =
+        oiled ? "oiled" : state.matches(".*(dry|no |not |wiped|free).*") ? "dry" : "as-delivered";
     boolean nut = words.contains("nut") && !words.startsWith("bolt");
     return "'lubrication': '"
         + lubricated

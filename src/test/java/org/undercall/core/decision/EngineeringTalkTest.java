@@ -182,13 +182,18 @@ class EngineeringTalkTest {
   @DisplayName("when an arch height is called")
   class WhenAnArchHeightIsCalled {
     private void beginAt(String presetLimit, String tolerance) {
+      beginAt(presetLimit, tolerance, "1");
+    }
+
+    private void beginAt(String presetLimit, String tolerance, String ratio) {
       RideHeight.Arm arm =
           new RideHeight.Arm(
               new BigDecimal("350"),
               new BigDecimal("-10"),
               new BigDecimal("-100"),
               new BigDecimal("70"),
-              new BigDecimal(presetLimit));
+              new BigDecimal(presetLimit),
+              new BigDecimal(ratio));
       begin(
           Optional.of(new RideHeight(new BigDecimal(tolerance), Optional.of(arm))),
           SampleProcedures.measure("height", true, false),
@@ -208,6 +213,14 @@ class EngineeringTalkTest {
               + " The bush would stay twisted one point three degrees."
               + " Read it back: left side at ride height.",
           say("arch height 358"));
+    }
+
+    @Test
+    void aJointThatMovesHalfAsFarTwistsTheBushHalfAsMuch() {
+      beginAt("5", "20", "0.5");
+      assertTrue(say("arch height 366").contains("twisted one point three degrees."));
+      beginAt("5", "20", "1");
+      assertTrue(say("arch height 366").contains("twisted two point six degrees."));
     }
 
     @Test

@@ -19,6 +19,8 @@ import org.undercall.core.term.Torque;
 @DisplayName("Beyond yield")
 class BeyondYieldTest {
   private static final Joint JOINT = Joints.documented("8.8");
+  private static final ClampedParts PARTS =
+      ConeStack.of(JOINT.bolt().seat(), SleeveStack.Sleeve.of(64, 28, 13));
   private static final Torque SNUG = Torque.newtonMetres("45");
 
   private static Torque newtonMetres(double amount) {
@@ -73,6 +75,19 @@ class BeyondYieldTest {
     }
 
     @Test
+    void afterTheTorqueStageIsThatOfItsPreload() {
+      Friction mu = Friction.of(0.12);
+      Stretch ours = Stretch.afterTorque(JOINT, SNUG, mu);
+      double snug = LongForm.of(JOINT.bolt()).preload(SNUG, mu, mu).newtons();
+      assertEquals(
+          snug * JOINT.stiffness().bolt().millimetresPerNewton(), ours.elasticBolt(), 1e-9);
+      assertEquals(
+          snug * JOINT.stiffness().parts().millimetresPerNewton(), ours.elasticParts(), 1e-9);
+      assertEquals(Verdict.ELASTIC, ours.verdict());
+      assertEquals(0, Stretch.afterTorque(JOINT, newtonMetres(400), mu).plastic());
+    }
+
+    @Test
     void belowYieldHasNoPlasticPart() {
       assertEquals(0, at(10, 0.12).plastic());
       assertEquals(Verdict.ELASTIC, at(10, 0.12).verdict());
@@ -83,7 +98,7 @@ class BeyondYieldTest {
       Bolt bolt = JOINT.bolt();
       BoltBody shorter =
           new BoltBody(bolt.thread(), Length.mm(58), Length.mm(6), BoltBody.Ends.HEXAGON_AND_NUT);
-      Joint joint = Joint.ofSteel(bolt, shorter, JOINT.parts());
+      Joint joint = Joint.ofSteel(bolt, shorter, PARTS);
       Stretch ours = Stretch.of(joint, SNUG, Rotation.degrees(90), Friction.of(0.12));
       assertTrue(ours.strain() > 3 * at(90, 0.12).strain());
     }
@@ -95,7 +110,8 @@ class BeyondYieldTest {
     }
 
     @Test
-    @DisplayName("is held against an elongation for every class, also where the standard has only Af")
+    @DisplayName(
+        "is held against an elongation for every class, also where the standard has only Af")
     void hasAnElongationForEveryClass() {
       assertEquals(0.09, PropertyClass.C10_9.leastElongation());
       assertEquals(0.144, PropertyClass.C4_8.leastElongation(), 1e-12);
@@ -114,7 +130,8 @@ class BeyondYieldTest {
           AngleWindow.toYield(JOINT, SNUG, Joints.AS_DELIVERED, Verdict.BEYOND_YIELD);
       assertTrue(ours.open());
       Friction rough = Joints.AS_DELIVERED.high();
-      Stretch least = Stretch.of(JOINT, SNUG, Rotation.degrees(ours.least().degrees() + 1e-6), rough);
+      Stretch least =
+          Stretch.of(JOINT, SNUG, Rotation.degrees(ours.least().degrees() + 1e-6), rough);
       assertEquals(Verdict.AT_YIELD, least.verdict());
       Stretch most = Stretch.of(JOINT, SNUG, ours.most(), Joints.AS_DELIVERED.low());
       assertEquals(0.25 * 0.12, most.strain(), 1e-9);
@@ -179,7 +196,8 @@ class BeyondYieldTest {
       double yield = Assembly.atYield(bolt).torque(known).low().inNewtonMetres();
       TorqueAlone above = TorqueAlone.of(bolt, newtonMetres(yield * 1.1), known);
       assertEquals(Reach.YIELDS, above.reach());
-      assertEquals(Reach.WOULD_BREAK, TorqueAlone.of(bolt, newtonMetres(yield * 1.26), known).reach());
+      assertEquals(
+          Reach.WOULD_BREAK, TorqueAlone.of(bolt, newtonMetres(yield * 1.26), known).reach());
     }
 
     @Test
@@ -237,14 +255,11 @@ class BeyondYieldTest {
     @Test
     void mustFitTogether() {
       Bolt other = Bolt.hexagon("M10", "8.8");
-      assertTrue(
-          refusal(() -> Joint.ofSteel(other, JOINT.body(), JOINT.parts())).startsWith("FAS-033 "));
+      assertTrue(refusal(() -> Joint.ofSteel(other, JOINT.body(), PARTS)).startsWith("FAS-033 "));
       BoltBody longer =
           BoltBody.fullyThreaded(
               JOINT.bolt().thread(), Length.mm(70), BoltBody.Ends.HEXAGON_AND_NUT);
-      assertTrue(
-          refusal(() -> Joint.ofSteel(JOINT.bolt(), longer, JOINT.parts()))
-              .startsWith("FAS-034 "));
+      assertTrue(refusal(() -> Joint.ofSteel(JOINT.bolt(), longer, PARTS)).startsWith("FAS-034 "));
       assertEquals(64.0 / 12, JOINT.slenderness(), 1e-9);
     }
 

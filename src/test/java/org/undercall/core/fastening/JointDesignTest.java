@@ -92,8 +92,7 @@ class JointDesignTest {
       JointStiffness springs = JOINT.stiffness();
       double both = springs.bolt().plus(springs.parts()).millimetresPerNewton();
       assertEquals(0.0145 / both, embedding.loss(springs).newtons(), 1e-6);
-      JointStiffness stiff =
-          new JointStiffness(new Compliance(1e-6), new Compliance(0.2e-6));
+      JointStiffness stiff = new JointStiffness(new Compliance(1e-6), new Compliance(0.2e-6));
       assertTrue(embedding.loss(stiff).compareTo(embedding.loss(springs)) > 0);
       assertEquals(new Force(0), embedding.left(Force.kilonewtons(10), stiff));
       double left = embedding.left(Force.kilonewtons(40), springs).newtons();
@@ -142,8 +141,7 @@ class JointDesignTest {
     @Test
     void refusesWhatIsNoTemperature() {
       assertTrue(
-          refusal(
-                  () -> Expansion.STEEL.change(springs, clamped, Expansion.STEEL, Double.NaN))
+          refusal(() -> Expansion.STEEL.change(springs, clamped, Expansion.STEEL, Double.NaN))
               .startsWith("FAS-003"));
       assertTrue(refusal(() -> new Expansion(0)).startsWith("FAS-001"));
     }
@@ -332,7 +330,8 @@ class JointDesignTest {
           Friction friction = Friction.of(mu);
           AngleJob job = AngleJob.of(JOINT.bolt(), snug, Rotation.degrees(turn), JOINT.stiffness());
           Force preload = AngleTightening.preload(job, friction).orElseThrow();
-          double torque = LongForm.of(JOINT.bolt()).torque(preload, friction, friction).inNewtonMetres();
+          double torque =
+              LongForm.of(JOINT.bolt()).torque(preload, friction, friction).inNewtonMetres();
           assertEquals(Hint.EXPECTED, judge(torque, turn), mu + " " + turn);
         }
       }
@@ -353,8 +352,7 @@ class JointDesignTest {
               Joints.documented("10.9"), snug, Joints.exactly(0.12), new Deviation(4), 0.2);
       double soft =
           Assembly.atYield(JOINT.bolt()).torque(Joints.exactly(0.12)).low().inNewtonMetres();
-      assertEquals(
-          Hint.TOO_SOFT, meant.judge(Units.newtonMetres(soft), Rotation.degrees(60)));
+      assertEquals(Hint.TOO_SOFT, meant.judge(Units.newtonMetres(soft), Rotation.degrees(60)));
     }
 
     @Test
@@ -363,10 +361,8 @@ class JointDesignTest {
       assertEquals(7, points.size());
       assertEquals(15, points.get(1).turn().degrees());
       for (int i = 1; i < points.size(); i++) {
-        assertTrue(
-            points.get(i).torque().low().compareTo(points.get(i - 1).torque().low()) >= 0);
-        assertTrue(
-            points.get(i).torque().high().compareTo(points.get(i - 1).torque().high()) >= 0);
+        assertTrue(points.get(i).torque().low().compareTo(points.get(i - 1).torque().low()) >= 0);
+        assertTrue(points.get(i).torque().high().compareTo(points.get(i - 1).torque().high()) >= 0);
       }
     }
 
@@ -378,8 +374,7 @@ class JointDesignTest {
         assertTrue(
             refusal(
                     () ->
-                        new ExpectedTorque(
-                            JOINT, snug, Joints.CLASS_B, new Deviation(4), softness))
+                        new ExpectedTorque(JOINT, snug, Joints.CLASS_B, new Deviation(4), softness))
                 .startsWith("FAS-019"));
       }
     }

@@ -155,6 +155,18 @@ class JointTest {
     }
 
     @Test
+    void ofTwoMaterialsLiesBetweenThem() {
+      Sleeve half = Sleeve.of(30, 28, 13.5);
+      ConeStack stack = new ConeStack(SEAT, List.of(half, half), PressureCone.Kind.THROUGH_BOLT);
+      double steel = stack.compliance(Elasticity.STEEL).millimetresPerNewton();
+      double light = stack.compliance(Elasticity.ALUMINIUM).millimetresPerNewton();
+      double mixed =
+          stack.compliance(List.of(Elasticity.STEEL, Elasticity.ALUMINIUM)).millimetresPerNewton();
+      assertEquals((steel + light) / 2, mixed, 1e-9 * steel);
+      assertTrue(refusal(() -> stack.compliance(List.of(Elasticity.STEEL))).startsWith("FAS-039"));
+    }
+
+    @Test
     void turnedRoundIsTheSameStack() {
       Sleeve wall = Sleeve.of(8, 40, 13.5);
       Sleeve tube = Sleeve.of(50, 22, 12.5);

@@ -38,7 +38,8 @@ class ToleranceTest {
 
     @Test
     void tellThreadAndSeatApart() {
-      ToleranceStack seat = stack(Joints.exactly(0.12)).withFriction(Joints.exactly(0.12), Joints.CLASS_B);
+      ToleranceStack seat =
+          stack(Joints.exactly(0.12)).withFriction(Joints.exactly(0.12), Joints.CLASS_B);
       ToleranceStack thread =
           stack(Joints.exactly(0.12)).withFriction(Joints.CLASS_B, Joints.exactly(0.12));
       double both = stack(Joints.CLASS_B).factor();
@@ -66,8 +67,7 @@ class ToleranceTest {
     void ofAnAngleStageAddTheGainOfTheErrorOfTheAngle() {
       ToleranceStack exact = stack(Joints.exactly(0.16));
       ToleranceStack turned = exact.withTurn(Rotation.degrees(8), Rotation.degrees(2));
-      double gain =
-          JOINT.stiffness().gain(JOINT.bolt().thread(), Rotation.degrees(6)).newtons();
+      double gain = JOINT.stiffness().gain(JOINT.bolt().thread(), Rotation.degrees(6)).newtons();
       assertEquals(
           exact.worstCase().low().newtons() + gain, turned.worstCase().low().newtons(), 1e-6);
     }
@@ -127,8 +127,7 @@ class ToleranceTest {
     @DisplayName("with even friction alone give the preload's own distribution")
     void withOneCauseAgreeWithItsDistribution() {
       Range<Friction> band = Joints.CLASS_B;
-      ToleranceStack stack =
-          ToleranceStack.ofTorque(JOINT, TORQUE, 0, new Deviation(1e-6), band);
+      ToleranceStack stack = ToleranceStack.ofTorque(JOINT, TORQUE, 0, new Deviation(1e-6), band);
       Assumed assumed = new Assumed(Spread.UNIFORM, Spread.UNIFORM, true, 40_000, 3);
       Friction middle = Friction.of(0.12);
       Force wanted = LongForm.of(JOINT.bolt()).preload(TORQUE, middle, middle);
@@ -155,8 +154,7 @@ class ToleranceTest {
       Range<Friction> exact = Joints.exactly(0.12);
       double yield = Assembly.atYield(JOINT.bolt()).torque(exact).low().inNewtonMetres();
       ToleranceStack stack =
-          ToleranceStack.ofTorque(
-              JOINT, Units.newtonMetres(yield), 4, new Deviation(1e-6), exact);
+          ToleranceStack.ofTorque(JOINT, Units.newtonMetres(yield), 4, new Deviation(1e-6), exact);
       ToleranceTrial ours = ToleranceTrial.of(stack, Assumed.USUAL, NONE);
       assertEquals(0.5, ours.yields(), 0.02);
       assertEquals(0, ours.loose());
@@ -202,8 +200,7 @@ class ToleranceTest {
     @Test
     void areToldApartAtTheSameFriction() {
       Tightening way = Tightening.by(Torque.newtonMetres("40"));
-      VariantComparison same =
-          VariantComparison.of(JOINT, way, JOINT, way, Joints.AS_DELIVERED);
+      VariantComparison same = VariantComparison.of(JOINT, way, JOINT, way, Joints.AS_DELIVERED);
       assertEquals(new Range<>(1.0, 1.0), same.ratio());
       assertTrue(same.one().high().newtons() > 2 * same.one().low().newtons());
     }
