@@ -45,7 +45,7 @@ final class ReuseRules {
     if (fewer || !limit.get().permits(value)) {
       return new Turn(session)
           .record(new SessionEvent.ReuseRefused(session.ref(), limit.get().by(), value))
-          .say(fewer ? Renew.usedMore(least) : Renew.refused(fastener, value))
+          .say(fewer ? Renew.usedMore(least) : Renew.refused(fastener, limit.get(), value))
           .refused();
     }
     return new Turn(session)

@@ -101,8 +101,7 @@ public final class Renew {
   }
 
   /** A used part is not fitted again. */
-  public static Reply refused(Fastener fastener, BigDecimal value) {
-    Reuse limit = fastener.part().reuse().orElseThrow();
+  public static Reply refused(Fastener fastener, Reuse limit, BigDecimal value) {
     if (value.compareTo(limit.mostBefore()) > 0) {
       boolean length = limit.by() == ReuseBy.LENGTH;
       String fit = fastener.set().several() ? fresh(fastener) : "a " + fresh(fastener);

@@ -45,6 +45,8 @@ class RepliesDocumentTest {
           Timing.class,
           JobTalk.class,
           ShiftTalk.class,
+          Renew.class,
+          FinalTorque.class,
           AskToWrite.class);
 
   @Test
@@ -174,6 +176,8 @@ class RepliesDocumentTest {
             "Timing", "Times and timers",
             "JobTalk", "The job",
             "ShiftTalk", "The shift changes",
+            "Renew", "New parts and used ones",
+            "FinalTorque", "The torque after the angle",
             "AskToWrite", "Writing a procedure")
         .get(room.getSimpleName());
   }

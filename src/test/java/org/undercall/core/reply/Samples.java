@@ -15,6 +15,8 @@ import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Stage;
+import org.undercall.core.procedure.Renewal;
+import org.undercall.core.procedure.Reuse;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Tool;
 import org.undercall.core.procedure.Walk;
@@ -24,11 +26,15 @@ import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.MeasureUnit;
 import org.undercall.core.term.Positions;
+import org.undercall.core.term.ReuseBy;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.Torque;
 
 /** Calls what makes a reply with sample values. */
 final class Samples {
+  private static final Reuse LENGTH = new Reuse(ReuseBy.LENGTH, new BigDecimal("52.5"));
+  private static final Reuse USES = new Reuse(ReuseBy.USES, new BigDecimal("3"));
+
   private static final Procedure PROCEDURE = procedure("front-control-arms");
   private static final Procedure OTHER = procedure("light-van-rear-axle");
 
@@ -98,6 +104,8 @@ final class Samples {
               new Ask.At(0, true, false),
               new Ask.At(0, false, true));
       case "Fastener" -> fasteners();
+      case "Reuse" -> List.of(LENGTH, USES);
+      case "Part" -> fasteners().stream().map(Fastener::part).toList();
       case "Stage" -> List.of(torque(), angle());
       case "TorqueStage" -> List.of(torque());
       case "AngleStage" -> List.of(angle());
@@ -156,9 +164,28 @@ final class Samples {
             .filter(Step.Fasten.class::isInstance)
             .map(step -> ((Step.Fasten) step).fastener())
             .toList();
+    Fastener one = all.stream().filter(f -> !f.set().several()).findFirst().orElseThrow();
     return List.of(
-        all.stream().filter(f -> !f.set().several()).findFirst().orElseThrow(),
-        all.stream().filter(f -> f.set().several()).findFirst().orElseThrow());
+        one,
+        all.stream().filter(f -> f.set().several()).findFirst().orElseThrow(),
+        limited(one, Renewal.YIELDED, LENGTH),
+        limited(one, Renewal.SELF_LOCKING, USES));
+  }
+
+  private static Fastener limited(Fastener f, Renewal why, Reuse limit) {
+    Fastener.Part part =
+        new Fastener.Part(
+            f.part().hardware(), true, f.part().lubrication(), Set.of(why), Optional.of(limit));
+    return new Fastener(
+        f.name(),
+        f.thread(),
+        f.drive(),
+        part,
+        f.needs(),
+        f.set(),
+        f.variants(),
+        f.joint(),
+        f.manner());
   }
 
   private static Stage.TorqueStage torque() {
