@@ -3,8 +3,6 @@ package org.undercall.core.fastening;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.SplittableRandom;
-import java.util.random.RandomGenerator;
 import org.undercall.core.term.Refused;
 import org.undercall.core.term.Torque;
 
@@ -56,18 +54,18 @@ public record ToleranceTrial(
 
   /** Draws joints. */
   public static ToleranceTrial of(ToleranceStack stack, Assumed assumed, Force wanted) {
-    RandomGenerator random = new SplittableRandom(assumed.seed());
+    Lots lots = new Lots(assumed.seed());
     Bolt bolt = stack.joint().bolt();
     JointStiffness springs = stack.joint().stiffness();
     double[] preloads = new double[assumed.count()];
     int yields = 0;
     int loose = 0;
     for (int i = 0; i < preloads.length; i++) {
-      double place = place(assumed.friction(), random);
-      double other = assumed.together() ? place : place(assumed.friction(), random);
+      double place = place(assumed.friction(), lots);
+      double other = assumed.together() ? place : place(assumed.friction(), lots);
       Friction thread = friction(stack.thread(), place);
       Friction seat = friction(stack.seat(), other);
-      Force preload = drawn(stack, assumed.rest(), random).preload(bolt, springs, thread, seat);
+      Force preload = drawn(stack, assumed.rest(), lots).preload(bolt, springs, thread, seat);
       preloads[i] = preload.newtons();
       yields += preload.compareTo(Assembly.atYield(bolt).preload(thread)) >= 0 ? 1 : 0;
       loose += preload.compareTo(wanted) < 0 ? 1 : 0;
@@ -81,12 +79,12 @@ public record ToleranceTrial(
         (double) loose / preloads.length);
   }
 
-  private static Tightening drawn(ToleranceStack stack, Spread rest, RandomGenerator random) {
+  private static Tightening drawn(ToleranceStack stack, Spread rest, Lots lots) {
     Range<Torque> ends = stack.set();
     double set =
-        between(ends.low().inNewtonMetres(), ends.high().inNewtonMetres(), place(rest, random));
-    double error = stack.tool().share() * place(rest, random);
-    double turned = place(rest, random);
+        between(ends.low().inNewtonMetres(), ends.high().inNewtonMetres(), place(rest, lots));
+    double error = stack.tool().share() * place(rest, lots);
+    double turned = place(rest, lots);
     Optional<Rotation> angle =
         stack
             .turn()
@@ -95,13 +93,13 @@ public record ToleranceTrial(
   }
 
   /** A place in a range: -1 at its low end, 1 at its high end; a normal one goes up to 1.5. */
-  private static double place(Spread spread, RandomGenerator random) {
+  private static double place(Spread spread, Lots lots) {
     if (spread == Spread.UNIFORM) {
-      return 2 * random.nextDouble() - 1;
+      return lots.even();
     }
-    double deviations = random.nextGaussian();
+    double deviations = lots.normal();
     while (Math.abs(deviations) > 3) {
-      deviations = random.nextGaussian();
+      deviations = lots.normal();
     }
     return deviations / 2;
   }
