@@ -23,13 +23,13 @@ public final class Renew {
   }
 
   private static Reply fit(Fastener fastener) {
-    return Reply.once(Lesson.HARDWARE, fitWhole(fastener), Words.sentence(fresh(fastener)) + "?");
+    return Reply.once(Lesson.HARDWARE, fitWhole(fastener, "then"), Words.sentence(fresh(fastener)) + "?");
   }
 
-  private static String fitWhole(Fastener fastener) {
+  private static String fitWhole(Fastener fastener, String then) {
     String all = fresh(fastener);
     String article = fastener.set().several() ? "" : "a ";
-    return "Fit " + article + all + ", then say: " + all + " fitted.";
+    return "Fit " + article + all + ", " + then + " say: " + all + " fitted.";
   }
 
   private static Reply ask(Fastener fastener, Reuse limit) {
@@ -41,14 +41,14 @@ public final class Renew {
       String longest = several ? "the longest at most " : "at most ";
       return Reply.once(
           Lesson.REUSE_LENGTH,
-          fitWhole(fastener)
+          fitWhole(fastener, "and")
               + (" Or " + measure + ", " + longest + most + " millimetres, and say: ")
               + "length, and the value.",
           brief + measure + ": at most " + most + ".");
     }
     return Reply.once(
         Lesson.REUSE_USES,
-        fitWhole(fastener)
+        fitWhole(fastener, "and")
             + (" Or, if it was used at most " + most + " before, say: used, and how often."),
         brief + "used at most " + most + " before?");
   }

@@ -60,7 +60,7 @@ class ReuseTest {
           """
           > say again
           < Step one. head title.
-          < Fit a new bolt, then say: new bolt fitted. Or measure it, at most five two point five millimetres, and say: length, and the value.
+          < Fit a new bolt, and say: new bolt fitted. Or measure it, at most five two point five millimetres, and say: length, and the value.
           > what is it for
           < It was stretched into yield.
           < Longer than five two point five millimetres, it is used up.
@@ -270,7 +270,7 @@ class ReuseTest {
               """
               > say again
               < Step one. hub title.
-              < Fit a new nut, then say: new nut fitted. Or, if it was used at most twice before, say: used, and how often.
+              < Fit a new nut, and say: new nut fitted. Or, if it was used at most twice before, say: used, and how often.
               > why a new one
               < Its lock wears out.
               < After three times it is used up.
