@@ -61,7 +61,8 @@ final class ReuseRules {
       return StepRules.missing(session, intent, now);
     }
     boolean unit = said.unit().filter(u -> u != SpokenUnit.MILLIMETRES).isEmpty();
-    boolean same = by(said.kind()) == reuse.by() && said.number().value().equals(reuse.value());
+    boolean same =
+        by(said.kind()) == reuse.by() && said.number().value().compareTo(reuse.value()) == 0;
     if (same && unit) {
       return keep(session, reuse);
     }

@@ -86,8 +86,8 @@ public enum PropertyClass {
    * The least elongation after fracture as a share of one: A on a machined test piece with a gauge
    * of five diameters, where the standard gives it.
    *
-   * <p>For 4.8, 5.8 and 6.8 it gives only Af of the full-size bolt; 0.14, 0.10 and 0.08 are those of
-   * an older edition (read).
+   * <p>For 4.8, 5.8 and 6.8 it gives only Af of the full-size bolt; 0.14, 0.10 and 0.08 are those
+   * of an older edition (read).
    */
   public double leastElongation() {
     return switch (this) {

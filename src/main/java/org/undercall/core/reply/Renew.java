@@ -23,7 +23,8 @@ public final class Renew {
   }
 
   private static Reply fit(Fastener fastener) {
-    return Reply.once(Lesson.HARDWARE, fitWhole(fastener, "then"), Words.sentence(fresh(fastener)) + "?");
+    return Reply.once(
+        Lesson.HARDWARE, fitWhole(fastener, "then"), Words.sentence(fresh(fastener)) + "?");
   }
 
   private static String fitWhole(Fastener fastener, String then) {

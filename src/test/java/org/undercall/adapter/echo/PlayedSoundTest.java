@@ -65,7 +65,8 @@ class PlayedSoundTest {
       long there = heard + later * Frames.RATE / 1000;
       play(60);
       millis.addAndGet(-later);
-      assertEquals(there, firstSound(4), 20, "given " + later + " ms after a frame");
+      assertEquals(
+          (double) there, (double) firstSound(4), 20, "given " + later + " ms after a frame");
       silence(20);
     }
   }
@@ -77,7 +78,7 @@ class PlayedSoundTest {
     hear(25);
     hear(18);
     play(60);
-    assertEquals(heard, firstSound(4), 40);
+    assertEquals((double) heard, (double) firstSound(4), 40);
   }
 
   @Test
@@ -86,7 +87,7 @@ class PlayedSoundTest {
     silence(3);
     play(200);
     play(100);
-    assertEquals(heard, firstSound(2), 20);
+    assertEquals((double) heard, (double) firstSound(2), 20);
     for (int i = 1; i < 10; i++) {
       assertTrue(hear(0) >= 0, "frame " + i);
     }
@@ -100,7 +101,7 @@ class PlayedSoundTest {
     play(60);
     silence(10);
     play(60);
-    assertEquals(heard, firstSound(2), 20);
+    assertEquals((double) heard, (double) firstSound(2), 20);
   }
 
   @Test
@@ -121,7 +122,7 @@ class PlayedSoundTest {
     millis.addAndGet(4_000);
     silence(3);
     play(60);
-    assertEquals(heard, firstSound(2), 20);
+    assertEquals((double) heard, (double) firstSound(2), 20);
   }
 
   @Test

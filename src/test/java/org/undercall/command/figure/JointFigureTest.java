@@ -472,7 +472,9 @@ class JointFigureTest {
           .newDocumentBuilder()
           .parse(
               new java.io.ByteArrayInputStream(
-                  page.replace("<!DOCTYPE html>", "").strip().getBytes(java.nio.charset.StandardCharsets.UTF_8)));
+                  page.replace("<!DOCTYPE html>", "")
+                      .strip()
+                      .getBytes(java.nio.charset.StandardCharsets.UTF_8)));
     }
 
     @Test
