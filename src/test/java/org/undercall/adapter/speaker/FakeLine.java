@@ -2,6 +2,7 @@ package org.undercall.adapter.speaker;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.undercall.port.UncheckedFault;
 import org.undercall.sound.SpeakerCode;
 
@@ -12,7 +13,7 @@ final class FakeLine implements SoundLine {
   boolean absent;
   boolean lost;
   boolean running;
-  volatile int silenced;
+  final AtomicInteger silenced = new AtomicInteger();
   Runnable duringWrite = () -> {};
 
   @Override
@@ -42,7 +43,7 @@ final class FakeLine implements SoundLine {
   @Override
   public void silence() {
     running = false;
-    silenced++;
+    silenced.incrementAndGet();
     calls.add("silence");
   }
 

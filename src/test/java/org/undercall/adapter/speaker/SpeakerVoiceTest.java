@@ -106,7 +106,7 @@ class SpeakerVoiceTest {
     }
 
     private void holdAfter(int millis) {
-      if (line.written == (long) millis * MILLI && line.silenced == 0) {
+      if (line.written == (long) millis * MILLI && line.silenced.get() == 0) {
         voice.hold();
       }
     }
@@ -123,7 +123,7 @@ class SpeakerVoiceTest {
 
     /** The line is silenced twice: by the hold, and when nothing is written any more. */
     private void awaitSilence() {
-      for (int i = 0; i < 500 && line.silenced < 2; i++) {
+      for (int i = 0; i < 500 && line.silenced.get() < 2; i++) {
         try {
           Thread.sleep(10);
         } catch (InterruptedException e) {

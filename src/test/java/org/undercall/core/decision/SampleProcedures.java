@@ -36,6 +36,7 @@ import org.undercall.core.term.TorqueUnit;
 
 /** Small procedures with invented values. */
 final class SampleProcedures {
+  static final List<Renewal> REASONS = List.of(Renewal.values());
   static final Reuse LENGTH_LIMIT = new Reuse(ReuseBy.LENGTH, new BigDecimal("52.5"));
   static final Reuse THREE_USES = new Reuse(ReuseBy.USES, new BigDecimal("3"));
 
@@ -400,7 +401,7 @@ final class SampleProcedures {
       case 0 -> part(Set.of(Renewal.YIELDED), Optional.of(LENGTH_LIMIT));
       case 1 -> part(Set.of(Renewal.SELF_LOCKING), Optional.of(THREE_USES));
       case 2 -> part(Set.of(), Optional.of(random.nextBoolean() ? LENGTH_LIMIT : THREE_USES));
-      case 3 -> part(Set.of(Renewal.values()[random.nextInt(4)]), Optional.empty());
+      case 3 -> part(Set.of(REASONS.get(random.nextInt(REASONS.size()))), Optional.empty());
       default ->
           new Fastener.Part(Hardware.SELF_LOCKING_NUT, random.nextBoolean(), Lubrication.DRY);
     };

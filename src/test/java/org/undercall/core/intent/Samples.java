@@ -53,6 +53,11 @@ final class Samples {
     return samples;
   }
 
+  private static Intent times(IntentKind kind, String number) {
+    SpokenNumber spoken = new SpokenNumber(new BigDecimal(number), SpokenNumber.Style.WORDS);
+    return new Intent.OfNumber(kind, spoken, Optional.empty());
+  }
+
   private static Map<String, Intent> fillings(IntentKind kind, Slot slot) {
     Map<String, Intent> fillings = new LinkedHashMap<>();
     switch (slot) {
@@ -95,6 +100,11 @@ final class Samples {
       case POSITION -> {
         fillings.put("one", new Intent.OfPosition(kind, 1));
         fillings.put("twelve", new Intent.OfPosition(kind, 12));
+      }
+      case TIMES -> {
+        fillings.put("once", times(kind, "1"));
+        fillings.put("twice", times(kind, "2"));
+        fillings.put("nine times", times(kind, "9"));
       }
       case COUNT -> {
         fillings.put("two", new Intent.Counted(kind, 2, 2));
