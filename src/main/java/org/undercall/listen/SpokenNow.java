@@ -22,8 +22,10 @@ final class SpokenNow implements Playback {
   private final LongSupplier nowMillis;
   private long soundsUntil = Long.MIN_VALUE;
 
-  /** Words may come so much earlier than their letters tell. */
-  private static final long EARLY_MILLIS = 200;
+  /** Words may come so much earlier than their letters tell, and by this factor. */
+  private static final long EARLY_MILLIS = 400;
+
+  private static final double FASTER = 1.15;
 
   private static final class Sentence {
     private final List<String> all;
@@ -42,7 +44,7 @@ final class SpokenNow implements Playback {
     /** Cut short: what may have been said of it, by the letters. */
     void cut(long now) {
       double letters = all.stream().mapToInt(String::length).sum();
-      double said = letters * (now - from + EARLY_MILLIS) / Math.max(1, millis);
+      double said = letters * (FASTER * (now - from) + EARLY_MILLIS) / Math.max(1, millis);
       int count = 0;
       for (double before = 0; count < all.size() && before <= said; count++) {
         before += all.get(count).length();

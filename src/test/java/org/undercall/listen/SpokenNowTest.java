@@ -25,10 +25,10 @@ class SpokenNowTest {
   }
 
   @Test
-  @DisplayName("one that was cut short holds what may have sounded, a fifth of a second more")
+  @DisplayName("one that was cut short holds what may have sounded, and a little more")
   void cut() {
     spoken.begins("Say: right side at ride height.", 2_000);
-    now.addAndGet(700);
+    now.addAndGet(500);
     spoken.ends(true);
     assertEquals(Optional.of(Set.of("say", "right", "side")), spoken.during(1_100, 3_000));
   }

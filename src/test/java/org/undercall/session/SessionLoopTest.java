@@ -187,7 +187,7 @@ class SessionLoopTest {
       toTimer();
       bench.silence(4_000).silence(6_000).hears("step completed");
       run();
-      assertEquals(15_000 + 39 * 400, bench.patience.get(0), "the briefing is asked once more");
+      assertEquals(15_000 + 45 * 400, bench.patience.get(0), "the briefing is asked once more");
       assertEquals(
           List.of(10_000L, 6_000L, 60_000L),
           bench.patience.subList(bench.patience.size() - 3, bench.patience.size()));

@@ -70,7 +70,7 @@ class ReuseTest {
           > torque reached five two
           < Not yet.
           < Length five two point three millimetres.
-          < Correct?
+          < Say: that is correct.
           < Or say: that was wrong.
           > that is correct
           < Noted.

@@ -8,6 +8,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
@@ -18,6 +19,7 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.review.Review;
+import org.undercall.core.review.StepReview;
 import org.undercall.core.term.StepRef;
 
 @DisplayName("The review of a session")
@@ -112,9 +114,15 @@ class ReviewAgreementTest {
     decisions += run.log.size();
     boolean ended = run.session.phase() == Phase.ENDED;
     assertEquals(run.open(), review.open().stream().map(s -> s.place().ref()).toList(), name);
-    assertEquals(List.of(), review.doubtful(), name);
+    // a torque beside its band is called after the step is closed: the review alone doubts it
+    boolean beside = !review.doubtful().isEmpty();
+    review
+        .doubtful()
+        .forEach(
+            step ->
+                assertEquals(Set.of(StepReview.Doubt.FINAL_TORQUE_OUTSIDE), step.doubts(), name));
     assertEquals(ended, review.ending().ended(), name);
-    assertEquals(run.saidComplete(), review.complete(), name);
+    assertEquals(run.saidComplete() && !beside, review.complete(), name);
     Spent all = run.session.stopwatch().spent().values().stream().reduce(Spent.NONE, Spent::plus);
     assertEquals(review.totals().working().toMillis(), all.working(), name);
     assertEquals(review.totals().held().toMillis(), all.held(), name);
