@@ -59,6 +59,20 @@ public final class Examples {
               "undercall figure angle",
               "figure angle --thread M12x1.5 --class 8.8 --torque 45Nm --angle 60"),
           of(
+              "undercall figure torque-angle",
+              "figure torque-angle --thread M12x1.5 --class 10.9 --torque 70Nm --angle 90"
+                  + " --clamped 64 --tube 28 13 --reading 160Nm"),
+          of(
+              "undercall figure variants",
+              "figure variants --thread M12x1.5 --class 8.8 --torque 68Nm --other-class 10.9"
+                  + " --other-torque 70Nm --other-angle 90 --clamped 64 --tube 28 13"),
+          of(
+              "undercall figure joint",
+              "figure joint --thread M12x1.5 --class 10.9 --torque 70Nm --angle 90"
+                  + " --clamped 64 --tube 28 13 --sheet joint.pdf",
+              "figure joint --procedure shared/procedures/front-control-arms.json"
+                  + " --step front-bush --class 10.9 --clamped 64 --tube 28 13"),
+          of(
               "undercall figure adaptor",
               "figure adaptor --torque 110Nm --wrench 450 --extension 60"),
           of(

@@ -40,10 +40,7 @@ final class BoltOptions {
       description = "ISO metric, M4 to M24, such as M12x1.5.")
   private String thread;
 
-  @Option(
-      names = {"--class", "--marking"},
-      paramLabel = "CLASS",
-      description = "The head marking, such as 10.9.")
+  @Option(names = "--class", paramLabel = "CLASS", description = "The head marking, such as 10.9.")
   private String marking;
 
   @Option(

@@ -30,6 +30,7 @@ final class Otherwise {
           MORE_STAGES,
           MORE_MARKINGS,
           CHECK,
+          BRIEF,
           WHEELS,
           LEAST,
           MOST,

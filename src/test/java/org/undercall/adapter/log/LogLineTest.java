@@ -144,10 +144,10 @@ class LogLineTest {
     @Test
     @DisplayName("is refused with its line when it holds an unknown event, even at the end")
     void unknownEvent() {
-      Fault fault = faultOf(lineWith("{\"id\":\"EV99\",\"event\":\"car-painted\"}"));
+      Fault fault = faultOf(lineWith("{\"id\":\"EV999\",\"event\":\"car-painted\"}"));
       assertEquals(LogCode.UNKNOWN_EVENT, fault.code());
       assertEquals(
-          "LOG-007 log.jsonl line 1: found event EV99 car-painted,"
+          "LOG-007 log.jsonl line 1: found event EV999 car-painted,"
               + " expected an event this version knows",
           fault.getMessage());
     }

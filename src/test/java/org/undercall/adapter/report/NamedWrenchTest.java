@@ -60,7 +60,7 @@ class NamedWrenchTest {
   @DisplayName("the wrench of a stage is the one that was named and fits")
   void named() throws Fault {
     Review review = review(new SessionEvent.WrenchNamed(NUT, "wrench 1"), closed());
-    assertTrue(row(review).endsWith(",wrench 1,,calibration not stated,,"), row(review));
+    assertTrue(row(review).endsWith(",wrench 1,,calibration not stated,,,,,"), row(review));
     assertTrue(ReviewText.of(review).contains("wrench 1"), ReviewText.of(review));
     assertTrue(ReviewJson.of(review).contains("\"tool\" : \"wrench 1\""), ReviewJson.of(review));
   }
@@ -69,11 +69,11 @@ class NamedWrenchTest {
   @DisplayName("none stands where none was named, or one that does not fit")
   void none() throws Fault {
     Review unnamed = review(closed());
-    assertTrue(row(unnamed).endsWith(",,,,"), row(unnamed));
+    assertTrue(row(unnamed).endsWith(",,,,,,,"), row(unnamed));
     assertFalse(ReviewJson.of(unnamed).contains("\"tool\" :"), ReviewJson.of(unnamed));
     log.clear();
     Review misfit = review(new SessionEvent.WrenchNamed(NUT, "wrench 2"), closed());
-    assertTrue(row(misfit).endsWith(",,,,"), row(misfit));
+    assertTrue(row(misfit).endsWith(",,,,,,,"), row(misfit));
   }
 
   @Test
@@ -140,7 +140,7 @@ class NamedWrenchTest {
             new SessionEvent.SayingTakenBack(NUT, "WRENCH_NAMED"),
             closed());
     assertEquals(Optional.empty(), review.head().job().registration());
-    assertTrue(row(review).endsWith(",,,,"), row(review));
+    assertTrue(row(review).endsWith(",,,,,,,"), row(review));
   }
 
   @Test
@@ -155,7 +155,7 @@ class NamedWrenchTest {
             new SessionEvent.WorkResumed(),
             new SessionEvent.StepClosed(NUT));
     assertEquals(Optional.of("JD"), same.head().job().technician());
-    assertTrue(row(same).endsWith(",JD"), row(same));
+    assertTrue(row(same).endsWith(",JD,,,"), row(same));
     Review next =
         review(
             new SessionEvent.StepReopened(NUT),
@@ -164,7 +164,7 @@ class NamedWrenchTest {
             new SessionEvent.WorkTakenOver("AB"),
             new SessionEvent.StepClosed(NUT));
     assertEquals(Optional.of("JD, then AB"), next.head().job().technician());
-    assertTrue(row(next).endsWith(",AB"), row(next));
+    assertTrue(row(next).endsWith(",AB,,,"), row(next));
     assertTrue(ReviewText.of(next).contains("closed by AB"), ReviewText.of(next));
   }
 }

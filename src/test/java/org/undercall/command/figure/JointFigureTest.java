@@ -253,7 +253,7 @@ class JointFigureTest {
     @DisplayName("are both taken from a procedure")
     void fromProcedure() throws Exception {
       Path file = procedure(JointFigureTest::sized);
-      String line = "variants --procedure " + file + " --step front-bush --marking 8.8";
+      String line = "variants --procedure " + file + " --step front-bush --class 8.8";
       assertTrue(high(line, "second over first, at the same friction") > 1.5);
       assertEquals(0, run(line));
       assertTrue(out.toString().contains("second variant: 10.9, 70 N·m and then 90.0°"));
@@ -268,7 +268,7 @@ class JointFigureTest {
     @DisplayName("takes what is not typed, and what is typed goes before it")
     void taken() throws Exception {
       Path file = procedure(JointFigureTest::sized);
-      String line = "joint --procedure " + file + " --step front-bush --marking 10.9 --joints 500";
+      String line = "joint --procedure " + file + " --step front-bush --class 10.9 --joints 500";
       assertEquals(0, run(line), err::toString);
       String text = out.toString();
       assertAll(

@@ -89,8 +89,10 @@ abstract class AskedAtKeyboard {
       yes
 
 
+
       hand-over
       Check the torque of the wheel bolts again
+      check the torque
       after 50 km
 
       done

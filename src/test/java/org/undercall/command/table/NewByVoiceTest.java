@@ -162,7 +162,8 @@ class NewByVoiceTest {
     assertTrue(bolt.part().oneTimeUse());
     assertEquals(
         "[TorqueStage[target=65 N·m, plusMinus=3, dialled=Optional.empty, form=NOMINAL],"
-            + " AngleStage[target=60°, plusMinus=5, backOff=false, finalTorque=Optional.empty]]",
+            + " AngleStage[target=60°, plusMinus=5, backOff=false, finalTorque=Optional.empty,"
+            + " beyondYield=Optional.empty]]",
         bolt.variants().get(0).stages().toString());
     assertEquals("10.9", bolt.variants().get(0).marking().orElseThrow().text());
     assertEquals(1, bolt.variants().get(1).stages().size());

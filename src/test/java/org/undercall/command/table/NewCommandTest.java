@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.undercall.adapter.procedure.ProcedureFile;
@@ -43,6 +44,7 @@ class NewCommandTest extends AskedAtKeyboard {
     assertEquals(600, ((Step.Wait) steps.get(2)).time().toSeconds());
     assertTrue(((Step.Load) steps.get(3)).byWheels());
     assertEquals("after 50 km", ((Step.HandOver) steps.get(4)).due());
+    assertEquals(Optional.of("check the torque"), steps.get(4).head().brief());
     assertEquals("10", written().rideHeight().orElseThrow().plusMinus().toPlainString());
   }
 

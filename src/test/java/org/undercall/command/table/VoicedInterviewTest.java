@@ -149,6 +149,7 @@ class VoicedInterviewTest {
             no it is not
             take that one
             none
+            none
             a hand over
             let me type
             none

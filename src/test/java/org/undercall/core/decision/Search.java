@@ -282,6 +282,14 @@ final class Search {
             intents.add(number(kind, value));
           }
         }
+        case HARDWARE_LENGTH -> {
+          intents.add(number(kind, "52.3"));
+          intents.add(number(kind, "53"));
+        }
+        case HARDWARE_USES -> {
+          intents.add(number(kind, "1"));
+          intents.add(number(kind, "3"));
+        }
         case TURNED_SO_FAR -> {
           for (String degrees : List.of("0", "22", "60", "99")) {
             intents.add(number(kind, degrees));
