@@ -51,7 +51,7 @@ class ShowCommandTest {
     String text = out.toString().replaceAll("\\s+", " ");
     assertTrue(
         text.contains("Read it back: left side at ride height. say left side at ride height"));
-    assertTrue(text.contains("Stage one of two: torque, six five newton metres. say torque"));
+    assertTrue(text.contains("Torque six five newton metres, then seven five degrees. say torque"));
     assertTrue(text.contains("Step 15, car (alignment)"));
     assertTrue(text.contains("say end of work hear Work complete."));
   }
