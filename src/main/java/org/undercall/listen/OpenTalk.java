@@ -226,6 +226,7 @@ public final class OpenTalk implements Playback {
         return false;
       }
       if (intent instanceof Intent.Unclear) {
+        speaking.ifPresent(Voice::goOn);
         return true;
       }
       speaking.ifPresent(Voice::stop);

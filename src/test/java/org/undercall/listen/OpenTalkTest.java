@@ -67,6 +67,12 @@ class OpenTalkTest {
     private CountDownLatch begun = new CountDownLatch(1);
     private CountDownLatch end = new CountDownLatch(1);
     private boolean lost;
+    private int wentOn;
+
+    @Override
+    public void goOn() {
+      wentOn++;
+    }
 
     @Override
     public void say(String words) {
@@ -279,6 +285,18 @@ class OpenTalkTest {
   void unclearAfter() throws Exception {
     pass(true, 1_200);
     assertEquals(Optional.of("step completed"), hear("step completed", 0.2));
+  }
+
+  @Test
+  @DisplayName(
+      "after what is unclear a voice that was held for it goes on, so that the reply is said")
+  void unclearHeld() throws Exception {
+    say(PROMPT);
+    pass(true, 300);
+    talk.ends(true);
+    pass(true, 2_400);
+    assertEquals(Optional.of("step completed"), hear("step completed", 0.2));
+    assertEquals(1, speaking.wentOn);
   }
 
   @Test
