@@ -102,7 +102,7 @@ class LiveWorkTest {
   /** Waits until a prompt has been spoken; calls over one of them. */
   private void listen(Program.Line line, String reply) throws IOException, InterruptedException {
     tap.from(line.nanos());
-    long start = tap.awaitLoud(5_000);
+    long start = tap.awaitLoud(PATIENCE_MILLIS);
     assertTrue(start > 0, "nothing is spoken: " + reply);
     starts.add((start - line.nanos()) / 1_000_000);
     if (!stopped && starts.size() > 1 && reply.length() > LONG) {
