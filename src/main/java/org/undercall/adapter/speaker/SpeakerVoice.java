@@ -41,6 +41,10 @@ public final class SpeakerVoice implements Voice {
   private volatile int openRate;
   private volatile boolean saying;
   private volatile boolean held;
+
+  /** It was held since the sentence began: the line is silent, though it may go on again. */
+  private volatile boolean cut;
+
   private long resumedAfter;
 
   /** A voice on the default sound device. It closes the synthesiser when it is closed. */
@@ -99,6 +103,7 @@ public final class SpeakerVoice implements Voice {
     } finally {
       saying = false;
       held = false;
+      cut = false;
       over.set(null);
       playback.ends(stops.get() != stopsBefore);
     }
@@ -142,13 +147,13 @@ public final class SpeakerVoice implements Voice {
   }
 
   private boolean sounds(long stopsBefore) {
-    return openRate != 0 && !held && stops.get() == stopsBefore;
+    return openRate != 0 && !cut && stops.get() == stopsBefore;
   }
 
   /** Waits as long as the voice is held; whether the sentence is to be said once more. */
   private boolean again(long stopsBefore) {
     synchronized (silencing) {
-      if (!held) {
+      if (!cut) {
         return false;
       }
       line.silence();
@@ -158,6 +163,7 @@ public final class SpeakerVoice implements Voice {
         while (held) {
           silencing.wait();
         }
+        cut = false;
       } catch (InterruptedException e) {
         Thread.currentThread().interrupt();
         return false;
@@ -171,6 +177,7 @@ public final class SpeakerVoice implements Voice {
     synchronized (silencing) {
       held = saying;
       if (held) {
+        cut = true;
         line.silence();
       }
     }
@@ -239,13 +246,13 @@ public final class SpeakerVoice implements Voice {
   private void writeAll(byte[] bytes, int rate, long stopsBefore) {
     int chunk = rate * CHUNK_MILLIS / 1000 * 2;
     int empty = 0;
-    for (int at = 0; at < bytes.length && !held && stops.get() == stopsBefore; ) {
+    for (int at = 0; at < bytes.length && !cut && stops.get() == stopsBefore; ) {
       mixOver(bytes, at);
       int taken = line.write(bytes, at, Math.min(chunk, bytes.length - at));
       playback.plays(bytes, at, taken, rate);
       at += taken;
       empty = taken == 0 ? empty + 1 : 0;
-      if (empty == EMPTY_WRITES && !held && stops.get() == stopsBefore) {
+      if (empty == EMPTY_WRITES && !cut && stops.get() == stopsBefore) {
         throw new UncheckedFault(SpeakerCode.DEVICE_GONE, "the sound device takes no more sound");
       }
     }
