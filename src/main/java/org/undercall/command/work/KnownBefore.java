@@ -1,9 +1,5 @@
 package org.undercall.command.work;
 
-import java.io.IOException;
-import java.io.Reader;
-import java.io.Writer;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -60,14 +56,7 @@ record KnownBefore(Path file, LocalDate today) {
     if (done) {
       all.setProperty(key(technician.get(), procedure), today.toString());
     }
-    try {
-      Files.createDirectories(file.toAbsolutePath().getParent());
-      try (Writer writer = Files.newBufferedWriter(file)) {
-        all.store(writer, "what each technician knows from earlier sessions");
-      }
-    } catch (IOException e) {
-      // The next session begins as if nothing had been kept.
-    }
+    new KeptLines(file).write(all, "what each technician knows from earlier sessions");
   }
 
   private static String key(String technician, String procedure) {
@@ -76,12 +65,7 @@ record KnownBefore(Path file, LocalDate today) {
 
   /** The lines that still count; a file that cannot be read has none. */
   private Properties read() {
-    Properties all = new Properties();
-    try (Reader reader = Files.newBufferedReader(file)) {
-      all.load(reader);
-    } catch (IOException | IllegalArgumentException e) {
-      all.clear();
-    }
+    Properties all = new KeptLines(file).read();
     all.values().removeIf(line -> !counts(line.toString()));
     return all;
   }

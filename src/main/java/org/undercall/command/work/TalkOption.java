@@ -1,9 +1,5 @@
 package org.undercall.command.work;
 
-import java.io.IOException;
-import java.io.Reader;
-import java.io.Writer;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -44,7 +40,7 @@ public final class TalkOption {
    * passed over.
    */
   TalkLevel level(Optional<String> technician) {
-    String word = read().getProperty(key(technician), "");
+    String word = new KeptLines(kept).read().getProperty(key(technician), "");
     for (TalkLevel each : TalkLevel.values()) {
       if (each.name().equalsIgnoreCase(word)) {
         return each;
@@ -57,34 +53,17 @@ public final class TalkOption {
    * Keeps the level that a technician went on with; one that stood in the file stays if it fails.
    */
   void keep(Optional<String> technician, TalkLevel used) {
-    Properties all = read();
+    Properties all = new KeptLines(kept).read();
     String word = used.name().toLowerCase(Locale.ROOT);
     String before = all.getProperty(key(technician), "normal");
     if (before.equals(word)) {
       return;
     }
     all.setProperty(key(technician), word);
-    try {
-      Files.createDirectories(kept.toAbsolutePath().getParent());
-      try (Writer writer = Files.newBufferedWriter(kept)) {
-        all.store(writer, "how much each technician wants to hear");
-      }
-    } catch (IOException e) {
-      // The next session begins as if nothing had been kept.
-    }
+    new KeptLines(kept).write(all, "how much each technician wants to hear");
   }
 
   private static String key(Optional<String> technician) {
     return technician.orElse("anybody");
-  }
-
-  private Properties read() {
-    Properties all = new Properties();
-    try (Reader reader = Files.newBufferedReader(kept)) {
-      all.load(reader);
-    } catch (IOException | IllegalArgumentException e) {
-      all.clear();
-    }
-    return all;
   }
 }

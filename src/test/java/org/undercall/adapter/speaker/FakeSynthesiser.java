@@ -10,6 +10,7 @@ final class FakeSynthesiser implements Synthesiser {
   static final int RATE = 16_000;
 
   final List<String> asked = Collections.synchronizedList(new ArrayList<>());
+  Runnable duringSpeak = () -> {};
   private final int millis;
 
   FakeSynthesiser(int millis) {
@@ -24,6 +25,7 @@ final class FakeSynthesiser implements Synthesiser {
   @Override
   public Pcm speak(String words) {
     asked.add(words);
+    duringSpeak.run();
     return sound(words);
   }
 

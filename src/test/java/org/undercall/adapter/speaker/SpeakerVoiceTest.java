@@ -88,6 +88,32 @@ class SpeakerVoiceTest {
     }
 
     @Test
+    void itIsSaidThoughItWasLetGoBeforeTheNextWrite() {
+      line.duringWrite =
+          () -> {
+            holdAfter(800);
+            voice.goOn();
+          };
+      voice.say("One. Two.");
+      assertTrue(line.written >= 2800 * MILLI, "written " + line.written);
+      assertEquals("drain", line.calls.get(line.calls.size() - 1));
+    }
+
+    @Test
+    void itIsSaidThoughItWasHeldAndLetGoWhileItWasMade() {
+      voice.say("One.");
+      long first = line.written;
+      maker.duringSpeak =
+          () -> {
+            voice.hold();
+            voice.goOn();
+          };
+      voice.say("Two.");
+      assertEquals(first + 1000 * MILLI, line.written);
+      assertEquals("drain", line.calls.get(line.calls.size() - 1));
+    }
+
+    @Test
     void aStopEndsIt() throws InterruptedException {
       line.duringWrite = () -> holdAfter(800);
       Thread stops = new Thread(this::stopSoon);
