@@ -74,7 +74,7 @@ record Course(List<Bar> bars, List<Mark> marks) {
     List<Mark> marks = new ArrayList<>();
     for (Review.Refusal refusal : review.remarks().refusals()) {
       String heard = refusal.heard().map(words -> "; heard: " + words).orElse("");
-      String words = ReviewWords.refusal(refusal.event()) + heard;
+      String words = EventWords.refusal(refusal.event()) + heard;
       marks.add(new Mark(refusal.at(), Kind.REFUSAL, refusal.step(), Side.CAR, words));
     }
     review.remarks().loads().forEach(load -> marks.add(load(load)));
@@ -98,7 +98,7 @@ record Course(List<Bar> bars, List<Mark> marks) {
       side = e.side();
       kind = Kind.NOTE;
     }
-    return new Mark(load.at(), kind, Optional.empty(), side, ReviewWords.load(load.event()));
+    return new Mark(load.at(), kind, Optional.empty(), side, EventWords.load(load.event()));
   }
 
   private static void addTimers(List<Mark> marks, List<Review.Timed<SessionEvent>> timers) {

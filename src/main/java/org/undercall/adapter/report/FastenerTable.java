@@ -153,7 +153,7 @@ final class FastenerTable {
     }
     return step.tightened()
         .load()
-        .map(load -> ReviewWords.confirmed(load.event()) + ", " + labels.time(load.at()))
+        .map(load -> EventWords.confirmed(load.event()) + ", " + labels.time(load.at()))
         .orElse(ReviewWords.plain(fastener.needs()) + " " + lacking(step, "NOT CONFIRMED"));
   }
 

@@ -174,7 +174,7 @@ public final class FastenersCsv {
         seconds(times.working()),
         seconds(times.aside()),
         step.work().refusals().stream()
-            .map(refusal -> ReviewWords.refusal(refusal.event()))
+            .map(refusal -> EventWords.refusal(refusal.event()))
             .collect(Collectors.joining("; ")),
         step.work().reopened().size(),
         StepText.doubts(step));

@@ -18,11 +18,11 @@ final class OrderList {
   static List<String> of(Review review) {
     List<String> lines = new ArrayList<>();
     for (var note : review.notes(Optional.of(Finding.PART_TO_ORDER))) {
-      lines.add(ReviewWords.note(note.event()));
+      lines.add(EventWords.note(note.event()));
     }
     for (var timed : review.remarks().troubles()) {
       if (timed.event() instanceof SessionEvent.TroubleNoted e && isOfThePart(e.trouble())) {
-        lines.add(ReviewWords.trouble(e));
+        lines.add(EventWords.trouble(e));
       }
     }
     for (StepReview step : review.open()) {

@@ -89,11 +89,11 @@ public final class ReviewJson {
   private static void remarks(ObjectNode root, Review review) {
     Review.Remarks remarks = review.remarks();
     ArrayNode loads = root.putArray("loads");
-    remarks.loads().forEach(n -> timed(loads, n).put("what", ReviewWords.load(n.event())));
+    remarks.loads().forEach(n -> timed(loads, n).put("what", EventWords.load(n.event())));
     ArrayNode changes = root.putArray("changes");
-    remarks.changes().forEach(n -> timed(changes, n).put("what", ReviewWords.change(n.event())));
+    remarks.changes().forEach(n -> timed(changes, n).put("what", EventWords.change(n.event())));
     ArrayNode troubles = root.putArray("troubles");
-    remarks.troubles().forEach(n -> timed(troubles, n).put("what", ReviewWords.trouble(n.event())));
+    remarks.troubles().forEach(n -> timed(troubles, n).put("what", EventWords.trouble(n.event())));
     ArrayNode refusals = root.putArray("refusals");
     remarks.refusals().forEach(refusal -> refusal(refusals.addObject(), refusal));
     ArrayNode notes = root.putArray("notes");
@@ -122,16 +122,13 @@ public final class ReviewJson {
     ArrayNode unknown = root.putArray("notInProcedure");
     review.ending().unknownSteps().forEach(ref -> unknown.add(ref.toString()));
     ArrayNode losses = root.putArray("logNotWhole");
-    review
-        .ending()
-        .losses()
-        .forEach(l -> timed(losses, l).put("what", ReviewWords.loss(l.event())));
+    review.ending().losses().forEach(l -> timed(losses, l).put("what", EventWords.loss(l.event())));
   }
 
   static void refusal(ObjectNode node, Review.Refusal refusal) {
     node.put("at", time(refusal.at()));
     refusal.step().ifPresent(step -> node.put("step", step.toString()));
-    node.put("what", ReviewWords.refusal(refusal.event()));
+    node.put("what", EventWords.refusal(refusal.event()));
     refusal.heard().ifPresent(heard -> node.put("heard", heard));
     refusal.clip().ifPresent(clip -> node.put("clip", clip));
   }

@@ -30,7 +30,7 @@ public final class ReviewText {
     text.section(
         "What went wrong",
         review.remarks().troubles(),
-        n -> time(n.at()) + ReviewWords.trouble(n.event()) + clip(n.clip()));
+        n -> time(n.at()) + EventWords.trouble(n.event()) + clip(n.clip()));
     text.steps();
     text.remarks();
     text.times();
@@ -60,11 +60,11 @@ public final class ReviewText {
 
   private void remarks() {
     Review.Remarks remarks = review.remarks();
-    section("Load condition", remarks.loads(), n -> time(n.at()) + ReviewWords.load(n.event()));
+    section("Load condition", remarks.loads(), n -> time(n.at()) + EventWords.load(n.event()));
     section(
         "Undone, broken off, out of order",
         remarks.changes(),
-        n -> time(n.at()) + ReviewWords.change(n.event()));
+        n -> time(n.at()) + EventWords.change(n.event()));
     section("Torque wrenches", review.head().tools(), ToolWords::of);
     if (!review.head().tools().isEmpty()) {
       lines.add(1, ToolWords.NOT_NAMED);
@@ -94,7 +94,7 @@ public final class ReviewText {
     section(
         "The log was not whole",
         review.ending().losses(),
-        l -> time(l.at()) + ReviewWords.loss(l.event()));
+        l -> time(l.at()) + EventWords.loss(l.event()));
   }
 
   static String refusal(Review.Refusal refusal) {
@@ -102,7 +102,7 @@ public final class ReviewText {
     String heard = refusal.heard().map(h -> " (heard: " + h + ")").orElse("");
     return time(refusal.at())
         + step
-        + ReviewWords.refusal(refusal.event())
+        + EventWords.refusal(refusal.event())
         + heard
         + clip(refusal.clip());
   }
@@ -116,7 +116,7 @@ public final class ReviewText {
     section(
         heading,
         review.notes(about),
-        n -> time(n.at()) + ReviewWords.note(n.event()) + clip(n.clip()));
+        n -> time(n.at()) + EventWords.note(n.event()) + clip(n.clip()));
   }
 
   private <T> void section(String heading, List<T> items, Function<T, String> text) {
@@ -145,7 +145,7 @@ public final class ReviewText {
     }
     review
         .unsettled()
-        .forEach(n -> lines.add(1, "Not settled: " + ReviewWords.trouble(n.event()) + "."));
+        .forEach(n -> lines.add(1, "Not settled: " + EventWords.trouble(n.event()) + "."));
     lines.add(1, open + " of " + review.steps().size() + " steps open.");
     if (!review.ending().losses().isEmpty()) {
       lines.add(1, "Something of the log is lost, and what it said is not known.");

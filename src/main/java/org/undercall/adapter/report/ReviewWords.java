@@ -11,14 +11,12 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.undercall.core.event.Missing;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.review.Span;
 import org.undercall.core.review.StepReview;
 import org.undercall.core.term.BandSource;
-import org.undercall.core.term.Measure;
 import org.undercall.core.term.ReuseBy;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
@@ -138,82 +136,6 @@ final class ReviewWords {
     };
   }
 
-  /** Why something was refused. */
-  static String refusal(SessionEvent event) {
-    if (event instanceof SessionEvent.ValueRefused e) {
-      return "value of stage "
-          + e.stage()
-          + ": called "
-          + e.called().toPlainString()
-          + ", specified "
-          + e.expected().toPlainString();
-    }
-    if (event instanceof SessionEvent.CloseRefused e) {
-      return "closing: missing " + missing(e.missing());
-    }
-    if (event instanceof SessionEvent.MarkingRefused e) {
-      return "head marking " + e.marking() + " is not in the procedure";
-    }
-    if (event instanceof SessionEvent.ReuseRefused e) {
-      return "used part refused: " + reused(e.by(), e.value());
-    }
-    if (event instanceof SessionEvent.LoadRefused e) {
-      return "load condition, "
-          + side(e.side())
-          + height(e.height())
-          + ": missing "
-          + missing(e.missing());
-    }
-    return event instanceof SessionEvent.NotNow e
-        ? "not possible then: " + e.intent().toLowerCase(Locale.ROOT).replace('_', ' ')
-        : event.toString();
-  }
-
-  private static String missing(Missing missing) {
-    return switch (missing) {
-      case CAUTIONS_UNDERSTOOD -> "the answer to the cautions";
-      case VALUE_CALLED -> "a called value";
-      case DIGIT_BY_DIGIT -> "the value digit by digit";
-      case TORQUE_STAGE -> "the torque before the angle";
-      case ANGLE_STAGE -> "the angle of this stage";
-      case CHECK_ANSWER -> "an answer to the check";
-      case READ_BACK -> "an answer to the read-back";
-      case LOAD_READ_BACK -> "the load condition read back";
-      case TIME -> "the rest of the time";
-      case HEIGHT_NOTED_BEFORE -> "a height noted before the work";
-      case HEIGHT_WITHIN_TOLERANCE -> "a height within the tolerance";
-      case HEIGHT_MEASURED -> "a measured height";
-      case STEPS_BEFORE -> "steps that come before";
-      case REMEDY -> "a way out of what went wrong";
-      case SIDE -> "the side at hand";
-      case COUNT -> "the number of all";
-      case ONE_BY_ONE -> "each called by itself";
-      case POSITION -> "a position that is open";
-      case OTHER_UNIT -> "the unit of the procedure";
-      case UNIT -> "the unit";
-      case WRENCH -> "a wrench that fits";
-      case CALIBRATION -> "a calibration that holds";
-      case AFFIRMATION -> "a plain yes";
-      default -> plain(missing);
-    };
-  }
-
-  /** What happened to the load. */
-  static String load(SessionEvent event) {
-    if (event instanceof SessionEvent.LoadConfirmed e) {
-      return side(e.side()) + ": " + confirmed(e);
-    }
-    if (event instanceof SessionEvent.LoadChanged e) {
-      return "confirmations cancelled: " + plain(e.change());
-    }
-    if (event instanceof SessionEvent.HeightsApart e) {
-      return "left and right differ by " + e.difference() + ", more than the procedure permits";
-    }
-    return event instanceof SessionEvent.RideHeightNoted e
-        ? side(e.side()) + ": height before the work " + e.value()
-        : event.toString();
-  }
-
   /** The torque that was read after the last angle, and what it hints at. */
   static Optional<String> finalTorque(StepReview.Tightened tightened) {
     return tightened
@@ -273,85 +195,5 @@ final class ReviewWords {
         .map(stage -> ((Stage.TorqueStage) stage).target().unit().symbol())
         .findFirst()
         .orElse("");
-  }
-
-  /** A note as heard, with its step and the side that was said. */
-  static String note(SessionEvent.NoteKept e) {
-    String where = e.side().filter(s -> s != e.step().side()).map(s -> ", " + side(s)).orElse("");
-    return step(e.step()) + where + ": " + e.text();
-  }
-
-  /** What went wrong, or how it was settled. */
-  static String trouble(SessionEvent event) {
-    if (event instanceof SessionEvent.TroubleNoted e) {
-      String where = e.position().map(n -> "no. " + n + " ").orElse("");
-      return step(e.step()) + ": " + where + plain(e.trouble());
-    }
-    return event instanceof SessionEvent.TroubleSettled e
-        ? step(e.step()) + ": settled, " + plain(e.remedy())
-        : step(((SessionEvent.SayingTakenBack) event).step()) + ": taken back";
-  }
-
-  /** What was undone, taken back, broken off, done out of order or with an overdue wrench. */
-  static String change(SessionEvent event) {
-    if (event instanceof SessionEvent.StepReopened e) {
-      return step(e.step()) + ": opened again";
-    }
-    if (event instanceof SessionEvent.ReopenedTight e) {
-      return step(e.step()) + ": opened again, perhaps still tight";
-    }
-    if (event instanceof SessionEvent.ClosingLapsed e) {
-      return step(e.step()) + ": no longer holds, for " + step(e.because());
-    }
-    if (event instanceof SessionEvent.ClosingsHold e) {
-      return step(e.because()) + ": what was closed further on was said to hold";
-    }
-    if (event instanceof SessionEvent.ClosingTakenBack e) {
-      return step(e.step()) + ": closing taken back";
-    }
-    if (event instanceof SessionEvent.StageTakenBack e) {
-      return step(e.step()) + ": stage " + e.stage() + " taken back";
-    }
-    if (event instanceof SessionEvent.SayingTakenBack e) {
-      String what = e.what().toLowerCase(Locale.ROOT).replace('_', ' ');
-      return step(e.step()) + ": taken back: " + what;
-    }
-    if (event instanceof SessionEvent.TighteningInterrupted e) {
-      return step(e.step()) + ": tightening broken off";
-    }
-    if (event instanceof SessionEvent.TurnNoted e) {
-      return step(e.step()) + ": turned so far " + e.degrees().toPlainString() + "° in all";
-    }
-    if (event instanceof SessionEvent.Loosened e) {
-      return step(e.step()) + ": fully loosened";
-    }
-    if (event instanceof SessionEvent.OverdueNoted e) {
-      return step(e.step())
-          + ": "
-          + e.wrench()
-          + " used with its calibration over, "
-          + plain(e.reason());
-    }
-    return event instanceof SessionEvent.OutOfOrderNoted e
-        ? step(e.step()) + ": out of order, " + plain(e.reason())
-        : event.toString();
-  }
-
-  static String confirmed(SessionEvent.LoadConfirmed e) {
-    return plain(e.condition()) + " confirmed, " + plain(e.proof()) + height(e.height());
-  }
-
-  /** What was wrong with the log when it was opened. */
-  static String loss(SessionEvent.LogDoubted e) {
-    String lines = e.lines().map(n -> " (" + n + ")").orElse("");
-    return switch (e.trouble()) {
-      case LINES_GONE -> "lines were gone from its end" + lines;
-      case SUM_DIFFERS -> "it was not the log that its checksum was kept for";
-      case SUM_MISSING -> "its checksum was absent or not readable";
-    };
-  }
-
-  private static String height(Optional<Measure> height) {
-    return height.map(h -> ", " + h).orElse("");
   }
 }

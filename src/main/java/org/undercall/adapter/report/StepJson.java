@@ -63,7 +63,7 @@ final class StepJson {
             load ->
                 node.putObject("load")
                     .put("at", ReviewJson.time(load.at()))
-                    .put("what", ReviewWords.confirmed(load.event())));
+                    .put("what", EventWords.confirmed(load.event())));
     ArrayNode stages = node.putArray("stages");
     tightened.stages().forEach(stage -> stage(stages.addObject(), stage));
     ReviewWords.runDown(tightened).ifPresent(read -> node.put("runDown", read));

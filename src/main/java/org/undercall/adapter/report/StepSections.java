@@ -121,7 +121,7 @@ final class StepSections {
     m.leaf("h2", "What went wrong", "id", "troubles");
     Table table =
         Table.begin(m, "What went wrong, and how it was settled", List.of("When|10", "What|90"));
-    troubles.forEach(c -> table.row(labels.time(c.at()), ReviewWords.trouble(c.event())));
+    troubles.forEach(c -> table.row(labels.time(c.at()), EventWords.trouble(c.event())));
     table.end();
     int open = dossier.review().unsettled().size();
     m.leaf("p", open == 0 ? "All of it was settled." : open + " NOT SETTLED.", "class", "strong");
@@ -136,7 +136,7 @@ final class StepSections {
     Table table =
         Table.begin(
             m, "What was undone, broken off or done out of order", List.of("When|10", "What|90"));
-    changes.forEach(c -> table.row(labels.time(c.at()), ReviewWords.change(c.event())));
+    changes.forEach(c -> table.row(labels.time(c.at()), EventWords.change(c.event())));
     table.end();
   }
 
@@ -154,7 +154,7 @@ final class StepSections {
       table.row(
           labels.time(refusal.at()),
           refusal.step().map(labels::step).orElse("–"),
-          ReviewWords.refusal(refusal.event()),
+          EventWords.refusal(refusal.event()),
           refusal.heard().orElse("–"));
     }
     table.end();

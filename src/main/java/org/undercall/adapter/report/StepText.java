@@ -71,7 +71,7 @@ final class StepText {
                         + ReviewWords.reused(used.event().by(), used.event().value())
                         + at(used)));
     tightened.byHand().ifPresent(n -> lines.add(2, "run in by hand " + ReviewText.TIME.format(n)));
-    tightened.load().ifPresent(l -> lines.add(2, ReviewWords.confirmed(l.event()) + at(l)));
+    tightened.load().ifPresent(l -> lines.add(2, EventWords.confirmed(l.event()) + at(l)));
     int number = 1;
     for (StepReview.StageReview stage : tightened.stages()) {
       lines.add(2, "stage " + number + ": " + stage(stage, step));

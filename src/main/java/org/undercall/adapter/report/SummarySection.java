@@ -46,7 +46,7 @@ final class SummarySection {
     list(
         m,
         "Went wrong and not settled",
-        review.unsettled().stream().map(n -> ReviewWords.trouble(n.event())).toList());
+        review.unsettled().stream().map(n -> EventWords.trouble(n.event())).toList());
     list(m, "Found faults, as heard", notes(Finding.FOUND_FAULT));
     list(m, "Extra work, as heard", notes(Finding.EXTRA_WORK));
     list(m, "To order", OrderList.of(review));
@@ -107,7 +107,7 @@ final class SummarySection {
 
   private List<String> notes(Finding about) {
     return review.notes(Optional.of(about)).stream()
-        .map(note -> ReviewWords.note(note.event()))
+        .map(note -> EventWords.note(note.event()))
         .toList();
   }
 

@@ -8,8 +8,6 @@ import java.util.Objects;
  * <p>Linear elasticity of a thick rubber tube: k = 4 π G L/(1/ri² - 1/ro²), shear strain γ(r) = 2
  * θ/(r² (1/ri² - 1/ro²)). A textbook result; real rubber is softer at large strain and creeps.
  *
- * <p>Computed and checked against published values, not yet used by a command.
- *
  * @param inner radius ri of the inner sleeve
  * @param outer radius ro of the outer sleeve, more than the inner
  * @param length length L of the rubber

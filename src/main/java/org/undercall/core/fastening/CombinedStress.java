@@ -5,8 +5,6 @@ import org.undercall.core.term.Torque;
 /**
  * The stress in a bolt from tension and torsion together (VDI 2230 Part 1, section 5.5).
  *
- * <p>Computed and checked against published values, not yet used by a command.
- *
  * @param axial from the preload on the stress area
  * @param shear from the thread torque on the section modulus
  * @param reduced the equal tensile stress: √(σ² + 3τ²)

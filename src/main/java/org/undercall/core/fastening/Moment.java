@@ -5,8 +5,6 @@ import java.util.Locale;
 /**
  * A signed moment, for example of a twisted bush.
  *
- * <p>Computed and checked against published values, not yet used by a command.
- *
  * @param newtonMetres signed, in newton metres
  */
 public record Moment(double newtonMetres) implements Comparable<Moment> {

@@ -6,8 +6,6 @@ import org.undercall.core.term.Refused;
  * A way of tightening with its tightening factor αA = FM,max/FM,min (VDI 2230 Part 1, table A8).
  *
  * <p>The figures were taken from secondary readings of the table.
- *
- * <p>Computed and checked against published values, not yet used by a command.
  */
 public enum TighteningMethod {
   YIELD_CONTROLLED(1.2, 1.4),

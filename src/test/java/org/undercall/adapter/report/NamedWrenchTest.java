@@ -84,7 +84,7 @@ class NamedWrenchTest {
     assertEquals(1, review.remarks().changes().size());
     assertEquals(
         "joint-nut, left: wrench 1 used with its calibration over, no other wrench",
-        ReviewWords.change(review.remarks().changes().get(0).event()));
+        EventWords.change(review.remarks().changes().get(0).event()));
   }
 
   @Test

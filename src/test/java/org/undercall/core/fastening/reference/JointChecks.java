@@ -12,16 +12,19 @@ import org.undercall.core.fastening.BoltBody;
 import org.undercall.core.fastening.ClampedParts;
 import org.undercall.core.fastening.Deviation;
 import org.undercall.core.fastening.Elasticity;
+import org.undercall.core.fastening.Force;
 import org.undercall.core.fastening.Friction;
+import org.undercall.core.fastening.Joint;
 import org.undercall.core.fastening.JointStiffness;
 import org.undercall.core.fastening.Length;
 import org.undercall.core.fastening.PressureCone;
 import org.undercall.core.fastening.Range;
 import org.undercall.core.fastening.Rotation;
-import org.undercall.core.fastening.Scatter;
 import org.undercall.core.fastening.Seat;
 import org.undercall.core.fastening.SleeveStack;
 import org.undercall.core.fastening.SleeveStack.Sleeve;
+import org.undercall.core.fastening.Tightening;
+import org.undercall.core.fastening.ToleranceStack;
 import org.undercall.core.term.Torque;
 
 /** Joint compliance, angle stages and scatter. */
@@ -93,19 +96,18 @@ final class JointChecks {
     return Rows.of("04b_torque_vs_torque_angle_scatter").stream()
         .flatMap(
             row -> {
-              Scatter ours = scatterOf(row.get("method"));
+              Range<Force> ours = stackOf(row.get("method")).worstCase();
               Stream<Check> forces =
                   Stream.of(
                       scatter(row, "F_low_kN", ours.low().inKilonewtons()),
-                      scatter(row, "F_nominal_kN", ours.nominal().inKilonewtons()));
+                      scatter(row, "F_nominal_kN", nominal(row.get("method")).inKilonewtons()));
+              // the table goes on elastically above yield
               boolean cut = row.get("method").startsWith("70 N.m");
-              return cut ? forces : Stream.concat(forces, top(row, ours));
+              return cut
+                  ? forces
+                  : Stream.concat(
+                      forces, Stream.of(scatter(row, "F_high_kN", ours.high().inKilonewtons())));
             });
-  }
-
-  /** The high end; left out where the table goes on elastically above yield. */
-  private static Stream<Check> top(CSVRecord row, Scatter ours) {
-    return Stream.of(scatter(row, "F_high_kN", ours.high().inKilonewtons()));
   }
 
   private static Check scatter(CSVRecord row, String column, double ours) {
@@ -113,20 +115,31 @@ final class JointChecks {
     return Check.of(Group.SCATTER, what, Rows.number(row, column), ours, Rows.computed(row));
   }
 
-  static Scatter scatterOf(String method) {
-    Scatter.Causes causes =
-        new Scatter.Causes(
-            new Range<>(Friction.of(0.10), Friction.of(0.16)),
-            Friction.of(0.12),
-            new Deviation(4),
-            Rotation.degrees(4));
+  /** Torque by 4 %, angle by 4 degrees either way, friction from 0.10 to 0.16. */
+  static ToleranceStack stackOf(String method) {
+    BoltBody body =
+        new BoltBody(M12.thread(), Length.mm(50), Length.mm(20), BoltBody.Ends.HEXAGON_AND_NUT);
+    Tightening way = way(method);
+    ToleranceStack torque =
+        ToleranceStack.ofTorque(
+            new Joint(M12, body, BUSH),
+            way.torque(),
+            0.04 * way.torque().inNewtonMetres(),
+            new Deviation(1e-9),
+            new Range<>(Friction.of(0.10), Friction.of(0.16)));
+    return way.turn().map(turn -> torque.withTurn(turn, Rotation.degrees(4))).orElse(torque);
+  }
+
+  private static Force nominal(String method) {
+    return way(method).preload(M12, BUSH, Friction.of(0.12), Friction.of(0.12));
+  }
+
+  private static Tightening way(String method) {
     String[] words = method.replace("torque only ", "").split(" ", -1);
     Torque torque = Torque.newtonMetres(words[0]);
-    if (method.startsWith("torque only")) {
-      return Scatter.ofTorque(M12, torque, causes);
-    }
-    Rotation turn = Rotation.degrees(Double.parseDouble(words[3]));
-    return Scatter.ofTorqueAndAngle(AngleJob.of(M12, torque, turn, BUSH), causes).orElseThrow();
+    return method.startsWith("torque only")
+        ? Tightening.by(torque)
+        : Tightening.by(torque, Rotation.degrees(Double.parseDouble(words[3])));
   }
 
   private static JointStiffness joint(Bolt bolt, double shank, double free, ClampedParts parts) {

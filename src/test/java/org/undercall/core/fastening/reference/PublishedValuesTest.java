@@ -16,10 +16,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.undercall.core.fastening.Adaptor;
 import org.undercall.core.fastening.Assembly;
 import org.undercall.core.fastening.Bolt;
+import org.undercall.core.fastening.Force;
 import org.undercall.core.fastening.Friction;
 import org.undercall.core.fastening.Length;
+import org.undercall.core.fastening.Range;
 import org.undercall.core.fastening.Rotation;
-import org.undercall.core.fastening.Scatter;
 import org.undercall.core.fastening.WrenchClass;
 import org.undercall.core.term.Torque;
 
@@ -45,7 +46,7 @@ class PublishedValuesTest {
 
   @Test
   void thatGoOnElasticallyAboveYieldAreCutOffInOurs() {
-    Scatter ours = JointChecks.scatterOf("70 N.m + 45 deg");
+    Range<Force> ours = JointChecks.stackOf("70 N.m + 45 deg").worstCase();
     Bolt bolt = Bolt.hexagon("M12x1.5", "10.9");
     assertEquals(Assembly.atYield(bolt).preload(Friction.of(0.10)), ours.high());
     assertTrue(ours.high().inKilonewtons() < 82.18);
