@@ -2,6 +2,7 @@ package org.undercall.live;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.TreeSet;
 
 /** Listens to what the loudspeaker plays and knows when it was loud. Times are in nanoseconds. */
 final class SpeakerTap implements Runnable, AutoCloseable {
@@ -9,9 +10,7 @@ final class SpeakerTap implements Runnable, AutoCloseable {
   private static final int LOUD = 200;
 
   private final Process recording;
-  private long firstLoud;
-  private long lastLoud;
-  private long since;
+  private final TreeSet<Long> loud = new TreeSet<>();
 
   private SpeakerTap(Process recording) {
     this.recording = recording;
@@ -46,35 +45,36 @@ final class SpeakerTap implements Runnable, AutoCloseable {
   }
 
   private synchronized void note(int peak, long now) {
-    if (peak >= LOUD && now >= since) {
-      firstLoud = firstLoud == 0 ? now : firstLoud;
-      lastLoud = now;
+    if (peak >= LOUD) {
+      loud.add(now);
       notifyAll();
     }
   }
 
-  /** Forgets what was loud before. */
+  /** From when on sound counts. It may be in the past: what has sounded since then counts. */
   synchronized void from(long nanos) {
-    since = nanos;
-    firstLoud = 0;
-    lastLoud = 0;
+    loud.headSet(nanos).clear();
   }
 
   /** When it became loud first; 0 if it did not in so many milliseconds. */
   synchronized long awaitLoud(long millis) throws InterruptedException {
     long until = System.nanoTime() + millis * 1_000_000;
-    while (firstLoud == 0 && System.nanoTime() < until) {
+    while (loud.isEmpty() && System.nanoTime() < until) {
       wait(20);
     }
-    return firstLoud;
+    return loud.isEmpty() ? 0 : loud.first();
   }
 
   /** When it was loud last, after it has been quiet for so long, in milliseconds. */
   synchronized long awaitQuiet(long millis) throws InterruptedException {
-    while (System.nanoTime() - lastLoud < millis * 1_000_000) {
+    while (System.nanoTime() - last() < millis * 1_000_000) {
       wait(20);
     }
-    return lastLoud;
+    return last();
+  }
+
+  private long last() {
+    return loud.isEmpty() ? 0 : loud.last();
   }
 
   @Override

@@ -22,29 +22,38 @@ final class Capture implements Runnable {
   private final FrameMaker maker;
   private final OwnVoice own;
   private final byte[] block;
+  private final int ringFrames;
   private final ArrayBlockingQueue<Frame> ring;
   private final AtomicLong pushedOut = new AtomicLong();
   private final AtomicLong dropped = new AtomicLong();
   private volatile boolean stopped;
   private volatile boolean lost;
 
+  /** Whoever takes the frames has begun and caught up: from now on a wait means a slow machine. */
+  private volatile boolean caughtUp;
+
   /**
    * A capture.
    *
-   * @param ringFrames how many frames are kept for a slow taker
+   * @param firstFrames how many frames are kept until the taker, which may begin late, has caught
+   *     up
+   * @param ringFrames how many frames are kept for a slow taker after that
+   * @param own takes the program's own voice out, frame by frame as they come
    */
-  Capture(SoundLine line, SampleFormat format, String name, int ringFrames) {
-    this(line, format, name, ringFrames, OwnVoice.unheard());
-  }
-
-  /** A capture out of which the program's own voice is taken, frame by frame as they come. */
-  Capture(SoundLine line, SampleFormat format, String name, int ringFrames, OwnVoice own) {
+  Capture(
+      SoundLine line,
+      SampleFormat format,
+      String name,
+      int firstFrames,
+      int ringFrames,
+      OwnVoice own) {
     this.own = own;
     this.line = line;
     this.format = format;
     this.maker = new FrameMaker(format, name);
     this.block = new byte[format.rate() / 50 * format.blockBytes()];
-    this.ring = new ArrayBlockingQueue<>(ringFrames);
+    this.ringFrames = ringFrames;
+    this.ring = new ArrayBlockingQueue<>(firstFrames);
   }
 
   @Override
@@ -66,7 +75,7 @@ final class Capture implements Runnable {
   }
 
   private void put(Frame frame) {
-    while (!ring.offer(frame)) {
+    while ((caughtUp && ring.size() >= ringFrames) || !ring.offer(frame)) {
       if (ring.poll() != null) {
         pushedOut.incrementAndGet();
       }
@@ -77,6 +86,7 @@ final class Capture implements Runnable {
   Frame take(long waitMillis) throws InterruptedException {
     dropped.addAndGet(pushedOut.getAndSet(0));
     Frame frame = ring.poll();
+    caughtUp |= ring.size() < ringFrames;
     if (frame != null || lost || stopped) {
       return frame;
     }

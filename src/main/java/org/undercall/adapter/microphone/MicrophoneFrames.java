@@ -9,11 +9,15 @@ import org.undercall.sound.SampleFormat;
 import org.undercall.sound.SoundCode;
 
 /**
- * The sound of a microphone. A thread of its own keeps reading; up to three seconds wait in a ring,
- * after that the oldest frames are dropped and counted.
+ * The sound of a microphone. A thread of its own keeps reading; up to three seconds wait in a ring
+ * (half a minute until whoever listens has begun and caught up), after that the oldest frames are
+ * dropped and counted.
  */
 public final class MicrophoneFrames implements Frames {
   private static final int RING_FRAMES = 100;
+
+  /** A slow machine may make the ear and its first sentences at once. */
+  private static final int FIRST_FRAMES = 1_000;
 
   /** A sound server may take two seconds to deliver the first sound. */
   private static final long FIRST_WAIT_MILLIS = 4_000;
@@ -54,7 +58,7 @@ public final class MicrophoneFrames implements Frames {
    */
   public static MicrophoneFrames open(Optional<String> name, OwnVoice own) throws Fault {
     JavaSoundLine line = JavaSoundLine.open(name);
-    Capture capture = new Capture(line, line.format(), line.name(), RING_FRAMES, own);
+    Capture capture = new Capture(line, line.format(), line.name(), FIRST_FRAMES, RING_FRAMES, own);
     Thread thread = new Thread(capture, "microphone");
     thread.setDaemon(true);
     thread.start();

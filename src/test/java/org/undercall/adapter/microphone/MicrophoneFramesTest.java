@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.undercall.port.Fault;
 import org.undercall.sound.Frames;
+import org.undercall.sound.OwnVoice;
 import org.undercall.sound.SampleFormat;
 import org.undercall.sound.SoundCode;
 
@@ -44,8 +45,12 @@ class MicrophoneFramesTest {
 
   private final FakeLine line = new FakeLine(30);
 
+  private Capture capture(int firstFrames, int ringFrames) {
+    return new Capture(line, PLAIN, "fake", firstFrames, ringFrames, OwnVoice.unheard());
+  }
+
   private MicrophoneFrames frames(int ringFrames, boolean run) {
-    Capture capture = new Capture(line, PLAIN, "fake", ringFrames);
+    Capture capture = capture(ringFrames, ringFrames);
     if (run) {
       capture.run();
     }
@@ -69,6 +74,19 @@ class MicrophoneFramesTest {
     MicrophoneFrames frames = frames(5, true);
     assertEquals(15 * 480L, frames.next().orElseThrow().firstSample());
     assertEquals(15 * 30, frames.droppedMillis());
+  }
+
+  @Test
+  void whatComesBeforeTheTakerBeginsIsKeptAsAWholeAndOnlyThen() throws Exception {
+    Capture capture = capture(20, 5);
+    capture.run();
+    for (int i = 0; i < 20; i++) {
+      assertEquals(i * 480L, capture.take(1).firstSample());
+    }
+    line.blocks = 30;
+    capture.run();
+    assertEquals(35 * 480L, capture.take(1).firstSample());
+    assertEquals(15, capture.dropped());
   }
 
   @Test
