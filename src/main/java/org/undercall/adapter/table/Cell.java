@@ -37,6 +37,12 @@ record Cell(int row, int column, String text, Kind kind, String given) {
     return new Cell(-1, 0, "--set " + name, kind, value.strip());
   }
 
+  /** The same cell with what was answered about it; a dash means that nothing stands there. */
+  Cell answered(String answer) {
+    Kind now = answer.matches("[-–—]?") ? Kind.EMPTY : Kind.TEXT;
+    return new Cell(row, column, text, now, now == Kind.EMPTY ? "" : answer);
+  }
+
   boolean isEmpty() {
     return kind == Kind.EMPTY;
   }

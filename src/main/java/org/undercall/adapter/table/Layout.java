@@ -20,6 +20,9 @@ import org.undercall.text.Shown;
  */
 record Layout(
     Grid grid, int top, int data, List<Heading> headings, List<Optional<Column>> meanings) {
+  /** What is asked about a column whose heading says nothing. */
+  static final String ASKED = "column";
+
   private static final int LEAST_COLUMNS = 3;
   private static final int MOST_ROWS_ABOVE = 30;
 
@@ -103,6 +106,22 @@ record Layout(
     return Cell.column(key) == column
         || key.equalsIgnoreCase(heading.text())
         || key.equalsIgnoreCase(heading.name());
+  }
+
+  /** Asks what a column means that holds something and is not taken, if something is missing. */
+  void askUntaken(Map<String, String> mapped, TableFaults faults) {
+    if (faults.all().stream().noneMatch(f -> f.code() == TableCode.MISSING_COLUMN)) {
+      return;
+    }
+    for (int column = 0; column < headings.size(); column++) {
+      String heading = headings.get(column).text();
+      int at = column;
+      boolean told = grid.rows().stream().skip(data).anyMatch(row -> at < row.size() && !row.get(at).isEmpty());
+      boolean named = mapped.keySet().stream().anyMatch(key -> names(key, headings.get(at), at));
+      if (told && !named && !heading.isEmpty() && meanings.get(column).isEmpty()) {
+        faults.untaken(heading, Cell.letters(column));
+      }
+    }
   }
 
   private long known() {

@@ -20,16 +20,36 @@ final class RowCells {
   private final Layout layout;
   private final int row;
   private final Map<Column, String> given;
+  private final Answers answers;
+  private final String name;
   private final TableFaults faults;
   private final Amounts amounts;
   private final Set<Column> used = EnumSet.noneOf(Column.class);
 
-  RowCells(Layout layout, int row, Map<Column, String> given, TableFaults faults) {
+  /**
+   * The cells of a row.
+   *
+   * @param name what names the row in questions and their answers
+   */
+  RowCells(
+      Layout layout,
+      int row,
+      Map<Column, String> given,
+      Answers answers,
+      String name,
+      TableFaults faults) {
     this.layout = layout;
     this.row = row;
     this.given = given;
+    this.answers = answers;
+    this.name = name;
     this.faults = faults;
     this.amounts = new Amounts(faults);
+    faults.inRow(name);
+  }
+
+  String name() {
+    return name;
   }
 
   /** The row from 1, as a spreadsheet shows it. */
@@ -42,9 +62,9 @@ final class RowCells {
     used.add(meaning);
     int column = layout.column(meaning);
     if (column < 0) {
-      return Cell.option(meaning.label(), given.getOrDefault(meaning, ""));
+      return answered(meaning, Cell.option(meaning.label(), given.getOrDefault(meaning, "")));
     }
-    Cell cell = layout.grid().cell(row, column);
+    Cell cell = answered(meaning, layout.grid().cell(row, column));
     TableCode code =
         switch (cell.kind()) {
           case DATE -> TableCode.DATE;
@@ -60,13 +80,25 @@ final class RowCells {
     return Cell.of(cell.row(), cell.column(), "", Cell.Kind.REPORTED);
   }
 
+  /** The cell with what was answered about it. */
+  private Cell answered(Column meaning, Cell cell) {
+    boolean option = cell.row() < 0;
+    if (option && !cell.isEmpty()) {
+      return cell;
+    }
+    return answers
+        .find(meaning.label(), option ? "" : cell.text(), name)
+        .map(cell::answered)
+        .orElse(cell);
+  }
+
   /** A cell that must hold something; a fault if it is empty. */
   Cell required(Column meaning) {
     Cell cell = cell(meaning);
     if (cell.isEmpty()) {
       if (layout.column(meaning) < 0) {
         String expected = "a column for it, or --set \"" + meaning.label() + "=...\"";
-        faults.file(TableCode.MISSING_COLUMN, "no " + meaning.label(), expected);
+        faults.missing(meaning.label(), expected);
       } else {
         String at = meaning.label();
         Cell own = layout.grid().own(row, layout.column(meaning));
@@ -76,8 +108,16 @@ final class RowCells {
     return cell;
   }
 
+  /** The unit in the heading of a column, or the one that was answered; blank if none is known. */
   String unit(Column meaning) {
-    return layout.unit(meaning);
+    String stated = layout.unit(meaning);
+    return stated.isEmpty() && meaning == Column.TORQUE
+        ? answers.find(StageCell.UNIT, "", name).orElse("")
+        : stated;
+  }
+
+  boolean hasColumn(Column meaning) {
+    return layout.column(meaning) >= 0;
   }
 
   /** Whether a cell can be read further: it holds something that is no fault already. */
@@ -97,7 +137,9 @@ final class RowCells {
   void word(ObjectNode node, String field, Column meaning, List<String> words, boolean needed) {
     Cell cell = needed ? required(meaning) : cell(meaning);
     if (readable(cell)) {
-      String word = cell.given().toLowerCase(Locale.ROOT).replaceAll("[ _]", "-");
+      String word =
+          AsWritten.word(meaning, cell.given())
+              .orElse(cell.given().toLowerCase(Locale.ROOT).replaceAll("[ _]", "-"));
       if (words.contains(word)) {
         node.put(field, word);
       } else {
@@ -110,8 +152,11 @@ final class RowCells {
   void truth(ObjectNode node, String field, Column meaning, boolean needed) {
     Cell cell = needed ? required(meaning) : cell(meaning);
     if (readable(cell)) {
-      switch (cell.given().toLowerCase(Locale.ROOT)) {
-        case "yes", "y", "true" -> node.put(field, true);
+      String word =
+          AsWritten.word(meaning == Column.RENEW ? Column.ONE_TIME : meaning, cell.given())
+              .orElse(cell.given().toLowerCase(Locale.ROOT));
+      switch (word) {
+        case "yes", "y", "true", "✓", "✔" -> node.put(field, true);
         case "no", "n", "false" -> node.put(field, false);
         default -> faults.at(cell, TableCode.WORD, cell.shown(), "yes or no");
       }

@@ -16,6 +16,9 @@ import org.undercall.text.Shown;
 
 /** Reads the stages of a row: torque, tolerance, angle and its tolerance. */
 final class StageCell {
+  /** What is asked if a torque has no unit anywhere. */
+  static final String UNIT = "torque unit";
+
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final String EXPECTED = "a torque such as 52 ± 3 Nm, or 52 ± 3 Nm + 90° ± 5°";
   private static final String DEGREES = "°|deg|deg\\.|degrees";
@@ -88,7 +91,13 @@ final class StageCell {
       faults.at(cell, TableCode.DATE, cell.shown(), EXPECTED + ", not a date");
       return parts;
     }
-    for (String text : cell.given().split(" ?(?:\\+(?!/-)|, then | then ) ?", -1)) {
+    String plain = AsWritten.stages(Conversions.without(cell.given()));
+    List<String> texts = List.of(plain.split(" ?\\+(?!/-) ?", -1));
+    int degreesUpTo = texts.size() - 1;
+    while (degreesUpTo > 0 && !texts.get(degreesUpTo).contains("°")) {
+      degreesUpTo--;
+    }
+    for (String text : texts) {
       Matcher stage = STAGE.matcher(text.strip());
       if (!stage.matches()) {
         faults.at(cell, TableCode.NUMBER, cell.shown(), EXPECTED);
@@ -110,7 +119,8 @@ final class StageCell {
       if (unit.isEmpty() && !own.equals("%")) {
         unit = own;
       }
-      if (!parts.isEmpty() && unit.isEmpty()) {
+      boolean united = parts.stream().anyMatch(part -> !part.unit().isEmpty());
+      if (!parts.isEmpty() && unit.isEmpty() && (united || parts.size() >= degreesUpTo)) {
         String expected = "° or a unit in every stage after the first";
         faults.at(cell, TableCode.TWO_READINGS, cell.shown(), expected);
         return List.of();
@@ -195,7 +205,8 @@ final class StageCell {
     String expected = "N·m, lbf·ft or lbf·in";
     if (part.unit().isEmpty()) {
       String found = cell.shown() + " without a unit";
-      faults.at(cell, TableCode.NO_UNIT, found, expected + " in the cell or its heading");
+      String where = expected + " in the cell or its heading";
+      faults.about(UNIT, Cell.option(UNIT, ""), cell, TableCode.NO_UNIT, found, where);
     } else if (unit.isEmpty()) {
       faults.at(cell, TableCode.OTHER_UNIT, "the unit " + Shown.quoted(part.unit()), expected);
     } else if (unit.get() == TorqueUnit.KILOGRAM_FORCE_METRE && part.amount().signum() > 0) {
@@ -221,7 +232,10 @@ final class StageCell {
     Matcher text =
         Pattern.compile("(?:±|\\+/-)? ?([0-9.,]+) ?([^0-9]*)").matcher(beside.cell().given());
     if (beside.cell().isEmpty()) {
-      faults.at(cell, TableCode.NO_TOLERANCE, cell.shown() + " without a tolerance", expected);
+      String found = cell.shown() + " without a tolerance";
+      Column asked = part.isAngle() ? Column.ANGLE_TOLERANCE : Column.TOLERANCE;
+      faults.about(
+          asked.label(), beside.cell(), cell, TableCode.NO_TOLERANCE, found, expected);
     } else if (!text.matches()) {
       faults.at(beside.cell(), TableCode.NUMBER, beside.cell().shown(), expected);
     } else {
@@ -229,7 +243,10 @@ final class StageCell {
       if (alone || unit.equals("%")) {
         return amount(beside.cell(), part, text.group(1), unit);
       }
-      faults.at(cell, TableCode.NO_TOLERANCE, cell.shown(), "a tolerance at each stage");
+      String each = "a tolerance at each stage, or one in %";
+      Column asked = part.isAngle() ? Column.ANGLE_TOLERANCE : Column.TOLERANCE;
+      faults.about(
+          asked.label(), beside.cell(), cell, TableCode.NO_TOLERANCE, cell.shown(), each);
     }
     return Optional.empty();
   }

@@ -7,18 +7,16 @@ import java.math.BigDecimal;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Makes a step of one row. */
 final class StepRow {
-  /** A unified thread: diameter, threads to the inch, series. */
-  private static final Pattern LIMIT = Pattern.compile("up to ([0-9]+(?:[.,][0-9]+)?) ?(mm|uses)");
+  /** ISO 898-2. */
+  private static final String NUT_CLASS = "5|6|8|9|10|12";
 
-  private static final Pattern UNIFIED =
-      Pattern.compile(
-          "(#(?:[0-9]|1[0-2])|[1-9]|(?:[1-9] )?[1-9][0-9]?/(?:2|4|8|16))\"? ?[-–] ?([1-9][0-9]?)"
-              + " ?(UNC|UNF|UNEF|UNS|UN)");
+  private static final Pattern LIMIT = Pattern.compile("up to ([0-9]+(?:[.,][0-9]+)?) ?(mm|uses)");
 
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final List<String> KINDS =
@@ -104,6 +102,13 @@ final class StepRow {
     }
   }
 
+  /** Where it stands whether the fastener is used once: a column "renew" may say that, or why. */
+  private Column oneTime() {
+    String renew = row.cell(Column.RENEW).given().toLowerCase(Locale.ROOT);
+    boolean says = renew.matches("yes|no") || AsWritten.word(Column.ONE_TIME, renew).isPresent();
+    return row.hasColumn(Column.ONE_TIME) || !says ? Column.ONE_TIME : Column.RENEW;
+  }
+
   /** Reasons, and a limit such as "up to 52.5 mm" or "up to 3 uses". */
   private void renew(ObjectNode fastener) {
     Cell cell = row.cell(Column.RENEW);
@@ -155,8 +160,10 @@ final class StepRow {
     thread(fastener);
     row.drive(fastener, "drive", Column.SOCKET);
     hardware(fastener);
-    row.truth(fastener, "oneTimeUse", Column.ONE_TIME, true);
-    renew(fastener);
+    row.truth(fastener, "oneTimeUse", oneTime(), true);
+    if (oneTime() == Column.ONE_TIME) {
+      renew(fastener);
+    }
     friction(fastener);
     List<String> states =
         List.of("dry", "oiled", "greased", "paste", "threadlocker", "as-delivered", "unstated");
@@ -167,7 +174,7 @@ final class StepRow {
         fastener, "joint", Column.JOINT, List.of("bonded-bush", "spherical-joint", "rigid"), false);
     row.text(fastener, "arm", Column.ARM, false);
     row.truth(fastener, "wheel", Column.WHEEL, false);
-    row.text(fastener, "nutClass", Column.NUT_CLASS, false);
+    row.text(fastener, "nutClass", nutClass(fastener), false);
     row.word(
         fastener, "tappedIn", Column.TAPPED_IN, List.of("steel", "cast-iron", "aluminium"), false);
     row.number(fastener, "engagement", Column.ENGAGEMENT);
@@ -179,7 +186,7 @@ final class StepRow {
     row.whole(fastener, "count", Column.COUNT, false);
     order(fastener);
     ObjectNode variant = fastener.putArray("variants").addObject();
-    marking(variant);
+    marking(variant, nutClass(fastener) == Column.MARKING);
     variant.set("stages", new StageCell(faults).stages(row));
     return fastener;
   }
@@ -208,20 +215,15 @@ final class StepRow {
 
   private void thread(ObjectNode fastener) {
     Cell cell = row.required(Column.THREAD);
-    String text =
-        cell.given().toUpperCase(Locale.ROOT).replace(',', '.').replaceAll(" ?[X×*] ?", "x");
-    String plain = text.replaceFirst("(\\.[0-9]*?)0+$", "$1").replaceFirst("\\.$", "");
-    Matcher unified = UNIFIED.matcher(cell.given().toUpperCase(Locale.ROOT));
-    if (plain.matches("M[1-9][0-9]?(\\.[0-9])?x[0-9](\\.[0-9]{1,2})?")) {
-      fastener.put("thread", plain);
-    } else if (unified.matches()) {
-      fastener.put("thread", unified.group(1) + "-" + unified.group(2) + " " + unified.group(3));
+    Optional<String> thread = Threads.read(cell.given());
+    if (thread.isPresent()) {
+      fastener.put("thread", thread.get());
     } else if (!cell.isEmpty()) {
       faults.at(
           cell,
           TableCode.THREAD,
           cell.shown(),
-          "diameter and pitch, such as M12x1.5 or 1/2-20 UNF");
+          "diameter and a pitch of its table (ISO 261, ASME B1.1), such as M12x1.5 or 1/2-20 UNF");
     }
   }
 
@@ -238,12 +240,21 @@ final class StepRow {
     }
   }
 
-  private void marking(ObjectNode variant) {
+  /** The class of a nut may stand in the column of classes: 8, where a bolt has 8.8. */
+  private Column nutClass(ObjectNode fastener) {
+    String stated = row.cell(Column.MARKING).given();
+    boolean nut = fastener.path("hardware").asText().endsWith("nut");
+    return nut && stated.matches(NUT_CLASS) && row.cell(Column.NUT_CLASS).isEmpty()
+        ? Column.MARKING
+        : Column.NUT_CLASS;
+  }
+
+  private void marking(ObjectNode variant, boolean nutClass) {
     Cell cell = row.cell(Column.MARKING);
-    if (cell.isEmpty()) {
+    if (cell.isEmpty() || nutClass) {
       return;
     }
-    String text = cell.given().replace(',', '.').replaceFirst("(?i)^class ", "");
+    String text = cell.given().replace(',', '.').replaceFirst("(?i)^(class|cl\\.?|grade) ", "");
     List<String> classes = List.of("4.6", "4.8", "5.6", "5.8", "6.8", "8.8", "9.8", "10.9", "12.9");
     if (classes.contains(text)) {
       variant.put("marking", text);

@@ -11,7 +11,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Makes phases and steps of the rows of a table; rows of one fastener become its variants. */
 final class Steps {
@@ -19,7 +22,10 @@ final class Steps {
 
   private final Layout layout;
   private final Map<Column, String> given;
+  private final Answers answers;
   private final TableFaults faults;
+  private final OneSided oneSided;
+  private final Map<String, Integer> named = new HashMap<>();
   private final ArrayNode phases = NODES.arrayNode();
   private final List<ObjectNode> steps = new ArrayList<>();
   private final Map<String, Integer> rows = new HashMap<>();
@@ -28,10 +34,12 @@ final class Steps {
   private int lastNumber;
   private int emptyRows;
 
-  Steps(Layout layout, Map<Column, String> given, TableFaults faults) {
+  Steps(Layout layout, Map<Column, String> given, Answers answers, TableFaults faults) {
     this.layout = layout;
     this.given = given;
+    this.answers = answers;
     this.faults = faults;
+    this.oneSided = new OneSided(faults);
   }
 
   /** Reads every row after the heading. */
@@ -45,13 +53,33 @@ final class Steps {
       } else if (isTitle(row)) {
         name = grid.cell(row, 0).text();
       } else {
-        add(new RowCells(layout, row, given, faults));
+        add(new RowCells(layout, row, given, answers, name(row), faults));
       }
     }
+    oneSided.requirePairs();
+    faults.inRow("");
     if (steps.isEmpty()) {
       faults.file(TableCode.EMPTY_CELL, "no row below the heading", "a row for each fastener");
     }
     nameSteps();
+  }
+
+  /** What names a row in questions: phase, fastener or title, class; counted if it comes again. */
+  private String name(int row) {
+    String what = shown(row, Column.FASTENER).isEmpty() ? shown(row, Column.STEP) : shown(row, Column.FASTENER);
+    String phase = shown(row, Column.PHASE).isEmpty() ? name : shown(row, Column.PHASE);
+    String whole =
+        Stream.of(phase, what.isEmpty() ? "row " + (row + 1) : what, shown(row, Column.MARKING))
+            .filter(part -> !part.isEmpty())
+            .collect(Collectors.joining(", "))
+            .replace('|', '/');
+    int times = named.merge(whole, 1, Integer::sum);
+    return times == 1 ? whole : whole + " #" + times;
+  }
+
+  private String shown(int row, Column meaning) {
+    int column = layout.column(meaning);
+    return column < 0 ? "" : layout.grid().cell(row, column).given();
   }
 
   /** Whether a row is one text over joined cells of the whole width: the name of a phase. */
@@ -75,8 +103,12 @@ final class Steps {
     } else if (layout.column(Column.SOURCE) >= 0) {
       row.required(Column.SOURCE);
     }
-    ArrayNode list = phase(row);
     ObjectNode step = new StepRow(row, faults).step();
+    Optional<OneSided.Side> side = oneSided.side(row, step);
+    if (side.isPresent() && oneSided.isOther(row, step, side.get())) {
+      return;
+    }
+    ArrayNode list = phase(row, side.isPresent());
     ObjectNode before =
         list.isEmpty() ? NODES.objectNode() : (ObjectNode) list.get(list.size() - 1);
     if (marked(step) && marked(before) && sameFastener(step, before)) {
@@ -100,10 +132,10 @@ final class Steps {
   }
 
   /** The steps of the phase that a row belongs to; the phase is begun if it is another one. */
-  private ArrayNode phase(RowCells row) {
+  private ArrayNode phase(RowCells row, boolean pair) {
     Cell named = row.cell(Column.PHASE);
     String phase = named.isEmpty() ? name.isEmpty() ? "tighten" : name : named.given();
-    Cell side = row.required(Column.SIDE);
+    Cell side = pair ? Cell.option(Column.SIDE.label(), "both") : row.required(Column.SIDE);
     String each =
         switch (side.given().toLowerCase(Locale.ROOT).replace('-', ' ')) {
           case "side", "each side", "both", "both sides", "left and right", "l+r", "l/r" -> "side";

@@ -37,7 +37,8 @@ public enum TableCode implements Fault.Code {
   OUT_OF_PLACE("TAB-027", "A cell holds something that this kind of step does not have."),
   HEAD("TAB-028", "A line above the table, or a --set or --map, cannot be taken."),
   EXISTS("TAB-029", "The file to be written is there already."),
-  CANNOT_WRITE("TAB-030", "The file cannot be written.");
+  CANNOT_WRITE("TAB-030", "The file cannot be written."),
+  ANSWERS("TAB-031", "A file of answers is none, or an answer to empty cells names no row.");
 
   private final String id;
   private final String meaning;

@@ -63,6 +63,13 @@ final class TableHead {
     take(word, cells);
   }
 
+  /** Takes what was answered about a line that is not there; several are divided by bars. */
+  void answer(String word, String value) {
+    for (String each : value.split(" ?\\| ?", -1)) {
+      option(word, each);
+    }
+  }
+
   private void take(String word, List<Cell> cells) {
     Cell first = cells.get(0);
     switch (word) {
@@ -178,7 +185,8 @@ final class TableHead {
         };
     String option = field.equals("values") ? "--source" : "--set \"" + word + "=...\"";
     String expected = "a line above the table that begins with it, or " + option;
-    faults.file(TableCode.MISSING_COLUMN, "no " + word, expected);
+    faults.inRow("");
+    faults.missing(word, expected);
   }
 
   /** The lines above the table that were not taken. */

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -25,9 +26,14 @@ import org.undercall.text.Shown;
  * @param preview what was taken as what, for the user
  * @param rows the row from 1 that each step came from, by the JSON pointer to the step
  * @param faults every doubtful cell; none if the text can be used
+ * @param questions what would settle them, as far as an answer can
  */
 public record TorqueTable(
-    String json, List<String> preview, Map<String, Integer> rows, List<Fault.Finding> faults) {
+    String json,
+    List<String> preview,
+    Map<String, Integer> rows,
+    List<Fault.Finding> faults,
+    List<Question> questions) {
   /** The largest file read, in bytes. */
   static final int MOST_BYTES = 2 * 1024 * 1024;
 
@@ -38,6 +44,7 @@ public record TorqueTable(
     preview = List.copyOf(preview);
     rows = Map.copyOf(rows);
     faults = List.copyOf(faults);
+    questions = List.copyOf(questions);
   }
 
   /**
@@ -46,12 +53,27 @@ public record TorqueTable(
    * @param set values for what has no column or line, by its name
    * @param map meanings of columns, by heading or letters; {@code -} for none
    * @param sheet the sheet of a workbook; empty for the only one
+   * @param answers what was answered about it
    */
   public record Wishes(
-      List<Map.Entry<String, String>> set, Map<String, String> map, Optional<String> sheet) {
+      List<Map.Entry<String, String>> set,
+      Map<String, String> map,
+      Optional<String> sheet,
+      Answers answers) {
+    /** No wish and no answer. */
+    public static final Wishes NONE =
+        new Wishes(List.of(), Map.of(), Optional.empty(), Answers.NONE);
+
     public Wishes {
       set = List.copyOf(set);
       map = Map.copyOf(map);
+    }
+
+    /** Meanings of columns, as given and as answered. */
+    private Map<String, String> columns() {
+      Map<String, String> all = new HashMap<>(answers.meanings());
+      all.putAll(map);
+      return all;
     }
   }
 
@@ -69,7 +91,7 @@ public record TorqueTable(
         name.toLowerCase(Locale.ROOT).endsWith(".xlsx")
             ? List.of(XlsxGrid.read(bytes, wishes.sheet(), faults))
             : CsvGrid.read(bytes, faults);
-    return of(Layout.find(grids, wishes.map(), faults), wishes, faults);
+    return of(Layout.find(grids, wishes.columns(), faults), wishes, faults);
   }
 
   /**
@@ -80,13 +102,16 @@ public record TorqueTable(
   public static TorqueTable readAgain(String csv) throws Fault {
     TableFaults faults = new TableFaults("the table");
     List<Grid> grids = CsvGrid.read(csv.getBytes(StandardCharsets.UTF_8), faults);
-    Wishes none = new Wishes(List.of(), Map.of(), Optional.empty());
-    return of(Layout.find(grids, Map.of(), faults), none, faults);
+    return of(Layout.find(grids, Map.of(), faults), Wishes.NONE, faults);
   }
 
   private static TorqueTable of(Layout layout, Wishes wishes, TableFaults faults) throws Fault {
+    faults.under(layout);
     TableHead head = new TableHead(faults);
     head.above(layout);
+    for (String word : TableHead.WORDS) {
+      wishes.answers().find(word, "", "").ifPresent(answer -> head.answer(word, answer));
+    }
     Map<Column, String> given = new EnumMap<>(Column.class);
     for (Map.Entry<String, String> entry : wishes.set()) {
       String word = entry.getKey().strip().toLowerCase(Locale.ROOT);
@@ -99,7 +124,7 @@ public record TorqueTable(
         faults.add(TableCode.HEAD, "--set", Shown.quoted(word), expected);
       }
     }
-    Steps steps = new Steps(layout, given, faults);
+    Steps steps = new Steps(layout, given, wishes.answers(), faults);
     steps.read();
     ObjectNode root = head.root(steps.sources());
     root.set("phases", steps.phases());
@@ -107,7 +132,9 @@ public record TorqueTable(
     wishes.set().forEach(e -> preview.add("  --set " + e.getKey() + " = " + e.getValue()));
     head.notTaken().forEach(line -> preview.add("  above the table, not taken: " + line));
     preview.add(steps.counted());
-    return new TorqueTable(text(root), preview, steps.rows(), faults.all());
+    layout.askUntaken(wishes.columns(), faults);
+    return new TorqueTable(
+        text(root), preview, steps.rows(), faults.all(), faults.questions());
   }
 
   private static String text(ObjectNode root) {

@@ -1,6 +1,11 @@
 package org.undercall.command.table;
 
+import java.io.BufferedReader;
+import java.io.InputStreamReader;
 import java.io.PrintWriter;
+import java.io.Reader;
+import java.nio.charset.Charset;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -14,7 +19,9 @@ import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.undercall.adapter.procedure.ProcedureFile;
+import org.undercall.adapter.table.Answers;
 import org.undercall.adapter.table.TorqueTable;
+import org.undercall.command.desk.Terminal;
 import org.undercall.core.check.Finding;
 import org.undercall.core.check.ProcedureCheck;
 import org.undercall.core.check.Severity;
@@ -32,7 +39,8 @@ import picocli.CommandLine.Spec;
     name = "import",
     description = {
       "Make a procedure of a table of torques (CSV or XLSX).",
-      "Nothing is guessed: with one doubtful cell no file is written, and every one is named."
+      "Nothing is guessed: with one doubtful cell no procedure is written, and every one is named.",
+      "What is doubtful is asked: at the keyboard, or in a file of answers beside the table."
     },
     mixinStandardHelpOptions = true,
     exitCodeList = {
@@ -44,6 +52,7 @@ public final class ImportCommand implements Callable<Integer> {
   private static final Pattern STEP = Pattern.compile("/phases/[0-9]+/steps/[0-9]+");
 
   private final Clock clock;
+  private final Reader keyboard;
 
   @Spec private CommandSpec spec;
 
@@ -74,6 +83,18 @@ public final class ImportCommand implements Callable<Integer> {
   @Option(names = "--sheet", paramLabel = "NAME", description = "The sheet of a workbook.")
   private String sheet;
 
+  @Option(
+      names = "--answers",
+      paramLabel = "FILE",
+      description = "What was answered about the table (default: beside it, .answers.csv).")
+  private Path answersFile;
+
+  @Option(
+      names = "--ask",
+      negatable = true,
+      description = "Ask at the keyboard what is doubtful (default: at a terminal).")
+  private Boolean ask;
+
   @Option(names = "--force", description = "Overwrite a file that is there.")
   private boolean force;
 
@@ -87,22 +108,63 @@ public final class ImportCommand implements Callable<Integer> {
 
   /** Made by the command line reader. */
   public ImportCommand() {
-    this(Clock.system(ZoneId.systemDefault()));
+    this(
+        Clock.system(ZoneId.systemDefault()),
+        new InputStreamReader(System.in, Charset.defaultCharset()));
   }
 
-  ImportCommand(Clock clock) {
+  ImportCommand(Clock clock, Reader keyboard) {
     this.clock = clock;
+    this.keyboard = keyboard;
   }
 
   @Override
   public Integer call() throws Fault {
     PrintWriter lines = spec.commandLine().getOut();
-    TorqueTable table = TorqueTable.read(file, wishes());
+    Path kept = Optional.ofNullable(answersFile).orElseGet(() -> Path.of(file + ".answers.csv"));
+    Answers answers = Files.exists(kept) ? Answers.read(kept) : Answers.NONE;
+    TorqueTable table = TorqueTable.read(file, wishes(answers));
     table.preview().forEach(lines::println);
     lines.flush();
+    if (!table.questions().isEmpty() && asks()) {
+      TableInterview interview = new TableInterview(new BufferedReader(keyboard), lines, answers);
+      table = interview.ask(table, more -> TorqueTable.read(file, wishes(more)));
+      answers = interview.answers();
+      keep(kept, answers, table, lines);
+    }
     if (!table.faults().isEmpty()) {
+      if (!asks()) {
+        keep(kept, answers, table, lines);
+      }
       return faults(table.faults());
     }
+    return judged(table, lines);
+  }
+
+  private boolean asks() {
+    return ask == null ? !preview && Terminal.ofProgram().attended() : ask;
+  }
+
+  /** Keeps the answers, and what is still to be answered; a place that cannot be written is told. */
+  private void keep(Path kept, Answers answers, TorqueTable table, PrintWriter lines) {
+    int open = table.questions().size();
+    if (preview || (open == 0 && answers.equals(Answers.NONE))) {
+      return;
+    }
+    try {
+      NewFile.write(kept, answers.csv(table.questions()), true);
+      String told = open == 1 ? "1 question is" : open + " questions are";
+      lines.println(
+          open == 0
+              ? "Answers kept in " + kept.getFileName() + "."
+              : told + " in " + kept.getFileName() + ": answer in its last column, then import again.");
+    } catch (Fault e) {
+      lines.println("The questions were not kept: " + e.getMessage());
+    }
+    lines.flush();
+  }
+
+  private int judged(TorqueTable table, PrintWriter lines) throws Fault {
     Path target = Optional.ofNullable(out).orElseGet(this::besideTable);
     Procedure procedure;
     try {
@@ -134,7 +196,7 @@ public final class ImportCommand implements Callable<Integer> {
     return clean ? 0 : 3;
   }
 
-  private TorqueTable.Wishes wishes() {
+  private TorqueTable.Wishes wishes(Answers answers) {
     List<Map.Entry<String, String>> given = new ArrayList<>();
     for (String entry : set) {
       int cut = entry.indexOf('=');
@@ -145,7 +207,7 @@ public final class ImportCommand implements Callable<Integer> {
       given.add(Map.entry(entry.substring(0, cut), entry.substring(cut + 1)));
     }
     Optional.ofNullable(source).ifPresent(text -> given.add(Map.entry("source", text)));
-    return new TorqueTable.Wishes(given, map, Optional.ofNullable(sheet));
+    return new TorqueTable.Wishes(given, map, Optional.ofNullable(sheet), answers);
   }
 
   private Path besideTable() {

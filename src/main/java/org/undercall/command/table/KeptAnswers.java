@@ -44,10 +44,7 @@ final class KeptAnswers {
     Kept kept = DraftTable.read(file);
     Draft draft = kept.draft();
     if (!kept.rows().isEmpty()) {
-      TorqueTable.Wishes none =
-          new TorqueTable.Wishes(
-              java.util.List.of(), java.util.Map.of(), java.util.Optional.empty());
-      TorqueTable table = TorqueTable.read(file, none);
+      TorqueTable table = TorqueTable.read(file, TorqueTable.Wishes.NONE);
       if (!table.faults().isEmpty()) {
         throw new Fault(table.faults());
       }

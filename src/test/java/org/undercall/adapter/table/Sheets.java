@@ -49,7 +49,8 @@ final class Sheets {
             Map.entry("lubrication", "dry"),
             Map.entry("angle tolerance", "5")),
         Map.of(),
-        Optional.empty());
+        Optional.empty(),
+        Answers.NONE);
   }
 
   /** A workbook of one sheet. */

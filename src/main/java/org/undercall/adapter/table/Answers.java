@@ -1,0 +1,171 @@
+package org.undercall.adapter.table;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.csv.CSVFormat;
+import org.undercall.port.Fault;
+
+/**
+ * What was answered about a table. Kept as a table of its own, so that it can be edited and given
+ * back, and so that a later revision of the same list asks only what is new.
+ *
+ * @param all the answers, the first that fits counts
+ */
+public record Answers(List<Answer> all) {
+  /** No answer. */
+  public static final Answers NONE = new Answers(List.of());
+
+  private static final List<String> HEADINGS =
+      List.of("asked", "read", "rows", "where", "expected", "possible", "answer");
+  private static final int ASKED = 0;
+  private static final int READ = 1;
+  private static final int ROWS = 2;
+  private static final int ANSWER = 6;
+  private static final int MOST_BYTES = 2 * 1024 * 1024;
+  private static final String BETWEEN = " | ";
+  private static final String DIVIDED = " ?\\| ?";
+
+  /**
+   * One answer.
+   *
+   * @param asked as in the question
+   * @param read as in the question
+   * @param rows the rows it is for; none for the whole table
+   * @param answer what should stand there; {@code -} for nothing
+   */
+  public record Answer(String asked, String read, List<String> rows, String answer) {
+    public Answer {
+      rows = List.copyOf(rows);
+    }
+
+    private boolean fits(String askedNow, String readNow, String row) {
+      return asked.equals(askedNow)
+          && read.equals(readNow)
+          && (rows.contains(row) || rows.isEmpty());
+    }
+  }
+
+  public Answers {
+    all = List.copyOf(all);
+  }
+
+  /** These and one more, which goes before. */
+  public Answers with(Answer answer) {
+    List<Answer> more = new ArrayList<>(List.of(answer));
+    more.addAll(all);
+    return new Answers(more);
+  }
+
+  /** What was answered for a row; a blank row is the table as a whole. */
+  Optional<String> find(String asked, String read, String row) {
+    return all.stream().filter(a -> a.fits(asked, read, row)).map(Answer::answer).findFirst();
+  }
+
+  /** What columns were said to mean, by their headings. */
+  Map<String, String> meanings() {
+    Map<String, String> found = new HashMap<>();
+    all.stream()
+        .filter(a -> a.asked().equals(Layout.ASKED))
+        .forEach(a -> found.putIfAbsent(a.read(), a.answer()));
+    return found;
+  }
+
+  /**
+   * Reads a file of answers. A question without an answer is none.
+   *
+   * @throws Fault TAB-031 if it is no such table, or an answer to an empty cell names no row
+   */
+  public static Answers read(Path file) throws Fault {
+    String name = String.valueOf(file.getFileName());
+    TableFaults faults = new TableFaults(name);
+    Grid grid = grid(file, faults);
+    List<Answer> answers = new ArrayList<>();
+    for (int row = 1; row < grid.rows().size(); row++) {
+      String asked = grid.cell(row, ASKED).given();
+      String read = grid.cell(row, READ).given();
+      String answer = grid.cell(row, ANSWER).text();
+      List<String> rows = divided(grid.cell(row, ROWS).given());
+      boolean filled = read.isEmpty() && rows.isEmpty() && Column.of(asked).isPresent();
+      if (filled && !answer.isEmpty()) {
+        faults.at(
+            grid.own(row, ROWS),
+            TableCode.ANSWERS,
+            "no row",
+            "the rows whose cell is empty, a bar between them");
+      } else if (!answer.isEmpty()) {
+        answers.add(new Answer(asked, read, rows, answer));
+      }
+    }
+    faults.throwIfAny();
+    return new Answers(answers);
+  }
+
+  private static Grid grid(Path file, TableFaults faults) throws Fault {
+    try {
+      if (Files.size(file) > MOST_BYTES) {
+        faults.file(TableCode.TOO_LARGE, "more than 2 MB", "at most 2 MB");
+      }
+      faults.throwIfAny();
+      for (Grid grid : CsvGrid.read(Files.readAllBytes(file), faults)) {
+        if (grid.width() > ANSWER
+            && grid.cell(0, ASKED).given().equals(HEADINGS.get(ASKED))
+            && grid.cell(0, ANSWER).given().equals(HEADINGS.get(ANSWER))) {
+          return grid;
+        }
+      }
+    } catch (IOException e) {
+      faults.file(TableCode.NOT_READABLE, Fault.kind(e), "a file of answers to read");
+    }
+    faults.file(TableCode.ANSWERS, "another table", "the columns " + String.join(", ", HEADINGS));
+    throw new Fault(faults.all());
+  }
+
+  private static List<String> divided(String text) {
+    return text.isEmpty() ? List.of() : List.of(text.split(DIVIDED, -1));
+  }
+
+  /** The answers as a table in CSV, after the questions that are still open. */
+  public String csv(List<Question> open) {
+    CSVFormat format = CSVFormat.DEFAULT;
+    StringBuilder text = new StringBuilder("\uFEFF").append(line(format, HEADINGS));
+    for (Question each : open) {
+      List<String> rows = each.isOfAWord() ? List.of() : each.rows();
+      text.append(
+          line(
+              format,
+              List.of(
+                  each.asked(),
+                  each.read(),
+                  String.join(BETWEEN, rows),
+                  String.join(", ", each.places()),
+                  each.expected(),
+                  String.join(BETWEEN, each.possible()),
+                  "")));
+    }
+    for (Answer each : all) {
+      text.append(
+          line(
+              format,
+              List.of(
+                  each.asked(),
+                  each.read(),
+                  String.join(BETWEEN, each.rows()),
+                  "",
+                  "",
+                  "",
+                  each.answer())));
+    }
+    return text.toString();
+  }
+
+  private static String line(CSVFormat format, List<String> cells) {
+    Object[] safe = cells.stream().map(c -> c.replaceFirst("^(?=[=+@-])", "'")).toArray();
+    return format.format(safe) + "\r\n";
+  }
+}

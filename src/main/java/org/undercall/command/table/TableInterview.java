@@ -1,0 +1,121 @@
+package org.undercall.command.table;
+
+import java.io.BufferedReader;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.undercall.adapter.table.Answers;
+import org.undercall.adapter.table.Question;
+import org.undercall.adapter.table.TorqueTable;
+import org.undercall.port.Fault;
+
+/** Asks at the keyboard what a table does not say for certain, until it says all. */
+final class TableInterview {
+  private static final String HELP =
+      "Answer with a number of the list, or with what should stand in the cell; - for nothing. "
+          + "each: one by one; skip: later; stop: keep it and end.";
+
+  private final BufferedReader keyboard;
+  private final PrintWriter out;
+  private Answers answers;
+
+  TableInterview(BufferedReader keyboard, PrintWriter out, Answers answers) {
+    this.keyboard = keyboard;
+    this.out = out;
+    this.answers = answers;
+  }
+
+  /** A table that can be read again with other answers. */
+  interface Reading {
+    TorqueTable with(Answers answers) throws Fault;
+  }
+
+  Answers answers() {
+    return answers;
+  }
+
+  /**
+   * Asks for everything once, and once more for what an answer did not settle.
+   *
+   * @return the table as it is with what was answered
+   */
+  TorqueTable ask(TorqueTable read, Reading reading) throws Fault {
+    TorqueTable table = read;
+    out.println(HELP);
+    try {
+      Answers before = Answers.NONE;
+      while (!table.questions().isEmpty() && !answers.equals(before)) {
+        before = answers;
+        for (Question question : table.questions()) {
+          ask(question);
+        }
+        table = reading.with(answers);
+      }
+    } catch (TypedInterview.BrokenOff e) {
+      out.println("Stopped.");
+      return reading.with(answers);
+    }
+    return table;
+  }
+
+  private void ask(Question question) throws TypedInterview.BrokenOff {
+    out.println();
+    out.println(question.asked() + ", " + where(question) + ": found " + found(question));
+    out.println("  expected " + question.expected());
+    answer(question, "Answer" + (question.rows().size() > 1 ? " for all" : ""))
+        .ifPresent(
+            given -> {
+              List<String> rows = question.isOfAWord() ? List.of() : question.rows();
+              answers =
+                  answers.with(new Answers.Answer(question.asked(), question.read(), rows, given));
+            });
+  }
+
+  private Optional<String> answer(Question question, String prompt)
+      throws TypedInterview.BrokenOff {
+    for (int i = 0; i < question.possible().size(); i++) {
+      out.println("  " + (i + 1) + "  " + question.possible().get(i));
+    }
+    String given = TypedInterview.line(keyboard, out, prompt + ": ");
+    switch (given.toLowerCase(Locale.ROOT)) {
+      case "stop" -> throw new TypedInterview.BrokenOff();
+      case "", "skip" -> {
+        return Optional.empty();
+      }
+      case "each" -> {
+        for (String row : question.rows()) {
+          Question one = one(question, row);
+          out.println();
+          out.println(one.asked() + ", " + row + ": found " + found(one));
+          answer(one, "Answer").ifPresent(text -> keep(one, text));
+        }
+        return Optional.empty();
+      }
+      default -> {
+        boolean number = given.matches("[1-9]") && Integer.parseInt(given) <= question.possible().size();
+        return Optional.of(number ? question.possible().get(Integer.parseInt(given) - 1) : given);
+      }
+    }
+  }
+
+  private void keep(Question one, String text) {
+    answers = answers.with(new Answers.Answer(one.asked(), one.read(), one.rows(), text));
+  }
+
+  private static Question one(Question all, String row) {
+    return new Question(
+        all.asked(), all.read(), List.of(row), all.places(), all.code(), all.expected(), all.possible());
+  }
+
+  private static String found(Question question) {
+    return question.read().isEmpty() ? "nothing" : '"' + question.read() + '"';
+  }
+
+  private static String where(Question question) {
+    List<String> rows = question.rows();
+    return rows.isEmpty()
+        ? "for the whole table"
+        : rows.size() == 1 ? rows.get(0) : rows.size() + " rows: " + String.join(" | ", rows);
+  }
+}
