@@ -44,6 +44,10 @@ public record Answers(List<Answer> all) {
       rows = List.copyOf(rows);
     }
 
+    private boolean isAsked(Answer other) {
+      return asked.equals(other.asked) && read.equals(other.read) && rows.equals(other.rows);
+    }
+
     private boolean fits(String askedNow, String readNow, String row) {
       return asked.equals(askedNow)
           && read.equals(readNow)
@@ -55,10 +59,10 @@ public record Answers(List<Answer> all) {
     all = List.copyOf(all);
   }
 
-  /** These and one more, which goes before. */
+  /** These and one more, which goes before and takes the place of one to the same question. */
   public Answers with(Answer answer) {
     List<Answer> more = new ArrayList<>(List.of(answer));
-    more.addAll(all);
+    all.stream().filter(old -> !old.isAsked(answer)).forEach(more::add);
     return new Answers(more);
   }
 
@@ -72,6 +76,7 @@ public record Answers(List<Answer> all) {
     Map<String, String> found = new HashMap<>();
     all.stream()
         .filter(a -> a.asked().equals(Layout.ASKED))
+        .filter(a -> a.answer().equals("-") || Column.of(a.answer()).isPresent())
         .forEach(a -> found.putIfAbsent(a.read(), a.answer()));
     return found;
   }

@@ -23,31 +23,93 @@ final class AsWritten {
           Map.of(
               YES,
               List.of(
-                  "y", "true", "x", "✓", "✔", "•", "●", "new", "renew", "renewed", "replace",
-                  "replaced", "always renew", "always replace", "must be renewed",
-                  "must be replaced", "one time", "one-time", "one time use", "one-time use",
-                  "single use", "single-use", "use once", "do not reuse", "do not re-use", "discard",
-                  "not reusable", "not re-usable", "non-reusable", "new bolt", "new bolts", "new nut",
-                  "new nuts", "new screw", "new screws"),
+                  "y",
+                  "true",
+                  "x",
+                  "✓",
+                  "✔",
+                  "•",
+                  "●",
+                  "new",
+                  "renew",
+                  "renewed",
+                  "replace",
+                  "replaced",
+                  "always renew",
+                  "always replace",
+                  "must be renewed",
+                  "must be replaced",
+                  "one time",
+                  "one-time",
+                  "one time use",
+                  "one-time use",
+                  "single use",
+                  "single-use",
+                  "use once",
+                  "do not reuse",
+                  "do not re-use",
+                  "discard",
+                  "not reusable",
+                  "not re-usable",
+                  "non-reusable",
+                  "new bolt",
+                  "new bolts",
+                  "new nut",
+                  "new nuts",
+                  "new screw",
+                  "new screws"),
               NO,
               List.of(
-                  "n", "false", "re-use", "reuse", "reusable", "re-usable", "may be reused",
-                  "may be re-used", "can be reused", "can be re-used")),
+                  "n",
+                  "false",
+                  "re-use",
+                  "reuse",
+                  "reusable",
+                  "re-usable",
+                  "may be reused",
+                  "may be re-used",
+                  "can be reused",
+                  "can be re-used")),
           Column.NEEDS,
           Map.of(
               "ride-height",
               List.of(
-                  "ride height", "at ride height", "normal ride height", "tighten at ride height",
-                  "laden", "when laden", "suspension laden", "wheels on ground",
-                  "wheels on the ground", "wheel on ground", "on wheels", "on its wheels",
-                  "on ground", "on the ground", "vehicle on ground", "vehicle on its wheels",
-                  "car on ground", "car on its wheels", "weight on wheels",
-                  "vehicle weight on wheels", "suspension loaded", "suspension loaded by the car",
-                  "design height", "curb height", "kerb height"),
+                  "ride height",
+                  "at ride height",
+                  "normal ride height",
+                  "tighten at ride height",
+                  "laden",
+                  "when laden",
+                  "suspension laden",
+                  "wheels on ground",
+                  "wheels on the ground",
+                  "wheel on ground",
+                  "on wheels",
+                  "on its wheels",
+                  "on ground",
+                  "on the ground",
+                  "vehicle on ground",
+                  "vehicle on its wheels",
+                  "car on ground",
+                  "car on its wheels",
+                  "weight on wheels",
+                  "vehicle weight on wheels",
+                  "suspension loaded",
+                  "suspension loaded by the car",
+                  "design height",
+                  "curb height",
+                  "kerb height"),
               "full-droop",
               List.of(
-                  "full droop", "at full droop", "hanging", "suspension hanging", "wheels hanging",
-                  "fully extended", "suspension fully extended", "full rebound", "unloaded and hanging"),
+                  "full droop",
+                  "at full droop",
+                  "hanging",
+                  "suspension hanging",
+                  "wheels hanging",
+                  "fully extended",
+                  "suspension fully extended",
+                  "full rebound",
+                  "unloaded and hanging"),
               "any",
               List.of("any height", "at any height", "not critical", "does not matter")),
           Column.HARDWARE,
@@ -58,8 +120,12 @@ final class AsWritten {
               List.of("nuts", "hex nut", "flange nut", "castle nut", "plain nut"),
               "self-locking-nut",
               List.of(
-                  "self-locking nut", "self locking nut", "selflocking nut",
-                  "nyloc nut", "nylon insert nut", "prevailing torque nut")),
+                  "self-locking nut",
+                  "self locking nut",
+                  "selflocking nut",
+                  "nyloc nut",
+                  "nylon insert nut",
+                  "prevailing torque nut")),
           Column.LUBRICATION,
           Map.of(
               "dry",
@@ -112,7 +178,18 @@ final class AsWritten {
       Pattern.compile("(?i)(?<=m|lb|lbs|lbf|ft|in|°) ?(?:[ /]) ?(?=[0-9.,]+ ?(?:± ?[0-9.,]+ ?)?°)");
   private static final Pattern PAD = Pattern.compile("^[+; ]+|[+;, ]+$");
 
+  private static final Pattern LOAD =
+      Pattern.compile(
+          "(?i)(?:at |when |with )?(?:normal )?(?:ride height|(?<!un)laden|(?:the )?(?:wheels?|vehicle|car)"
+              + " (?:standing )?on (?:the |its )?(?:ground|wheels)|full droop|fully extended"
+              + "|suspension (?:loaded|hanging))");
+
   private AsWritten() {}
+
+  /** The words of a note that speak of the load, if there are any: not what they mean. */
+  static Optional<String> loadIn(String note) {
+    return LOAD.matcher(note).results().map(MatchResult::group).findFirst();
+  }
 
   /** The word of the format that a cell means; empty if it is none that is known here. */
   static Optional<String> word(Column column, String text) {
@@ -143,7 +220,9 @@ final class AsWritten {
     for (int i = 0; i < numbers.size(); i++) {
       MatchResult each = numbers.get(i);
       String number =
-          each.group(1) != null ? each.group(1) : each.group(2) != null ? each.group(2) : each.group(3);
+          each.group(1) != null
+              ? each.group(1)
+              : each.group(2) != null ? each.group(2) : each.group(3);
       if (Integer.parseInt(number) != i + 1) {
         return text;
       }

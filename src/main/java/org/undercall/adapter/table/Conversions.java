@@ -31,6 +31,15 @@ final class Conversions {
                         : m.group()));
   }
 
+  /** Whether a torque stands beside one that is not the same. */
+  static boolean disagree(String text) {
+    return BOTH.matcher(text)
+        .results()
+        .anyMatch(
+            m ->
+                TorqueWord.of(m.group(2)).isPresent() && !same(m.group(1), m.group(2), m.group(3)));
+  }
+
   private static boolean same(String amount, String unit, String others) {
     Optional<BigDecimal> first = newtonMetres(amount, unit);
     return first.isPresent()
@@ -45,8 +54,7 @@ final class Conversions {
   }
 
   private static boolean close(BigDecimal first, BigDecimal other, Matcher one) {
-    double factor =
-        TorqueWord.of(one.group(2)).orElseThrow().newtonMetres().doubleValue();
+    double factor = TorqueWord.of(one.group(2)).orElseThrow().newtonMetres().doubleValue();
     int decimals = Math.max(0, new BigDecimal(one.group(1).replace(',', '.')).scale());
     double half = 0.6 * factor * Math.pow(10, -decimals);
     double apart = first.subtract(other).abs().doubleValue();

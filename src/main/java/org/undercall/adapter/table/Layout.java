@@ -116,12 +116,21 @@ record Layout(
     for (int column = 0; column < headings.size(); column++) {
       String heading = headings.get(column).text();
       int at = column;
-      boolean told = grid.rows().stream().skip(data).anyMatch(row -> at < row.size() && !row.get(at).isEmpty());
+      boolean told =
+          grid.rows().stream()
+              .skip(data)
+              .anyMatch(row -> at < row.size() && !row.get(at).isEmpty());
       boolean named = mapped.keySet().stream().anyMatch(key -> names(key, headings.get(at), at));
       if (told && !named && !heading.isEmpty() && meanings.get(column).isEmpty()) {
         faults.untaken(heading, Cell.letters(column));
       }
     }
+  }
+
+  /** How many cells below the heading hold something. */
+  int cells() {
+    return (int)
+        grid.rows().stream().skip(data).flatMap(List::stream).filter(c -> !c.isEmpty()).count();
   }
 
   private long known() {

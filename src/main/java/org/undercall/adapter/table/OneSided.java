@@ -12,8 +12,10 @@ import java.util.regex.Pattern;
  * one step for each side. A procedure has nothing for one side alone.
  */
 final class OneSided {
-  private static final Pattern LEFT = Pattern.compile("(?i)[ ,(]*\\b(left|lh|l/h|lhs)\\b[)]?( side)?");
-  private static final Pattern RIGHT = Pattern.compile("(?i)[ ,(]*\\b(right|rh|r/h|rhs)\\b[)]?( side)?");
+  private static final Pattern LEFT =
+      Pattern.compile("(?i)[ ,(]*\\b(left|lh|l/h|lhs)\\b[)]?( side)?");
+  private static final Pattern RIGHT =
+      Pattern.compile("(?i)[ ,(]*\\b(right|rh|r/h|rhs)\\b[)]?( side)?");
 
   /** A side. */
   enum Side {

@@ -13,11 +13,22 @@ import org.undercall.core.term.TorqueUnit;
 final class Possible {
   private static final List<String> MARKINGS =
       List.of("4.6", "4.8", "5.6", "5.8", "6.8", "8.8", "9.8", "10.9", "12.9");
-  private static final List<String> MONTHS =
+  private static final List<String> COLUMNS =
       List.of(
-          "jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
+          "fastener",
+          "thread",
+          "torque",
+          "class",
+          "socket",
+          "load condition",
+          "one time use",
+          "hardware",
+          "-");
+  private static final List<String> MONTHS =
+      List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
   private static final Pattern DAY_AND_MONTH =
-      Pattern.compile("([0-9]{1,2})[. -]*([A-Za-z]{3})[a-z]*\\.?|([A-Za-z]{3})[a-z]*[. -]*([0-9]{1,2})");
+      Pattern.compile(
+          "([0-9]{1,2})[. -]*([A-Za-z]{3})[a-z]*\\.?|([A-Za-z]{3})[a-z]*[. -]*([0-9]{1,2})");
   private static final Pattern GROUPED = Pattern.compile("([0-9]{1,3})[.,]([0-9]{3})(?![0-9])");
   private static final Pattern KILOGRAMS = Pattern.compile("([0-9]+(?:[.,][0-9]+)?) ?[A-Za-z·. ]+");
 
@@ -26,6 +37,9 @@ final class Possible {
   static List<String> of(String asked, String read, TableCode code) {
     if (asked.equals(StageCell.UNIT)) {
       return List.of("N·m", "lbf·ft", "lbf·in");
+    }
+    if (asked.equals(Layout.ASKED)) {
+      return COLUMNS;
     }
     Column column = Column.of(asked).orElse(null);
     if (column == null) {
@@ -44,6 +58,12 @@ final class Possible {
 
   private static List<String> torques(String read, TableCode code) {
     if (code == TableCode.TWO_READINGS) {
+      int bracket = read.indexOf('(');
+      if (bracket > 0) {
+        return List.of(
+            read.substring(0, bracket).strip(),
+            read.substring(bracket + 1).replace(")", "").strip());
+      }
       Matcher grouped = GROUPED.matcher(read);
       return grouped.find()
           ? List.of(grouped.replaceAll("$1.$2"), grouped.replaceAll("$1$2"))

@@ -28,6 +28,11 @@ public record Question(
     possible = List.copyOf(possible);
   }
 
+  /** Whether it asks what a column means. */
+  public boolean isOfAColumn() {
+    return asked.equals(Layout.ASKED);
+  }
+
   /**
    * Whether an answer is about a word, and so holds wherever that word stands. Any other, and any
    * about an empty cell, is for the rows it was asked for alone.

@@ -91,6 +91,11 @@ final class StageCell {
       faults.at(cell, TableCode.DATE, cell.shown(), EXPECTED + ", not a date");
       return parts;
     }
+    if (Conversions.disagree(cell.given())) {
+      String expected = "one torque: the two that stand there are not the same";
+      faults.at(cell, TableCode.TWO_READINGS, cell.shown(), expected);
+      return List.of();
+    }
     String plain = AsWritten.stages(Conversions.without(cell.given()));
     List<String> texts = List.of(plain.split(" ?\\+(?!/-) ?", -1));
     int degreesUpTo = texts.size() - 1;
@@ -234,8 +239,7 @@ final class StageCell {
     if (beside.cell().isEmpty()) {
       String found = cell.shown() + " without a tolerance";
       Column asked = part.isAngle() ? Column.ANGLE_TOLERANCE : Column.TOLERANCE;
-      faults.about(
-          asked.label(), beside.cell(), cell, TableCode.NO_TOLERANCE, found, expected);
+      faults.about(asked.label(), beside.cell(), cell, TableCode.NO_TOLERANCE, found, expected);
     } else if (!text.matches()) {
       faults.at(beside.cell(), TableCode.NUMBER, beside.cell().shown(), expected);
     } else {
@@ -245,8 +249,7 @@ final class StageCell {
       }
       String each = "a tolerance at each stage, or one in %";
       Column asked = part.isAngle() ? Column.ANGLE_TOLERANCE : Column.TOLERANCE;
-      faults.about(
-          asked.label(), beside.cell(), cell, TableCode.NO_TOLERANCE, cell.shown(), each);
+      faults.about(asked.label(), beside.cell(), cell, TableCode.NO_TOLERANCE, cell.shown(), each);
     }
     return Optional.empty();
   }

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.undercall.text.Shown;
 
 /** Makes a step of one row. */
 final class StepRow {
@@ -167,8 +168,11 @@ final class StepRow {
     friction(fastener);
     List<String> states =
         List.of("dry", "oiled", "greased", "paste", "threadlocker", "as-delivered", "unstated");
-    row.word(fastener, "lubrication", Column.LUBRICATION, states, true);
-    row.word(fastener, "needs", Column.NEEDS, CONDITIONS, true);
+    if (row.cell(Column.LUBRICATION).isEmpty()) {
+      fastener.put("lubrication", "unstated");
+    }
+    row.word(fastener, "lubrication", Column.LUBRICATION, states, false);
+    needs(fastener);
     row.text(fastener, "needsReason", Column.REASON, false);
     row.word(
         fastener, "joint", Column.JOINT, List.of("bonded-bush", "spherical-joint", "rigid"), false);
@@ -186,9 +190,23 @@ final class StepRow {
     row.whole(fastener, "count", Column.COUNT, false);
     order(fastener);
     ObjectNode variant = fastener.putArray("variants").addObject();
-    marking(variant, nutClass(fastener) == Column.MARKING);
+    marking(variant, nutClass(fastener) == Column.MARKING, fastener.has("hardware"));
     variant.set("stages", new StageCell(faults).stages(row));
     return fastener;
+  }
+
+  /** What a note says of the load is no answer, but stands in the question. */
+  private void needs(ObjectNode fastener) {
+    Cell cell = row.cell(Column.NEEDS);
+    Optional<String> said = AsWritten.loadIn(row.cell(Column.NOTE).given());
+    if (cell.isEmpty() && cell.kind() != Cell.Kind.REPORTED && said.isPresent()) {
+      Cell place = cell.row() < 0 ? row.cell(Column.NOTE) : cell;
+      String expected = "the load condition; the note says " + Shown.quoted(said.get());
+      String asked = Column.NEEDS.label();
+      faults.about(asked, cell, place, TableCode.EMPTY_CELL, "nothing", expected);
+    } else {
+      row.word(fastener, "needs", Column.NEEDS, CONDITIONS, true);
+    }
   }
 
   /** The least and the most, of thread and seat alike: {@code 0.1 to 0.16}. */
@@ -249,9 +267,10 @@ final class StepRow {
         : Column.NUT_CLASS;
   }
 
-  private void marking(ObjectNode variant, boolean nutClass) {
+  private void marking(ObjectNode variant, boolean nutClass, boolean known) {
     Cell cell = row.cell(Column.MARKING);
-    if (cell.isEmpty() || nutClass) {
+    boolean mayBeNut = !known && cell.given().matches(NUT_CLASS);
+    if (cell.isEmpty() || nutClass || mayBeNut) {
       return;
     }
     String text = cell.given().replace(',', '.').replaceFirst("(?i)^(class|cl\\.?|grade) ", "");

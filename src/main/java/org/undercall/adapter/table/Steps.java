@@ -66,10 +66,16 @@ final class Steps {
 
   /** What names a row in questions: phase, fastener or title, class; counted if it comes again. */
   private String name(int row) {
-    String what = shown(row, Column.FASTENER).isEmpty() ? shown(row, Column.STEP) : shown(row, Column.FASTENER);
+    String what =
+        Stream.concat(
+                Stream.of(shown(row, Column.FASTENER), shown(row, Column.STEP)),
+                layout.grid().rows().get(row).stream().map(Cell::given))
+            .filter(text -> !text.isEmpty())
+            .findFirst()
+            .orElse("");
     String phase = shown(row, Column.PHASE).isEmpty() ? name : shown(row, Column.PHASE);
     String whole =
-        Stream.of(phase, what.isEmpty() ? "row " + (row + 1) : what, shown(row, Column.MARKING))
+        Stream.of(phase, what, shown(row, Column.MARKING))
             .filter(part -> !part.isEmpty())
             .collect(Collectors.joining(", "))
             .replace('|', '/');
@@ -111,7 +117,8 @@ final class Steps {
     ArrayNode list = phase(row, side.isPresent());
     ObjectNode before =
         list.isEmpty() ? NODES.objectNode() : (ObjectNode) list.get(list.size() - 1);
-    if (marked(step) && marked(before) && sameFastener(step, before)) {
+    boolean isNamed = step.at("/fastener").has("name");
+    if (isNamed && marked(step) && marked(before) && sameFastener(step, before)) {
       join(row, before, step);
     } else {
       list.add(step);

@@ -5,11 +5,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.undercall.port.Fault;
 import org.undercall.text.Shown;
 
 /** Collects the doubtful places of one table. */
 final class TableFaults {
+  /** What a column that is not taken most likely is: that is asked first. */
+  private static final Set<String> MAY_BE_UNTAKEN =
+      Set.of(Column.FASTENER.label(), Column.THREAD.label(), Column.TORQUE.label());
+
   private final String file;
   private final List<Fault.Finding> all = new ArrayList<>();
   private final List<Doubt> doubts = new ArrayList<>();
@@ -90,8 +95,12 @@ final class TableFaults {
   /** The doubts that an answer can settle, alike ones together. */
   List<Question> questions() {
     Map<List<String>, List<Doubt>> alike = new LinkedHashMap<>();
+    boolean untaken = doubts.stream().anyMatch(doubt -> doubt.asked().equals(Layout.ASKED));
     for (Doubt doubt : doubts) {
-      List<String> key = List.of(doubt.asked(), doubt.read(), doubt.finding().code().id());
+      if (untaken && MAY_BE_UNTAKEN.contains(doubt.asked())) {
+        continue;
+      }
+      List<String> key = List.of(doubt.asked(), doubt.read(), doubt.finding().expected());
       alike.computeIfAbsent(key, k -> new ArrayList<>()).add(doubt);
     }
     return alike.values().stream().map(TableFaults::question).toList();

@@ -13,8 +13,8 @@ import org.undercall.core.fastening.ThreadCatalogue;
 import org.undercall.core.fastening.ThreadSize;
 
 /**
- * Reads threads: metric ones with their pitch by ISO 261, unified ones by the coarse and fine series
- * of ASME B1.1 (from memory).
+ * Reads threads: metric ones with their pitch by ISO 261, unified ones by the coarse and fine
+ * series of ASME B1.1 (from memory).
  */
 final class Threads {
   private static final Pattern METRIC =
@@ -59,12 +59,14 @@ final class Threads {
 
   private static Optional<String> metric(String plain) {
     Matcher thread =
-        METRIC.matcher(plain.replace(',', '.').replaceAll(" ?([X×*/-]) ?", "$1").replace(" MM", "MM"));
+        METRIC.matcher(
+            plain.replace(',', '.').replaceAll(" ?([X×*/-]) ?", "$1").replace(" MM", "MM"));
     if (!thread.matches() || thread.group(2) == null) {
       return Optional.empty();
     }
     String pitch = Amounts.tidy(new BigDecimal(thread.group(2))).toPlainString();
-    String named = "M" + Amounts.tidy(new BigDecimal(thread.group(1))).toPlainString() + "x" + pitch;
+    String named =
+        "M" + Amounts.tidy(new BigDecimal(thread.group(1))).toPlainString() + "x" + pitch;
     boolean inTable = sizes(thread.group(1)).isEmpty() || ThreadCatalogue.find(named).isPresent();
     return Optional.of(named).filter(name -> inTable);
   }
@@ -85,12 +87,13 @@ final class Threads {
     List<String> table = SERIES.getOrDefault(thread.group(1), List.of());
     boolean standard = !table.isEmpty() && series.matches("UNC|UNF");
     Optional<String> listed =
-        Optional.of(series)
-            .filter(s -> standard)
-            .map(s -> table.get(s.equals("UNC") ? 0 : 1));
+        Optional.of(series).filter(s -> standard).map(s -> table.get(s.equals("UNC") ? 0 : 1));
     Optional<String> stated = Optional.ofNullable(thread.group(2));
     boolean agree = listed.isEmpty() || stated.isEmpty() || listed.equals(stated);
-    return stated.or(() -> listed).filter(s -> agree).map(s -> thread.group(1) + "-" + s + " " + series);
+    return stated
+        .or(() -> listed)
+        .filter(s -> agree)
+        .map(s -> thread.group(1) + "-" + s + " " + series);
   }
 
   /** The standard threads of the diameter that a text names. */

@@ -27,13 +27,15 @@ import org.undercall.text.Shown;
  * @param rows the row from 1 that each step came from, by the JSON pointer to the step
  * @param faults every doubtful cell; none if the text can be used
  * @param questions what would settle them, as far as an answer can
+ * @param cells how many cells below the heading hold something
  */
 public record TorqueTable(
     String json,
     List<String> preview,
     Map<String, Integer> rows,
     List<Fault.Finding> faults,
-    List<Question> questions) {
+    List<Question> questions,
+    int cells) {
   /** The largest file read, in bytes. */
   static final int MOST_BYTES = 2 * 1024 * 1024;
 
@@ -134,7 +136,7 @@ public record TorqueTable(
     preview.add(steps.counted());
     layout.askUntaken(wishes.columns(), faults);
     return new TorqueTable(
-        text(root), preview, steps.rows(), faults.all(), faults.questions());
+        text(root), preview, steps.rows(), faults.all(), faults.questions(), layout.cells());
   }
 
   private static String text(ObjectNode root) {

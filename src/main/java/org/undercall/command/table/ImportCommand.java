@@ -145,7 +145,9 @@ public final class ImportCommand implements Callable<Integer> {
     return ask == null ? !preview && Terminal.ofProgram().attended() : ask;
   }
 
-  /** Keeps the answers, and what is still to be answered; a place that cannot be written is told. */
+  /**
+   * Keeps the answers, and what is still to be answered; a place that cannot be written is told.
+   */
   private void keep(Path kept, Answers answers, TorqueTable table, PrintWriter lines) {
     int open = table.questions().size();
     if (preview || (open == 0 && answers.equals(Answers.NONE))) {
@@ -157,7 +159,10 @@ public final class ImportCommand implements Callable<Integer> {
       lines.println(
           open == 0
               ? "Answers kept in " + kept.getFileName() + "."
-              : told + " in " + kept.getFileName() + ": answer in its last column, then import again.");
+              : told
+                  + " in "
+                  + kept.getFileName()
+                  + ": answer in its last column, then import again.");
     } catch (Fault e) {
       lines.println("The questions were not kept: " + e.getMessage());
     }

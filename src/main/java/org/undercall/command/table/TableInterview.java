@@ -44,19 +44,25 @@ final class TableInterview {
     TorqueTable table = read;
     out.println(HELP);
     try {
-      Answers before = Answers.NONE;
-      while (!table.questions().isEmpty() && !answers.equals(before)) {
+      Answers before;
+      do {
         before = answers;
-        for (Question question : table.questions()) {
+        for (Question question : firstOf(table.questions())) {
           ask(question);
         }
         table = reading.with(answers);
-      }
+      } while (!table.questions().isEmpty() && !answers.equals(before));
     } catch (TypedInterview.BrokenOff e) {
       out.println("Stopped.");
       return reading.with(answers);
     }
     return table;
+  }
+
+  /** What columns mean is asked before what stands in them. */
+  private static List<Question> firstOf(List<Question> all) {
+    List<Question> columns = all.stream().filter(Question::isOfAColumn).toList();
+    return columns.isEmpty() ? all : columns;
   }
 
   private void ask(Question question) throws TypedInterview.BrokenOff {
@@ -93,7 +99,8 @@ final class TableInterview {
         return Optional.empty();
       }
       default -> {
-        boolean number = given.matches("[1-9]") && Integer.parseInt(given) <= question.possible().size();
+        boolean number =
+            given.matches("[1-9]") && Integer.parseInt(given) <= question.possible().size();
         return Optional.of(number ? question.possible().get(Integer.parseInt(given) - 1) : given);
       }
     }
@@ -105,7 +112,13 @@ final class TableInterview {
 
   private static Question one(Question all, String row) {
     return new Question(
-        all.asked(), all.read(), List.of(row), all.places(), all.code(), all.expected(), all.possible());
+        all.asked(),
+        all.read(),
+        List.of(row),
+        all.places(),
+        all.code(),
+        all.expected(),
+        all.possible());
   }
 
   private static String found(Question question) {

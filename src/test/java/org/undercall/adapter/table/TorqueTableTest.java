@@ -119,7 +119,7 @@ class TorqueTableTest {
           "Torque; 5 kgm; TAB-013 D2",
           "Torque; 80 Nm + 90; TAB-011 D2",
           "Torque; 50 Nm + 90 Nm; TAB-016 D2",
-          "Torque; 70 Nm (60 lbf·ft); TAB-013 D2",
+          "Torque; 70 Nm (60 lbf·ft); TAB-011 D2",
           "Torque; 1) 40 3) 80 Nm; TAB-010 D2",
           "Torque; 52 ± 2 Nm; TAB-023 E2",
           "Torque; 10.09.2026; TAB-017 D2",
@@ -347,9 +347,7 @@ class TorqueTableTest {
     List<String> doubts =
         doubts(TorqueTable.read(Path.of("src/test/resources/tables/messy.csv"), Sheets.wishes()));
     for (String cell :
-        List.of(
-            "E13", "B15", "D15", "H15", "C16", "G16", "I16", "K16", "C17", "E17", "C18",
-            "C19", "I19")) {
+        List.of("E13", "B15", "D15", "H15", "C16", "G16", "I16", "C17", "E17", "C18", "C19")) {
       assertTrue(
           doubts.stream().anyMatch(d -> d.endsWith(" " + cell)), () -> cell + " in " + doubts);
     }
