@@ -62,7 +62,7 @@ class WheelsOffTest {
     @Test
     @DisplayName("on the side only that is not fitted again")
     void oneSide() throws Fault {
-      String left = at("left", "on-left", "'wheelsOn': true");
+      String left = at("left", "on-one", "'wheelsOn': true");
       assertEquals("stays off: right", told(phase("side", OFF), car(left)));
     }
 
@@ -121,7 +121,7 @@ class WheelsOffTest {
     @Test
     @DisplayName("on the side that is off, and names that side alone")
     void side() throws Fault {
-      String off = at("left", "off-left", "'wheelsOn': false");
+      String off = at("left", "off-one", "'wheelsOn': false");
       assertEquals(
           "wheels off: left",
           told(car(off), phase("side", load("load", ON_ITS_WHEELS)), car(ALL_ON)));
