@@ -129,8 +129,7 @@ final class ClampRules {
             clamped.inner().map(BigDecimal::doubleValue).orElse(0.0));
     if (inner >= outer) {
       String found =
-          String.format(
-              Locale.ROOT, "no ring between a hole of %.1f mm and %.1f mm", inner, outer);
+          String.format(Locale.ROOT, "no ring between a hole of %.1f mm and %.1f mm", inner, outer);
       String expected = "a seat that bears, such as a washer";
       findings.add(spot.at(path + "0/torque", CheckRule.SEAT_CRUSHED, found, expected));
       return;

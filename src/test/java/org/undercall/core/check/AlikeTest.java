@@ -269,7 +269,8 @@ class AlikeTest {
                   step("arm-left", "do", "Wipe the left arm", ""),
                   step("arm-right", "do", "And now the right one", ""))));
       assertEquals(
-          List.of("CHK-009 /phases/0/steps/0/id"), found(car(step("arm-left", "do", "Wipe it", ""))));
+          List.of("CHK-009 /phases/0/steps/0/id"),
+          found(car(step("arm-left", "do", "Wipe it", ""))));
       assertEquals(
           List.of(),
           found(

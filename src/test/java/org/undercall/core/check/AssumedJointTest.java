@@ -197,8 +197,13 @@ class AssumedJointTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"0.08, 0.24, 0.14", "0.14, 0.2, 0.14", "0.1, 0.14, 0.14", "0.16, 0.24, 0.16",
-      "0.08, 0.12, 0.12"})
+    @CsvSource({
+      "0.08, 0.24, 0.14",
+      "0.14, 0.2, 0.14",
+      "0.1, 0.14, 0.14",
+      "0.16, 0.24, 0.16",
+      "0.08, 0.12, 0.12"
+    })
     @DisplayName("in the middle at 0.14, or as near to it as can be")
     void middle(double low, double high, double expected) {
       assertEquals(Friction.of(expected), rubs(low, high, low, high).middle());

@@ -24,7 +24,11 @@ final class Job {
   static final String LOWERED =
       step("down", "do", "Lower the car", "'car': 'lowered', 'changesLoad': true");
   static final String AGAIN =
-      step("again", "hand-over", "Check the torque of the wheel bolts again", "'due': 'after 50 km'");
+      step(
+          "again",
+          "hand-over",
+          "Check the torque of the wheel bolts again",
+          "'due': 'after 50 km'");
   static final String WHEEL =
       "'name': 'wheel bolts', 'thread': 'M14x1.5', 'drive': 19, 'count': 5, 'wheel': true,"
           + " 'order': [1, 3, 5, 2, 4], 'stages': [{'torque': 130, 'unit': 'N·m', 'plusMinus': 10}]";

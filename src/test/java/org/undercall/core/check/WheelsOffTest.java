@@ -81,8 +81,7 @@ class WheelsOffTest {
       String front = at("front-left", "off-front", "'wheelsOn': false");
       String rear = at("rear-right", "off-rear", "'wheelsOn': false");
       assertEquals(
-          List.of(
-              "CHK-026 /phases/0/steps/0/wheelsOn", "CHK-026 /phases/0/steps/1/wheelsOn"),
+          List.of("CHK-026 /phases/0/steps/0/wheelsOn", "CHK-026 /phases/0/steps/1/wheelsOn"),
           found(car(front, rear)));
     }
   }

@@ -138,8 +138,7 @@ class WholeProcedureTest {
       String more =
           "'count': " + count + ", 'thread': '" + thread + "', 'drive': 19, 'hardware': 'nut'";
       return found(
-              car(
-                  fasten("one", "Tighten it", name, more + ", " + Job.torque("100", "9")), AGAIN))
+              car(fasten("one", "Tighten it", name, more + ", " + Job.torque("100", "9")), AGAIN))
           .stream()
           .filter(f -> f.startsWith("CHK-043") || f.startsWith("CHK-012"))
           .toList();
@@ -162,7 +161,10 @@ class WholeProcedureTest {
 
     @ParameterizedTest
     @CsvSource({
-      "manifold studs, M12x1.5", "studs, M10x1.5", "luggage rack nuts, M12x1.5", "nuts, M12x1.5"
+      "manifold studs, M12x1.5",
+      "studs, M10x1.5",
+      "luggage rack nuts, M12x1.5",
+      "nuts, M12x1.5"
     })
     @DisplayName("and not by studs of another part, or of another thread")
     void notGuessed(String name, String thread) throws Fault {
@@ -172,8 +174,7 @@ class WholeProcedureTest {
     @Test
     @DisplayName("that is stated needs no word for it, one of one fastener no order")
     void stated() throws Fault {
-      String one =
-          "'wheel': true, 'thread': 'M14x1.5', 'drive': 19, " + Job.torque("130", "10");
+      String one = "'wheel': true, 'thread': 'M14x1.5', 'drive': 19, " + Job.torque("130", "10");
       assertEquals(List.of(), found(car(fasten("one", "the centre bolt", one), AGAIN)));
       List<Finding> two = Job.findings(car(fasten("one", "them", one + ", 'count': 2"), AGAIN));
       assertEquals("no order for 2 wheel fasteners", told(two));
@@ -242,8 +243,7 @@ class WholeProcedureTest {
     void load() throws Fault {
       assertEquals(
           List.of("CHK-005 " + FASTENER + "/needs"), bush("the bolt", "'joint': 'bonded-bush'"));
-      assertEquals(
-          List.of(), bush("the bolt", "'joint': 'bonded-bush', 'needs': 'ride-height'"));
+      assertEquals(List.of(), bush("the bolt", "'joint': 'bonded-bush', 'needs': 'ride-height'"));
     }
 
     @Test
@@ -262,8 +262,7 @@ class WholeProcedureTest {
     @DisplayName("from a joint that turns, which needs none")
     void turns() throws Fault {
       String turns = "'joint': 'spherical-joint', 'needs': ";
-      assertEquals(
-          List.of("CHK-006 " + FASTENER + "/needs"), bush("pin", turns + "'ride-height'"));
+      assertEquals(List.of("CHK-006 " + FASTENER + "/needs"), bush("pin", turns + "'ride-height'"));
       assertEquals(List.of(), bush("pin", turns + "'full-droop'"));
       assertEquals(List.of(), bush("pin", turns + "'any'"));
       assertEquals(List.of(), bush("pin", "'needs': 'ride-height'"));
@@ -276,8 +275,11 @@ class WholeProcedureTest {
 
     @ParameterizedTest
     @CsvSource({
-      "Left-hand thread nut, 1", "left handed thread nut, 1", "LH thread nut, 1",
-      "left-threaded nut, 1", "left hand nut and right hand nut, 0"
+      "Left-hand thread nut, 1",
+      "left handed thread nut, 1",
+      "LH thread nut, 1",
+      "left-threaded nut, 1",
+      "left hand nut and right hand nut, 0"
     })
     @DisplayName("by the words for it, in name or title")
     void words(String words, int count) throws Fault {
@@ -286,9 +288,7 @@ class WholeProcedureTest {
       for (String step : List.of(title, name)) {
         assertEquals(
             count,
-            found(car(step)).stream()
-                .filter(("CHK-050 " + FASTENER + "/thread")::equals)
-                .count());
+            found(car(step)).stream().filter(("CHK-050 " + FASTENER + "/thread")::equals).count());
       }
     }
   }
