@@ -284,7 +284,8 @@ class JointDesignTest {
       "M16, N5, 95800",
       "M12x1.5, N8, 84100",
       "M12x1.5, N10, 97800",
-      "M8x1, N10, 43100"
+      "M8x1, N10, 43100",
+      "M10x1.25, N10, 67300"
     })
     void hasAProofLoad(String thread, NutClass strength, double newtons) {
       double ours = strength.proofLoad(ThreadSize.of(thread)).orElseThrow().newtons();
