@@ -105,7 +105,9 @@ class AssumedJointTest {
     @Test
     @DisplayName("keeps a seat under the head and a ring of parts, whatever the widths")
     void narrow() throws Fault {
-      assertTrue(springs(stated("'length': 64, 'inner': 40, 'outer': 60")) > 0);
+      Joint wide = stated("'length': 64, 'inner': 40, 'outer': 60");
+      assertEquals(
+          springs(stated("'length': 64, 'inner': 16.4637, 'outer': 60")), springs(wide), 1e-12);
       assertTrue(springs(stated("'length': 64, 'outer': 12")) > 0);
     }
 
