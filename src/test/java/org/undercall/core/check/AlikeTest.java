@@ -187,6 +187,12 @@ class AlikeTest {
                 car(
                     fasten("one", "left arm bolt", torque("60", plusMinus)),
                     fasten("other", "right arm bolt", torque("70", plusMinus)))));
+        assertEquals(
+            List.of(),
+            found(
+                car(
+                    fasten("one", "left arm bolt", torque("70", plusMinus)),
+                    fasten("other", "right arm bolt", torque("60", plusMinus)))));
       }
       for (String torque : List.of("60", "69", "51")) {
         assertEquals(
