@@ -128,6 +128,10 @@ final class ClampRules {
             bolt.seat().hole().millimetres(),
             clamped.inner().map(BigDecimal::doubleValue).orElse(0.0));
     if (inner >= outer) {
+      String found =
+          String.format(Locale.ROOT, "no ring between a hole of %.1f mm and %.1f mm", inner, outer);
+      String expected = "a seat that bears, such as a washer";
+      findings.add(spot.at(path + "0/torque", CheckRule.SEAT_CRUSHED, found, expected));
       return;
     }
     SeatMaterial material = strongest(clamped.material());
@@ -216,9 +220,7 @@ final class ClampRules {
   }
 
   private void tapped(Bolt bolt, Fastener.Joint.Tapped tapped) {
-    double least = CHAMFER * bolt.thread().pitch().millimetres();
-    Optional<Double> length =
-        tapped.engagement().map(BigDecimal::doubleValue).filter(mm -> mm > least);
+    Optional<Double> length = tapped.engagement().map(BigDecimal::doubleValue);
     if (length.isEmpty()) {
       return;
     }
@@ -228,8 +230,7 @@ final class ClampRules {
           case CAST_IRON -> new Engagement.Strength(new Stress(600), 0.9);
           case ALUMINIUM -> Engagement.Strength.aluminium(500);
         };
-    Engagement thread = Engagement.tapped(bolt, Length.mm(length.get()), hole);
-    Force strips = Force.least(thread.innerStrips(), thread.boltStrips());
+    Force strips = strips(bolt, length.get(), hole);
     Force preload = preload(bolt, rubs.both().high());
     if (strips.compareTo(preload) < 0) {
       String found =
@@ -237,6 +238,15 @@ final class ClampRules {
       String expected = "more than the preload, " + preload + " or more";
       findings.add(spot.at("fastener/engagement", CheckRule.THREAD_STRIPS, found, expected));
     }
+  }
+
+  /** Where the first thread has its chamfer, nothing carries. */
+  private static Force strips(Bolt bolt, double length, Engagement.Strength hole) {
+    if (length <= CHAMFER * bolt.thread().pitch().millimetres()) {
+      return new Force(0);
+    }
+    Engagement thread = Engagement.tapped(bolt, Length.mm(length), hole);
+    return Force.least(thread.innerStrips(), thread.boltStrips());
   }
 
   private void prevailing(Bolt bolt) {

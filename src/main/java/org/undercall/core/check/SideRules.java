@@ -40,8 +40,8 @@ final class SideRules {
       return Optional.of(spot.at(field, CheckRule.SIDE_IN_BOTH, '"' + side + '"', expected));
     }
     boolean twin =
-        carWords.contains("id " + swapped(spot.step().head().id(), side))
-            || carWords.contains("title " + swapped(title(spot), side));
+        twin("id ", spot.step().head().id(), side, carWords)
+            || twin("title ", title(spot), side, carWords);
     String expected = "another step for the car that names \"" + other(side) + '"';
     return twin
         ? Optional.empty()
@@ -62,8 +62,10 @@ final class SideRules {
     return List.of("left", "right").stream().filter(parts::contains).findFirst();
   }
 
-  private static String swapped(String words, String side) {
-    return words.replaceAll("\\b" + side + "\\b", other(side));
+  /** Words that name no side are no twin of themselves. */
+  private static boolean twin(String kind, String words, String side, Set<String> carWords) {
+    String swapped = words.replaceAll("(?<![a-z])" + side + "(?![a-z])", other(side));
+    return !swapped.equals(words) && carWords.contains(kind + swapped);
   }
 
   private static String other(String side) {

@@ -56,7 +56,7 @@ record Staged<S extends Stage>(
   /** Whether an angle is turned on right after it. */
   boolean beforeAngle() {
     int next = Integer.parseInt(path.substring(path.lastIndexOf('/') + 1)) + 1;
-    return next < variant.stages().size()
+    return !last
         && variant.stages().get(next) instanceof AngleStage angle
         && !angle.backOff();
   }

@@ -115,7 +115,7 @@ public record ToleranceTrial(
   }
 
   private static Force at(double[] sorted, double share) {
-    return new Force(sorted[(int) Math.min(sorted.length - 1, share * sorted.length)]);
+    return new Force(sorted[(int) (share * sorted.length)]);
   }
 
   @Override

@@ -23,6 +23,7 @@ class InstructionTest {
         "Do not go under the vehicle unless it rests on stands.",
         "The body is supported by stands on both sides.",
         "Lower the car onto its stands.",
+        "Do not work under it without stands in use.",
         "Use stands instead of a jack."
       })
   @DisplayName("tell that stands carry the car")
@@ -82,6 +83,7 @@ class InstructionTest {
       strings = {
         "Nothing about wheels or torque",
         "Check the wheel alignment",
+        "The wheel bolts are tight",
         "Do not retorque the wheel bolts",
         "The wheel bolts need no torque check",
         "Check the torque of the arm bolts again",

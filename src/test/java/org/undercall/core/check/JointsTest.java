@@ -47,4 +47,56 @@ class JointsTest {
             .toList();
     assertEquals(List.of(), errors, what);
   }
+
+  @ParameterizedTest(name = "{1} begins where the other still is good: {0}")
+  @CsvFileSource(
+      resources = "/procedures/check/edge-joints.csv",
+      delimiter = '|',
+      quoteCharacter = '`',
+      numLinesToSkip = 1)
+  @DisplayName("parts a bad one from its nearest good neighbour")
+  void edge(
+      String what,
+      String code,
+      String thread,
+      String marking,
+      String good,
+      String bad,
+      String both,
+      String ofTheBad)
+      throws Fault {
+    String more = (both == null ? "" : both) + (ofTheBad == null ? "" : ", " + ofTheBad);
+    String left = more.startsWith(", ") ? more.substring(2) : more;
+    assertEquals(0, count(code, OneJoint.findings(thread, marking, good, both)), what);
+    assertTrue(count(code, OneJoint.findings(thread, marking, bad, left)) > 0, what);
+  }
+
+  private static long count(String code, List<Finding> findings) {
+    return findings.stream().filter(f -> f.rule().code().equals(code)).count();
+  }
+
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvFileSource(
+      resources = "/procedures/check/told-joints.csv",
+      delimiter = '|',
+      quoteCharacter = '`',
+      numLinesToSkip = 1)
+  @DisplayName("says what it found and what it expected")
+  void told(
+      String what,
+      String code,
+      String thread,
+      String marking,
+      String stages,
+      String more,
+      String found,
+      String expected)
+      throws Fault {
+    List<String> told =
+        OneJoint.findings(thread, marking, stages, more).stream()
+            .filter(f -> f.rule().code().equals(code))
+            .map(f -> f.found() + " | " + f.expected())
+            .toList();
+    assertEquals(List.of(found + " | " + expected), told, what);
+  }
 }

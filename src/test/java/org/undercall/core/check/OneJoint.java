@@ -22,7 +22,7 @@ import org.undercall.port.Fault;
  * <p>Stages are written so: {@code 65±3 + 90°±5}, a unit after the tolerance if it is not N·m,
  * {@code 25..75} for a range, {@code back 90°±5} for a back-off, in braces an angle that is meant
  * to reach yield, in brackets one that must not; {@code /} between the variants. What is not said
- * is good: a bolt as delivered, to be used again, at any load.
+ * is good: a bolt as delivered, to be used again, at any load. A null takes a field away.
  */
 final class OneJoint {
   private static final ObjectMapper MAPPER = new ObjectMapper();
@@ -49,8 +49,9 @@ final class OneJoint {
       throws Fault {
     ObjectNode root = object(FRAME);
     ObjectNode fastener = object("{" + (more == null ? "" : more) + "}");
+    fastener.properties().removeIf(field -> field.getValue().isNull());
     JsonNode band = fastener.remove("finalTorque");
-    fasten(fastener, thread);
+    fasten(fastener, fastener.has("thread") ? fastener.get("thread").asText() : thread);
     List<String> markings = classes == null ? List.of() : List.of(classes.split("/", -1));
     List<String> each = List.of(stages.split(" / ", -1));
     ArrayNode variants = fastener.putArray("variants");

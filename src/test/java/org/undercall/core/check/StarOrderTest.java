@@ -42,6 +42,16 @@ class StarOrderTest {
   }
 
   @ParameterizedTest
+  @ValueSource(ints = {4, 5, 6, 8, 10})
+  @DisplayName("is diagonal as it is shown, from any start and either way round")
+  void shown(int studs) {
+    for (int by = 0; by < studs; by++) {
+      assertTrue(StarOrder.diagonal(turned(StarOrder.example(studs), by, false)), "by " + by);
+      assertTrue(StarOrder.diagonal(turned(StarOrder.example(studs), by, true)), "mirrored " + by);
+    }
+  }
+
+  @ParameterizedTest
   @ValueSource(ints = {4, 5, 6, 7, 8, 9, 10, 12})
   @DisplayName("is not diagonal if it runs round the circle")
   void circle(int studs) {

@@ -94,6 +94,24 @@ class BeyondYieldTest {
     }
 
     @Test
+    @DisplayName("below yield is most at the least friction, which leaves the most preload")
+    void belowYieldIsMostAtTheLeastFriction() {
+      Stretch most = Stretch.most(JOINT, SNUG, Rotation.degrees(10), Joints.AS_DELIVERED);
+      assertEquals(at(10, 0.08), most);
+      assertTrue(most.elasticBolt() > at(10, 0.24).elasticBolt());
+    }
+
+    @Test
+    @DisplayName("may break from the least elongation on, and says what it is of")
+    void mayBreakFromTheLeastElongationOn() {
+      assertTrue(new Stretch(0.1, 0.1, 2.88, 0.12, 0.045, 0.12, Verdict.TOO_FAR).mayBreak());
+      assertFalse(new Stretch(0.1, 0.1, 2.87, 0.1199, 0.045, 0.12, Verdict.TOO_FAR).mayBreak());
+      assertEquals(
+          "2.88 mm, 12.0 % of the free thread, " + Verdict.TOO_FAR.words(),
+          new Stretch(0.1, 0.1, 2.88, 0.12, 0.045, 0.12, Verdict.TOO_FAR) + "");
+    }
+
+    @Test
     void goesFartherInAShorterFreeThread() {
       Bolt bolt = JOINT.bolt();
       BoltBody shorter =

@@ -220,6 +220,8 @@ class JointDesignTest {
       assertEquals(3.8 * 1.5 - 2.25 - 2.61, nut.widening(), 1e-12);
       double block = tapped(10, steel).innerStrips().newtons();
       assertEquals(0.84 * block, nut.innerStrips().newtons(), 1e-6 * block);
+      double ofTheBolt = tapped(10, steel).boltStrips().newtons();
+      assertEquals(0.84 * ofTheBolt, nut.boltStrips().newtons(), 1e-6 * ofTheBolt);
       Engagement wide =
           new Engagement(m12.thread(), Length.mm(10), bolt, steel, Optional.of(Length.mm(24)));
       assertEquals(1, wide.widening());
@@ -229,6 +231,14 @@ class JointDesignTest {
                       new Engagement(
                           m12.thread(), Length.mm(10), bolt, steel, Optional.of(Length.mm(16))))
               .startsWith("FAS-038"));
+      Bolt m10 = Bolt.hexagon("M10", "8.8");
+      Strength same = Strength.of(PropertyClass.C8_8, m10.thread());
+      Optional<Length> narrowest = Optional.of(Length.mm(14));
+      assertEquals(
+          3.8 * 1.4 - 1.96 - 2.61,
+          new Engagement(m10.thread(), Length.mm(10), same, steel, narrowest).widening(),
+          1e-12,
+          "1.4 diameters are just enough");
     }
 
     @Test
@@ -242,6 +252,18 @@ class JointDesignTest {
       assertEquals(0.897, even.innerBending(), 0.001);
       assertEquals(1.055, tapped(10, Strength.steel(equal * 0.2)).innerBending(), 0.001);
       assertEquals(1.187, tapped(10, Strength.steel(equal * 3)).boltBending(), 0.001);
+    }
+
+    @Test
+    @DisplayName("strips in both threads at once if they are equally strong, and in none before")
+    void stripsInBothAtOnceIfEquallyStrong() {
+      Engagement some = tapped(10, Strength.steel(600));
+      // by hand: 12 (0.875 + 1.137 tan 30°) 360 MPa over 10.106 (0.875 + 0.757 tan 30°) shear
+      double bolt = Strength.of(PropertyClass.C8_8, m12.thread()).shear();
+      assertEquals(18.378 * 360 / (13.26 * bolt), some.strengthRatio(), 0.002);
+      Engagement even = tapped(10, Strength.steel(600 / some.strengthRatio()));
+      double inner = even.innerStrips().newtons();
+      assertEquals(inner, even.boltStrips().newtons(), 1e-3 * inner);
     }
 
     @Test
@@ -262,7 +284,8 @@ class JointDesignTest {
       "M16, N5, 95800",
       "M12x1.5, N8, 84100",
       "M12x1.5, N10, 97800",
-      "M8x1, N10, 43100"
+      "M8x1, N10, 43100",
+      "M10x1.25, N10, 67300"
     })
     void hasAProofLoad(String thread, NutClass strength, double newtons) {
       double ours = strength.proofLoad(ThreadSize.of(thread)).orElseThrow().newtons();

@@ -165,7 +165,34 @@ class ToleranceTest {
     void turnTheBoltToYieldByAngle() {
       ToleranceStack stack =
           stack(Joints.CLASS_B).withTurn(Rotation.degrees(60), Rotation.degrees(4));
-      assertEquals(1, ToleranceTrial.of(stack, Assumed.USUAL, NONE).yields());
+      ToleranceTrial ours = ToleranceTrial.of(stack, Assumed.USUAL, NONE);
+      assertEquals(1, ours.yields());
+      assertTrue(ours.toString().endsWith(", 100.0 % reach yield, 0.0 % are loose"), ours + "");
+      ToleranceTrial loose = ToleranceTrial.of(stack, Assumed.USUAL, Force.kilonewtons(500));
+      assertTrue(loose.toString().endsWith(", 100.0 % are loose"), loose + "");
+    }
+
+    @Test
+    @DisplayName("at the very preload that is wanted are not loose")
+    void atThePreloadWantedAreNotLoose() {
+      Range<Friction> exact = Joints.exactly(0.12);
+      ToleranceStack stack = stack(exact).withTurn(Rotation.degrees(60), Rotation.degrees(4));
+      Force yield = Assembly.atYield(JOINT.bolt()).preload(exact.low());
+      assertEquals(0, ToleranceTrial.of(stack, Assumed.USUAL, yield).loose());
+      Force more = new Force(yield.newtons() + 1);
+      assertEquals(1, ToleranceTrial.of(stack, Assumed.USUAL, more).loose());
+    }
+
+    @Test
+    @DisplayName("a wrench that shows 20 % too much has turned 1/1.2 of what it shows")
+    void deviateByWhatTheWrenchShows() {
+      Range<Friction> exact = Joints.exactly(0.12);
+      ToleranceStack stack = ToleranceStack.ofTorque(JOINT, TORQUE, 0, new Deviation(20), exact);
+      Assumed even = new Assumed(Spread.UNIFORM, Spread.UNIFORM, true, 40_000, 3);
+      Force nominal = LongForm.of(JOINT.bolt()).preload(TORQUE, exact.low(), exact.low());
+      Range<Force> middle = ToleranceTrial.of(stack, even, NONE).middle();
+      assertEquals(1 / 1.19, middle.low().newtons() / nominal.newtons(), 0.005);
+      assertEquals(1 / 0.81, middle.high().newtons() / nominal.newtons(), 0.005);
     }
 
     @Test
