@@ -217,6 +217,7 @@ final class Assembly {
     }
     Optional<Include> include = Include.of(piece, faults);
     if (include.isEmpty()) {
+      piece.at("with").ifPresent(with -> resolved(with, within.scope()));
       return List.of(piece.lost());
     }
     Scope.requireNames(include.get().with(), faults);

@@ -162,7 +162,7 @@ class BlockLibraryTest {
           "tie-rod-counter-nut | wheel-fitting.json | \"wheelsOn\": true | \"wheelsOn\": false | CHK-026",
           "tie-rod-counter-nut | wheel-fitting.json | \"car\": \"lowered\" | \"car\": \"raised\" | CHK-044",
           "tie-rod-counter-nut | lift.yaml | changesLoad: true | changesLoad: false | CHK-042",
-          "brake-caliper-carrier | - | \"torque\": 240, \"unit\": \"lbf·in\" | \"torque\": 60, \"unit\": \"N·m\" | CHK-001",
+          "brake-caliper-carrier | - | \"torque\": 240, \"unit\": \"lbf·in\" | \"torque\": 120, \"unit\": \"N·m\" | CHK-001",
           "wheel-hub-axle-nut | - | \"torque\": 120, \"unit\": \"N·m\", \"plusMinus\": 8 | \"torque\": 120, \"unit\": \"N·m\", \"plusMinus\": 119 | CHK-032",
           "trailing-arm-from-blocks | - | \"marking\": \"8.8\" | \"marking\": \"12.9\" | CHK-038"
         })
@@ -189,7 +189,7 @@ class BlockLibraryTest {
           "\"drive\": 17, | \"socket\": 17, | PRO-060 PRO-061 | no \"drive\" | the socket",
           "\"count\": 4, | \"Count\": 4, | PRO-060 PRO-058 PRO-061 | no \"count\" | how many bolts a wheel has",
           // given twice
-          "\"drive\": 17, | \"drive\": 17, \"drive\": 19, | PRO-007 | a second \"drive\" | once",
+          "\"drive\": 17, | \"drive\": 17, \"drive\": 19, | PRO-007 | \"drive\" again | each field once",
           // null where it is not permitted, and a left-out one in its place
           "\"drive\": 17, | \"drive\": null, | PRO-010 | null | a number",
           "\"order\": { \"given\": \"wheel-bolt-order\" } | \"order\": null | PRO-010 PRO-061 | null | a list",
@@ -200,18 +200,18 @@ class BlockLibraryTest {
           "\"torque\": 55, \"unit\": \"N·m\" | \"torque\": 55 | PRO-009 | no \"unit\" | \"unit\"",
           "\"torque\": 55, | \"torque\": 550, | PRO-038 | 550 N·m | 40 to 210 N·m",
           "\"thread\": \"M12x1.5\", | \"thread\": \"M12\", | PRO-013 | \"M12\" | M12x1.5",
-          "[1, 3, 2, 4] | [1, 3, 5, 2, 4] | PRO-037 | 1, 3, 5, 2, 4 | 4",
+          "[1, 3, 2, 4] | [1, 3, 5, 2, 4] | PRO-037 | [1,3,5,2,4] | each position from 1 to 4 once",
           // names that nothing has
           "\"given\": \"wheel-bolt-order\" | \"given\": \"wheel-order\" | PRO-059 PRO-061 | \"wheel-order\" | wheel-bolt-order",
-          "\"after\": [\"arm-bush-bolt\"] | \"after\": [\"bush-bolt\"] | PRO-062 | \"bush-bolt\" | comes before",
+          "\"after\": [\"arm-bush-bolt\"] | \"after\": [\"bush-bolt\"] | PRO-062 | \"bush-bolt\" | stands before",
           "blocks/road-test.yaml | blocks/roadtest.yaml | PRO-047 | no such file | blocks/roadtest.yaml",
           "blocks/road-test.yaml | blocks/lift.yaml | PRO-053 | \"blocks/lift.yaml\" | a block of steps",
           // of another revision
           "\"revision\": \"2\", | \"revision\": \"1\", | PRO-081 | revision \"2\" of the block | \"1\"",
-          "\"revision\": \"2\", | \"revision\": 2, | PRO-010 | 2 | the revision of a block",
+          "\"blocks/road-test.yaml\", | \"blocks/road-test.yaml\", \"revision\": 1, | PRO-010 | 1 | the revision of a block",
           // one in a place where its steps are already
           "\"due\": \"after 50 km\" } } | \"due\": \"after 50 km\" } }, { \"include\": \"blocks/wheel-retorque.yaml\", \"with\": { \"due\": \"later\" } } | PRO-057 | nothing before its ids again | \"ids\"",
-          "{ \"include\": \"blocks/wheel-retorque.yaml\" | { \"include\": \"blocks/pedal-and-road-test.yaml\", \"with\": { \"after\": [\"lower\"], \"question\": \"Quiet?\" } }, { \"include\": \"blocks/wheel-retorque.yaml\" | PRO-030 | \"road-test\" | once"
+          "{ \"include\": \"blocks/wheel-retorque.yaml\" | { \"include\": \"blocks/pedal-and-road-test.yaml\", \"with\": { \"after\": [\"lower\"], \"question\": \"Quiet?\" } }, { \"include\": \"blocks/wheel-retorque.yaml\" | PRO-030 | \"road-test\" | another id than that of blocks/road-test.yaml"
         })
     @DisplayName("is a fault with code, place, found and expected")
     void faults(String from, String to, String codes, String found, String expected)

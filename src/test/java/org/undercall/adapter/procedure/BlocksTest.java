@@ -342,6 +342,16 @@ class BlocksTest {
     }
 
     @Test
+    @DisplayName("is not said to use no given value where the include itself is at fault")
+    void oneFaultAlone() throws IOException {
+      String include =
+          "{\"include\": \"../x.json\", \"ids\": \"a-\", \"with\": {\"t\": {\"given\": \"t\"}}}";
+      assertEquals(
+          List.of(ProcedureCode.INCLUDE_PATH),
+          codesOf(written("\"given\": {\"t\": \"Do it\"}, ", include)));
+    }
+
+    @Test
     @DisplayName("is refused with an odd name or mark of what a block takes")
     void takes() throws IOException {
       for (String odd : List.of("1", "{}", "{\"what\": \"it\"}", "{\"what\": 1, \"orNull\": 1}")) {
