@@ -189,8 +189,7 @@ final class Assembly {
     return whole.withMembers(given ? prefixed(members, within) : members);
   }
 
-  private static Map<String, Piece.Member> prefixed(
-      Map<String, Piece.Member> step, Within within) {
+  private static Map<String, Piece.Member> prefixed(Map<String, Piece.Member> step, Within within) {
     Map<String, Piece.Member> members = new LinkedHashMap<>(step);
     for (String list : List.of("after", "undoes")) {
       members.computeIfPresent(list, (name, member) -> with(member, prefixed(member, within)));

@@ -16,11 +16,7 @@ import org.undercall.text.Shown;
  * @param with the values given to the block
  */
 record Include(
-    Piece at,
-    Piece path,
-    String ids,
-    Optional<Piece> revision,
-    Map<String, Piece.Member> with) {
+    Piece at, Piece path, String ids, Optional<Piece> revision, Map<String, Piece.Member> with) {
   /**
    * Plain names with a slash between them: no name begins or ends with a point or a blank, so that
    * none leads upwards or away, and none is the path of a drive or a device.

@@ -80,7 +80,8 @@ class BlockLibraryTest {
     assertTrue(with >= EXAMPLES_WITH_BLOCKS, with + " examples with blocks");
     Matcher rows = Pattern.compile("(?m)^\\| `([\\w.-]+)` \\|").matcher(Files.readString(PAGE));
     assertEquals(
-        blocks(), rows.results().map(row -> row.group(1)).collect(Collectors.toCollection(TreeSet::new)));
+        blocks(),
+        rows.results().map(row -> row.group(1)).collect(Collectors.toCollection(TreeSet::new)));
   }
 
   @Test

@@ -200,8 +200,7 @@ class BlocksTest {
     }
 
     private Procedure byHand(String... steps) throws Exception {
-      return ProcedureFile.of(
-              inside.resolve("hand.json"), Blocks.procedure("", List.of(steps)))
+      return ProcedureFile.of(inside.resolve("hand.json"), Blocks.procedure("", List.of(steps)))
           .procedure();
     }
 

@@ -53,7 +53,9 @@ class DeskTest {
     Path all = Path.of("shared", "procedures");
     Files.createDirectories(SHARED.resolve("blocks"));
     try (Stream<Path> blocks = Files.list(all.resolve("blocks"))) {
-      for (Path from : Stream.concat(Stream.of(DEMO, VAN).map(SHARED::relativize).map(all::resolve), blocks).toList()) {
+      for (Path from :
+          Stream.concat(Stream.of(DEMO, VAN).map(SHARED::relativize).map(all::resolve), blocks)
+              .toList()) {
         Path copy = SHARED.resolve(all.relativize(from));
         Files.copy(from, copy, StandardCopyOption.REPLACE_EXISTING);
       }

@@ -75,8 +75,7 @@ class BlocksCommandsTest {
       }
     }
     Path bush = folder.resolve("blocks/bonded-bush.yaml");
-    Files.writeString(
-        bush, Files.readString(bush).replace("needs: ride-height", "needs: any"));
+    Files.writeString(bush, Files.readString(bush).replace("needs: ride-height", "needs: any"));
     assertEquals(3, run("check", copy.toString(), "--on", "2026-11-25"), () -> out);
     assertTrue(out.contains(" blocks/bonded-bush.yaml:"), out);
     assertEquals(3, run("check", copy.toString(), "--on", "2026-11-25", "--json"), () -> out);
