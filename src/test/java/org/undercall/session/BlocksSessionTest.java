@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -34,7 +35,14 @@ import org.undercall.text.Sha256;
 class BlocksSessionTest {
   private static final Path SHARED = Path.of("shared", "procedures");
   private static final String NAME = "trailing-arm-from-blocks.json";
-  private static final List<String> BLOCKS = List.of("bonded-bush.yaml", "wheel-fitting.json");
+  private static final List<String> BLOCKS =
+      List.of(
+          "ride-height-noted.yaml",
+          "lift.yaml",
+          "bonded-bush.yaml",
+          "wheel-fitting.json",
+          "road-test.yaml",
+          "wheel-retorque.yaml");
 
   @TempDir private Path folder;
   private Path procedure;
@@ -90,7 +98,7 @@ class BlocksSessionTest {
     LoadedProcedure kept = ProcedureFile.load(session.procedure());
     assertEquals(loaded.procedure(), kept.procedure());
     assertEquals(
-        List.of(NAME, "blocks/bonded-bush.yaml", "blocks/wheel-fitting.json"),
+        Stream.concat(Stream.of(NAME), BLOCKS.stream().map("blocks/"::concat)).toList(),
         kept.assembled().parts().stream().map(Part::file).toList());
     for (Part part : kept.assembled().parts()) {
       byte[] bytes = Files.readAllBytes(SHARED.resolve(part.file()));

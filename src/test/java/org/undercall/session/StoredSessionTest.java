@@ -104,7 +104,8 @@ class StoredSessionTest {
   @DisplayName("is proven by the bytes that were verified, whatever is put in their place")
   void proven() throws Exception {
     byte[] verified = Files.readAllBytes(folder.procedure());
-    String other = Files.readString(PROCEDURES.resolve("tie-rod-counter-nut.json"));
+    Path tieRod = PROCEDURES.resolve("tie-rod-counter-nut.json");
+    String other = ProcedureFile.load(tieRod).assembled().text();
     List<Recorded> log = SessionLogFile.read(folder.log()).decisions();
     Proof any = new Proof(new KeptProcedures());
     assertTrue(any.broken(folder, other.getBytes(UTF_8), log).isPresent(), "no other will do");

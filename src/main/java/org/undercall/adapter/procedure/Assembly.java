@@ -114,7 +114,14 @@ final class Assembly {
     return new Piece.Member(member.key(), piece);
   }
 
+  /** Fields of an object, without those that are left out on purpose. */
   private Map<String, Piece.Member> resolved(Map<String, Piece.Member> members, Scope scope) {
+    Map<String, Piece.Member> kept = new LinkedHashMap<>(members);
+    kept.values().removeIf(member -> scope.leavesOut(member.piece()));
+    return eachResolved(kept, scope);
+  }
+
+  private Map<String, Piece.Member> eachResolved(Map<String, Piece.Member> members, Scope scope) {
     return each(members, (name, piece) -> resolved(piece, scope));
   }
 
@@ -136,7 +143,11 @@ final class Assembly {
     if (piece.value().isObject()) {
       return piece.withMembers(resolved(piece.members(), scope));
     }
-    return piece.withItems(piece.items().stream().map(item -> resolved(item, scope)).toList());
+    return piece.withItems(
+        piece.items().stream()
+            .filter(item -> !scope.leavesOut(item))
+            .map(item -> resolved(item, scope))
+            .toList());
   }
 
   /** A list of phases or of steps, with what is included in it. */
@@ -167,15 +178,23 @@ final class Assembly {
                 name.equals(STEPS) ? list(piece, STEPS, within) : resolved(piece, within.scope())));
   }
 
+  /** A step; ids that the block itself names are those of its own steps, given ones are not. */
   private Piece step(Piece step, Within within) {
-    Piece whole = resolved(step, within.scope());
+    boolean given = step.isReference();
+    Piece written = given ? step : step.withMembers(prefixed(step.members(), within));
+    Piece whole = resolved(written, within.scope());
     Map<String, Piece.Member> members = new LinkedHashMap<>(whole.members());
     members.computeIfPresent(
         "id", (name, member) -> with(member, member.piece().after(within.prefix())));
+    return whole.withMembers(given ? prefixed(members, within) : members);
+  }
+
+  private static Map<String, Piece.Member> prefixed(Map<String, Piece.Member> step, Within within) {
+    Map<String, Piece.Member> members = new LinkedHashMap<>(step);
     for (String list : List.of("after", "undoes")) {
       members.computeIfPresent(list, (name, member) -> with(member, prefixed(member, within)));
     }
-    return whole.withMembers(members);
+    return members;
   }
 
   /** A list of ids of the same block. */
@@ -197,10 +216,11 @@ final class Assembly {
     }
     Optional<Include> include = Include.of(piece, faults);
     if (include.isEmpty()) {
+      piece.at("with").ifPresent(with -> resolved(with, within.scope()));
       return List.of(piece.lost());
     }
     Scope.requireNames(include.get().with(), faults);
-    Map<String, Piece.Member> with = resolved(include.get().with(), within.scope());
+    Map<String, Piece.Member> with = eachResolved(include.get().with(), within.scope());
     return blocks
         .named(include.get(), kind, within)
         .map(block -> filled(block, include.get(), with, within))

@@ -102,6 +102,7 @@ final class BlockFiles {
     if (block.isPresent() && block.get().root().at(kind).isEmpty()) {
       return none(ProcedureCode.BLOCK_KIND, include, "a block of " + kind);
     }
+    block.ifPresent(found -> requireRevision(include, found));
     String prefix = within.prefix() + include.ids();
     if (block.isPresent() && !includedAs.add(prefix + " " + block.get().name())) {
       String expected = "\"ids\" of its own for each include of this block";
@@ -111,6 +112,16 @@ final class BlockFiles {
       return Optional.empty();
     }
     return block;
+  }
+
+  private void requireRevision(Include include, Source block) {
+    String there = block.root().at("revision").orElseThrow().value().asText();
+    Optional<Piece> wanted = include.revision();
+    if (wanted.isPresent() && !wanted.get().value().asText().equals(there)) {
+      String found = "revision " + Shown.quoted(there) + " of the block";
+      String expected = Shown.value(wanted.get().value()) + ", which the include was written for";
+      faults.at(ProcedureCode.BLOCK_REVISION, wanted.get().spot(), found, expected);
+    }
   }
 
   private Optional<Source> none(ProcedureCode code, Include include, String expected) {

@@ -12,9 +12,11 @@ import org.undercall.text.Shown;
  * @param at the whole of it
  * @param path of the block, checked to be of plain names
  * @param ids what is put before the ids of its steps; empty for nothing
+ * @param revision of the block that it was written for, if it is stated
  * @param with the values given to the block
  */
-record Include(Piece at, Piece path, String ids, Map<String, Piece.Member> with) {
+record Include(
+    Piece at, Piece path, String ids, Optional<Piece> revision, Map<String, Piece.Member> with) {
   /**
    * Plain names with a slash between them: no name begins or ends with a point or a blank, so that
    * none leads upwards or away, and none is the path of a drive or a device.
@@ -35,7 +37,7 @@ record Include(Piece at, Piece path, String ids, Map<String, Piece.Member> with)
   static final int LONGEST_PATH = 200;
   static final int LONGEST_IDS = 40;
 
-  private static final List<String> FIELDS = List.of("include", "ids", "with");
+  private static final List<String> FIELDS = List.of("include", "ids", "revision", "with");
 
   /** Reads an include; empty, with faults, if it cannot be followed. */
   static Optional<Include> of(Piece at, Faults faults) {
@@ -49,9 +51,11 @@ record Include(Piece at, Piece path, String ids, Map<String, Piece.Member> with)
             });
     Piece path = at.at("include").orElseThrow();
     Optional<Piece> ids = at.at("ids");
+    Optional<Piece> revision = at.at("revision");
     Optional<Piece> with = at.at("with");
     boolean good = isPath(path, faults);
     good &= ids.isEmpty() || areIds(ids.get(), faults);
+    good &= revision.isEmpty() || isText(revision.get(), "a text: the revision of a block", faults);
     if (with.isPresent() && !with.get().value().isObject()) {
       String found = Shown.value(with.get().value());
       faults.at(ProcedureCode.WRONG_TYPE, with.get().spot(), found, "an object of given values");
@@ -63,6 +67,7 @@ record Include(Piece at, Piece path, String ids, Map<String, Piece.Member> with)
                 at,
                 path,
                 ids.map(piece -> piece.value().textValue()).orElse(""),
+                revision,
                 with.map(Piece::members).orElse(Map.of())))
         : Optional.empty();
   }

@@ -61,6 +61,11 @@ record Piece(
     return members.containsKey(REFERENCE);
   }
 
+  /** Whether it is a {@code null} that was written. */
+  boolean isNone() {
+    return value.isNull() && !unusable;
+  }
+
   /** The same, used where a reference stands. */
   Piece usedAt(Spot reference) {
     return new Piece(value, spot.usedAt(reference.name()), unusable, members, items);

@@ -81,6 +81,7 @@ public enum ProcedureCode implements Fault.Code {
   LIMIT_IN_VAIN(
       "PRO-080",
       "A limit for using a fastener again stands beside a reason that it does not settle."),
+  BLOCK_REVISION("PRO-081", "A block is of another revision than its include was written for."),
   NOT_USED("PRO-061", "A value is given, or taken by a block, and nothing uses it.");
 
   private final String id;

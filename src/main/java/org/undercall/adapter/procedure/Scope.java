@@ -1,8 +1,10 @@
 package org.undercall.adapter.procedure;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.undercall.text.Shown;
@@ -16,17 +18,24 @@ final class Scope {
   private static final String FIELD = "given";
 
   private final Map<String, Piece.Member> given;
+  private final Set<String> leftOut;
   private final Set<String> used = new HashSet<>();
   private final Faults faults;
 
   Scope(Map<String, Piece.Member> given, Faults faults) {
+    this(given, Set.of(), faults);
+  }
+
+  private Scope(Map<String, Piece.Member> given, Set<String> leftOut, Faults faults) {
     this.given = given;
+    this.leftOut = leftOut;
     this.faults = faults;
   }
 
   /**
    * What a block can refer to: all that it takes, as an include gives it. What is taken and not
-   * given, or given and not taken, is a fault.
+   * given, or given and not taken, is a fault. Where the block permits it, {@code null} is given on
+   * purpose, and what refers to it is left out.
    *
    * @param with the values of the include
    * @param takes the names that the block takes, each with what it is
@@ -37,10 +46,17 @@ final class Scope {
       Map<String, Piece.Member> takes,
       Faults faults) {
     Map<String, Piece.Member> given = new LinkedHashMap<>();
+    Set<String> leftOut = new HashSet<>();
     takes.forEach(
         (name, member) -> {
+          JsonNode taken = member.piece().value();
+          boolean orNull = taken.path("orNull").asBoolean();
+          if (orNull && with.containsKey(name) && with.get(name).piece().isNone()) {
+            leftOut.add(name);
+          }
           if (!with.containsKey(name)) {
-            String expected = Shown.quoted(name) + ": " + member.piece().value().asText();
+            String what = taken.path("what").asText(taken.asText()) + (orNull ? ", or null" : "");
+            String expected = Shown.quoted(name) + ": " + what;
             String found = "no " + Shown.quoted(name);
             faults.at(ProcedureCode.BLOCK_LACKS, include.at().spot(), found, Shown.line(expected));
           }
@@ -54,7 +70,17 @@ final class Scope {
             faults.at(ProcedureCode.NOT_USED, member.key(), Shown.quoted(name), expected);
           }
         });
-    return new Scope(given, faults);
+    return new Scope(given, leftOut, faults);
+  }
+
+  /** Whether a value is a reference to one that was left out on purpose. */
+  boolean leavesOut(Piece piece) {
+    Optional<String> name = piece.at(FIELD).map(named -> named.value().asText());
+    boolean left = name.isPresent() && leftOut.contains(name.get());
+    if (left) {
+      used.add(name.get());
+    }
+    return left;
   }
 
   /** The value that a reference names; with a fault, something lost in its place. */

@@ -151,6 +151,60 @@ class BlocksTest {
     }
 
     @Test
+    @DisplayName("leaves out what refers to a null that the block permits, also through another")
+    void leftOut() throws Exception {
+      Files.writeString(
+          inside.resolve("blocks/inner.json"),
+          Blocks.block(
+              "\"more\": {\"what\": \"a step\", \"orNull\": true}, \"ask\": {\"what\": \"it\","
+                  + " \"orNull\": true}",
+              Blocks.step("a"),
+              "{\"id\": \"b\", \"kind\": \"do\", \"title\": \"Do it\", \"check\": {\"given\":"
+                  + " \"ask\"}, \"after\": [\"a\", {\"given\": \"more\"}]}"));
+      Files.writeString(
+          inside.resolve("blocks/outer.json"),
+          Blocks.block(
+              "\"ask\": {\"what\": \"it\", \"orNull\": true}",
+              "{\"include\": \"inner.json\", \"ids\": \"x-\", \"with\": {\"ask\": {\"given\":"
+                  + " \"ask\"}, \"more\": null}}"));
+      String none = "{\"include\": \"blocks/outer.json\", \"with\": {\"ask\": null}}";
+      String given = none.replace("null", "\"Well?\"");
+      String b = "{\"id\": \"x-b\", \"kind\": \"do\", \"title\": \"Do it\", \"after\": [\"x-a\"]}";
+      assertEquals(byHand(Blocks.step("x-a"), b), loaded(none));
+      String asked = b.replace("\"after\"", "\"check\": \"Well?\", \"after\"");
+      assertEquals(byHand(Blocks.step("x-a"), asked), loaded(given));
+    }
+
+    @Test
+    @DisplayName("takes ids that are given as they are, and those of the block with what is before")
+    void idsGiven() throws Exception {
+      Files.writeString(
+          inside.resolve("blocks/bound.json"),
+          Blocks.block(
+              "\"first\": \"ids\", \"too\": \"an id\"",
+              Blocks.step("a").replace("}", ", \"after\": {\"given\": \"first\"}}"),
+              Blocks.step("b").replace("}", ", \"after\": [\"a\", {\"given\": \"too\"}]}")));
+      String include =
+          "{\"include\": \"blocks/bound.json\", \"ids\": \"x-\", \"with\": {\"first\": [\"p\"],"
+              + " \"too\": \"p\"}}";
+      assertEquals(
+          byHand(
+              Blocks.step("p"),
+              Blocks.step("x-a").replace("}", ", \"after\": [\"p\"]}"),
+              Blocks.step("x-b").replace("}", ", \"after\": [\"x-a\", \"p\"]}")),
+          loaded(Blocks.step("p"), include));
+    }
+
+    private Procedure loaded(String... steps) throws Exception {
+      return ProcedureFile.load(written("", steps)).procedure();
+    }
+
+    private Procedure byHand(String... steps) throws Exception {
+      return ProcedureFile.of(inside.resolve("hand.json"), Blocks.procedure("", List.of(steps)))
+          .procedure();
+    }
+
+    @Test
     @DisplayName("that has neither is kept byte for byte and states no file")
     void plain() throws Exception {
       Path file = FILES.resolve("small.json");
@@ -284,6 +338,28 @@ class BlocksTest {
               .mapToObj(i -> "{\"include\": \"blocks/wide.json\", \"ids\": \"s" + i + "-\"}")
               .toArray(String[]::new);
       assertEquals(List.of(ProcedureCode.ASSEMBLED_TOO_LARGE), codesOf(written("", includes)));
+    }
+
+    @Test
+    @DisplayName("is not said to use no given value where the include itself is at fault")
+    void oneFaultAlone() throws IOException {
+      String include =
+          "{\"include\": \"../x.json\", \"ids\": \"a-\", \"with\": {\"t\": {\"given\": \"t\"}}}";
+      assertEquals(
+          List.of(ProcedureCode.INCLUDE_PATH),
+          codesOf(written("\"given\": {\"t\": \"Do it\"}, ", include)));
+    }
+
+    @Test
+    @DisplayName("is refused with an odd name or mark of what a block takes")
+    void takes() throws IOException {
+      for (String odd : List.of("1", "{}", "{\"what\": \"it\"}", "{\"what\": 1, \"orNull\": 1}")) {
+        String use = "{\"id\": \"a\", \"kind\": \"do\", \"title\": {\"given\": \"t\"}}";
+        Files.writeString(inside.resolve("blocks/odd.json"), Blocks.block("\"t\": " + odd, use));
+        String include = "{\"include\": \"blocks/odd.json\", \"with\": {\"t\": \"Do it\"}}";
+        Fault.Finding fault = faultsOf(written("", include)).get(0);
+        assertEquals("blocks/odd.json", fault.place().name(), odd);
+      }
     }
 
     @ParameterizedTest

@@ -82,6 +82,7 @@ final class EditorSchema {
     ObjectNode defs = (ObjectNode) whole.get("$defs");
     allow(defs);
     define(defs);
+    defs.set("taken", root.at("/$defs/taken"));
     root.set("$defs", defs);
     return text(root);
   }
@@ -176,6 +177,13 @@ final class EditorSchema {
         .put("maxLength", Include.LONGEST_IDS)
         .putArray("examples")
         .add("front-");
+    members
+        .putObject("revision")
+        .put("description", "The revision of the block that the include is written for.")
+        .put("type", "string")
+        .put("maxLength", 300)
+        .putArray("examples")
+        .add("1");
     ObjectNode with = members.putObject("with");
     with.put("description", "The values that the block takes, by their names.");
     with.put("type", "object");

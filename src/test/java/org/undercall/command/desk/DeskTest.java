@@ -17,6 +17,7 @@ import java.nio.file.StandardCopyOption;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
@@ -46,13 +47,18 @@ class DeskTest {
   private static final Path DEMO = SHARED.resolve("demo-lateral-link.json");
   private static final Path VAN = SHARED.resolve("light-van-rear-axle.json");
 
-  /** A folder with two procedures alone, whatever else comes with the program. */
+  /** A folder with two procedures and the blocks, whatever else comes with the program. */
   @BeforeAll
   static void copyTwo() throws IOException {
-    Files.createDirectories(SHARED);
-    for (Path copy : List.of(DEMO, VAN)) {
-      Path original = Path.of("shared", "procedures").resolve(copy.getFileName());
-      Files.copy(original, copy, StandardCopyOption.REPLACE_EXISTING);
+    Path all = Path.of("shared", "procedures");
+    Files.createDirectories(SHARED.resolve("blocks"));
+    try (Stream<Path> blocks = Files.list(all.resolve("blocks"))) {
+      for (Path from :
+          Stream.concat(Stream.of(DEMO, VAN).map(SHARED::relativize).map(all::resolve), blocks)
+              .toList()) {
+        Path copy = SHARED.resolve(all.relativize(from));
+        Files.copy(from, copy, StandardCopyOption.REPLACE_EXISTING);
+      }
     }
   }
 

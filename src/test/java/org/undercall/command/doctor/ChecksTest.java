@@ -225,6 +225,12 @@ class ChecksTest {
     void procedures() throws IOException {
       LocalDate day = LocalDate.of(2026, 6, 1);
       Path shared = Files.createDirectory(folder.resolve("shared"));
+      Files.createDirectory(shared.resolve("blocks"));
+      try (Stream<Path> blocks = Files.list(SHARED.resolve("blocks"))) {
+        for (Path block : blocks.toList()) {
+          Files.copy(block, shared.resolve("blocks").resolve(block.getFileName()));
+        }
+      }
       for (String name : List.of("demo-lateral-link.json", "light-van-rear-axle.json")) {
         String text = Files.readString(SHARED.resolve(name));
         String dated =

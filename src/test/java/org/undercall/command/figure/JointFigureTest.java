@@ -24,6 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.command.App;
 import org.w3c.dom.Document;
 
@@ -84,7 +85,8 @@ class JointFigureTest {
   }
 
   private Path procedure(Consumer<ObjectNode> change) throws Exception {
-    JsonNode root = JSON.readTree(Path.of("shared/procedures/front-control-arms.json").toFile());
+    Path arms = Path.of("shared/procedures/front-control-arms.json");
+    JsonNode root = JSON.readTree(ProcedureFile.load(arms).assembled().text());
     for (JsonNode phase : root.get("phases")) {
       for (JsonNode step : phase.get("steps")) {
         if (step.get("id").asText().equals("front-bush")) {

@@ -172,7 +172,7 @@ class CheckCommandTest {
       run(Path.of("shared/procedures/trailing-arm-from-blocks.json"));
       String text = out.toString();
       assertTrue(text.contains("Put together from:"), text);
-      assertTrue(text.contains("  blocks/bonded-bush.yaml\n    values: invented for"), text);
+      assertTrue(text.contains("  blocks/bonded-bush.yaml\n    values: none of its own"), text);
     }
 
     @Test
