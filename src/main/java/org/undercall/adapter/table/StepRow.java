@@ -3,7 +3,6 @@ package org.undercall.adapter.table;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.math.BigDecimal;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
@@ -13,8 +12,6 @@ import java.util.regex.Pattern;
 /** Makes a step of one row. */
 final class StepRow {
   /** A unified thread: diameter, threads to the inch, series. */
-  private static final Pattern LIMIT = Pattern.compile("up to ([0-9]+(?:[.,][0-9]+)?) ?(mm|uses)");
-
   private static final Pattern UNIFIED =
       Pattern.compile(
           "(#(?:[0-9]|1[0-2])|[1-9]|(?:[1-9] )?[1-9][0-9]?/(?:2|4|8|16))\"? ?[-–] ?([1-9][0-9]?)"
@@ -104,30 +101,6 @@ final class StepRow {
     }
   }
 
-  /** Reasons, and a limit such as "up to 52.5 mm" or "up to 3 uses". */
-  private void renew(ObjectNode fastener) {
-    Cell cell = row.cell(Column.RENEW);
-    if (cell.isEmpty()) {
-      return;
-    }
-    ArrayNode reasons = fastener.putArray("renew");
-    Matcher limit = LIMIT.matcher(cell.given());
-    String words = limit.replaceAll(" ").trim();
-    if (!words.isEmpty()) {
-      List.of(words.split("[ ,;]+", -1)).forEach(reasons::add);
-    }
-    limit.reset();
-    while (limit.find()) {
-      ObjectNode most = reasons.addObject();
-      if (limit.group(2).equals("mm")) {
-        most.put("lengthLimit", new BigDecimal(limit.group(1).replace(',', '.')));
-        most.put("unit", "mm");
-      } else {
-        most.put("uses", new BigDecimal(limit.group(1).replace(',', '.')));
-      }
-    }
-  }
-
   private void title(ObjectNode step) {
     Cell title = row.cell(Column.STEP);
     boolean numbered = title.given().matches("[0-9]+[.)]?");
@@ -156,8 +129,10 @@ final class StepRow {
     row.drive(fastener, "drive", Column.SOCKET);
     hardware(fastener);
     row.truth(fastener, "oneTimeUse", Column.ONE_TIME, true);
-    renew(fastener);
-    friction(fastener);
+    JointCells joint = new JointCells(row, faults);
+    joint.renew(fastener);
+    joint.friction(fastener);
+    joint.sizes(fastener);
     List<String> states =
         List.of("dry", "oiled", "greased", "paste", "threadlocker", "as-delivered", "unstated");
     row.word(fastener, "lubrication", Column.LUBRICATION, states, true);
@@ -180,30 +155,10 @@ final class StepRow {
     order(fastener);
     ObjectNode variant = fastener.putArray("variants").addObject();
     marking(variant);
-    variant.set("stages", new StageCell(faults).stages(row));
+    ArrayNode stages = new StageCell(faults).stages(row);
+    new BesideStages(row, faults).add(stages);
+    variant.set("stages", stages);
     return fastener;
-  }
-
-  /** The least and the most, of thread and seat alike: {@code 0.1 to 0.16}. */
-  private void friction(ObjectNode fastener) {
-    Cell cell = row.cell(Column.FRICTION);
-    if (cell.isEmpty()) {
-      return;
-    }
-    List<String> ends = List.of(cell.given().split(" ?(?:to|-|–) ?", -1));
-    if (ends.size() != 2) {
-      faults.at(cell, TableCode.NUMBER, cell.shown(), "a least and a most such as 0.1 to 0.16");
-      return;
-    }
-    Amounts amounts = new Amounts(faults);
-    ObjectNode friction = fastener.putObject("friction");
-    List<String> names = List.of("least", "most");
-    for (int i = 0; i < names.size(); i++) {
-      String name = names.get(i);
-      amounts
-          .number(cell, ends.get(i), "a coefficient of friction")
-          .ifPresent(n -> friction.put(name, n));
-    }
   }
 
   private void thread(ObjectNode fastener) {

@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.undercall.core.reply.Wanted;
 
 /**
@@ -55,6 +56,10 @@ public record Kept(
 
   /** Gives each question the answer that the table has. */
   private static final class Again {
+    /** Lines above the table that are asked for later, or not at all. */
+    private static final Set<String> NOT_IN_ORDER =
+        Set.of("ride height", "ride height arm", "load holds");
+
     private final Kept kept;
     private final Deque<String> wrench = new ArrayDeque<>();
     private int heads;
@@ -108,7 +113,7 @@ public record Kept(
 
     /** The next line above the table, if it has the question's word. */
     private Optional<List<String>> line(Wanted wanted) {
-      while (heads < kept.head().size() && kept.head().get(heads).get(0).equals("ride height")) {
+      while (heads < kept.head().size() && NOT_IN_ORDER.contains(kept.head().get(heads).get(0))) {
         heads++;
       }
       if (heads < kept.head().size() && kept.head().get(heads).get(0).equals(wanted.heading())) {
