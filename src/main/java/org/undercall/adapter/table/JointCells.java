@@ -117,7 +117,11 @@ final class JointCells {
     row.word(seat, "shape", Column.SEAT, List.of("flat", "cone", "ball"), false);
     row.millimetres(seat, "outer", Column.SEAT_OUTER);
     row.millimetres(seat, "inner", Column.SEAT_INNER);
-    row.number(seat, "angle", Column.SEAT_ANGLE);
+    Cell angle = row.cell(Column.SEAT_ANGLE);
+    if (!angle.isEmpty()) {
+      String degrees = angle.given().replaceFirst(" ?(°|deg)$", "");
+      amounts.number(angle, degrees, "the whole angle of a cone").ifPresent(n -> seat.put("angle", n));
+    }
     put(fastener, "seat", seat, Column.SEAT);
   }
 

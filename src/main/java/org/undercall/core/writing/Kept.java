@@ -77,13 +77,14 @@ public record Kept(
         case TITLE, VEHICLE, AUTHOR, REVISION, SOURCE -> line(wanted).map(l -> l.get(1));
         case CAUTION, MORE_CAUTIONS -> line(wanted).map(l -> l.get(1)).or(this::noMore);
         case TOOL, MORE_TOOLS -> line(wanted).map(this::wrench).or(this::noMore);
-        case TOOL_LEAST, TOOL_MOST, CALIBRATED -> Optional.ofNullable(wrench.poll());
+        case TOOL_LEAST, TOOL_MOST, CALIBRATED, UNCERTAINTY -> Optional.ofNullable(wrench.poll());
         case PHASE, SIDE -> next().map(r -> r.getOrDefault(wanted.heading(), ""));
         case KIND -> next().map(this::kind);
         case HEIGHT_TOLERANCE -> rideHeight();
         case MORE_MARKINGS -> Optional.of(sameStep() ? begin(wanted) : Given.NONE);
         case STAGE, MORE_STAGES -> Optional.of(stages.isEmpty() ? Given.NONE : stages.poll());
         case NOTE -> Optional.of(notes.isEmpty() ? Given.NONE : notes.poll());
+        case BEYOND_YIELD -> Optional.of(cell(wanted).replaceFirst(".*\\+ ", ""));
         case WHEELS, UNIT -> Optional.of(word(kept.rows().get(row).get(wanted.heading())));
         default -> Optional.of(cell(wanted));
       };
@@ -132,8 +133,14 @@ public record Kept(
       List<String> parts = new ArrayList<>(line);
       wrench.add(parts.get(2) + " " + parts.get(4));
       wrench.add(parts.get(3) + " " + parts.get(4));
-      boolean dated = parts.size() > 5 && parts.get(5).startsWith("2");
+      boolean dated = parts.size() > 5 && parts.get(5).matches("2[0-9]{3}-.*");
       wrench.add(dated ? parts.get(5) : Given.NONE);
+      String last = parts.get(parts.size() - 1);
+      if (dated && last.endsWith("%")) {
+        wrench.add(last);
+      } else if (dated) {
+        noMore().ifPresent(wrench::add);
+      }
       return parts.get(1);
     }
 
