@@ -5,6 +5,9 @@ interface Speaker {
   /** Its kind, as the tables name it. */
   Group group();
 
+  /** The name of its voice. */
+  String name();
+
   /** Says words of plain English. */
   Speech say(String words);
 

@@ -81,6 +81,14 @@ final class Speakers {
     return any(plain.get(random.nextInt(plain.size())), random);
   }
 
+  /** The speakers that are easily understood, at most so many of each group. */
+  List<Speaker> plain(int most) {
+    return byGroup.keySet().stream()
+        .filter(Speaker.Group::isPlain)
+        .flatMap(group -> byGroup.get(group).stream().limit(most))
+        .toList();
+  }
+
   private void addEspeak(String variants) {
     add(Speaker.Group.ESPEAK, espeak("en-us"));
     for (Matcher found = VARIANT.matcher(variants); found.find(); ) {
@@ -108,6 +116,11 @@ final class Speakers {
           @Override
           public Group group() {
             return Group.MARY;
+          }
+
+          @Override
+          public String name() {
+            return name;
           }
 
           @Override

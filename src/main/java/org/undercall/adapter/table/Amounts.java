@@ -53,6 +53,13 @@ final class Amounts {
     return Optional.empty();
   }
 
+  /** The same, which may be less than zero. */
+  Optional<BigDecimal> signed(Cell cell, String text, String expected) {
+    return text.matches("[-−–].*")
+        ? number(cell, text.substring(1).strip(), expected).map(BigDecimal::negate)
+        : number(cell, text, expected);
+  }
+
   /** A size with or without its unit mm. */
   Optional<BigDecimal> millimetres(Cell cell, String headingUnit) {
     if (!headingUnit.isEmpty() && !headingUnit.toLowerCase(Locale.ROOT).equals("mm")) {

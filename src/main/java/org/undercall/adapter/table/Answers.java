@@ -84,7 +84,7 @@ public record Answers(List<Answer> all) {
   /**
    * Reads a file of answers. A question without an answer is none.
    *
-   * @throws Fault TAB-031 if it is no such table, or an answer to an empty cell names no row
+   * @throws Fault TAB-032 if it is no such table, or an answer to an empty cell names no row
    */
   public static Answers read(Path file) throws Fault {
     String name = String.valueOf(file.getFileName());

@@ -13,7 +13,7 @@ import java.util.Set;
  */
 record Grid(List<List<Cell>> rows, List<Merge> merges, Set<Integer> hidden, String readAs) {
   static final int MOST_ROWS = 2000;
-  static final int MOST_COLUMNS = 60;
+  static final int MOST_COLUMNS = 100;
 
   /** Cells joined into one; the first holds what is shown. All from 0 and inclusive. */
   record Merge(int top, int left, int bottom, int right) {

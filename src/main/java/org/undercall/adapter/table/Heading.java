@@ -35,7 +35,8 @@ record Heading(String text, String name, String unit) {
       unit = cut < 0 ? "" : plain.substring(cut).strip();
       plain = cut < 0 ? plain : plain.substring(0, cut);
     }
-    return new Heading(text, tidy(IN.matcher(plain).replaceAll("")), unit);
+    String name = Column.of(plain).isPresent() ? plain : tidy(IN.matcher(plain).replaceAll(""));
+    return new Heading(text, name, unit);
   }
 
   /** Where a unit at the end of a heading begins; -1 if there is none. */

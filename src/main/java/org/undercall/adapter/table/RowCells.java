@@ -197,6 +197,14 @@ final class RowCells {
     }
   }
 
+  /** Puts a size in mm, whose cell may be empty. */
+  void millimetres(ObjectNode node, String field, Column meaning) {
+    Cell cell = cell(meaning);
+    if (readable(cell)) {
+      put(node, field, amounts.millimetres(cell, unit(meaning)));
+    }
+  }
+
   private static void put(ObjectNode node, String field, Optional<BigDecimal> number) {
     number.ifPresent(value -> node.put(field, value));
   }

@@ -3,7 +3,6 @@ package org.undercall.adapter.table;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.math.BigDecimal;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
@@ -16,8 +15,6 @@ import org.undercall.text.Shown;
 final class StepRow {
   /** ISO 898-2. */
   private static final String NUT_CLASS = "5|6|8|9|10|12";
-
-  private static final Pattern LIMIT = Pattern.compile("up to ([0-9]+(?:[.,][0-9]+)?) ?(mm|uses)");
 
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final List<String> KINDS =
@@ -110,30 +107,6 @@ final class StepRow {
     return row.hasColumn(Column.ONE_TIME) || !says ? Column.ONE_TIME : Column.RENEW;
   }
 
-  /** Reasons, and a limit such as "up to 52.5 mm" or "up to 3 uses". */
-  private void renew(ObjectNode fastener) {
-    Cell cell = row.cell(Column.RENEW);
-    if (cell.isEmpty()) {
-      return;
-    }
-    ArrayNode reasons = fastener.putArray("renew");
-    Matcher limit = LIMIT.matcher(cell.given());
-    String words = limit.replaceAll(" ").trim();
-    if (!words.isEmpty()) {
-      List.of(words.split("[ ,;]+", -1)).forEach(reasons::add);
-    }
-    limit.reset();
-    while (limit.find()) {
-      ObjectNode most = reasons.addObject();
-      if (limit.group(2).equals("mm")) {
-        most.put("lengthLimit", new BigDecimal(limit.group(1).replace(',', '.')));
-        most.put("unit", "mm");
-      } else {
-        most.put("uses", new BigDecimal(limit.group(1).replace(',', '.')));
-      }
-    }
-  }
-
   private void title(ObjectNode step) {
     Cell title = row.cell(Column.STEP);
     boolean numbered = title.given().matches("[0-9]+[.)]?");
@@ -162,10 +135,12 @@ final class StepRow {
     row.drive(fastener, "drive", Column.SOCKET);
     hardware(fastener);
     row.truth(fastener, "oneTimeUse", oneTime(), true);
+    JointCells joint = new JointCells(row, faults);
     if (oneTime() == Column.ONE_TIME) {
-      renew(fastener);
+      joint.renew(fastener);
     }
-    friction(fastener);
+    joint.friction(fastener);
+    joint.sizes(fastener);
     List<String> states =
         List.of("dry", "oiled", "greased", "paste", "threadlocker", "as-delivered", "unstated");
     if (row.cell(Column.LUBRICATION).isEmpty()) {
@@ -191,7 +166,9 @@ final class StepRow {
     order(fastener);
     ObjectNode variant = fastener.putArray("variants").addObject();
     marking(variant, nutClass(fastener) == Column.MARKING, fastener.has("hardware"));
-    variant.set("stages", new StageCell(faults).stages(row));
+    ArrayNode stages = new StageCell(faults).stages(row);
+    new BesideStages(row, faults).add(stages);
+    variant.set("stages", stages);
     return fastener;
   }
 
@@ -206,28 +183,6 @@ final class StepRow {
       faults.about(asked, cell, place, TableCode.EMPTY_CELL, "nothing", expected);
     } else {
       row.word(fastener, "needs", Column.NEEDS, CONDITIONS, true);
-    }
-  }
-
-  /** The least and the most, of thread and seat alike: {@code 0.1 to 0.16}. */
-  private void friction(ObjectNode fastener) {
-    Cell cell = row.cell(Column.FRICTION);
-    if (cell.isEmpty()) {
-      return;
-    }
-    List<String> ends = List.of(cell.given().split(" ?(?:to|-|–) ?", -1));
-    if (ends.size() != 2) {
-      faults.at(cell, TableCode.NUMBER, cell.shown(), "a least and a most such as 0.1 to 0.16");
-      return;
-    }
-    Amounts amounts = new Amounts(faults);
-    ObjectNode friction = fastener.putObject("friction");
-    List<String> names = List.of("least", "most");
-    for (int i = 0; i < names.size(); i++) {
-      String name = names.get(i);
-      amounts
-          .number(cell, ends.get(i), "a coefficient of friction")
-          .ifPresent(n -> friction.put(name, n));
     }
   }
 

@@ -5,9 +5,12 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.undercall.core.procedure.Bearing;
+import org.undercall.core.procedure.Dialled;
 import org.undercall.core.procedure.DriveSize;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Sizes;
@@ -95,14 +98,7 @@ final class StepText {
       row.put(Column.RENEW, renew);
     }
     row.put(Column.LUBRICATION, word(fastener.part().lubrication()));
-    fastener
-        .joint()
-        .sizes()
-        .friction()
-        .filter(known -> known.thread().equals(known.seat()))
-        .map(Sizes.FrictionKnown::thread)
-        .ifPresent(
-            span -> row.put(Column.FRICTION, number(span.least()) + " to " + number(span.most())));
+    sizes(row, fastener.joint().sizes());
     row.put(Column.NEEDS, word(fastener.needs()));
     fastener.joint().kind().ifPresent(kind -> row.put(Column.JOINT, word(kind)));
     fastener.joint().arm().ifPresent(arm -> row.put(Column.ARM, arm));
@@ -138,9 +134,94 @@ final class StepText {
       one.put(
           Column.TORQUE,
           variant.stages().stream().map(StepText::stage).collect(Collectors.joining(" + ")));
+      beside(one, variant.stages());
       rows.add(one);
     }
     return rows;
+  }
+
+  private static void sizes(Map<Column, String> row, Sizes sizes) {
+    sizes
+        .clamped()
+        .ifPresent(
+            clamped -> {
+              row.put(Column.CLAMPED, number(clamped.length()));
+              number(row, Column.SHANK, clamped.shank());
+              number(row, Column.CLAMPED_OUTER, clamped.outer());
+              number(row, Column.CLAMPED_INNER, clamped.inner());
+              row.put(Column.CLAMPED_MATERIAL, word(clamped.material()));
+            });
+    sizes
+        .seat()
+        .ifPresent(
+            seat -> {
+              row.put(Column.SEAT, word(seat.shape()));
+              number(row, Column.SEAT_OUTER, seat.outer());
+              number(row, Column.SEAT_INNER, seat.inner());
+              number(row, Column.SEAT_ANGLE, seat.angle());
+            });
+    sizes.friction().ifPresent(known -> friction(row, known));
+  }
+
+  private static void friction(Map<Column, String> row, Sizes.FrictionKnown known) {
+    if (known.thread().equals(known.seat())) {
+      row.put(Column.FRICTION, span(known.thread()));
+    } else {
+      row.put(Column.THREAD_FRICTION, span(known.thread()));
+      row.put(Column.SEAT_FRICTION, span(known.seat()));
+    }
+  }
+
+  private static String span(Sizes.Span span) {
+    return number(span.least()) + " to " + number(span.most());
+  }
+
+  private static void number(Map<Column, String> row, Column column, Optional<BigDecimal> value) {
+    value.ifPresent(number -> row.put(column, number(number)));
+  }
+
+  /** What stands beside the stages: an entry for each angle, or for each torque. */
+  private static void beside(Map<Column, String> row, List<Stage> stages) {
+    List<Stage.AngleStage> angles = new ArrayList<>();
+    List<Stage.TorqueStage> torques = new ArrayList<>();
+    for (Stage stage : stages) {
+      if (stage instanceof Stage.TorqueStage torque) {
+        torques.add(torque);
+      } else if (stage instanceof Stage.AngleStage angle && !angle.backOff()) {
+        angles.add(angle);
+      }
+    }
+    entries(row, Column.BEYOND_YIELD, angles, a -> a.beyondYield().map(yes -> yes ? "yes" : "no"));
+    entries(row, Column.TORQUE_AFTER, angles, a -> a.finalTorque().map(StepText::band));
+    entries(row, Column.ADAPTOR, torques, t -> t.dialled().map(StepText::adaptor));
+  }
+
+  private static <S> void entries(
+      Map<Column, String> row,
+      Column column,
+      List<S> stages,
+      Function<S, Optional<String>> entry) {
+    if (stages.stream().anyMatch(stage -> entry.apply(stage).isPresent())) {
+      row.put(
+          column,
+          stages.stream()
+              .map(stage -> entry.apply(stage).orElse(BesideStages.NONE))
+              .collect(Collectors.joining(BesideStages.BETWEEN)));
+    }
+  }
+
+  private static String band(Stage.AngleStage.Band band) {
+    String unit = " " + band.most().unit().symbol();
+    return number(band.least().amount()) + " to " + number(band.most().amount()) + unit;
+  }
+
+  private static String adaptor(Dialled dialled) {
+    return "wrench "
+        + number(dialled.wrench())
+        + " extension "
+        + number(dialled.extension())
+        + " angle "
+        + number(dialled.angle());
   }
 
   private static String renew(Fastener.Part part) {

@@ -6,7 +6,7 @@ import org.undercall.port.Fault;
 public enum TableCode implements Fault.Code {
   NOT_READABLE(
       "TAB-001", "The file cannot be read, or ends neither in .csv, .tsv or .txt nor in .xlsx."),
-  TOO_LARGE("TAB-002", "The file has more than 2 MB, 20 MB unpacked, 2000 rows or 60 columns."),
+  TOO_LARGE("TAB-002", "The file has more than 2 MB, 20 MB unpacked, 2000 rows or 100 columns."),
   NOT_TEXT(
       "TAB-003", "The text is none of UTF-8, UTF-16 with its mark and Windows-1252, or not CSV."),
   NOT_A_WORKBOOK("TAB-004", "The workbook is damaged or of another kind."),
@@ -38,7 +38,8 @@ public enum TableCode implements Fault.Code {
   HEAD("TAB-028", "A line above the table, or a --set or --map, cannot be taken."),
   EXISTS("TAB-029", "The file to be written is there already."),
   CANNOT_WRITE("TAB-030", "The file cannot be written."),
-  ANSWERS("TAB-031", "A file of answers is none, or an answer to empty cells names no row.");
+  NOT_ONE_EACH("TAB-031", "Entries beside the stages are not one for each stage they are about."),
+  ANSWERS("TAB-032", "A file of answers is none, or an answer to empty cells names no row.");
 
   private final String id;
   private final String meaning;

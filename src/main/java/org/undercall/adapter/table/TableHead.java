@@ -8,16 +8,37 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.undercall.text.Shown;
 
 /** What stands above a table or is given by options: title, vehicle, cautions, wrenches. */
 final class TableHead {
   /** The words that may begin a line above the table. */
   static final List<String> WORDS =
-      List.of("title", "vehicle", "author", "revision", "source", "caution", "ride height", "tool");
+      List.of(
+          "title",
+          "vehicle",
+          "author",
+          "revision",
+          "source",
+          "caution",
+          "ride height",
+          "ride height arm",
+          "load holds",
+          "tool");
+
+  /** The words whose parts are divided by semicolons where they are given by an option. */
+  private static final Set<String> OF_PARTS = Set.of("tool", "ride height", "ride height arm");
+
+  private static final String RIDE_HEIGHT = "rideHeight";
+  private static final String LOAD_HOLDS = "loadHoldsMinutes";
+  private static final Pattern NAMED = Pattern.compile("([a-z][a-z ]*) ([-−–]?[0-9.,]+) ?(?:mm|°)?");
+  private static final List<String> ARM_NEEDS =
+      List.of("length", "ride", "droop", "bump", "presetLimit");
 
   private static final String SOURCE_BRIEF = "valuesBrief";
-  private static final Set<String> MAY_LACK = Set.of("rideHeight", SOURCE_BRIEF);
+  private static final Set<String> MAY_LACK = Set.of(RIDE_HEIGHT, LOAD_HOLDS, SOURCE_BRIEF);
 
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
@@ -48,13 +69,10 @@ final class TableHead {
     }
   }
 
-  /** Takes a value that was given as an option; the parts of a tool are divided by semicolons. */
+  /** Takes a value that was given as an option. */
   void option(String word, String value) {
     List<Cell> cells = new ArrayList<>();
-    for (String part :
-        word.equals("tool") || word.equals("ride height")
-            ? value.split(";", -1)
-            : new String[] {value}) {
+    for (String part : OF_PARTS.contains(word) ? value.split(";", -1) : new String[] {value}) {
       cells.add(Cell.option(word, part));
     }
     if (!word.equals("caution") && !word.equals("tool")) {
@@ -76,6 +94,8 @@ final class TableHead {
       case "caution" -> caution(cells);
       case "tool" -> tool(cells);
       case "ride height" -> rideHeight(cells);
+      case "ride height arm" -> arm(cells);
+      case "load holds" -> loadHolds(first);
       default -> {
         String field = word.equals("source") ? "values" : word;
         if (root.has(field)) {
@@ -101,10 +121,10 @@ final class TableHead {
 
   private void tool(List<Cell> cells) {
     Cell first = cells.get(0);
-    if (cells.size() < 4 || cells.size() > 6) {
+    if (cells.size() < 4 || cells.size() > 7) {
       String expected =
-          "name, least, most, unit, perhaps day of calibration and kind: "
-              + "wrench 2; 40; 210; Nm; 2026-03-31; clicking";
+          "name, least, most, unit, perhaps day of calibration, kind and uncertainty: "
+              + "wrench 2; 40; 210; Nm; 2026-03-31; clicking; 2 %";
       faults.at(first, TableCode.HEAD, cells.size() + " values", expected);
       return;
     }
@@ -122,7 +142,10 @@ final class TableHead {
             u -> tool.put("unit", u.symbol()),
             () -> faults.at(unit, TableCode.OTHER_UNIT, unit.shown(), "N·m, lbf·ft or lbf·in"));
     for (Cell more : cells.subList(4, cells.size())) {
-      if (!more.isEmpty() && !more.given().equals("-")) {
+      if (more.given().endsWith("%")) {
+        String percent = more.given().replaceFirst(" ?%$", "");
+        amounts.number(more, percent, "percent").ifPresent(n -> tool.put("uncertainty", n));
+      } else if (!more.isEmpty() && !more.given().equals("-")) {
         boolean kind = List.of("clicking", "indicating").contains(more.given());
         tool.put(kind ? "kind" : "calibrated", more.given());
       }
@@ -131,18 +154,55 @@ final class TableHead {
 
   private void rideHeight(List<Cell> cells) {
     Cell first = cells.get(0);
-    boolean millimetres = cells.size() == 1 || cells.get(1).given().equals("mm");
     Optional<java.math.BigDecimal> amount =
         amounts.number(
             first,
             first.given().replaceFirst("^± ?", "").replaceFirst(" ?mm$", ""),
             "how far a height may lie off, in mm");
-    if (!millimetres) {
-      faults.at(cells.get(1), TableCode.OTHER_UNIT, cells.get(1).shown(), "mm");
-    }
-    ObjectNode height = root.putObject("rideHeight");
+    ObjectNode height = root.withObject("/" + RIDE_HEIGHT);
     amount.ifPresent(a -> height.put("plusMinus", a));
     height.put("unit", "mm");
+    for (Cell more : cells.subList(1, cells.size())) {
+      if (more.given().toLowerCase(Locale.ROOT).startsWith("sides ")) {
+        named(more, List.of("sides"), height);
+      } else if (!more.given().equals("mm")) {
+        faults.at(more, TableCode.OTHER_UNIT, more.shown(), "mm, or such as sides 20");
+      }
+    }
+  }
+
+  /** The arm whose bush the height twists, part by part, each with its name. */
+  private void arm(List<Cell> cells) {
+    ObjectNode arm = root.withObject("/" + RIDE_HEIGHT).putObject("arm");
+    List<String> names = new ArrayList<>(ARM_NEEDS);
+    names.add("ratio");
+    cells.forEach(cell -> named(cell, names, arm));
+    if (!ARM_NEEDS.stream().allMatch(arm::has)) {
+      String expected = "such as length 350; ride -10; droop -100; bump 70; preset limit 5";
+      faults.at(cells.get(0), TableCode.HEAD, "not each of them", expected);
+    }
+    arm.put("unit", "mm");
+  }
+
+  /** Puts a number that stands behind its name. */
+  private void named(Cell cell, List<String> names, ObjectNode node) {
+    Matcher named = NAMED.matcher(cell.given().toLowerCase(Locale.ROOT));
+    String name = named.matches() ? named.group(1).replace("preset limit", "presetLimit") : "";
+    if (!names.contains(name) || node.has(name)) {
+      String expected = "one of " + String.join(", ", names) + ", once, with its number";
+      faults.at(cell, TableCode.HEAD, cell.shown(), expected.replace("presetLimit", "preset limit"));
+    } else {
+      amounts.signed(cell, named.group(2), "a number").ifPresent(n -> node.put(name, n));
+    }
+  }
+
+  private void loadHolds(Cell cell) {
+    Matcher minutes = Pattern.compile("([0-9]{1,4}) ?(min|minutes?)").matcher(cell.given());
+    if (minutes.matches()) {
+      root.put(LOAD_HOLDS, Integer.parseInt(minutes.group(1)));
+    } else {
+      faults.at(cell, TableCode.HEAD, cell.shown(), "whole minutes such as 30 minutes");
+    }
   }
 
   /** The procedure without its phases; a fault for everything that is missing. */
@@ -164,7 +224,8 @@ final class TableHead {
             "values",
             SOURCE_BRIEF,
             "cautions",
-            "rideHeight",
+            RIDE_HEIGHT,
+            LOAD_HOLDS,
             "tools")) {
       if (root.has(field)) {
         ordered.set(field, root.get(field));

@@ -8,47 +8,22 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import org.apache.commons.csv.CSVFormat;
 import org.undercall.core.procedure.Caution;
 import org.undercall.core.procedure.Each;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.RideHeight;
-import org.undercall.core.procedure.Sizes;
-import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Tool;
 import org.undercall.core.procedure.WorkPhase;
 
-/**
- * A procedure as a table in CSV, which {@link TorqueTable} reads again.
- *
- * @param csv the table, lines above it included
- * @param left what the table cannot hold, in words
- */
-public record TableText(String csv, List<String> left) {
-  public TableText {
-    left = List.copyOf(left);
-  }
+/** A procedure as a table in CSV, which {@link TorqueTable} reads again. */
+public final class TableText {
+  private TableText() {}
 
-  /** Writes a procedure. */
-  public static TableText of(Procedure procedure) {
+  /** The table, lines above it included. */
+  public static String of(Procedure procedure) {
     List<Map<Column, String>> rows = new ArrayList<>();
-    List<String> left = new ArrayList<>();
-    procedure
-        .rideHeight()
-        .flatMap(RideHeight::arm)
-        .ifPresent(arm -> left.add("the arm of the ride height"));
-    procedure
-        .rideHeight()
-        .flatMap(RideHeight::sides)
-        .ifPresent(sides -> left.add("how far left and right may lie apart"));
-    if (!procedure.loadHolds().equals(Procedure.LOAD_HOLDS)) {
-      left.add("how long a confirmed load holds");
-    }
-    procedure.tools().stream()
-        .filter(tool -> tool.uncertainty().isPresent())
-        .forEach(tool -> left.add("the uncertainty of " + tool.id()));
     for (WorkPhase phase : procedure.phases()) {
       for (Step step : phase.steps()) {
         for (Map<Column, String> row : StepText.rows(step)) {
@@ -56,44 +31,13 @@ public record TableText(String csv, List<String> left) {
           row.put(Column.SIDE, each(phase.each()));
           rows.add(row);
         }
-        if (hasAdaptor(step)) {
-          left.add("the adaptor of step " + step.head().id());
-        }
-        if (anyAngle(step, angle -> angle.finalTorque().isPresent())) {
-          left.add("the final torque of step " + step.head().id());
-        }
-        if (anyAngle(step, angle -> angle.beyondYield().isPresent())) {
-          left.add("whether step " + step.head().id() + " reaches yield");
-        }
-        if (step instanceof Step.Fasten f && leaves(f.fastener().joint().sizes())) {
-          left.add("the sizes or the friction of step " + step.head().id());
-        }
       }
     }
-    return new TableText(printed(procedure, rows), left);
-  }
-
-  private static boolean leaves(Sizes sizes) {
-    boolean apart = sizes.friction().filter(f -> !f.thread().equals(f.seat())).isPresent();
-    return apart || sizes.clamped().isPresent() || sizes.seat().isPresent();
-  }
-
-  private static boolean anyAngle(Step step, Predicate<Stage.AngleStage> like) {
-    return step instanceof Step.Fasten fasten
-        && fasten.fastener().variants().stream()
-            .flatMap(v -> v.stages().stream())
-            .anyMatch(s -> s instanceof Stage.AngleStage angle && like.test(angle));
+    return printed(procedure, rows);
   }
 
   private static String each(Each each) {
     return each == Each.SIDE ? "both" : each.name().toLowerCase(Locale.ROOT);
-  }
-
-  private static boolean hasAdaptor(Step step) {
-    return step instanceof Step.Fasten fasten
-        && fasten.fastener().variants().stream()
-            .flatMap(v -> v.stages().stream())
-            .anyMatch(s -> s instanceof Stage.TorqueStage torque && torque.dialled().isPresent());
   }
 
   private static String printed(Procedure procedure, List<Map<Column, String>> rows) {
@@ -122,9 +66,9 @@ public record TableText(String csv, List<String> left) {
     for (Caution caution : procedure.cautions()) {
       line(out, withBrief("caution", caution.text(), caution.brief()));
     }
-    if (procedure.rideHeight().isPresent()) {
-      String plusMinus = StepText.number(procedure.rideHeight().get().plusMinus());
-      line(out, List.of("ride height", plusMinus, "mm"));
+    procedure.rideHeight().ifPresent(height -> rideHeight(height, out));
+    if (!procedure.loadHolds().equals(Procedure.LOAD_HOLDS)) {
+      line(out, List.of("load holds", procedure.loadHolds().toMinutes() + " minutes"));
     }
     for (Tool tool : procedure.tools()) {
       List<String> cells = new ArrayList<>();
@@ -137,8 +81,31 @@ public record TableText(String csv, List<String> left) {
       if (tool.kind() == Tool.Kind.INDICATING) {
         cells.add("indicating");
       }
+      tool.uncertainty().ifPresent(percent -> cells.add(StepText.number(percent) + " %"));
       line(out, cells);
     }
+  }
+
+  private static void rideHeight(RideHeight height, StringBuilder out) {
+    List<String> cells = new ArrayList<>(List.of("ride height"));
+    cells.add(StepText.number(height.plusMinus()));
+    cells.add("mm");
+    height.sides().ifPresent(sides -> cells.add("sides " + StepText.number(sides)));
+    line(out, cells);
+    height
+        .arm()
+        .ifPresent(
+            arm ->
+                line(
+                    out,
+                    List.of(
+                        "ride height arm",
+                        "length " + StepText.number(arm.length()),
+                        "ride " + StepText.number(arm.ride()),
+                        "droop " + StepText.number(arm.droop()),
+                        "bump " + StepText.number(arm.bump()),
+                        "preset limit " + StepText.number(arm.presetLimit()),
+                        "ratio " + StepText.number(arm.ratio()))));
   }
 
   /** A cell that a spreadsheet would take for a formula gets an apostrophe, which is read away. */

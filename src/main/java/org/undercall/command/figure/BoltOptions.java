@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.undercall.adapter.report.Figure.Item;
 import org.undercall.core.fastening.Bolt;
 import org.undercall.core.fastening.Seat;
+import org.undercall.core.procedure.Lubrication;
 import org.undercall.core.procedure.Sizes;
 import org.undercall.core.term.Torque;
 import org.undercall.port.Fault;
@@ -163,6 +164,10 @@ final class BoltOptions {
 
   Rubs friction() throws Fault {
     return rubs.friction(taken());
+  }
+
+  Optional<Lubrication> state() throws Fault {
+    return rubs.state(taken());
   }
 
   List<Item> inputs() throws Fault {

@@ -47,6 +47,21 @@ final class FrictionOptions {
             both.thread(), typed("--seat-friction", seat), both.whence() + "; seat as typed");
   }
 
+  /** The state of thread and seat that the friction follows from; empty if it does not. */
+  Optional<Lubrication> state(Optional<Taken> taken) {
+    boolean known =
+        friction != null
+            || seat != null
+            || coated
+            || (lubrication == null
+                && taken.flatMap(t -> t.fastener().joint().sizes().friction()).isPresent());
+    return known
+        ? Optional.empty()
+        : Optional.ofNullable(lubrication)
+            .or(() -> taken.map(t -> t.fastener().part().lubrication()))
+            .filter(state -> state != Lubrication.UNSTATED);
+  }
+
   private Rubs both(Optional<Taken> taken) throws Fault {
     if (friction != null) {
       return alike(typed("--friction", friction), "as typed");

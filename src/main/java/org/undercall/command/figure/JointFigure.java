@@ -81,13 +81,13 @@ final class JointFigure extends PlottedFigure {
   Figure figure() throws Fault {
     JointCase worked = worked();
     JointOptions sizes = way.sizes();
-    JointTension tension = new JointTension(worked, spread);
+    JointTension tension = new JointTension(worked, spread, way.beyondYield());
     List<Item> inputs = new ArrayList<>(way.inputs());
     inputs.add(Item.words("friction taken from", worked.rubs().whence()));
     inputs.addAll(spread.inputs(way.torque(), way.turn(), taken()));
     inputs.addAll(hold.inputs(sizes, taken()));
     List<Part> parts = new ArrayList<>(tension.parts());
-    parts.addAll(new JointHold(worked, hold, sizes, taken(), spread.wrench()).parts());
+    parts.addAll(new JointHold(worked, hold, sizes, taken(), spread.wrench(taken())).parts());
     return new Figure(inputs, parts, UNSEEN, "this is " + ESTIMATE);
   }
 
@@ -123,7 +123,7 @@ final class JointFigure extends PlottedFigure {
         new Sketch(
             "Torque to expect while turning on",
             TorqueAnglePlot.of(
-                worked.expected(spread.wrench()), turn.get(), Optional.empty(), note(), size));
+                worked.expected(spread.wrench(taken())), turn.get(), Optional.empty(), note(), size));
     return switch (picture) {
       case PRELOAD -> List.of(preload, torque, springs);
       case TORQUE -> List.of(torque, preload, springs);

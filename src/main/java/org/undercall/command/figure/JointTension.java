@@ -23,8 +23,15 @@ import org.undercall.core.fastening.Torsion;
 import org.undercall.core.fastening.YieldControlled;
 import org.undercall.port.Fault;
 
-/** What can be said of the preload of a joint and of its bolt. */
-record JointTension(JointCase worked, SpreadOptions spread) {
+/**
+ * What can be said of the preload of a joint and of its bolt.
+ *
+ * @param meant whether it is meant to reach yield; empty if that is not stated
+ */
+record JointTension(JointCase worked, SpreadOptions spread, Optional<Boolean> meant) {
+  /** Fewer than this share is hardly any. */
+  private static final double HARDLY = 0.001;
+
   private static final String VDI = "VDI 2230 Part 1";
 
   List<Part> parts() throws Fault {
@@ -111,6 +118,7 @@ record JointTension(JointCase worked, SpreadOptions spread) {
     items.add(SpreadOptions.forces("95 of 100 joints", middle, trial.median()));
     items.add(Item.number("αA of these", middle.high().newtons() / middle.low().newtons(), 2, ""));
     items.add(Item.number("share that reaches yield", trial.yields() * 100, 1, "%"));
+    meant.ifPresent(yes -> items.add(Item.words("as it is meant", asMeant(trial, yes))));
     items.add(
         spread.wanted().isPresent()
             ? Item.number("share that stays loose", trial.loose() * 100, 1, "%")
@@ -121,6 +129,14 @@ record JointTension(JointCase worked, SpreadOptions spread) {
         items,
         "the same formulas; lots from a stated seed, so that they come out the same again",
         spread.lots() + "; nobody publishes the true spread in a workshop");
+  }
+
+  private static String asMeant(ToleranceTrial trial, boolean yield) {
+    double others = yield ? 1 - trial.yields() : trial.yields();
+    if (others < HARDLY) {
+      return yield ? "yes, they reach yield" : "yes, they stay below yield";
+    }
+    return yield ? "no, some stay below yield" : "no, some reach yield";
   }
 
   private Part window(Rotation turn) throws Fault {

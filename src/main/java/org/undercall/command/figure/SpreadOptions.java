@@ -20,7 +20,7 @@ import picocli.CommandLine.Option;
 /** How far a tightening may be off, and how lots are drawn. */
 final class SpreadOptions {
   /** What ISO 6789-1 lets a wrench of type II A be off. */
-  private static final double ISO_6789 = 4;
+  static final double ISO_6789 = 4;
 
   @Option(
       names = "--plus-minus",
@@ -37,7 +37,9 @@ final class SpreadOptions {
   @Option(
       names = "--wrench",
       paramLabel = "PERCENT",
-      description = "Permissible deviation of the wrench, either way (default: 4, ISO 6789).")
+      description =
+          "Permissible deviation of the wrench, either way (default: the procedure's, or 4, ISO"
+              + " 6789).")
   private Double wrench;
 
   @Option(
@@ -73,10 +75,13 @@ final class SpreadOptions {
       description = "Where the lots start; the same gives the same (default: ${DEFAULT-VALUE}).")
   private long seed;
 
-  /** The error of the wrench. */
-  Deviation wrench() {
-    double shown = wrench == null ? ISO_6789 : wrench;
-    return new Deviation(uncertainty == null ? shown : uncertainty);
+  /** The error of the wrench: as typed, or of the best one in the procedure. */
+  Deviation wrench(Optional<Taken> taken) {
+    if (uncertainty != null) {
+      return new Deviation(uncertainty);
+    }
+    return new Deviation(
+        wrench != null ? wrench : taken.flatMap(Taken::wrench).orElse(ISO_6789));
   }
 
   /** The least preload that the joint needs; empty if it is not stated. */
@@ -107,7 +112,7 @@ final class SpreadOptions {
       Joint joint, Torque target, Optional<Rotation> turn, Rubs rubs, Optional<Taken> taken)
       throws Fault {
     ToleranceStack stack =
-        ToleranceStack.ofTorque(joint, target, plusMinus(target, taken), wrench(), rubs.thread())
+        ToleranceStack.ofTorque(joint, target, plusMinus(target, taken), wrench(taken), rubs.thread())
             .withFriction(rubs.thread(), rubs.seat());
     double error = turnError(taken);
     return turn.map(t -> stack.withTurn(t, Rotation.degrees(error))).orElse(stack);
@@ -145,7 +150,7 @@ final class SpreadOptions {
             uncertainty == null
                 ? "deviation of the wrench, either way"
                 : "expanded uncertainty of the wrench",
-            wrench().percent(),
+            wrench(taken).percent(),
             1,
             "%"));
     wanted().ifPresent(f -> items.add(Item.number("preload wanted", f.inKilonewtons(), 1, "kN")));

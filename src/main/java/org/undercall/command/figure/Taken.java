@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.undercall.adapter.procedure.ProcedureFile;
+import org.undercall.core.check.ToolRules;
 import org.undercall.core.fastening.Rotation;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Tool;
 import org.undercall.core.procedure.Variant;
 import org.undercall.core.procedure.Walk;
 import org.undercall.port.Fault;
@@ -22,8 +24,9 @@ import org.undercall.port.Fault;
  * @param about the procedure
  * @param step the step that tightens it
  * @param variant its stages for one head marking
+ * @param tools the torque wrenches at hand
  */
-record Taken(Procedure.About about, Step.Fasten step, Variant variant) {
+record Taken(Procedure.About about, Step.Fasten step, Variant variant, List<Tool> tools) {
 
   /**
    * The fastener of a step.
@@ -35,7 +38,8 @@ record Taken(Procedure.About about, Step.Fasten step, Variant variant) {
   static Taken of(Path file, Optional<String> id, Optional<String> marking) throws Fault {
     Procedure procedure = ProcedureFile.load(file).procedure();
     Step.Fasten step = step(procedure, id);
-    return new Taken(procedure.about(), step, variant(step.fastener(), marking));
+    return new Taken(
+        procedure.about(), step, variant(step.fastener(), marking), procedure.tools());
   }
 
   private static Step.Fasten step(Procedure procedure, Optional<String> id) throws Fault {
@@ -77,6 +81,11 @@ record Taken(Procedure.About about, Step.Fasten step, Variant variant) {
     return variants.get(at);
   }
 
+  /** The same fastener with another head marking. */
+  Taken with(Variant other) {
+    return new Taken(about, step, other, tools);
+  }
+
   Fastener fastener() {
     return step.fastener();
   }
@@ -106,6 +115,19 @@ record Taken(Procedure.About about, Step.Fasten step, Variant variant) {
   /** Their tolerances, together. */
   double turnPlusMinus() {
     return angles().map(Stage.AngleStage::plusMinus).mapToDouble(BigDecimal::doubleValue).sum();
+  }
+
+  /** Whether the last of them is meant to reach yield; empty if that is not stated. */
+  Optional<Boolean> beyondYield() {
+    return angles().reduce((first, second) -> second).flatMap(Stage.AngleStage::beyondYield);
+  }
+
+  /**
+   * How far the best wrench for that torque may be off, either way in percent, as the check takes
+   * it; empty if none covers the torque.
+   */
+  Optional<Double> wrench() {
+    return ToolRules.deviation(tools, torque().setting()).map(BigDecimal::doubleValue);
   }
 
   private java.util.stream.Stream<Stage.AngleStage> angles() {

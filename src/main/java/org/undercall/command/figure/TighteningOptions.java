@@ -51,6 +51,11 @@ final class TighteningOptions {
     return turn().orElseThrow(() -> bolt.missing("--angle"));
   }
 
+  /** Whether the angle is meant to reach yield, if the procedure states it of this very angle. */
+  Optional<Boolean> beyondYield() throws Fault {
+    return angle != null ? Optional.empty() : taken().flatMap(Taken::beyondYield);
+  }
+
   /** The sizes, filled up from the procedure. */
   JointOptions sizes() throws Fault {
     if (taken().isPresent()) {
@@ -79,6 +84,13 @@ final class TighteningOptions {
   List<Item> inputs() throws Fault {
     List<Item> items = new ArrayList<>(bolt.inputs());
     turn().ifPresent(t -> items.add(Item.number("angle", t.degrees(), 1, "°")));
+    beyondYield()
+        .ifPresent(
+            yes ->
+                items.add(
+                    Item.words(
+                        "yield, as the procedure states",
+                        yes ? "meant to be reached" : "must not be reached")));
     items.addAll(sizes().inputs());
     return items;
   }

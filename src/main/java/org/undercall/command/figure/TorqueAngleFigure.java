@@ -38,9 +38,8 @@ final class TorqueAngleFigure extends PlottedFigure {
   @Option(
       names = "--wrench",
       paramLabel = "PERCENT",
-      defaultValue = "4",
-      description = "Error of the torque read, either way (default: ${DEFAULT-VALUE}).")
-  private double wrench;
+      description = "Error of the torque read, either way (default: the procedure's, or 4).")
+  private Double wrench;
 
   @Option(
       names = "--softness",
@@ -59,12 +58,16 @@ final class TorqueAngleFigure extends PlottedFigure {
     return "Torque of " + way.bolt() + " after " + way.torque() + " and " + way.turnNeeded();
   }
 
+  private double wrench() throws Fault {
+    return wrench != null ? wrench : taken().flatMap(Taken::wrench).orElse(SpreadOptions.ISO_6789);
+  }
+
   private ExpectedTorque expected() throws Fault {
     return new ExpectedTorque(
         way.jointNeeded(),
         way.torque(),
         way.friction().both(),
-        new Deviation(wrench),
+        new Deviation(wrench()),
         softness / 100);
   }
 
@@ -72,7 +75,7 @@ final class TorqueAngleFigure extends PlottedFigure {
   Figure figure() throws Fault {
     Rotation turn = way.turnNeeded();
     List<Item> inputs = new ArrayList<>(way.inputs());
-    inputs.add(Item.number("error of the torque read, either way", wrench, 1, "%"));
+    inputs.add(Item.number("error of the torque read, either way", wrench(), 1, "%"));
     inputs.add(Item.number("joint softer or stiffer by", softness, 0, "%"));
     if (reading != null) {
       inputs.add(Item.words("torque read after the angle", reading));

@@ -126,7 +126,7 @@ final class VariantsFigure extends PlottedFigure {
                 marking == null
                     || v.marking().map(HeadMarking::text).filter(marking::equals).isPresent())
         .findFirst()
-        .map(v -> new Taken(taken.get().about(), taken.get().step(), v));
+        .map(v -> taken.get().with(v));
   }
 
   @Override

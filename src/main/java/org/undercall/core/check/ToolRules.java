@@ -17,7 +17,7 @@ import org.undercall.core.procedure.Tool;
 import org.undercall.core.term.Torque;
 
 /** Rules about the torque wrenches at hand. */
-final class ToolRules {
+public final class ToolRules {
   private ToolRules() {}
 
   static List<Finding> calibrations(List<Tool> tools, LocalDate on, Map<String, Integer> uses) {
@@ -69,7 +69,7 @@ final class ToolRules {
   }
 
   /** How far the best wrench for a torque may deviate, either way in percent; empty if none. */
-  static Optional<BigDecimal> deviation(List<Tool> tools, Torque torque) {
+  public static Optional<BigDecimal> deviation(List<Tool> tools, Torque torque) {
     return tools.stream()
         .filter(tool -> tool.covers(torque))
         .map(tool -> tool.uncertainty().orElse(permissible(tool)))

@@ -5,8 +5,6 @@ import java.util.Locale;
 /**
  * The nut factor K of the short form T = K F d.
  *
- * <p>Computed and checked against published values, not yet used by a command.
- *
  * @param k more than zero, no unit
  */
 public record NutFactor(double k) implements Comparable<NutFactor> {

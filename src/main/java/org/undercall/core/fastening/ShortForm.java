@@ -7,8 +7,6 @@ import org.undercall.core.term.Torque;
  *
  * <p>Published in common machine design texts; K holds pitch, thread friction and seat friction in
  * one number and is known only as a range.
- *
- * <p>Computed and checked against published values, not yet used by a command.
  */
 public final class ShortForm {
   private ShortForm() {}

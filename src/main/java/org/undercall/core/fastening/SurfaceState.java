@@ -9,8 +9,6 @@ import org.undercall.core.procedure.Lubrication;
  *
  * <p>Where two tables give the same state, the range covers both. Nut factors scatter by more than
  * any table shows; the short form is an estimate.
- *
- * <p>Computed and checked against published values, not yet used by a command.
  */
 public enum SurfaceState {
   DRY_STEEL(0.18, 0.27),

@@ -7,8 +7,6 @@ import org.undercall.core.term.Torque;
  *
  * <p>Helix of the thread as an inclined plane; φ is its lead angle, ρ' the friction angle on flanks
  * of 30 degrees. VDI 2230 Part 1, section 5.4.2, before its simplification.
- *
- * <p>Computed and checked against published values, not yet used by a command.
  */
 public final class ThreadMechanics {
   private static final double FLANK = Math.toRadians(30);

@@ -22,6 +22,10 @@ public enum Wanted {
   TOOL_LEAST("", "Its least torque with unit", "The beginning of its scale. Such as: 40 Nm"),
   TOOL_MOST("", "Its largest torque", "The end of its scale, in the same unit. Such as: 210 Nm"),
   CALIBRATED("", "Last calibrated, year-month-day, - if not known", "Such as: 2026-03-31"),
+  UNCERTAINTY(
+      "",
+      "Uncertainty on its certificate in percent, - if not known",
+      "The check then reckons with it in place of the 4 percent of ISO 6789. Such as: 1.8"),
   MORE_TOOLS("tool", "Another torque wrench, - for none", "Every torque must lie in one's range"),
   PHASE("phase", "Phase of the work", "Such as: remove, fit, tighten, finish"),
   SIDE(
@@ -51,6 +55,10 @@ public enum Wanted {
       "Thread and seat",
       "What the torque holds for. It changes the preload more than anything else",
       "dry|oiled|greased|paste|threadlocker|as delivered|unstated"),
+  FRICTION(
+      "friction",
+      "Coefficient of friction, such as 0.10 to 0.14, - if not known",
+      "The least and the most of a coating. Without it the check takes a wide range"),
   JOINT(
       "joint",
       "What it holds, - if not stated",
@@ -67,6 +75,12 @@ public enum Wanted {
       "Why at this condition, - if not stated",
       "Without one the check finds bushes of an arm that differ. Such as: the maker says so"),
   WHEEL("wheel", "Does it hold a wheel", "Then order and a later check are asked for", "yes|no"),
+  SEAT(
+      "seat",
+      "Its seat, - if not known",
+      "What rubs under it. A cone or a ball needs more torque for the same force",
+      "flat|cone|ball|-"),
+  SEAT_ANGLE("seat angle", "Whole angle of the cone in degrees", "Such as: 60"),
   MARKING(
       "class",
       "Class on the head, - if the torque does not depend on it",
@@ -79,6 +93,16 @@ public enum Wanted {
       "torque",
       "Next stage, such as 60 ± 5 deg, - if that was the last",
       "A torque such as 65 ± 3 Nm, or an angle such as 60 ± 5°, or 60 +/- 5 deg"),
+  BEYOND_YIELD(
+      "beyond yield",
+      "Is the bolt meant to yield, - if not stated",
+      "The check judges the angle by it. yes: such a bolt is stretched for good",
+      "yes|no|-"),
+  CLAMPED(
+      "clamped length",
+      "Clamped length in mm, - if not known",
+      "All parts between head and nut together. With it the check reckons with the joint itself."
+          + " Such as: 64"),
   MORE_MARKINGS("class", "Another class with its own torque, - for none", "Such as: 8.8"),
   STEP("step", "Title of the step", "As it is spoken. Such as: Tighten the arm bush bolt"),
   BRIEF(

@@ -22,13 +22,15 @@ final class Course {
   private static Map<Wanted, Wanted> fixed() {
     Map<Wanted, Wanted> fixed = new EnumMap<>(Wanted.class);
     chain(fixed, TITLE, VEHICLE, AUTHOR, REVISION, SOURCE, CAUTION, MORE_CAUTIONS);
-    chain(fixed, TOOL, TOOL_LEAST, TOOL_MOST, CALIBRATED, MORE_TOOLS);
+    chain(fixed, TOOL, TOOL_LEAST, TOOL_MOST, CALIBRATED);
+    chain(fixed, UNCERTAINTY, MORE_TOOLS);
     chain(fixed, PHASE, SIDE, KIND);
     chain(fixed, FASTENER, THREAD, HARDWARE);
     chain(fixed, NUT_CLASS, SOCKET, COUNT);
-    chain(fixed, ORDER, BY_HAND, ONE_TIME, LUBRICATION, JOINT);
+    chain(fixed, ORDER, BY_HAND, ONE_TIME, LUBRICATION);
+    chain(fixed, FRICTION, JOINT);
     chain(fixed, ARM, NEEDS);
-    chain(fixed, WHEEL, MARKING, STAGE, MORE_STAGES);
+    chain(fixed, SEAT_ANGLE, MARKING, STAGE, MORE_STAGES);
     chain(fixed, CHECK, WHEELS, CHANGES_LOAD, NOTE);
     chain(fixed, UNIT, LEAST, MOST);
     chain(fixed, HEIGHT_TOLERANCE, NOTE);
@@ -57,9 +59,12 @@ final class Course {
     boolean none = last.isNone();
     return switch (last.wanted()) {
       case MORE_CAUTIONS -> Optional.of(none ? TOOL : MORE_CAUTIONS);
+      case CALIBRATED -> Optional.of(none ? MORE_TOOLS : UNCERTAINTY);
       case MORE_TOOLS -> Optional.of(none ? PHASE : TOOL_LEAST);
       case KIND -> ofKind(last.text());
       case MORE_STAGES -> Optional.of(none ? afterStages(draft) : MORE_STAGES);
+      case BEYOND_YIELD -> Optional.of(isOpen(draft, CLAMPED) ? CLAMPED : nextClass(draft));
+      case CLAMPED -> Optional.of(nextClass(draft));
       case MORE_MARKINGS -> Optional.of(none ? STEP : STAGE);
       case STEP -> Optional.of(isLong(last.text()) ? BRIEF : afterTitle(draft));
       case BRIEF -> Optional.of(afterTitle(draft));
@@ -85,6 +90,9 @@ final class Course {
     return switch (last.wanted()) {
       case HARDWARE -> last.text().endsWith("nut") ? NUT_CLASS : SOCKET;
       case COUNT -> last.text().equals("1") ? ONE_TIME : ORDER;
+      case LUBRICATION -> isVague(draft) ? FRICTION : JOINT;
+      case WHEEL -> last.text().equals("yes") ? SEAT : MARKING;
+      case SEAT -> last.text().equals("cone") ? SEAT_ANGLE : MARKING;
       case JOINT -> last.isNone() || last.text().equals("rigid") ? NEEDS : ARM;
       case NEEDS -> differs(draft) ? REASON : afterReason(draft);
       default -> afterReason(draft);
@@ -121,7 +129,27 @@ final class Course {
     return none ? row.get(FASTENER.heading()).equalsIgnoreCase(name) : other.equalsIgnoreCase(arm);
   }
 
+  /** Whether the torque is judged, and by a state of thread and seat that can be many things. */
+  private static boolean isVague(Draft draft) {
+    String state = draft.inStep(LUBRICATION).orElse("");
+    return isJudged(draft) && (state.equals("as delivered") || state.equals("unstated"));
+  }
+
+  /** Whether the check knows the thread, so that more about its joint can matter. */
+  private static boolean isJudged(Draft draft) {
+    return draft.inStep(THREAD).filter(t -> t.toLowerCase(Locale.ROOT).startsWith("m")).isPresent();
+  }
+
+  private static boolean isOpen(Draft draft, Wanted wanted) {
+    return draft.inStep(wanted).isEmpty();
+  }
+
+  /** Only of an angle it matters whether yield is meant, and most of all what is clamped. */
   private static Wanted afterStages(Draft draft) {
+    return isJudged(draft) && Rows.endsTurning(draft) ? BEYOND_YIELD : nextClass(draft);
+  }
+
+  private static Wanted nextClass(Draft draft) {
     boolean marked = !draft.inStep(MARKING).orElse(Given.NONE).equals(Given.NONE);
     return marked ? MORE_MARKINGS : STEP;
   }

@@ -32,6 +32,7 @@ final class Filled {
       case THREAD -> "M12x1.5";
       case HARDWARE -> "bolt";
       case SOCKET -> "18";
+      case SEAT_ANGLE -> "60";
       case BY_HAND, ONE_TIME, WHEEL, CHANGES_LOAD, BY_WHEELS -> "no";
       case LUBRICATION -> "unstated";
       case NEEDS -> "any";

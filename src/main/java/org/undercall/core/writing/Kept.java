@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.undercall.core.reply.Wanted;
 
 /**
@@ -55,6 +56,10 @@ public record Kept(
 
   /** Gives each question the answer that the table has. */
   private static final class Again {
+    /** Lines above the table that are asked for later, or not at all. */
+    private static final Set<String> NOT_IN_ORDER =
+        Set.of("ride height", "ride height arm", "load holds");
+
     private final Kept kept;
     private final Deque<String> wrench = new ArrayDeque<>();
     private int heads;
@@ -72,13 +77,14 @@ public record Kept(
         case TITLE, VEHICLE, AUTHOR, REVISION, SOURCE -> line(wanted).map(l -> l.get(1));
         case CAUTION, MORE_CAUTIONS -> line(wanted).map(l -> l.get(1)).or(this::noMore);
         case TOOL, MORE_TOOLS -> line(wanted).map(this::wrench).or(this::noMore);
-        case TOOL_LEAST, TOOL_MOST, CALIBRATED -> Optional.ofNullable(wrench.poll());
+        case TOOL_LEAST, TOOL_MOST, CALIBRATED, UNCERTAINTY -> Optional.ofNullable(wrench.poll());
         case PHASE, SIDE -> next().map(r -> r.getOrDefault(wanted.heading(), ""));
         case KIND -> next().map(this::kind);
         case HEIGHT_TOLERANCE -> rideHeight();
         case MORE_MARKINGS -> Optional.of(sameStep() ? begin(wanted) : Given.NONE);
         case STAGE, MORE_STAGES -> Optional.of(stages.isEmpty() ? Given.NONE : stages.poll());
         case NOTE -> Optional.of(notes.isEmpty() ? Given.NONE : notes.poll());
+        case BEYOND_YIELD -> Optional.of(cell(wanted).replaceFirst(".*\\+ ", ""));
         case WHEELS, UNIT -> Optional.of(word(kept.rows().get(row).get(wanted.heading())));
         default -> Optional.of(cell(wanted));
       };
@@ -108,7 +114,7 @@ public record Kept(
 
     /** The next line above the table, if it has the question's word. */
     private Optional<List<String>> line(Wanted wanted) {
-      while (heads < kept.head().size() && kept.head().get(heads).get(0).equals("ride height")) {
+      while (heads < kept.head().size() && NOT_IN_ORDER.contains(kept.head().get(heads).get(0))) {
         heads++;
       }
       if (heads < kept.head().size() && kept.head().get(heads).get(0).equals(wanted.heading())) {
@@ -127,8 +133,14 @@ public record Kept(
       List<String> parts = new ArrayList<>(line);
       wrench.add(parts.get(2) + " " + parts.get(4));
       wrench.add(parts.get(3) + " " + parts.get(4));
-      boolean dated = parts.size() > 5 && parts.get(5).startsWith("2");
+      boolean dated = parts.size() > 5 && parts.get(5).matches("2[0-9]{3}-.*");
       wrench.add(dated ? parts.get(5) : Given.NONE);
+      String last = parts.get(parts.size() - 1);
+      if (dated && last.endsWith("%")) {
+        wrench.add(last);
+      } else if (dated) {
+        noMore().ifPresent(wrench::add);
+      }
       return parts.get(1);
     }
 

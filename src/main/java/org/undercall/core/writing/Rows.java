@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.undercall.core.reply.Wanted;
@@ -14,6 +15,13 @@ final class Rows {
 
   /** Words that stand for another one in the table. */
   private static final Map<String, String> IN_TABLE = Map.of("on", "yes", "off", "no", "deg", "°");
+
+  /** What every class of a fastener has for itself. */
+  private static final Set<Wanted> OF_CLASS =
+      Set.of(Wanted.STAGE, Wanted.MARKING, Wanted.BEYOND_YIELD);
+
+  private static final Pattern ANGLE = Pattern.compile("[0-9][^+]*?(?:°|deg).*");
+  private static final Pattern STAGES = Pattern.compile(" \\+ ");
 
   private final List<Map<String, String>> rows = new ArrayList<>();
   private final Map<String, String> phase = new LinkedHashMap<>();
@@ -47,13 +55,20 @@ final class Rows {
 
   private void put(Given one) {
     if (!step.isEmpty() && !one.wanted().heading().isEmpty() && !one.isNone()) {
-      String text = one.text();
-      boolean word = one.wanted() == Wanted.WHEELS || one.wanted() == Wanted.UNIT;
-      String cell = word ? IN_TABLE.getOrDefault(text, text) : text;
-      boolean own = one.wanted() == Wanted.STAGE || one.wanted() == Wanted.MARKING;
-      List<Map<String, String>> to = own ? step.subList(step.size() - 1, step.size()) : step;
+      String cell = cell(one);
+      List<Map<String, String>> to =
+          OF_CLASS.contains(one.wanted()) ? step.subList(step.size() - 1, step.size()) : step;
       to.forEach(row -> row.put(one.wanted().heading(), cell));
     }
+  }
+
+  /** What stands in the table; of several angles it is the last that is asked about. */
+  private String cell(Given one) {
+    return switch (one.wanted()) {
+      case WHEELS, UNIT -> IN_TABLE.getOrDefault(one.text(), one.text());
+      case BEYOND_YIELD -> "- + ".repeat(angles(step.get(step.size() - 1)) - 1) + one.text();
+      default -> one.text();
+    };
   }
 
   /** A further stage of the class at hand, or a further caution of all its rows. */
@@ -71,8 +86,24 @@ final class Rows {
       Map<String, String> row = new LinkedHashMap<>(step.get(0));
       row.put(one.wanted().heading(), one.text());
       row.remove(Wanted.STAGE.heading());
+      row.remove(Wanted.BEYOND_YIELD.heading());
       step.add(row);
     }
+  }
+
+  /** Whether the last stage of the class at hand turns on by an angle. */
+  static boolean endsTurning(Draft draft) {
+    return draft.given().stream()
+        .filter(one -> one.wanted() == Wanted.STAGE || one.wanted() == Wanted.MORE_STAGES)
+        .filter(one -> !one.isNone())
+        .reduce((first, second) -> second)
+        .filter(one -> ANGLE.matcher(one.text().strip()).matches())
+        .isPresent();
+  }
+
+  private static int angles(Map<String, String> row) {
+    String stages = row.getOrDefault(Wanted.STAGE.heading(), "");
+    return (int) STAGES.splitAsStream(stages).filter(s -> ANGLE.matcher(s).matches()).count();
   }
 
   private void close() {
@@ -96,6 +127,13 @@ final class Rows {
         case CALIBRATED -> {
           head.add(tool(tool, one.text()));
           tool.clear();
+        }
+        case UNCERTAINTY -> {
+          if (!one.isNone()) {
+            List<String> line = new ArrayList<>(head.remove(head.size() - 1));
+            line.add(one.text().replaceFirst(" ?%?$", " %"));
+            head.add(List.copyOf(line));
+          }
         }
         case HEIGHT_TOLERANCE -> head.add(List.of("ride height", one.text()));
         default -> {}

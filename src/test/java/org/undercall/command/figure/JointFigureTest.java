@@ -25,6 +25,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.undercall.adapter.procedure.ProcedureFile;
+import org.undercall.adapter.report.PdfA;
 import org.undercall.command.App;
 import org.w3c.dom.Document;
 
@@ -34,6 +35,7 @@ class JointFigureTest {
   private static final String BOLT =
       " --thread M12x1.5 --class 10.9 --torque 70Nm --lubrication oiled";
   private static final String SIZES = " --clamped 64 --shank 40 --tube 28 13";
+  private static final String LONG = " --clamped 400 --shank 200 --tube 28 13";
   private static final String TURNED = BOLT + " --angle 90" + SIZES;
   private static final String JOINT = "joint" + TURNED;
   private static final String ALL =
@@ -82,6 +84,15 @@ class JointFigureTest {
 
   private String text(String line, String name) throws Exception {
     return result(json(line), name).get("text").asText();
+  }
+
+  private String input(String line, String name) throws Exception {
+    for (JsonNode item : json(line).get("inputs")) {
+      if (item.get("name").asText().equals(name)) {
+        return item.get("text").asText();
+      }
+    }
+    throw new AssertionError(name + " in " + out);
   }
 
   private Path procedure(Consumer<ObjectNode> change) throws Exception {
@@ -294,6 +305,42 @@ class JointFigureTest {
     }
 
     @Test
+    @DisplayName("takes the uncertainty of its wrench and whether yield is meant")
+    void wrenchAndYield() throws Exception {
+      Path file = procedure(JointFigureTest::sized);
+      JsonNode root = JSON.readTree(file.toFile());
+      ((ObjectNode) root.at("/tools/0")).put("uncertainty", 2.5);
+      JSON.writeValue(file.toFile(), root);
+      String of = " --procedure " + file + " --step front-bush --class 10.9";
+      String joint = "joint --joints 500" + of;
+      assertAll(
+          () -> assertEquals("2.5 %", input(joint, "deviation of the wrench, either way")),
+          () -> assertEquals("1.0 %", input(joint + " --wrench 1", "deviation of the wrench, either way")),
+          () -> assertEquals("1.5 %", input(joint + " --uncertainty 1.5", "expanded uncertainty of the wrench")),
+          () -> assertEquals("meant to be reached", input(joint, "yield, as the procedure states")),
+          () -> assertEquals("yes, they reach yield", text(joint, "as it is meant")),
+          () -> assertEquals("no, some stay below yield", text(joint + LONG, "as it is meant")),
+          () -> assertEquals("2.5 %", input("torque-angle" + of, "error of the torque read, either way")),
+          () -> assertEquals("meant to be reached", input("torque-angle" + of, "yield, as the procedure states")));
+      run("torque-angle" + of + " --angle 30");
+      assertFalse(out.toString().contains("as the procedure states: meant"), out::toString);
+    }
+
+    @Test
+    @DisplayName("says so where yield must not be reached and is")
+    void notMeant() throws Exception {
+      Path file =
+          procedure(
+              f -> {
+                sized(f);
+                ((ObjectNode) f.at("/variants/1/stages/1")).put("beyondYield", false);
+              });
+      String joint = "joint --joints 500 --procedure " + file + " --step front-bush --class 10.9";
+      assertEquals("no, some reach yield", text(joint, "as it is meant"));
+      assertEquals("must not be reached", input(joint, "yield, as the procedure states"));
+    }
+
+    @Test
     @DisplayName("puts what it says of its values on the sheet")
     void values() throws Exception {
       Path file = procedure(JointFigureTest::sized);
@@ -491,11 +538,19 @@ class JointFigureTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {ALL, WHEEL, "tool --torque 110Nm --most 210Nm"})
-    @DisplayName("is one sheet of paper as PDF")
+    @ValueSource(
+        strings = {
+          ALL,
+          WHEEL,
+          "tool --torque 110Nm --most 210Nm",
+          "joint --procedure shared/procedures/front-control-arms.json --step front-bush --class 10.9",
+          "torque-angle" + TURNED + " --reading 118Nm"
+        })
+    @DisplayName("is one sheet of paper as PDF/A-2a")
     void pdf(String line) throws Exception {
       Path file = folder.resolve("sheet.pdf");
       assertEquals(0, run(line + " --sheet " + file), err::toString);
+      PdfA.requireConforming(Files.readAllBytes(file));
       try (PDDocument document = Loader.loadPDF(file.toFile())) {
         assertTrue(document.getNumberOfPages() <= 2, document.getNumberOfPages() + " pages");
         assertEquals(595, Math.round(document.getPage(0).getMediaBox().getWidth()));

@@ -34,6 +34,7 @@ abstract class AskedAtKeyboard {
 
 
 
+
       """;
   static final String BUSH =
       """
@@ -45,6 +46,7 @@ abstract class AskedAtKeyboard {
 
       yes
       as delivered
+
       bonded bush
 
       ride height
@@ -52,6 +54,8 @@ abstract class AskedAtKeyboard {
       65 ± 3 Nm
       60 ± 5 deg
       -
+
+
       8.8
       52 +/- 3 Nm
       -

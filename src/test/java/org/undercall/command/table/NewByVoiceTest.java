@@ -50,6 +50,7 @@ class NewByVoiceTest {
       four zero newton meters | four zero newton metres
       two one zero newton meters | two one zero newton metres
       none | none
+      none | none
       tighten | tighten
       both sides | both sides
       a fastener | a fastener
@@ -60,6 +61,7 @@ class NewByVoiceTest {
       one | one
       yes it is | yes
       as delivered | as delivered
+      none | none
       bonded bush | bonded bush
       none | none
       ride height | ride height
@@ -68,6 +70,8 @@ class NewByVoiceTest {
       three | plus or minus three
       six zero degrees | six zero degrees
       five | plus or minus five
+      none | none
+      none | none
       none | none
       eight point eight | eight point eight
       five two newton meters | five two newton metres

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.command.App;
+import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Wheels;
 
@@ -72,6 +73,55 @@ class NewCommandTest extends AskedAtKeyboard {
   }
 
   @Test
+  @DisplayName("asks for more about a wrench and a joint only where the check can judge by it")
+  void joint() throws Exception {
+    String head = HEAD.replace("2026-03-31\n\n", "2026-03-31\n1.8\n");
+    String bush =
+        BUSH.replace("as delivered\n\n", "as delivered\n0.10 to 0.14\n")
+            .replace("60 ± 5 deg\n-\n\n\n", "45 ± 5 deg\n45 ± 5 deg\n-\nyes\n64\n");
+    String wheel =
+        """
+        fasten
+        wheel bolts
+        M14x1.5
+
+        17
+        5
+        1-3-5-2-4
+        no
+        no
+        dry
+        rigid
+        any
+        yes
+        cone
+        60
+        -
+        120 ± 5 Nm
+        -
+
+
+        """;
+    int status = asked(head + bush + wheel + "done\nyes\n");
+    assertTrue(status == 0 || status == 3, out + "\n" + err);
+    assertEquals("1.8", written().tools().get(0).uncertainty().orElseThrow().toPlainString());
+    var sizes = fastener().joint().sizes();
+    assertEquals("64", sizes.clamped().orElseThrow().length().toPlainString());
+    assertEquals("0.14", sizes.friction().orElseThrow().seat().most().toPlainString());
+    var stages = fastener().variants().get(0).stages();
+    assertEquals(
+        List.of(Optional.empty(), Optional.of(true)),
+        stages.stream()
+            .filter(Stage.AngleStage.class::isInstance)
+            .map(stage -> ((Stage.AngleStage) stage).beyondYield())
+            .toList());
+    Step.Fasten wheels = (Step.Fasten) written().phases().get(0).steps().get(1);
+    var seat = wheels.fastener().joint().sizes().seat().orElseThrow();
+    assertEquals("60", seat.angle().orElseThrow().toPlainString());
+    assertEquals(1, out.toString().split("Clamped length", -1).length - 1, out.toString());
+  }
+
+  @Test
   @DisplayName("takes a set with its order, and a nut with its class")
   void set() throws Exception {
     String bolts =
@@ -91,6 +141,7 @@ class NewCommandTest extends AskedAtKeyboard {
         rigid
         any
         yes
+
         -
         110 ± 5 Nm
         -

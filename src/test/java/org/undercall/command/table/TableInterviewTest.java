@@ -148,7 +148,7 @@ class TableInterviewTest {
     Files.writeString(
         answers(), "asked,read,rows,where,expected,possible,answer\nload condition,,,,,,any\n");
     assertEquals(1, run("", "--no-ask"));
-    assertTrue(err.toString().contains("TAB-031"), err::toString);
+    assertTrue(err.toString().contains("TAB-032"), err::toString);
     assertFalse(Files.exists(folder.resolve("out.json")));
   }
 
@@ -164,7 +164,7 @@ class TableInterviewTest {
   void otherFile() throws IOException {
     Files.writeString(answers(), "a,b\n1,2\n");
     assertEquals(1, run("", "--no-ask"));
-    assertTrue(err.toString().contains("TAB-031"), err::toString);
+    assertTrue(err.toString().contains("TAB-032"), err::toString);
     assertEquals("a,b\n1,2\n", Files.readString(answers()));
   }
 }
