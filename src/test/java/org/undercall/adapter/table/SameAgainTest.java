@@ -61,8 +61,7 @@ class SameAgainTest {
     List<CSVRecord> rows =
         CSVFormat.RFC4180.parse(new StringReader(TableText.of(procedure))).getRecords();
     Path file = Sheets.workbook(folder, sheet -> rows.forEach(row -> fill(sheet, row)));
-    TorqueTable.Wishes none = new TorqueTable.Wishes(List.of(), Map.of(), Optional.empty());
-    assertEquals(procedure, again(TorqueTable.read(file, none)));
+    assertEquals(procedure, again(TorqueTable.read(file, TorqueTable.Wishes.NONE)));
   }
 
   private static void fill(Worksheet sheet, CSVRecord row) {
