@@ -56,9 +56,7 @@ record Staged<S extends Stage>(
   /** Whether an angle is turned on right after it. */
   boolean beforeAngle() {
     int next = Integer.parseInt(path.substring(path.lastIndexOf('/') + 1)) + 1;
-    return !last
-        && variant.stages().get(next) instanceof AngleStage angle
-        && !angle.backOff();
+    return !last && variant.stages().get(next) instanceof AngleStage angle && !angle.backOff();
   }
 
   /** Where a field of the stage stands within the step. */

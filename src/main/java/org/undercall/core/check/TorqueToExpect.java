@@ -50,11 +50,9 @@ public final class TorqueToExpect {
 
   private static Optional<AngleStage.Band> of(
       Fastener fastener, Variant variant, List<Tool> tools) {
-    List<Stage> stages = variant.stages();
+    List<Stage> stages = variant.stages(); // the first is a torque, so the search ends
     int angles = 0;
-    while (angles < stages.size()
-        && stages.get(stages.size() - 1 - angles) instanceof AngleStage angle
-        && !angle.backOff()) {
+    while (stages.get(stages.size() - 1 - angles) instanceof AngleStage angle && !angle.backOff()) {
       angles++;
     }
     int snug = stages.size() - 1 - angles;

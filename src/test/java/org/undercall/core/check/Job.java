@@ -30,8 +30,8 @@ final class Job {
           "Check the torque of the wheel bolts again",
           "'due': 'after 50 km'");
   static final String WHEEL =
-      "'name': 'wheel bolts', 'thread': 'M14x1.5', 'drive': 19, 'count': 5, 'wheel': true,"
-          + " 'order': [1, 3, 5, 2, 4], 'stages': [{'torque': 130, 'unit': 'N·m', 'plusMinus': 10}]";
+      "'name': 'wheel bolts', 'thread': 'M14x1.5', 'drive': 19, 'count': 5, 'wheel': true, 'order':"
+          + " [1, 3, 5, 2, 4], 'stages': [{'torque': 130, 'unit': 'N·m', 'plusMinus': 10}]";
 
   private static final ObjectMapper MAPPER = new ObjectMapper();
   private static final String FRAME =
