@@ -14,8 +14,8 @@ import org.undercall.port.Fault;
 /**
  * A program that writes a WAV file, with its files kept.
  *
- * @param command the program and its options, the voice behind the first of them; {@code {file}} and
- *     {@code {words}} are filled in
+ * @param command the program and its options, the voice behind the first of them; {@code {file}}
+ *     and {@code {words}} are filled in
  * @param cache where the files are kept
  */
 record CommandSpeaker(Group group, List<String> command, Path cache) implements Speaker {

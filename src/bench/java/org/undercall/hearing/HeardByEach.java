@@ -79,7 +79,10 @@ final class HeardByEach {
     Result result = Listener.result(heard, intent -> PhraseFigures.same(intent, meant));
     String what =
         heard.stream()
-            .map(h -> h.phrase().text() + String.format(Locale.ROOT, " %.2f", h.phrase().confidence()))
+            .map(
+                h ->
+                    h.phrase().text()
+                        + String.format(Locale.ROOT, " %.2f", h.phrase().confidence()))
             .collect(Collectors.joining(" / "));
     return new Trial(result, speaker.name() + ": " + what);
   }

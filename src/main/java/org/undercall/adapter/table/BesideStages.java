@@ -13,8 +13,8 @@ import java.util.regex.Pattern;
 import org.undercall.core.term.TorqueUnit;
 
 /**
- * Reads what stands beside the stages of a row: for one of them alone, or an entry for each, divided
- * by {@code +}, a dash where there is none.
+ * Reads what stands beside the stages of a row: for one of them alone, or an entry for each,
+ * divided by {@code +}, a dash where there is none.
  */
 final class BesideStages {
   /** What divides the entries. */
@@ -28,7 +28,13 @@ final class BesideStages {
       Pattern.compile(NUMBER + " ?(?:to|-|–) ?" + NUMBER + " ?([^0-9]*)");
   private static final Pattern ADAPTOR =
       Pattern.compile(
-          "wrench " + NUMBER + ",? extension " + NUMBER + "(?:,? angle ([-−–]?" + Amounts.NUMBER + ") ?°?)?",
+          "wrench "
+              + NUMBER
+              + ",? extension "
+              + NUMBER
+              + "(?:,? angle ([-−–]?"
+              + Amounts.NUMBER
+              + ") ?°?)?",
           Pattern.CASE_INSENSITIVE);
 
   private final RowCells row;

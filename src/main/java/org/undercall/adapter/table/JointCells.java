@@ -120,7 +120,9 @@ final class JointCells {
     Cell angle = row.cell(Column.SEAT_ANGLE);
     if (!angle.isEmpty()) {
       String degrees = angle.given().replaceFirst(" ?(°|deg)$", "");
-      amounts.number(angle, degrees, "the whole angle of a cone").ifPresent(n -> seat.put("angle", n));
+      amounts
+          .number(angle, degrees, "the whole angle of a cone")
+          .ifPresent(n -> seat.put("angle", n));
     }
     put(fastener, "seat", seat, Column.SEAT);
   }

@@ -197,10 +197,7 @@ final class StepText {
   }
 
   private static <S> void entries(
-      Map<Column, String> row,
-      Column column,
-      List<S> stages,
-      Function<S, Optional<String>> entry) {
+      Map<Column, String> row, Column column, List<S> stages, Function<S, Optional<String>> entry) {
     if (stages.stream().anyMatch(stage -> entry.apply(stage).isPresent())) {
       row.put(
           column,

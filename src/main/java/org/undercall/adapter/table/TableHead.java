@@ -33,7 +33,8 @@ final class TableHead {
 
   private static final String RIDE_HEIGHT = "rideHeight";
   private static final String LOAD_HOLDS = "loadHoldsMinutes";
-  private static final Pattern NAMED = Pattern.compile("([a-z][a-z ]*) ([-−–]?[0-9.,]+) ?(?:mm|°)?");
+  private static final Pattern NAMED =
+      Pattern.compile("([a-z][a-z ]*) ([-−–]?[0-9.,]+) ?(?:mm|°)?");
   private static final List<String> ARM_NEEDS =
       List.of("length", "ride", "droop", "bump", "presetLimit");
 
@@ -190,7 +191,8 @@ final class TableHead {
     String name = named.matches() ? named.group(1).replace("preset limit", "presetLimit") : "";
     if (!names.contains(name) || node.has(name)) {
       String expected = "one of " + String.join(", ", names) + ", once, with its number";
-      faults.at(cell, TableCode.HEAD, cell.shown(), expected.replace("presetLimit", "preset limit"));
+      faults.at(
+          cell, TableCode.HEAD, cell.shown(), expected.replace("presetLimit", "preset limit"));
     } else {
       amounts.signed(cell, named.group(2), "a number").ifPresent(n -> node.put(name, n));
     }

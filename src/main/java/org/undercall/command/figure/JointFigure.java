@@ -123,7 +123,11 @@ final class JointFigure extends PlottedFigure {
         new Sketch(
             "Torque to expect while turning on",
             TorqueAnglePlot.of(
-                worked.expected(spread.wrench(taken())), turn.get(), Optional.empty(), note(), size));
+                worked.expected(spread.wrench(taken())),
+                turn.get(),
+                Optional.empty(),
+                note(),
+                size));
     return switch (picture) {
       case PRELOAD -> List.of(preload, torque, springs);
       case TORQUE -> List.of(torque, preload, springs);

@@ -82,7 +82,8 @@ final class PreloadFigure extends PlottedFigure {
     items.add(
         Item.range("more torque by the exact thread, not linear", more.low(), more.high(), 1, "%"));
     LongForm form = LongForm.of(bolt);
-    Range<NutFactor> factor = friction.map(f -> NutFactor.of(form.arm(f, f).millimetres() / diameter.millimetres()));
+    Range<NutFactor> factor =
+        friction.map(f -> NutFactor.of(form.arm(f, f).millimetres() / diameter.millimetres()));
     items.add(factors("nut factor K = T/(F d) of this", factor));
     Optional<Range<NutFactor>> tables = options.state().flatMap(SurfaceState::expect);
     if (tables.isPresent()) {

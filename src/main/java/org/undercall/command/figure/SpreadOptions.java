@@ -80,8 +80,7 @@ final class SpreadOptions {
     if (uncertainty != null) {
       return new Deviation(uncertainty);
     }
-    return new Deviation(
-        wrench != null ? wrench : taken.flatMap(Taken::wrench).orElse(ISO_6789));
+    return new Deviation(wrench != null ? wrench : taken.flatMap(Taken::wrench).orElse(ISO_6789));
   }
 
   /** The least preload that the joint needs; empty if it is not stated. */
@@ -112,7 +111,8 @@ final class SpreadOptions {
       Joint joint, Torque target, Optional<Rotation> turn, Rubs rubs, Optional<Taken> taken)
       throws Fault {
     ToleranceStack stack =
-        ToleranceStack.ofTorque(joint, target, plusMinus(target, taken), wrench(taken), rubs.thread())
+        ToleranceStack.ofTorque(
+                joint, target, plusMinus(target, taken), wrench(taken), rubs.thread())
             .withFriction(rubs.thread(), rubs.seat());
     double error = turnError(taken);
     return turn.map(t -> stack.withTurn(t, Rotation.degrees(error))).orElse(stack);

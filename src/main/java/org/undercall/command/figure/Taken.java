@@ -38,8 +38,7 @@ record Taken(Procedure.About about, Step.Fasten step, Variant variant, List<Tool
   static Taken of(Path file, Optional<String> id, Optional<String> marking) throws Fault {
     Procedure procedure = ProcedureFile.load(file).procedure();
     Step.Fasten step = step(procedure, id);
-    return new Taken(
-        procedure.about(), step, variant(step.fastener(), marking), procedure.tools());
+    return new Taken(procedure.about(), step, variant(step.fastener(), marking), procedure.tools());
   }
 
   private static Step.Fasten step(Procedure procedure, Optional<String> id) throws Fault {

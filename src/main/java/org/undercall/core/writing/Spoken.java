@@ -106,9 +106,11 @@ final class Spoken {
       case ORDER -> ordered(words, interview.draft());
       case STAGE, TOOL_LEAST, TOOL_MOST -> words.withNumbers(TORQUES);
       case MORE_STAGES -> words.withNumbers(withDegrees());
-      case SOCKET, CLAMPED, HEIGHT_TOLERANCE -> words.withNumbers(EnumSet.of(SpokenUnit.MILLIMETRES));
+      case SOCKET, CLAMPED, HEIGHT_TOLERANCE ->
+          words.withNumbers(EnumSet.of(SpokenUnit.MILLIMETRES));
       case LEAST, MOST -> words.withNumbers(measured(interview.draft()));
-      case COUNT, SECONDS, NUT_CLASS, REVISION, UNCERTAINTY, SEAT_ANGLE -> words.withNumbers(Set.of());
+      case COUNT, SECONDS, NUT_CLASS, REVISION, UNCERTAINTY, SEAT_ANGLE ->
+          words.withNumbers(Set.of());
       default -> words;
     };
   }

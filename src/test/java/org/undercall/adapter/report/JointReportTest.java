@@ -134,8 +134,7 @@ class JointReportTest {
     double wide = number(band, "width");
     double at = (number(reading, "x1") - left) / wide;
     double least = Double.parseDouble(LEAST);
-    double expected =
-        (Double.parseDouble(read) - least) / (Double.parseDouble(MOST) - least);
+    double expected = (Double.parseDouble(read) - least) / (Double.parseDouble(MOST) - least);
     assertEquals(expected, at, 0.01);
     assertEquals(number(reading, "x1"), number(reading, "x2"));
     assertTrue(left > 0 && left + wide < 520, "the band lies in the picture");

@@ -315,13 +315,23 @@ class JointFigureTest {
       String joint = "joint --joints 500" + of;
       assertAll(
           () -> assertEquals("2.5 %", input(joint, "deviation of the wrench, either way")),
-          () -> assertEquals("1.0 %", input(joint + " --wrench 1", "deviation of the wrench, either way")),
-          () -> assertEquals("1.5 %", input(joint + " --uncertainty 1.5", "expanded uncertainty of the wrench")),
+          () ->
+              assertEquals(
+                  "1.0 %", input(joint + " --wrench 1", "deviation of the wrench, either way")),
+          () ->
+              assertEquals(
+                  "1.5 %",
+                  input(joint + " --uncertainty 1.5", "expanded uncertainty of the wrench")),
           () -> assertEquals("meant to be reached", input(joint, "yield, as the procedure states")),
           () -> assertEquals("yes, they reach yield", text(joint, "as it is meant")),
           () -> assertEquals("no, some stay below yield", text(joint + LONG, "as it is meant")),
-          () -> assertEquals("2.5 %", input("torque-angle" + of, "error of the torque read, either way")),
-          () -> assertEquals("meant to be reached", input("torque-angle" + of, "yield, as the procedure states")));
+          () ->
+              assertEquals(
+                  "2.5 %", input("torque-angle" + of, "error of the torque read, either way")),
+          () ->
+              assertEquals(
+                  "meant to be reached",
+                  input("torque-angle" + of, "yield, as the procedure states")));
       run("torque-angle" + of + " --angle 30");
       assertFalse(out.toString().contains("as the procedure states: meant"), out::toString);
     }

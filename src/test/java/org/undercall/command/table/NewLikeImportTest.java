@@ -66,8 +66,7 @@ class NewLikeImportTest {
     Path file = Path.of("shared", "procedures", name + ".json");
     Path table = folder.resolve("table.csv");
     // Names of steps are made by both ways, and what steps do to one another is not asked for.
-    String csv =
-        withoutNames(TableText.of(withoutBriefs(ProcedureFile.load(file).procedure())));
+    String csv = withoutNames(TableText.of(withoutBriefs(ProcedureFile.load(file).procedure())));
     Files.writeString(table, csv);
     Draft draft = DraftTable.read(table).draft();
     Interview interview = new Interview(Draft.EMPTY);

@@ -54,6 +54,7 @@ class VoicedInterviewTest {
       four zero newton meters
       two one zero newton meters
       none
+      none
       tighten
       both sides
       """;

@@ -242,7 +242,16 @@ class LostCountTest {
 
     @ParameterizedTest
     @ValueSource(
-        strings = {"i lost count", "i think so", "maybe", "not sure", "used", "twice", "two", "yes"})
+        strings = {
+          "i lost count",
+          "i think so",
+          "maybe",
+          "not sure",
+          "used",
+          "twice",
+          "two",
+          "yes"
+        })
     @DisplayName("confirms no number that was read back")
     void readBack(String said) {
       Bay bay = used(COUNTED).after("used twice", said);
@@ -368,8 +377,7 @@ class LostCountTest {
     @DisplayName("opens nothing by a lesser answer to what went wrong")
     void hintReadBack(String said) {
       Bay bay =
-          turned()
-              .after("final torque nine zero", "that is correct", "thread is stripped", said);
+          turned().after("final torque nine zero", "that is correct", "thread is stripped", said);
       assertTrue(bay.recorded(SessionEvent.TroubleNoted.class).isEmpty(), said);
       assertEquals("pin", bay.closed(), said);
     }

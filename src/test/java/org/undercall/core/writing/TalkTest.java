@@ -24,7 +24,7 @@ class TalkTest {
   private static Draft begun() {
     Draft draft = Draft.EMPTY;
     for (String answer :
-        ("title|vehicle|author|1|source|caution|-|wrench|40 Nm|210 Nm|2026-03-31|-|tighten|both"
+        ("title|vehicle|author|1|source|caution|-|wrench|40 Nm|210 Nm|2026-03-31|-|-|tighten|both"
                 + "|fasten|bush bolt")
             .split("\\|", -1)) {
       draft = draft.with(draft.next().orElseThrow(), answer);
