@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.undercall.core.term.Occasion;
 import org.undercall.adapter.speaker.MarySynthesiser;
 import org.undercall.adapter.speaker.SpokenCache;
 import org.undercall.adapter.speaker.SpokenText;
@@ -81,7 +82,7 @@ final class OwnVoice {
     Set<String> sentences = new TreeSet<>();
     try {
       Path sessions = Files.createTempDirectory("hearing");
-      try (Work work = Work.on(PROCEDURE, sessions, Job.NOT_GIVEN, true)) {
+      try (Work work = Work.on(PROCEDURE, sessions, Job.NOT_GIVEN, Occasion.WORK, true)) {
         work.run(new Typing(lines().iterator()), new Keeping(sentences), Time.ofMachine());
       }
     } catch (IOException | Fault e) {

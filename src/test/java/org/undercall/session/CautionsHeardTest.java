@@ -11,6 +11,7 @@ import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.undercall.core.term.Occasion;
 import org.undercall.adapter.log.SessionLogFile;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
@@ -35,7 +36,7 @@ class CautionsHeardTest {
             Optional.of(technician));
     Bench bench = new Bench();
     List.of(phrases).forEach(bench::hears);
-    try (Work work = Work.on(PROCEDURE, sessions, job, true)) {
+    try (Work work = Work.on(PROCEDURE, sessions, job, Occasion.WORK, true)) {
       work.talk(TalkLevel.NORMAL, job.technician(), Set.of());
       SessionLoop.Ports ports = bench.ports();
       work.run(ports.ear(), ports.voice(), ports.time());

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.undercall.core.term.Occasion;
 import org.undercall.adapter.log.LogCode;
 import org.undercall.adapter.log.LogContent;
 import org.undercall.adapter.log.SessionFolder;
@@ -140,12 +141,12 @@ class CutLogTest {
       Files.write(folder.log(), Arrays.copyOf(good, size));
       put(beside);
       if (lines == 0) {
-        Fault fault = assertThrows(Fault.class, () -> Work.takeUp(folder));
+        Fault fault = assertThrows(Fault.class, () -> Work.takeUp(folder, Occasion.WORK));
         assertEquals(LogCode.NOT_STARTED, fault.code());
         continue;
       }
       SessionLoop.Ports ports = new Bench().ports();
-      try (Work up = Work.takeUp(folder)) {
+      try (Work up = Work.takeUp(folder, Occasion.WORK)) {
         assertEquals(isBorder(size), up.dropped().isEmpty(), "cut at " + size);
         up.run(ports.ear(), ports.voice(), ports.time());
       }

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.undercall.core.term.Occasion;
 import org.undercall.adapter.log.LogCode;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.log.WrittenLog;
@@ -66,7 +67,7 @@ class DeskTest {
 
   /** Works with typed phrases until they end. */
   private SessionFolder worked(Path procedure, String typed) throws Exception {
-    try (Work work = Work.on(procedure, sessions(), Job.NOT_GIVEN, true);
+    try (Work work = Work.on(procedure, sessions(), Job.NOT_GIVEN, Occasion.WORK, true);
         KeyboardEar ear = new KeyboardEar(new java.io.StringReader(typed), () -> {});
         PrintVoice voice = new PrintVoice(words -> {})) {
       work.run(ear, voice, Time.ofMachine());
@@ -130,7 +131,7 @@ class DeskTest {
     void enter() throws Exception {
       SessionFolder first = worked(VAN, "");
       worked(DEMO, "cautions understood\n");
-      try (Work again = Work.takeUp(first);
+      try (Work again = Work.takeUp(first, Occasion.WORK);
           KeyboardEar ear = new KeyboardEar(new java.io.StringReader("where am i\n"), () -> {})) {
         again.run(ear, new PrintVoice(words -> {}), Time.ofMachine());
       }
@@ -193,7 +194,7 @@ class DeskTest {
         open.path(),
         Files.readAllBytes(DEMO),
         LogMaker.allDone(Walk.of(loaded.procedure()), loaded.sha256()));
-    Fault fault = assertThrows(Fault.class, () -> Work.takeUp(open).close());
+    Fault fault = assertThrows(Fault.class, () -> Work.takeUp(open, Occasion.WORK).close());
     assertEquals(LogCode.COMPLETE, fault.code());
     assertTrue(fault.getMessage().startsWith("LOG-013 session " + open.name()));
   }
