@@ -10,11 +10,9 @@ import org.undercall.adapter.log.LogCode;
 import org.undercall.adapter.log.LogSignature;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.log.SessionProof;
-import org.undercall.core.review.Origin;
 import org.undercall.core.term.Kebab;
 import org.undercall.core.term.Occasion;
 import org.undercall.port.Fault;
-import org.undercall.session.KeptProcedures;
 import org.undercall.session.Proof;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -50,9 +48,8 @@ public final class SignCommand implements Callable<Integer> {
     PrivateKey signer = KeyFiles.privateKey(key);
     int status = VerifyCommand.WHOLE;
     for (SessionFolder folder : sessions.folders()) {
-      Proof.Seen seen = Proof.see(folder, Optional.empty(), new KeptProcedures());
-      SessionProof proof = seen.proof();
-      Occasion occasion = Origin.of(seen.decisions()).occasion();
+      SessionProof proof = Proof.of(folder, Optional.empty());
+      Occasion occasion = proof.occasion();
       if (occasion != Occasion.WORK) {
         print(spec.commandLine().getErr(), noRecord(folder, occasion).getMessage());
         status = VerifyCommand.NOT_WHOLE;

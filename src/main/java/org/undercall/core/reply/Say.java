@@ -376,10 +376,16 @@ public final class Say {
    * The session has ended.
    *
    * @param wrong what went wrong and was not settled, each in words
+   * @param due what was handed over to be done before the car is driven, each in words
    */
-  public static Reply ended(boolean complete, int open, List<String> wrong) {
+  public static Reply ended(boolean complete, int open, List<String> wrong, List<String> due) {
     if (complete) {
-      return Reply.of("Work complete. Log closed.");
+      return due.isEmpty()
+          ? Reply.of("Work complete. Log closed.")
+          : Reply.of(
+              "Every step closed, not yet to be driven. Before driving: "
+                  + String.join("; ", due)
+                  + ". Log closed.");
     }
     String first = wrong.isEmpty() ? "" : "Still wrong: " + String.join("; ", wrong) + ". ";
     return Reply.of(

@@ -1,12 +1,11 @@
 package org.undercall.core.review;
 
-import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import org.undercall.core.term.DueTime;
+import org.undercall.core.term.Job;
+import org.undercall.core.term.Measure;
 import org.undercall.core.term.StepRef;
 
 /**
@@ -15,91 +14,25 @@ import org.undercall.core.term.StepRef;
  * @param step its step
  * @param at when it was handed over
  * @param words when it is due, as the procedure has it
- * @param term what those words come to
+ * @param time what those words come to
  */
-public record Due(StepRef step, OffsetDateTime at, String words, Term term) {
+public record Due(StepRef step, OffsetDateTime at, String words, DueTime time) {
 
-  /** When something is due, the first first. */
-  public enum When {
-    /** Before the car is driven: at the end of the work. */
-    BEFORE_DRIVING,
-    /** After so many days. */
-    DAYS,
-    /** After a distance: a calendar has no day for it. */
-    DISTANCE,
-    /** At another time, which the words tell and the program does not read. */
-    OTHER
+  /** The day on which it is due by its words; empty if they tell none. */
+  public Optional<LocalDate> day() {
+    return time.days().isPresent()
+        ? Optional.of(at.toLocalDate().plusDays(time.days().getAsInt()))
+        : Optional.empty();
   }
 
-  /**
-   * What the words of a procedure come to.
-   *
-   * @param when of which kind
-   * @param days after the day of the hand-over; 0 before driving, empty for other kinds
-   * @param kilometres the distance in kilometres; empty for other kinds and for miles
-   */
-  public record Term(When when, OptionalInt days, Optional<BigDecimal> kilometres) {
-    private static final Pattern DISTANCE =
-        Pattern.compile("([0-9][0-9,.]*)?\\s*\\b(km|kilomet(?:er|re)s?|miles?)\\b");
-    private static final Pattern SPAN =
-        Pattern.compile("\\b([0-9]{1,3}|a|an|one|two|three) (day|week|month)s?\\b");
-    private static final Pattern NEXT_DAY =
-        Pattern.compile("\\b(tomorrow|next (working )?(day|morning)|day after|morning after)\\b");
-    private static final Pattern DRIVEN =
-        Pattern.compile(
-            "\\b(before|not until)\\b.*\\b(driv\\w*|drove|moved?|road|leaves?|handed|given|goes|go"
-                + "|returned|collected|used?|test run)\\b");
-    private static final int WEEK = 7;
-    private static final int MONTH = 30;
-
-    /**
-     * Reads the words. What stands before driving is looked for first, so that an item with both is
-     * held to be the nearer one; what is not understood is another time.
-     */
-    public static Term of(String words) {
-      String text = words.toLowerCase(Locale.ROOT);
-      if (DRIVEN.matcher(text).find()) {
-        return new Term(When.BEFORE_DRIVING, OptionalInt.of(0), Optional.empty());
-      }
-      Matcher distance = DISTANCE.matcher(text);
-      if (distance.find()) {
-        return new Term(When.DISTANCE, OptionalInt.empty(), kilometres(distance));
-      }
-      if (NEXT_DAY.matcher(text).find()) {
-        return new Term(When.DAYS, OptionalInt.of(1), Optional.empty());
-      }
-      Matcher span = SPAN.matcher(text);
-      return span.find()
-          ? new Term(When.DAYS, OptionalInt.of(days(span)), Optional.empty())
-          : new Term(When.OTHER, OptionalInt.empty(), Optional.empty());
-    }
-
-    private static Optional<BigDecimal> kilometres(Matcher distance) {
-      String number = distance.group(1) == null ? "" : distance.group(1).replace(",", "");
-      boolean plain = number.matches("[0-9]{1,7}(\\.[0-9]{1,2})?"); // 1.000 may be a thousand.
-      return plain && distance.group(2).startsWith("k")
-          ? Optional.of(new BigDecimal(number))
-          : Optional.empty();
-    }
-
-    private static int days(Matcher span) {
-      int count =
-          switch (span.group(1)) {
-            case "a", "an", "one" -> 1;
-            case "two" -> 2;
-            case "three" -> 3;
-            default -> Integer.parseInt(span.group(1));
-          };
-      return switch (span.group(2)) {
-        case "week" -> count * WEEK;
-        case "month" -> count * MONTH;
-        default -> count;
-      };
-    }
+  /** What the odometer shows when it is due; empty if the distance or the odometer is not known. */
+  public Optional<Measure> odometer(Job job) {
+    return time.kilometres()
+        .flatMap(km -> job.odometer().map(m -> new Measure(m.amount().add(km), m.unit())));
   }
 
   /** Something handed over then, due when these words say. */
   public static Due of(StepRef step, OffsetDateTime at, String words) {
-    return new Due(step, at, words, Term.of(words));
+    return new Due(step, at, words, DueTime.of(words));
   }
 }

@@ -13,6 +13,7 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.Kebab;
 import org.undercall.core.term.StepRef;
+import org.undercall.core.term.DueTime;
 
 /** Reads a log once for the rows that are kept of it. */
 final class FactsReader {
@@ -167,10 +168,10 @@ final class FactsReader {
   private List<Facts.Due> due(List<Facts.StepRow> steps) {
     List<Facts.Due> due = new ArrayList<>();
     for (Due item : handedOver()) {
-      String when = Kebab.of(item.term().when());
+      String when = Kebab.of(item.time().when());
       due.add(new Facts.Due(item.step().toString(), "handed over", item.words(), when));
     }
-    String first = Kebab.of(Due.When.BEFORE_DRIVING); // What is open comes before driving.
+    String first = Kebab.of(DueTime.When.BEFORE_DRIVING); // What is open comes before driving.
     for (Facts.StepRow step : steps) {
       if (step.state().equals("put off")) {
         due.add(new Facts.Due(step.step(), "put off", step.reason(), first));

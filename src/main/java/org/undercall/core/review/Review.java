@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.undercall.core.event.Recorded;
@@ -212,13 +213,19 @@ public record Review(
   public List<Due> due() {
     return remarks.handOvers().stream()
         .map(h -> Due.of(h.event().step(), h.at(), h.event().due()))
-        .sorted(Comparator.comparing(due -> due.term().when()))
+        .sorted(Comparator.comparing(due -> due.time().when()))
         .toList();
   }
 
   /** What may be said of the work as a whole. */
   public Verdict verdict() {
     return complete() ? Verdict.ofClosed(due()) : Verdict.NOT_COMPLETE;
+  }
+
+  /** Whether the values of the procedure are said to be invented or for demonstration. */
+  public boolean invented() {
+    String values = head.about().values().toLowerCase(Locale.ROOT);
+    return values.contains("invent") || values.contains("demo");
   }
 
   /** The steps in groups that follow each other on the same side and in the same phase. */

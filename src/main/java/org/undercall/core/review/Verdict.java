@@ -1,6 +1,7 @@
 package org.undercall.core.review;
 
 import java.util.List;
+import org.undercall.core.term.DueTime;
 
 /** What may be said of the work of a session as a whole, the worst first. */
 public enum Verdict {
@@ -20,10 +21,10 @@ public enum Verdict {
     if (due.isEmpty()) {
       return COMPLETE;
     }
-    if (due.stream().anyMatch(d -> d.term().when() == Due.When.BEFORE_DRIVING)) {
+    if (due.stream().anyMatch(d -> d.time().when() == DueTime.When.BEFORE_DRIVING)) {
       return NOT_TO_BE_DRIVEN;
     }
-    return due.stream().anyMatch(d -> d.term().when() == Due.When.OTHER)
+    return due.stream().anyMatch(d -> d.time().when() == DueTime.When.OTHER)
         ? ASK_BEFORE_DRIVING
         : COMPLETE_WITH_LATER;
   }
