@@ -78,7 +78,7 @@ record Listed(
 
   /** Whether it comes before driving. */
   private static boolean isFirst(Facts.Due due) {
-    return due.when().equals(Kebab.of(DueTime.When.BEFORE_DRIVING));
+    return due.kind().equals(Kebab.of(DueTime.When.BEFORE_DRIVING));
   }
 
   /** What was handed over to be done before driving says so in any case. */

@@ -161,9 +161,9 @@ public record Facts(
    * @param step its id
    * @param what handed over, put off, or started and not tightened
    * @param detail when it is due, or the reason; may be blank
-   * @param when what that comes to, in one word: before-driving, days, distance or other
+   * @param kind what that comes to, in one word: before-driving, days, distance or other
    */
-  public record Due(String step, String what, String detail, String when) {}
+  public record Due(String step, String what, String detail, String kind) {}
 
   public Facts {
     steps = List.copyOf(steps);
