@@ -65,7 +65,7 @@ public record Facts(
       long lines,
       long events) {
     /** Whether it is a record of work, and no rehearsal or demonstration. */
-    public boolean isRecord() {
+    public boolean madeInWork() {
       return occasion.equals(WORK);
     }
   }
