@@ -86,9 +86,7 @@ class RehearsalsTest {
     assertFalse(json.get("record").booleanValue());
     assertEquals(3, json.get("answers").get("typed").intValue());
     runHere("review", "last", "--csv", "events");
-    out.lines()
-        .skip(1)
-        .forEach(row -> assertTrue(row.contains(",rehearsal,\"invented for"), row));
+    out.lines().skip(1).forEach(row -> assertTrue(row.contains(",rehearsal,\"invented for"), row));
   }
 
   @Test

@@ -18,7 +18,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.undercall.core.term.Occasion;
 import org.undercall.adapter.log.LogCode;
 import org.undercall.adapter.log.LogContent;
 import org.undercall.adapter.log.SessionFolder;
@@ -29,6 +28,7 @@ import org.undercall.core.event.Clip;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.term.LogTrouble;
+import org.undercall.core.term.Occasion;
 import org.undercall.port.Fault;
 
 @DisplayName("A session whose log is cut at any byte")

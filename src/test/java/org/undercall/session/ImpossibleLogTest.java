@@ -19,7 +19,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.core.term.Occasion;
 import org.undercall.adapter.log.LogCode;
 import org.undercall.adapter.log.LogFinding;
 import org.undercall.adapter.log.SessionFolder;
@@ -36,6 +35,7 @@ import org.undercall.core.review.Review;
 import org.undercall.core.term.Job;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
+import org.undercall.core.term.Occasion;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 import org.undercall.port.Fault;
@@ -227,7 +227,9 @@ class ImpossibleLogTest {
       Fault fault = assertThrows(Fault.class, () -> Work.takeUp(folder, Occasion.WORK));
       assertEquals(LogCode.IMPOSSIBLE, fault.code());
     }
-    Fault told = assertThrows(Fault.class, () -> Work.on(DEMO, sessions, Job.NOT_GIVEN, Occasion.WORK, false));
+    Fault told =
+        assertThrows(
+            Fault.class, () -> Work.on(DEMO, sessions, Job.NOT_GIVEN, Occasion.WORK, false));
     String message = told.getMessage();
     assertTrue(message.startsWith("LOG-027 session " + folder.name() + ", log line 3: "), message);
     assertTrue(message.contains("--new begins another session"), message);

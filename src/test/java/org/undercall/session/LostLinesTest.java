@@ -13,7 +13,6 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.undercall.core.term.Occasion;
 import org.undercall.adapter.log.LogCode;
 import org.undercall.adapter.log.LogFinding;
 import org.undercall.adapter.log.SessionFolder;
@@ -33,6 +32,7 @@ import org.undercall.core.term.LoadChange;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
 import org.undercall.core.term.LogTrouble;
+import org.undercall.core.term.Occasion;
 import org.undercall.core.term.Side;
 
 @DisplayName("A session whose log lost its last lines")

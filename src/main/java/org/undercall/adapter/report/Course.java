@@ -83,7 +83,8 @@ record Course(List<Bar> bars, List<Mark> marks) {
     for (Review.Refusal refusal : review.remarks().refusals()) {
       String heard = refusal.heard().map(words -> "; heard: " + words).orElse("");
       String words = EventWords.refusal(refusal.event()) + heard;
-      marks.add(new Mark(refusal.event(), refusal.at(), Kind.REFUSAL, refusal.step(), Side.CAR, words));
+      marks.add(
+          new Mark(refusal.event(), refusal.at(), Kind.REFUSAL, refusal.step(), Side.CAR, words));
     }
     review.remarks().loads().forEach(load -> marks.add(load(load)));
     for (var note : review.remarks().notes()) {
@@ -115,7 +116,8 @@ record Course(List<Bar> bars, List<Mark> marks) {
       side = e.side();
       kind = Kind.NOTE;
     }
-    return new Mark(load.event(), load.at(), kind, Optional.empty(), side, EventWords.load(load.event()));
+    return new Mark(
+        load.event(), load.at(), kind, Optional.empty(), side, EventWords.load(load.event()));
   }
 
   private static void addTimers(List<Mark> marks, List<Review.Timed<SessionEvent>> timers) {
@@ -136,7 +138,9 @@ record Course(List<Bar> bars, List<Mark> marks) {
       } else if (timer.event() instanceof SessionEvent.TimerCancelled e) {
         step = Optional.of(e.step());
       }
-      marks.add(new Mark(timer.event(), timer.at(), Kind.TIMER, step, Side.CAR, TimerWords.of(timer.event())));
+      marks.add(
+          new Mark(
+              timer.event(), timer.at(), Kind.TIMER, step, Side.CAR, TimerWords.of(timer.event())));
     }
   }
 

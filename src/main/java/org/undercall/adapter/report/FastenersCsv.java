@@ -95,11 +95,7 @@ public final class FastenersCsv {
   private void add(StepReview step, Fastener fastener, List<ToolState> tools) {
     List<StepReview.StageReview> stages = step.tightened().stages();
     if (stages.isEmpty()) {
-      row(
-          step,
-          fastener,
-          List.of("", "", "", "", "", "", "", "", "", "", ""),
-          List.of("", "", ""));
+      row(step, fastener, List.of("", "", "", "", "", "", "", "", "", "", ""), List.of("", "", ""));
     }
     for (int i = 0; i < stages.size(); i++) {
       StepReview.StageReview stage = stages.get(i);
@@ -107,8 +103,7 @@ public final class FastenersCsv {
     }
   }
 
-  private void row(
-      StepReview step, Fastener fastener, List<Object> stage, List<Object> tool) {
+  private void row(StepReview step, Fastener fastener, List<Object> stage, List<Object> tool) {
     List<Object> row = new ArrayList<>();
     row.addAll(
         List.of(

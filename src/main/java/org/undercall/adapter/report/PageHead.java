@@ -49,7 +49,9 @@ final class PageHead {
   private static String style(String paper, Edges edges) {
     try (InputStream in = PageHead.class.getResourceAsStream("/org/undercall/report/report.css")) {
       String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      return text.replace("PAPER", paper).replace("FOOT", edges.foot()).replace("HEAD", edges.head());
+      return text.replace("PAPER", paper)
+          .replace("FOOT", edges.foot())
+          .replace("HEAD", edges.head());
     } catch (IOException e) {
       throw new UncheckedIOException("the style sheet is part of the program", e);
     }

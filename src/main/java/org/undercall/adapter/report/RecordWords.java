@@ -18,7 +18,9 @@ import org.undercall.core.review.StepReview;
 import org.undercall.core.review.Verdict;
 import org.undercall.core.term.DueTime;
 
-/** What the written review says of a record as a whole: its worth, its verdict, what came before. */
+/**
+ * What the written review says of a record as a whole: its worth, its verdict, what came before.
+ */
 final class RecordWords {
   /** Said where something was answered sooner than it can be done. */
   static final String HASTE =
@@ -178,8 +180,7 @@ final class RecordWords {
 
   /** Why it was opened, with the words that were heard. */
   static String why(Earlier earlier) {
-    return why(earlier.why())
-        + earlier.heard().map(words -> " (heard: " + words + ")").orElse("");
+    return why(earlier.why()) + earlier.heard().map(words -> " (heard: " + words + ")").orElse("");
   }
 
   private static String why(SessionEvent event) {

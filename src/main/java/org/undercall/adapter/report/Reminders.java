@@ -15,8 +15,8 @@ import java.time.LocalDate;
 import java.util.Date;
 import java.util.Optional;
 import org.undercall.core.review.Due;
-import org.undercall.text.Shown;
 import org.undercall.core.term.DueTime;
+import org.undercall.text.Shown;
 
 /**
  * What was handed over and is still to be done, as to-dos of iCalendar (RFC 5545).
@@ -48,11 +48,7 @@ public final class Reminders {
     return Biweekly.write(calendar).go();
   }
 
-  private static VTodo todo(
-      Dossier dossier,
-      Labels labels,
-      Due item,
-      Optional<Integer> days) {
+  private static VTodo todo(Dossier dossier, Labels labels, Due item, Optional<Integer> days) {
     VTodo todo = new VTodo();
     String step = item.step().toString();
     todo.setUid(

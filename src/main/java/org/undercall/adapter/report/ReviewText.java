@@ -71,7 +71,10 @@ public final class ReviewText {
     if (!review.head().tools().isEmpty()) {
       lines.add(1, ToolWords.NOT_NAMED);
     }
-    section("Sooner than the work can be done", remarks.haste(), h -> time(h.at()) + RecordWords.haste(h));
+    section(
+        "Sooner than the work can be done",
+        remarks.haste(),
+        h -> time(h.at()) + RecordWords.haste(h));
     if (!remarks.haste().isEmpty()) {
       lines.add(1, RecordWords.HASTE);
     }

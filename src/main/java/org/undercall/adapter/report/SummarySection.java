@@ -127,11 +127,8 @@ final class SummarySection {
 
   private List<String> haste() {
     List<Haste> haste = review.remarks().haste();
-    Stream<String> all =
-        haste.stream().map(h -> labels.time(h.at()) + " " + RecordWords.haste(h));
-    return haste.isEmpty()
-        ? List.of()
-        : Stream.concat(all, Stream.of(RecordWords.HASTE)).toList();
+    Stream<String> all = haste.stream().map(h -> labels.time(h.at()) + " " + RecordWords.haste(h));
+    return haste.isEmpty() ? List.of() : Stream.concat(all, Stream.of(RecordWords.HASTE)).toList();
   }
 
   private static void list(Markup m, String heading, List<String> items) {

@@ -8,8 +8,8 @@ import java.util.stream.Collectors;
 import org.undercall.adapter.fleet.IndexRow;
 import org.undercall.core.review.Facts;
 import org.undercall.core.review.Verdict;
-import org.undercall.core.term.Kebab;
 import org.undercall.core.term.DueTime;
+import org.undercall.core.term.Kebab;
 
 /**
  * A session in the list.

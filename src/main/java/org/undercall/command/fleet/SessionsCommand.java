@@ -111,7 +111,11 @@ public final class SessionsCommand implements Callable<Integer> {
     Lines lines = new Lines();
     for (int i = 0; i < grid.size(); i++) {
       String began = grid.text(i, "started").replace('T', ' ') + " ".repeat(16);
-      String head = began.substring(0, 16) + "  " + pad(Listed.shown(grid.text(i, "state"), grid.text(i, "verdict"))) + "  ";
+      String head =
+          began.substring(0, 16)
+              + "  "
+              + pad(Listed.shown(grid.text(i, "state"), grid.text(i, "verdict")))
+              + "  ";
       String title = grid.text(i, "procedure") + ", revision " + grid.text(i, "revision");
       lines.add(head + title + "; " + grid.text(i, "vehicle"), " ".repeat(head.length()));
       lines.add("  " + grid.text(i, "session"), "  ");

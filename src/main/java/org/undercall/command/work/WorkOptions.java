@@ -163,8 +163,7 @@ public final class WorkOptions {
     }
     return chosen instanceof Chosen.Fresh begin
         ? Work.on(begin.file(), folder(), jobs.job(), occasion, true)
-        : Work.on(
-            ((Chosen.Procedure) chosen).file(), folder(), jobs.job(), occasion, false);
+        : Work.on(((Chosen.Procedure) chosen).file(), folder(), jobs.job(), occasion, false);
   }
 
   /** Keeps how much was said last, for the technician who worked then. */

@@ -253,13 +253,17 @@ final class Prompt {
           .wrong()
           .ifPresent(w -> wrong.add(Say.trouble(place, w.trouble())));
     }
+    List<String> first = beforeDriving(session);
+    Reply closed =
+        complete && !first.isEmpty()
+            ? Say.endedNotToBeDriven(first)
+            : Say.ended(complete, session.progress().open(), wrong);
     Reply ended =
-        Say.ended(complete, session.progress().open(), wrong, beforeDriving(session))
-            .and(
-                Say.found(
-                    session.found().count(Finding.FOUND_FAULT),
-                    session.found().count(Finding.EXTRA_WORK),
-                    session.found().count(Finding.PART_TO_ORDER)));
+        closed.and(
+            Say.found(
+                session.found().count(Finding.FOUND_FAULT),
+                session.found().count(Finding.EXTRA_WORK),
+                session.found().count(Finding.PART_TO_ORDER)));
     return names.isEmpty() ? ended : ended.and(Timing.notCalled(names));
   }
 }

@@ -376,16 +376,10 @@ public final class Say {
    * The session has ended.
    *
    * @param wrong what went wrong and was not settled, each in words
-   * @param due what was handed over to be done before the car is driven, each in words
    */
-  public static Reply ended(boolean complete, int open, List<String> wrong, List<String> due) {
+  public static Reply ended(boolean complete, int open, List<String> wrong) {
     if (complete) {
-      return due.isEmpty()
-          ? Reply.of("Work complete. Log closed.")
-          : Reply.of(
-              "Every step closed, not yet to be driven. Before driving: "
-                  + String.join("; ", due)
-                  + ". Log closed.");
+      return Reply.of("Work complete. Log closed.");
     }
     String first = wrong.isEmpty() ? "" : "Still wrong: " + String.join("; ", wrong) + ". ";
     return Reply.of(
@@ -393,6 +387,18 @@ public final class Say {
             + first
             + Words.sentence(Words.count(open, "step"))
             + " open.");
+  }
+
+  /**
+   * The session has ended with every step closed, and the car must not be driven yet.
+   *
+   * @param first what was handed over to be done before that, each in words
+   */
+  public static Reply endedNotToBeDriven(List<String> first) {
+    return Reply.of(
+        "Every step closed, not yet to be driven. Before driving: "
+            + String.join("; ", first)
+            + ". Log closed.");
   }
 
   /** What was found and is still to be done, in numbers; nothing is said if there is none. */

@@ -11,9 +11,9 @@ import org.undercall.core.event.EventKind;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.DueTime;
 import org.undercall.core.term.Kebab;
 import org.undercall.core.term.StepRef;
-import org.undercall.core.term.DueTime;
 
 /** Reads a log once for the rows that are kept of it. */
 final class FactsReader {

@@ -97,7 +97,8 @@ final class HasteTrace {
       Reading from = waits.get(step);
       Duration wall = Duration.between(from.at(), now.at());
       Duration steady = since(from.millis(), now);
-      Duration took = wall.compareTo(steady) > 0 ? wall : steady; // Asleep, only one of them goes on.
+      Duration took =
+          wall.compareTo(steady) > 0 ? wall : steady; // Asleep, only one of them goes on.
       add(new Haste(now.at(), step, Haste.Kind.WAIT, 0, took, wait.time()));
     }
   }

@@ -80,8 +80,7 @@ public final class ToolUse {
           .filter(id -> isCounted(id, day))
           .ifPresent(id -> named.merge(id, count, Integer::sum));
       List<Tool> counted =
-          told.map(List::of)
-              .orElseGet(() -> walk.procedure().wrenches().serving(torque.setting()));
+          told.map(List::of).orElseGet(() -> walk.procedure().wrenches().serving(torque.setting()));
       counted.stream()
           .map(Tool::id)
           .filter(id -> isCounted(id, day))

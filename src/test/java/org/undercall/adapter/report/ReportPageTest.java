@@ -5,16 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.undercall.core.event.Recorded;
-import org.undercall.core.event.SessionEvent;
-import org.undercall.core.procedure.Walk;
-import org.undercall.core.review.Review;
-import org.undercall.core.term.LoadChange;
-import java.util.Optional;
-import java.util.ArrayList;
 import java.io.StringReader;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -25,6 +20,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.undercall.core.event.Recorded;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.review.Review;
+import org.undercall.core.term.LoadChange;
 import org.undercall.text.Markup;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -142,13 +142,10 @@ class ReportPageTest {
     SessionEvent cancelled = new SessionEvent.LoadChanged(LoadChange.STEP_CHANGES_LOAD);
     Recorded last = log.get(log.size() - 1);
     log.add(
-        new Recorded(
-            last.seq() + 1, last.at(), Optional.empty(), List.of(closed, cancelled), ""));
+        new Recorded(last.seq() + 1, last.at(), Optional.empty(), List.of(closed, cancelled), ""));
     Review review = Review.of(Walk.of(dossier.procedure()), log);
     List<Course.Mark> marks =
-        Course.of(
-                new Dossier(
-                    review, dossier.procedure(), log, dossier.seal(), dossier.given()))
+        Course.of(new Dossier(review, dossier.procedure(), log, dossier.seal(), dossier.given()))
             .marks();
     assertSame(closed, marks.get(marks.size() - 2).event());
     assertSame(cancelled, marks.get(marks.size() - 1).event());

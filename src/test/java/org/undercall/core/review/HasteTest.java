@@ -77,8 +77,7 @@ class HasteTest {
       maker.heard(
           39,
           "all five",
-          new SessionEvent.PositionsClosed(
-              BOLT_L, 1, new Positions(List.of(1, 2, 3, 4, 5)), "50"),
+          new SessionEvent.PositionsClosed(BOLT_L, 1, new Positions(List.of(1, 2, 3, 4, 5)), "50"),
           new SessionEvent.StageClosed(BOLT_L, 1, "50"));
       assertEquals(1, haste().size());
       assertEquals(Duration.ofSeconds(10), haste().get(0).least());

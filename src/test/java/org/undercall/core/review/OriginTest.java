@@ -32,11 +32,7 @@ class OriginTest {
   private static Recorded decision(int before, String how, SessionEvent event) {
     Recorded one = new LogMaker().heard(before, "x", event).log().get(0);
     return new Recorded(
-        before + 1L,
-        one.at(),
-        Optional.of(new Recorded.Heard("x", "x", 1, how)),
-        one.events(),
-        "");
+        before + 1L, one.at(), Optional.of(new Recorded.Heard("x", "x", 1, how)), one.events(), "");
   }
 
   @ParameterizedTest

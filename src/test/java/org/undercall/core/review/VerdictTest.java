@@ -32,7 +32,8 @@ class VerdictTest {
     List<Step> steps = new ArrayList<>(last.steps());
     steps.add(new Step.HandOver(new Step.Head("more", "Have it aligned", List.of(), false), due));
     phases.add(new WorkPhase(last.name(), last.each(), steps));
-    return Walk.of(new Procedure(p.about(), p.cautions(), p.tools(), p.rideHeight(), p.loadHolds(), phases));
+    return Walk.of(
+        new Procedure(p.about(), p.cautions(), p.tools(), p.rideHeight(), p.loadHolds(), phases));
   }
 
   private static Review review(String due) {
@@ -57,8 +58,7 @@ class VerdictTest {
   void open() {
     Walk walk = walk("before the van is driven away");
     List<Recorded> log = LogMaker.allDone(walk, "s");
-    assertEquals(
-        Verdict.NOT_COMPLETE, Review.of(walk, log.subList(0, log.size() - 1)).verdict());
+    assertEquals(Verdict.NOT_COMPLETE, Review.of(walk, log.subList(0, log.size() - 1)).verdict());
   }
 
   @Test
@@ -110,11 +110,15 @@ class VerdictTest {
     Walk walk =
         Walk.of(
             new Procedure(
-                p.about(), p.cautions(), p.tools(), p.rideHeight(), p.loadHolds(), p.phases().subList(0, 1)));
+                p.about(),
+                p.cautions(),
+                p.tools(),
+                p.rideHeight(),
+                p.loadHolds(),
+                p.phases().subList(0, 1)));
     List<Recorded> log = LogMaker.allDone(walk, "s");
     assertEquals(Verdict.COMPLETE, Review.of(walk, log).verdict());
-    assertEquals(
-        0, log.stream().flatMap(d -> d.events().stream()).filter(this::handed).count());
+    assertEquals(0, log.stream().flatMap(d -> d.events().stream()).filter(this::handed).count());
   }
 
   private boolean handed(SessionEvent event) {
