@@ -19,6 +19,6 @@ SELECT session, r.* FROM (SELECT session, explode(facts.values) AS r FROM indexe
 CREATE OR REPLACE TEMP VIEW due_fact AS
 SELECT session, r.* FROM (SELECT session, explode(facts.due) AS r FROM indexed) i;
 
--- The sessions that are the measure of a comparison; put another condition here.
+-- The sessions that are the measure of a comparison, no rehearsals; put another condition here.
 CREATE OR REPLACE TEMP VIEW base AS
-SELECT session FROM session_fact WHERE state <> 'damaged';
+SELECT session FROM session_fact WHERE state <> 'damaged' AND occasion = 'work';

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Random;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.term.Job;
+import org.undercall.core.term.Occasion;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Fault;
 import org.undercall.port.Time;
@@ -51,7 +52,13 @@ final class DeniedWork {
 
   private int closing(Sound sound, Phase phase) {
     try (SoundEar ear = SoundEar.standard(new ClipFrames(sound), bench.maker());
-        Work work = Work.on(DEMO, Files.createTempDirectory("denied-work"), Job.NOT_GIVEN, true)) {
+        Work work =
+            Work.on(
+                DEMO,
+                Files.createTempDirectory("denied-work"),
+                Job.NOT_GIVEN,
+                Occasion.WORK,
+                true)) {
       NoisyWork heard = new NoisyWork(ear, phase, sound.seconds());
       Time time = Time.ofSound(START, () -> (long) (1000 * ear.seconds()));
       work.run(heard, NoisyWork.NO_VOICE, time, SessionLoop.REMIND_AFTER, heard);

@@ -13,6 +13,7 @@ import org.undercall.adapter.recogniser.ModelFolder;
 import org.undercall.adapter.recogniser.SpeechModel;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.term.Job;
+import org.undercall.core.term.Occasion;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Fault;
 import org.undercall.port.Time;
@@ -89,7 +90,7 @@ final class NoiseHours {
   private void turn(Phase phase) throws IOException, Fault {
     NoisyWork noisy = new NoisyWork(ear, phase, ear.seconds() + TURN_SECONDS);
     Time time = Time.ofSound(START, () -> (long) (1000 * ear.seconds()));
-    try (Work work = Work.on(DEMO, sessions, Job.NOT_GIVEN, true)) {
+    try (Work work = Work.on(DEMO, sessions, Job.NOT_GIVEN, Occasion.WORK, true)) {
       work.run(noisy, NoisyWork.NO_VOICE, time, SessionLoop.REMIND_AFTER, noisy);
     } catch (Fault | RuntimeException e) {
       faults++;

@@ -18,6 +18,7 @@ import org.undercall.adapter.speaker.SpokenCache;
 import org.undercall.adapter.speaker.SpokenText;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.term.Job;
+import org.undercall.core.term.Occasion;
 import org.undercall.port.Ear;
 import org.undercall.port.Fault;
 import org.undercall.port.Heard;
@@ -81,7 +82,7 @@ final class OwnVoice {
     Set<String> sentences = new TreeSet<>();
     try {
       Path sessions = Files.createTempDirectory("hearing");
-      try (Work work = Work.on(PROCEDURE, sessions, Job.NOT_GIVEN, true)) {
+      try (Work work = Work.on(PROCEDURE, sessions, Job.NOT_GIVEN, Occasion.WORK, true)) {
         work.run(new Typing(lines().iterator()), new Keeping(sentences), Time.ofMachine());
       }
     } catch (IOException | Fault e) {

@@ -186,13 +186,13 @@ public final class LiveHour {
   private void complete() throws IOException, InterruptedException {
     String reply = "";
     sound.call(technician.said("say again", LEAD_MILLIS));
-    for (int turn = 0; turn < MOST_TURNS && !reply.startsWith("Work complete."); turn++) {
+    for (int turn = 0; turn < MOST_TURNS && !reply.contains("Log closed."); turn++) {
       Optional<Program.Line> line = await(PATIENCE_MILLIS);
       if (line.isPresent()) {
         reply = line.get().text().substring(Program.REPLY.length());
         timed(line.get());
       }
-      if (!reply.startsWith("Work complete.")) {
+      if (!reply.contains("Log closed.")) {
         sound.call(technician.said(technician.answer(reply), LEAD_MILLIS));
       }
     }

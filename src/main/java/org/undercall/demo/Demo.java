@@ -15,6 +15,7 @@ import org.undercall.adapter.recogniser.RecogniserMaker;
 import org.undercall.adapter.speaker.SpokenCache;
 import org.undercall.adapter.speaker.WavVoice;
 import org.undercall.core.term.Job;
+import org.undercall.core.term.Occasion;
 import org.undercall.listen.LazyEar;
 import org.undercall.port.Ear;
 import org.undercall.port.Fault;
@@ -64,7 +65,7 @@ public final class Demo {
   /**
    * Runs it in a new session.
    *
-   * @param sessions the folder of all sessions
+   * @param sessions the folder it is kept in; it is no record of work
    * @param model loads the recogniser, on a thread of its own; the demonstration closes it
    * @param dialogue prints what is heard and said, as it happens
    * @return the folder of the session; {@code dialogue.wav} in it holds the sound of both sides
@@ -75,7 +76,7 @@ public final class Demo {
     Path sound = Files.createTempFile(sessions, "dialogue", ".wav");
     SessionFolder folder;
     try (WavTimeline timeline = new WavTimeline(sound, RATE);
-        Work work = Work.on(procedure, sessions, INVENTED, true)) {
+        Work work = Work.on(procedure, sessions, INVENTED, Occasion.DEMONSTRATION, true)) {
       folder = work.folder();
       work.keep(new ClipWriter(folder.clips(), ClipWriter.Settings.STANDARD, dialogue::print));
       converse(work, timeline, model, dialogue);

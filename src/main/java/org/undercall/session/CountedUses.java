@@ -7,6 +7,7 @@ import java.util.Map;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.core.procedure.Tool;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.review.Origin;
 import org.undercall.core.review.ToolUse;
 import org.undercall.port.Fault;
 
@@ -24,7 +25,7 @@ public record CountedUses(Map<String, Integer> uses, int sessions, List<String> 
   }
 
   /**
-   * Reads every session of a folder; an absent folder holds none.
+   * Reads every session of a folder that is a record of work; an absent folder holds none.
    *
    * @param tools the tools to count for, each from the day of its calibration
    * @throws Fault LOG-002 if the folder cannot be read
@@ -36,8 +37,10 @@ public record CountedUses(Map<String, Integer> uses, int sessions, List<String> 
     for (SessionFolder session : SessionFolder.all(folder)) {
       try {
         StoredSession stored = StoredSession.read(session);
-        counted.add(Walk.of(stored.procedure()), stored.log().decisions());
-        read++;
+        if (Origin.of(stored.log().decisions()).isRecord()) {
+          counted.add(Walk.of(stored.procedure()), stored.log().decisions());
+          read++;
+        }
       } catch (Fault e) {
         faults.add(OpenSessions.named(session, e.first().toString()));
       }

@@ -20,6 +20,7 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.Job;
+import org.undercall.core.term.Occasion;
 import org.undercall.port.Clips;
 import org.undercall.port.Display;
 import org.undercall.port.Ear;
@@ -53,7 +54,8 @@ final class OpenSession implements AutoCloseable {
   }
 
   /** Begins a session in a new folder, which keeps the whole procedure. */
-  static OpenSession begin(Path sessions, LoadedProcedure loaded, Job job, OffsetDateTime now)
+  static OpenSession begin(
+      Path sessions, LoadedProcedure loaded, Job job, Occasion occasion, OffsetDateTime now)
       throws Fault {
     SessionFolder folder =
         SessionFolder.create(sessions, loaded.wholeName(), loaded.wholeBytes(), now);
@@ -62,11 +64,12 @@ final class OpenSession implements AutoCloseable {
     Session session = Session.start(Walk.of(procedure));
     SessionEvent.SessionStarted started =
         new SessionEvent.SessionStarted(
-            procedure.about().title(),
-            procedure.about().revision(),
-            loaded.sha256(),
-            ProgramVersion.TEXT,
-            job);
+                procedure.about().title(),
+                procedure.about().revision(),
+                loaded.sha256(),
+                ProgramVersion.TEXT,
+                job)
+            .with(occasion);
     SessionLogFile log = SessionLogFile.open(folder.log());
     return new OpenSession(
         folder, log, session, loaded.sha256(), talk -> Decider.begin(session, started, talk));

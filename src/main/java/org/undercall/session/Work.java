@@ -18,7 +18,10 @@ import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.decision.Session;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.reply.Lesson;
+import org.undercall.core.review.Origin;
 import org.undercall.core.term.Job;
+import org.undercall.core.term.Kebab;
+import org.undercall.core.term.Occasion;
 import org.undercall.core.term.TalkLevel;
 import org.undercall.port.Clips;
 import org.undercall.port.Display;
@@ -43,21 +46,23 @@ public final class Work implements AutoCloseable {
   /**
    * Takes up the latest session of this very procedure that is not complete, or begins one.
    *
-   * @param sessions the folder of all sessions
+   * @param sessions the folder of the sessions that are looked at and begun
    * @param job which car, which job and who, for a new session
+   * @param occasion what it is for; one that was begun for something else is passed by
    * @param fresh whether to begin a new one in any case
    * @throws Fault LOG-027 if the latest one cannot be gone on with; none is begun then
    */
-  public static Work on(Path procedure, Path sessions, Job job, boolean fresh) throws Fault {
+  public static Work on(Path procedure, Path sessions, Job job, Occasion occasion, boolean fresh)
+      throws Fault {
     LoadedProcedure loaded = ProcedureFile.load(procedure);
     List<String> passedOver = new ArrayList<>();
     Optional<SessionFolder> open =
-        fresh ? Optional.empty() : latestOpen(sessions, loaded.sha256(), passedOver);
+        fresh ? Optional.empty() : latestOpen(sessions, loaded.sha256(), occasion, passedOver);
     if (open.isPresent()) {
       return new Work(takenUp(open.get(), loaded), true, passedOver);
     }
     OffsetDateTime now = Time.ofMachine().now().wall();
-    return new Work(OpenSession.begin(sessions, loaded, job, now), false, passedOver);
+    return new Work(OpenSession.begin(sessions, loaded, job, occasion, now), false, passedOver);
   }
 
   /** Nothing is begun beside a session that should go on but cannot, unless that is asked for. */
@@ -81,10 +86,22 @@ public final class Work implements AutoCloseable {
   /**
    * Takes up a session, on the procedure that is kept in its folder.
    *
-   * @throws Fault LOG-013 if the session is complete
+   * @param occasion what it is taken up for
+   * @throws Fault LOG-013 if the session is complete, LOG-028 if it was begun for something else
    */
-  public static Work takeUp(SessionFolder folder) throws Fault {
+  public static Work takeUp(SessionFolder folder, Occasion occasion) throws Fault {
     LogContent log = SessionLogFile.read(folder.log());
+    log.started();
+    Occasion begun = Origin.of(log.decisions()).occasion();
+    if (begun != occasion) {
+      throw new Fault(
+          LogCode.OTHER_OCCASION,
+          "session " + folder.name(),
+          Kebab.of(begun),
+          Kebab.of(occasion)
+              + "; \"undercall rehearse --resume\" goes on with a rehearsal, \"undercall work"
+              + " --resume\" with work");
+    }
     if (log.complete()) {
       throw new Fault(
           LogCode.COMPLETE,
@@ -97,11 +114,13 @@ public final class Work implements AutoCloseable {
   }
 
   private static Optional<SessionFolder> latestOpen(
-      Path sessions, String sha256, List<String> passedOver) throws Fault {
+      Path sessions, String sha256, Occasion occasion, List<String> passedOver) throws Fault {
     for (SessionFolder folder : SessionFolder.all(sessions)) {
       try {
         LogContent log = SessionLogFile.read(folder.log());
-        if (log.started().sha256().equals(sha256) && !log.complete()) {
+        if (log.started().sha256().equals(sha256)
+            && !log.complete()
+            && Origin.of(log.decisions()).occasion() == occasion) {
           return Optional.of(folder);
         }
       } catch (Fault e) {

@@ -80,13 +80,13 @@ class LiveWorkTest {
 
   private void talk() throws IOException, InterruptedException {
     String reply = "";
-    for (int turn = 0; turn < MOST_TURNS && !reply.startsWith("Work complete."); turn++) {
+    for (int turn = 0; turn < MOST_TURNS && !reply.contains("Log closed."); turn++) {
       Optional<Program.Line> line = program.await(Program.Line::isReply, PATIENCE_MILLIS);
       if (line.isPresent()) {
         reply = line.get().text().substring(Program.REPLY.length());
         listen(line.get(), reply);
       }
-      if (reply.startsWith("Work complete.")) {
+      if (reply.contains("Log closed.")) {
         return;
       }
       if (!lost && reply.contains("Right, look at the boot")) {

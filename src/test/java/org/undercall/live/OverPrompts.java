@@ -41,7 +41,7 @@ final class OverPrompts {
       String reply = line.get().text().substring(Program.REPLY.length());
       tap.from(line.get().nanos());
       mute += tap.awaitLoud(5_000) > 0 ? 0 : 1;
-      if (reply.startsWith("Work complete.")) {
+      if (reply.contains("Log closed.")) {
         return;
       }
       String answer = technician.answer(reply);

@@ -27,6 +27,7 @@ import org.undercall.core.decision.Session;
 import org.undercall.core.decision.WalkThrough;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.Job;
+import org.undercall.core.term.Occasion;
 import org.undercall.listen.KeyboardEar;
 import org.undercall.port.Time;
 import org.undercall.text.Sha256;
@@ -67,7 +68,7 @@ class BlocksSessionTest {
   }
 
   private SessionFolder begun() throws Exception {
-    try (Work work = Work.on(procedure, sessions, Job.NOT_GIVEN, false)) {
+    try (Work work = Work.on(procedure, sessions, Job.NOT_GIVEN, Occasion.WORK, false)) {
       assertFalse(work.takenUp());
       said(work, "cautions understood\n300\nthat is correct\n");
       return work.folder();
@@ -118,7 +119,7 @@ class BlocksSessionTest {
             .flatMap(exchange -> exchange.answer().stream())
             .skip(3)
             .collect(Collectors.joining("\n"));
-    try (Work again = Work.takeUp(session)) {
+    try (Work again = Work.takeUp(session, Occasion.WORK)) {
       assertTrue(again.takenUp());
       assertEquals(0, said(again, answers + "\n").openSteps());
     }
@@ -134,16 +135,16 @@ class BlocksSessionTest {
   @DisplayName("is found again by its procedure, and a changed block begins a new one")
   void foundAgain() throws Exception {
     SessionFolder session = begun();
-    try (Work again = Work.on(procedure, sessions, Job.NOT_GIVEN, false)) {
+    try (Work again = Work.on(procedure, sessions, Job.NOT_GIVEN, Occasion.WORK, false)) {
       assertTrue(again.takenUp());
       assertEquals(session, again.folder());
     }
     Path block = folder.resolve("blocks/wheel-fitting.json");
     Files.writeString(block, Files.readString(block).replace("in the air", "off the ground"));
-    try (Work other = Work.on(procedure, sessions, Job.NOT_GIVEN, false)) {
+    try (Work other = Work.on(procedure, sessions, Job.NOT_GIVEN, Occasion.WORK, false)) {
       assertFalse(other.takenUp());
     }
-    try (Work again = Work.takeUp(session)) {
+    try (Work again = Work.takeUp(session, Occasion.WORK)) {
       assertTrue(again.takenUp());
     }
     assertEquals(0, run("verify", session.path().toString()), () -> printed);

@@ -15,6 +15,7 @@ import org.undercall.adapter.log.SessionLogFile;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.term.Job;
+import org.undercall.core.term.Occasion;
 import org.undercall.core.term.Positions;
 import org.undercall.core.term.TalkLevel;
 import org.undercall.port.Fault;
@@ -35,7 +36,7 @@ class CautionsHeardTest {
             Optional.of(technician));
     Bench bench = new Bench();
     List.of(phrases).forEach(bench::hears);
-    try (Work work = Work.on(PROCEDURE, sessions, job, true)) {
+    try (Work work = Work.on(PROCEDURE, sessions, job, Occasion.WORK, true)) {
       work.talk(TalkLevel.NORMAL, job.technician(), Set.of());
       SessionLoop.Ports ports = bench.ports();
       work.run(ports.ear(), ports.voice(), ports.time());

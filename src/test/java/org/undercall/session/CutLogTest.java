@@ -28,6 +28,7 @@ import org.undercall.core.event.Clip;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.term.LogTrouble;
+import org.undercall.core.term.Occasion;
 import org.undercall.port.Fault;
 
 @DisplayName("A session whose log is cut at any byte")
@@ -140,12 +141,12 @@ class CutLogTest {
       Files.write(folder.log(), Arrays.copyOf(good, size));
       put(beside);
       if (lines == 0) {
-        Fault fault = assertThrows(Fault.class, () -> Work.takeUp(folder));
+        Fault fault = assertThrows(Fault.class, () -> Work.takeUp(folder, Occasion.WORK));
         assertEquals(LogCode.NOT_STARTED, fault.code());
         continue;
       }
       SessionLoop.Ports ports = new Bench().ports();
-      try (Work up = Work.takeUp(folder)) {
+      try (Work up = Work.takeUp(folder, Occasion.WORK)) {
         assertEquals(isBorder(size), up.dropped().isEmpty(), "cut at " + size);
         up.run(ports.ear(), ports.voice(), ports.time());
       }

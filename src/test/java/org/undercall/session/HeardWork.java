@@ -6,6 +6,7 @@ import java.util.Random;
 import org.undercall.adapter.recogniser.ModelFolder;
 import org.undercall.adapter.recogniser.SpeechModel;
 import org.undercall.core.term.Job;
+import org.undercall.core.term.Occasion;
 import org.undercall.listen.SoundEar;
 import org.undercall.port.Fault;
 import org.undercall.port.Time;
@@ -28,7 +29,8 @@ final class HeardWork {
     Frames sound = new EndlessFrames(WavFrames.open(Path.of(args[2])));
     try (SpeechModel model = SpeechModel.load(ModelFolder.verify(Path.of(args[3])));
         SoundEar ear = SoundEar.standard(sound, model);
-        Work work = Work.on(Path.of(args[0]), Path.of(args[1]), Job.NOT_GIVEN, false)) {
+        Work work =
+            Work.on(Path.of(args[0]), Path.of(args[1]), Job.NOT_GIVEN, Occasion.WORK, false)) {
       work.run(ear, new Printed(), Time.ofMachine());
     }
   }

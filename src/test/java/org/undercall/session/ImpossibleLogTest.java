@@ -35,6 +35,7 @@ import org.undercall.core.review.Review;
 import org.undercall.core.term.Job;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
+import org.undercall.core.term.Occasion;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 import org.undercall.port.Fault;
@@ -223,10 +224,12 @@ class ImpossibleLogTest {
       }
     }
     for (int i = 0; i < 2; i++) {
-      Fault fault = assertThrows(Fault.class, () -> Work.takeUp(folder));
+      Fault fault = assertThrows(Fault.class, () -> Work.takeUp(folder, Occasion.WORK));
       assertEquals(LogCode.IMPOSSIBLE, fault.code());
     }
-    Fault told = assertThrows(Fault.class, () -> Work.on(DEMO, sessions, Job.NOT_GIVEN, false));
+    Fault told =
+        assertThrows(
+            Fault.class, () -> Work.on(DEMO, sessions, Job.NOT_GIVEN, Occasion.WORK, false));
     String message = told.getMessage();
     assertTrue(message.startsWith("LOG-027 session " + folder.name() + ", log line 3: "), message);
     assertTrue(message.contains("--new begins another session"), message);
@@ -242,7 +245,7 @@ class ImpossibleLogTest {
             .message()
             .startsWith("LOG-027 log.jsonl line 3 (seq 3): found {\"id\":\"EV05\""),
         findings.get(0).message());
-    try (Work asked = Work.on(DEMO, sessions, Job.NOT_GIVEN, true)) {
+    try (Work asked = Work.on(DEMO, sessions, Job.NOT_GIVEN, Occasion.WORK, true)) {
       assertFalse(asked.takenUp());
     }
     assertEquals(2, SessionFolder.all(sessions).size());

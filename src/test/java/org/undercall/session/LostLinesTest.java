@@ -32,6 +32,7 @@ import org.undercall.core.term.LoadChange;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
 import org.undercall.core.term.LogTrouble;
+import org.undercall.core.term.Occasion;
 import org.undercall.core.term.Side;
 
 @DisplayName("A session whose log lost its last lines")
@@ -60,7 +61,7 @@ class LostLinesTest {
 
   private Recorded takenUp() throws Exception {
     SessionLoop.Ports ports = new Bench().ports();
-    try (Work work = Work.on(PROCEDURE, sessions, Job.NOT_GIVEN, false)) {
+    try (Work work = Work.on(PROCEDURE, sessions, Job.NOT_GIVEN, Occasion.WORK, false)) {
       assertTrue(work.takenUp());
       work.run(ports.ear(), ports.voice(), ports.time());
     }
@@ -83,7 +84,7 @@ class LostLinesTest {
   void changed() throws Exception {
     String text = Files.readString(folder.log());
     Files.writeString(folder.log(), text.replaceFirst("\"seq\":3", "\"seq\":4"));
-    try (Work work = Work.on(PROCEDURE, sessions, Job.NOT_GIVEN, false)) {
+    try (Work work = Work.on(PROCEDURE, sessions, Job.NOT_GIVEN, Occasion.WORK, false)) {
       assertFalse(work.takenUp());
       assertEquals(1, work.passedOver().size());
       String told = work.passedOver().get(0);
@@ -93,10 +94,10 @@ class LostLinesTest {
       work.run(ports.ear(), ports.voice(), ports.time());
     }
     Path other = Path.of("shared", "procedures", "strut-top-mount.json");
-    try (Work work = Work.on(other, sessions, Job.NOT_GIVEN, false)) {
+    try (Work work = Work.on(other, sessions, Job.NOT_GIVEN, Occasion.WORK, false)) {
       assertEquals(List.of(), work.passedOver());
     }
-    try (Work work = Work.on(PROCEDURE, sessions, Job.NOT_GIVEN, false)) {
+    try (Work work = Work.on(PROCEDURE, sessions, Job.NOT_GIVEN, Occasion.WORK, false)) {
       assertTrue(work.takenUp());
       assertEquals(List.of(), work.passedOver());
     }

@@ -24,6 +24,7 @@ final class BoardJson {
     root.set("task", task(board.task()));
     root.set("talk", talk(board.talk()));
     root.put("procedure", board.walk().procedure());
+    root.put("occasion", name(board.walk().occasion()));
     root.set("steps", steps(board.walk()));
     root.set("timers", timers(board.walk()));
     root.set("choices", choices(board.walk()));

@@ -16,7 +16,7 @@ import org.undercall.port.Fault;
  *
  * @param version of the way in which facts are worked out
  * @param made when the index was begun
- * @param session the name of its folder
+ * @param session the name of its folder; of a rehearsal with that of the rehearsals before it
  * @param stamp of its files when they were read
  * @param vehicle what its procedure is for; blank if that is not known
  * @param damage what is wrong with it, with its code; blank if it is whole
@@ -32,7 +32,7 @@ public record IndexRow(
     Facts facts) {
 
   /** To be raised with every change to the facts or to how they are worked out. */
-  static final int VERSION = 3;
+  static final int VERSION = 4;
 
   private static final JsonMapper MAPPER =
       JsonMapper.builder()

@@ -25,7 +25,9 @@ public enum LogCode implements Fault.Code {
   BAD_KEY("LOG-024", "A key file cannot be read or has no key of the kind needed."),
   CANNOT_WRITE("LOG-025", "A key or signature file cannot be written."),
   OTHER_SIGNATURE("LOG-026", "The signature is not one of this log by this key."),
-  IMPOSSIBLE("LOG-027", "A line holds an event that cannot follow the lines before it.");
+  IMPOSSIBLE("LOG-027", "A line holds an event that cannot follow the lines before it."),
+  OTHER_OCCASION("LOG-028", "A rehearsal is not gone on with as work, nor work as a rehearsal."),
+  NO_RECORD("LOG-029", "A rehearsal or demonstration is no record of work, and is not signed.");
 
   private final String id;
   private final String meaning;

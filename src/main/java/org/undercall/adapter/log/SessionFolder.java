@@ -10,6 +10,7 @@ import java.nio.file.StandardOpenOption;
 import java.text.Normalizer;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -30,6 +31,7 @@ public record SessionFolder(Path path) {
   public static final String LAST = "last";
 
   private static final String LOG = "log.jsonl";
+  private static final String REHEARSALS = "rehearsals";
   private static final String PROCEDURE = "procedure.json";
   private static final String PROCEDURE_YAML = "procedure.yaml";
   private static final String CLIPS = "clips";
@@ -72,19 +74,28 @@ public record SessionFolder(Path path) {
     }
   }
 
+  /** The folder, in that of all sessions, of those that are no record of work. */
+  public static Path rehearsals(Path sessions) {
+    return sessions.resolve(REHEARSALS);
+  }
+
   /**
-   * Finds a session.
+   * Finds a session, a rehearsal too.
    *
    * @param sessions the folder of all sessions
-   * @param session a session folder, its name in {@code sessions}, or {@code last}
+   * @param session a session folder, its name in {@code sessions} or among its rehearsals, or
+   *     {@code last}
    * @throws Fault if there is none
    */
   public static SessionFolder find(Path sessions, String session) throws Fault {
     if (session.equals(LAST)) {
-      return last(sessions);
+      return last(sessions, rehearsals(sessions));
     }
     try {
-      for (Path path : new Path[] {sessions.resolve(session), Path.of(session)}) {
+      Path[] places = {
+        sessions.resolve(session), rehearsals(sessions).resolve(session), Path.of(session)
+      };
+      for (Path path : places) {
         if (Files.isRegularFile(path.resolve(LOG))) {
           return new SessionFolder(path);
         }
@@ -96,7 +107,7 @@ public record SessionFolder(Path path) {
   }
 
   /**
-   * All sessions, the one begun last first; none if the folder is absent.
+   * All sessions but rehearsals, the one begun last first; none if the folder is absent.
    *
    * @throws Fault LOG-002 if the folder cannot be read
    */
@@ -115,13 +126,24 @@ public record SessionFolder(Path path) {
     }
   }
 
-  private static SessionFolder last(Path sessions) throws Fault {
-    List<SessionFolder> all = all(sessions);
-    if (all.isEmpty()) {
-      boolean there = Files.isDirectory(sessions);
-      throw noSuch("session " + LAST, there ? "no session" : "no folder " + sessions.getFileName());
+  /**
+   * The session begun last in these very folders.
+   *
+   * @throws Fault LOG-010 if there is none
+   */
+  public static SessionFolder last(Path... folders) throws Fault {
+    List<SessionFolder> all = new ArrayList<>();
+    for (Path folder : folders) {
+      all.addAll(all(folder));
     }
-    return all.get(0);
+    boolean there = Files.isDirectory(folders[0]);
+    return all.stream()
+        .max(Comparator.comparing(SessionFolder::name))
+        .orElseThrow(
+            () ->
+                noSuch(
+                    "session " + LAST,
+                    there ? "no session" : "no folder " + folders[0].getFileName()));
   }
 
   private static Fault noSuch(String place, String found) {

@@ -11,6 +11,8 @@ import java.util.OptionalLong;
 import org.undercall.core.decision.Replay;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
+import org.undercall.core.review.Origin;
+import org.undercall.core.term.Occasion;
 import org.undercall.port.Fault;
 
 /**
@@ -21,6 +23,7 @@ import org.undercall.port.Fault;
  * @param torn whether a line torn while it was written follows them; it was never confirmed
  * @param covered lines the sum file was made for; empty if that is not known
  * @param signature what is known of the signature
+ * @param occasion what the session was begun for, as far as its lines could be read
  * @param findings what is not as it was written, in the order of the lines
  */
 public record SessionProof(
@@ -29,6 +32,7 @@ public record SessionProof(
     boolean torn,
     OptionalLong covered,
     Signed signature,
+    Occasion occasion,
     List<LogFinding> findings) {
 
   /** What is known of the signature of a log. */
@@ -95,7 +99,9 @@ public record SessionProof(
     boolean known = sum.kind() == SumState.Kind.SAME || sum.kind() == SumState.Kind.BEHIND;
     OptionalLong covered = known ? OptionalLong.of(sum.covered()) : OptionalLong.empty();
     Path name = folder.path().toAbsolutePath().normalize().getFileName();
-    return new SessionProof(String.valueOf(name), audit.lines(), torn, covered, signed, findings);
+    Occasion occasion = Origin.of(audit.decisions()).occasion();
+    return new SessionProof(
+        String.valueOf(name), audit.lines(), torn, covered, signed, occasion, findings);
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.undercall.core.event.Recorded;
+import org.undercall.core.review.Review;
 import org.undercall.text.Markup;
 
 /**
@@ -18,12 +19,16 @@ import org.undercall.text.Markup;
 public final class Captions {
   private static final long MILLIS_A_WORD = 400;
   private static final long LEAST = 1000;
+  private static final long LONGEST_ABOUT = 8000;
 
   private Captions() {}
 
   /** The whole file, each line ended with a line feed. */
-  public static String of(List<Recorded> decisions) {
+  public static String of(Review review, List<Recorded> decisions) {
     StringBuilder text = new StringBuilder("WEBVTT\n\nNOTE Times from the log of the session.\n");
+    String about = about(review);
+    text.append("\nNOTE ").append(escaped(about)).append('\n');
+    cue(text, "about", 0, LONGEST_ABOUT, escaped(about));
     OffsetDateTime start = decisions.get(0).at().wall();
     long free = 0;
     for (int i = 0; i < decisions.size(); i++) {
@@ -44,6 +49,15 @@ public final class Captions {
       }
     }
     return text.toString();
+  }
+
+  /** What holds for all that is called in it, shown with the first words. */
+  private static String about(Review review) {
+    return RecordWords.mark(review.origin()).map(mark -> mark + " ").orElse("")
+        + "Values of the procedure: "
+        + review.head().about().values()
+        + ". "
+        + ReviewWords.CALLED_NOT_MEASURED;
   }
 
   /** When the words of a decision begin, at the latest. */

@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -56,13 +57,20 @@ record Course(List<Bar> bars, List<Mark> marks) {
   /**
    * Something that happened.
    *
+   * @param event what was recorded
    * @param at when
    * @param kind of what kind
    * @param step the step it is about, if any
    * @param side the side it is about if it is about no step; the car if about both
    * @param words what it was
    */
-  record Mark(OffsetDateTime at, Kind kind, Optional<StepRef> step, Side side, String words) {}
+  record Mark(
+      SessionEvent event,
+      OffsetDateTime at,
+      Kind kind,
+      Optional<StepRef> step,
+      Side side,
+      String words) {}
 
   Course {
     bars = List.copyOf(bars);
@@ -75,17 +83,27 @@ record Course(List<Bar> bars, List<Mark> marks) {
     for (Review.Refusal refusal : review.remarks().refusals()) {
       String heard = refusal.heard().map(words -> "; heard: " + words).orElse("");
       String words = EventWords.refusal(refusal.event()) + heard;
-      marks.add(new Mark(refusal.at(), Kind.REFUSAL, refusal.step(), Side.CAR, words));
+      marks.add(
+          new Mark(refusal.event(), refusal.at(), Kind.REFUSAL, refusal.step(), Side.CAR, words));
     }
     review.remarks().loads().forEach(load -> marks.add(load(load)));
     for (var note : review.remarks().notes()) {
       Optional<StepRef> step = Optional.of(note.event().step());
-      marks.add(new Mark(note.at(), Kind.NOTE, step, Side.CAR, note.event().text()));
+      marks.add(new Mark(note.event(), note.at(), Kind.NOTE, step, Side.CAR, note.event().text()));
     }
     addTimers(marks, review.remarks().timers());
     addClosings(marks, dossier.decisions());
-    marks.sort(Comparator.comparing(Mark::at));
+    Map<SessionEvent, Integer> order = order(dossier.decisions());
+    marks.sort(
+        Comparator.comparing(Mark::at).thenComparing(mark -> order.getOrDefault(mark.event(), 0)));
     return new Course(bars(dossier.decisions()), marks);
+  }
+
+  /** The place of each event in the log: what was recorded together has one time. */
+  private static Map<SessionEvent, Integer> order(List<Recorded> decisions) {
+    Map<SessionEvent, Integer> order = new IdentityHashMap<>();
+    decisions.forEach(d -> d.events().forEach(event -> order.put(event, order.size())));
+    return order;
   }
 
   private static Mark load(Review.Timed<SessionEvent> load) {
@@ -98,7 +116,8 @@ record Course(List<Bar> bars, List<Mark> marks) {
       side = e.side();
       kind = Kind.NOTE;
     }
-    return new Mark(load.at(), kind, Optional.empty(), side, EventWords.load(load.event()));
+    return new Mark(
+        load.event(), load.at(), kind, Optional.empty(), side, EventWords.load(load.event()));
   }
 
   private static void addTimers(List<Mark> marks, List<Review.Timed<SessionEvent>> timers) {
@@ -119,7 +138,9 @@ record Course(List<Bar> bars, List<Mark> marks) {
       } else if (timer.event() instanceof SessionEvent.TimerCancelled e) {
         step = Optional.of(e.step());
       }
-      marks.add(new Mark(timer.at(), Kind.TIMER, step, Side.CAR, TimerWords.of(timer.event())));
+      marks.add(
+          new Mark(
+              timer.event(), timer.at(), Kind.TIMER, step, Side.CAR, TimerWords.of(timer.event())));
     }
   }
 
@@ -128,7 +149,7 @@ record Course(List<Bar> bars, List<Mark> marks) {
       for (SessionEvent event : decision.events()) {
         if (event instanceof SessionEvent.StepClosed e) {
           Optional<StepRef> step = Optional.of(e.step());
-          marks.add(new Mark(decision.at().wall(), Kind.CLOSED, step, Side.CAR, "closed"));
+          marks.add(new Mark(event, decision.at().wall(), Kind.CLOSED, step, Side.CAR, "closed"));
         }
       }
     }

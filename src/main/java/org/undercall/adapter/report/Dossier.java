@@ -63,7 +63,6 @@ public record Dossier(
 
   /** Whether the values are said to be invented or for demonstration. */
   boolean invented() {
-    String values = procedure.about().values().toLowerCase(java.util.Locale.ROOT);
-    return values.contains("invent") || values.contains("demo");
+    return review.invented();
   }
 }

@@ -17,8 +17,8 @@ final class EndSections {
           ReviewWords.CALLED_NOT_MEASURED,
           "That a wrench was set to a value, or that a fastener was turned, was said and not seen.",
           "Load condition, head marking and new hardware are as the technician stated them.",
-          "Which wrench was used is not in the log, and its calibration is as the procedure"
-              + " states.",
+          "A wrench stands here only where it was named aloud; that it was used was not seen. Its"
+              + " calibration is as the procedure states.",
           "Speech can be misheard; notes are as heard, unchecked. Closed values were compared with"
               + " the procedure only.",
           "Times are those of the machine's clock, which can be set.",

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
+import org.undercall.core.review.Review;
 import org.undercall.core.term.Kebab;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
@@ -28,31 +29,41 @@ public final class EventsCsv {
           "step",
           "side",
           "fields",
-          "said");
+          "said",
+          "record",
+          "values");
 
   private EventsCsv() {}
 
   /**
    * The whole table.
    *
+   * @param review the session, looked at
    * @param log every decision
    * @param fields the fields of an event as a JSON object
    */
-  public static String of(List<Recorded> log, Function<SessionEvent, String> fields) {
+  public static String of(
+      Review review, List<Recorded> log, Function<SessionEvent, String> fields) {
     CsvText csv = new CsvText(COLUMNS);
+    List<String> worth =
+        List.of(Kebab.of(review.origin().occasion()), review.head().about().values());
     for (Recorded decision : log) {
       if (decision.events().isEmpty()) {
-        row(csv, decision, Optional.empty(), "");
+        row(csv, decision, Optional.empty(), "", worth);
       }
       for (SessionEvent event : decision.events()) {
-        row(csv, decision, Optional.of(event), fields.apply(event));
+        row(csv, decision, Optional.of(event), fields.apply(event), worth);
       }
     }
     return csv.toString();
   }
 
   private static void row(
-      CsvText csv, Recorded decision, Optional<SessionEvent> event, String fields) {
+      CsvText csv,
+      Recorded decision,
+      Optional<SessionEvent> event,
+      String fields,
+      List<String> worth) {
     Optional<EventKind> kind = event.map(EventKind::of);
     Optional<Recorded.Heard> heard = decision.heard();
     Optional<StepRef> step = event.flatMap(e -> field(e, StepRef.class));
@@ -71,7 +82,9 @@ public final class EventsCsv {
             .or(() -> event.flatMap(e -> field(e, Side.class)))
             .map(ReviewWords::plain),
         fields,
-        decision.said());
+        decision.said(),
+        worth.get(0),
+        worth.get(1));
   }
 
   /** The first field of a type; empty if the event has none. */

@@ -14,6 +14,7 @@ import org.undercall.core.procedure.Step;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.StepReview;
 import org.undercall.core.review.ToolState;
+import org.undercall.core.term.Kebab;
 
 /**
  * The fasteners of a session as CSV: one row for each stage of each fastener on each side. A
@@ -63,40 +64,46 @@ public final class FastenersCsv {
           "closed_by",
           "renewed_because",
           "used_again",
-          "final_torque_hint");
+          "final_torque_hint",
+          "record",
+          "values",
+          "basis",
+          "sooner_than_possible",
+          "stood_before");
   private static final BigDecimal MILLIS = new BigDecimal(1000);
 
-  private FastenersCsv() {}
+  private final CsvText csv;
+  private final Review review;
+
+  private FastenersCsv(CsvText csv, Review review) {
+    this.csv = csv;
+    this.review = review;
+  }
 
   /** The whole table; times in ISO form, lengths of time in seconds. */
   public static String of(Review review) {
     CsvText csv = new CsvText(COLUMNS);
+    FastenersCsv rows = new FastenersCsv(csv, review);
     for (StepReview step : review.steps()) {
       if (step.place().step() instanceof Step.Fasten fasten) {
-        add(csv, step, fasten.fastener(), review.head().tools());
+        rows.add(step, fasten.fastener(), review.head().tools());
       }
     }
     return csv.toString();
   }
 
-  private static void add(CsvText csv, StepReview step, Fastener fastener, List<ToolState> tools) {
+  private void add(StepReview step, Fastener fastener, List<ToolState> tools) {
     List<StepReview.StageReview> stages = step.tightened().stages();
     if (stages.isEmpty()) {
-      row(
-          csv,
-          step,
-          fastener,
-          List.of("", "", "", "", "", "", "", "", "", "", ""),
-          List.of("", "", ""));
+      row(step, fastener, List.of("", "", "", "", "", "", "", "", "", "", ""), List.of("", "", ""));
     }
     for (int i = 0; i < stages.size(); i++) {
       StepReview.StageReview stage = stages.get(i);
-      row(csv, step, fastener, stage(i + 1, stage), tool(stage, tools));
+      row(step, fastener, stage(i + 1, stage), tool(stage, tools));
     }
   }
 
-  private static void row(
-      CsvText csv, StepReview step, Fastener fastener, List<Object> stage, List<Object> tool) {
+  private void row(StepReview step, Fastener fastener, List<Object> stage, List<Object> tool) {
     List<Object> row = new ArrayList<>();
     row.addAll(
         List.of(
@@ -120,7 +127,23 @@ public final class FastenersCsv {
             .reused()
             .map(used -> ReviewWords.reused(used.event().by(), used.event().value())));
     row.add(step.tightened().judged().map(judged -> ReviewWords.plain(judged.hint())));
+    row.addAll(worth(step, stage.get(0)));
     csv.row(row.toArray());
+  }
+
+  /** What the row is worth: of a record or not, whose values, and what stood before it. */
+  private List<Object> worth(StepReview step, Object stage) {
+    return List.of(
+        Kebab.of(review.origin().occasion()),
+        review.head().about().values(),
+        "as called, not measured",
+        review.remarks().haste().stream()
+            .filter(h -> h.step().equals(step.place().ref()) && stage.equals(h.stage()))
+            .map(RecordWords::haste)
+            .collect(Collectors.joining("; ")),
+        step.work().earlier().stream()
+            .map(e -> ReviewJson.time(e.at()) + ": " + RecordWords.earlier(e, ReviewJson::time))
+            .collect(Collectors.joining(" | ")));
   }
 
   private static List<Object> stage(int number, StepReview.StageReview stage) {

@@ -28,7 +28,12 @@ public final class FigureSheet {
   public static String of(Cover cover, Figure figure, List<Sketch> pictures) {
     Markup m = new Markup();
     String paper = cover.letter() ? "letter" : "A4";
-    PageHead.begin(m, cover.title(), "Computed sheet of a joint or tool", paper, "computed sheet");
+    PageHead.begin(
+        m,
+        cover.title(),
+        "Computed sheet of a joint or tool",
+        paper,
+        new PageHead.Edges("", "computed sheet"));
     m.open("body", "class", "figure").open("main");
     head(m, cover, figure);
     m.leaf("h2", "Inputs", "id", "inputs");

@@ -35,7 +35,7 @@ public final class JobSheet {
         title,
         "Job sheet to fill in by hand",
         letter ? "letter landscape" : "A4 landscape",
-        "job sheet");
+        new PageHead.Edges("", "job sheet"));
     m.open("body").open("main");
     m.leaf("h1", title);
     m.leaf(

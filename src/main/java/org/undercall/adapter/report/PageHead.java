@@ -13,15 +13,23 @@ final class PageHead {
   private PageHead() {}
 
   /**
+   * What stands at the edges of each printed page.
+   *
+   * @param head in large letters; blank for nothing
+   * @param foot after the program's name
+   */
+  record Edges(String head, String foot) {}
+
+  /**
    * Begins a page and writes its head.
    *
    * @param about one sentence on what the page is
    * @param paper {@code A4} or {@code letter}, with {@code landscape} after it if it lies on its
    *     side
-   * @param foot what stands at the foot of each printed page after the program's name
+   * @param edges what stands at the edges of each printed page
    */
-  static void begin(Markup m, String title, String about, String paper, String foot) {
-    String style = style(paper, foot);
+  static void begin(Markup m, String title, String about, String paper, Edges edges) {
+    String style = style(paper, edges);
     String policy =
         "default-src 'none'; style-src 'sha256-"
             + sum(style)
@@ -38,10 +46,12 @@ final class PageHead {
     m.open("style").made(style).close().closeLine();
   }
 
-  private static String style(String paper, String foot) {
+  private static String style(String paper, Edges edges) {
     try (InputStream in = PageHead.class.getResourceAsStream("/org/undercall/report/report.css")) {
       String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-      return text.replace("PAPER", paper).replace("FOOT", foot);
+      return text.replace("PAPER", paper)
+          .replace("FOOT", edges.foot())
+          .replace("HEAD", edges.head());
     } catch (IOException e) {
       throw new UncheckedIOException("the style sheet is part of the program", e);
     }

@@ -24,7 +24,9 @@ public final class ReportPage {
         "Report of work: " + dossier.procedure().about().title(),
         "Report of a work session",
         a4 ? "A4 landscape" : "letter landscape",
-        "report, log " + dossier.seal().sum().substring(0, 16));
+        new PageHead.Edges(
+            RecordWords.mark(dossier.review().origin()).orElse(""),
+            "report, log " + dossier.seal().sum().substring(0, 16)));
     m.open("body").open("main");
     new SummarySection(dossier).add(m);
     StepSections.troubles(m, dossier);
@@ -34,6 +36,7 @@ public final class ReportPage {
     steps.timeline(m);
     Sketch.add(m, sketches);
     steps.changes(m);
+    steps.earlier(m);
     steps.refusals(m);
     steps.steps(m);
     steps.order(m);

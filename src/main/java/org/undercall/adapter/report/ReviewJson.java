@@ -8,9 +8,12 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import org.undercall.core.event.SessionEvent;
+import org.undercall.core.review.Due;
+import org.undercall.core.review.Haste;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.Span;
 import org.undercall.core.review.ToolState;
+import org.undercall.core.term.Kebab;
 
 /**
  * A review as JSON, with the same content as the text: times in ISO form, lengths of time in whole
@@ -25,6 +28,7 @@ public final class ReviewJson {
   /** The whole review as one object, indented, ended with a line feed. */
   public static String of(Review review) {
     ObjectNode root = MAPPER.createObjectNode();
+    worth(root, review);
     head(root, review.head());
     ArrayNode steps = root.putArray("steps");
     review.steps().forEach(step -> StepJson.put(steps.addObject(), step));
@@ -39,11 +43,23 @@ public final class ReviewJson {
     root.put("ended", review.ending().ended());
     root.put("saidComplete", review.ending().saidComplete());
     root.put("complete", review.complete());
+    root.put("verdict", Kebab.of(review.verdict()));
     try {
       return MAPPER.writeValueAsString(root).replace("\r\n", "\n") + "\n";
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("a tree always has a text", e);
     }
+  }
+
+  private static void worth(ObjectNode root, Review review) {
+    root.put("occasion", Kebab.of(review.origin().occasion()));
+    root.put("record", review.origin().isRecord());
+    RecordWords.mark(review.origin()).ifPresent(mark -> root.put("mark", mark));
+    root.put("invented", review.invented());
+    root.putObject("answers")
+        .put("spoken", review.origin().spoken())
+        .put("typed", review.origin().typed())
+        .put("pressed", review.origin().pressed());
   }
 
   private static void head(ObjectNode root, Review.Head head) {
@@ -71,7 +87,8 @@ public final class ReviewJson {
                     .put("most", t.tool().most().toString())
                     .put("calibration", ToolWords.state(t))
                     .put("kind", ReviewWords.plain(t.tool().kind()))
-                    .put("uses", t.uses()));
+                    .put("uses", t.uses())
+                    .put("notKnownToBeWithIt", t.possible()));
   }
 
   private static ObjectNode about(ObjectNode node, SessionEvent.NoteKept note) {
@@ -108,13 +125,15 @@ public final class ReviewJson {
     ArrayNode order = root.putArray("toOrder");
     OrderList.of(review).forEach(order::add);
     ArrayNode handOvers = root.putArray("handedOver");
-    remarks
-        .handOvers()
-        .forEach(
-            h ->
-                timed(handOvers, h)
-                    .put("step", h.event().step().toString())
-                    .put("due", h.event().due()));
+    for (Due due : review.due()) {
+      ObjectNode one = handOvers.addObject().put("at", time(due.at()));
+      one.put("step", due.step().toString()).put("due", due.words());
+      one.put("when", Kebab.of(due.time().when()));
+      due.day().ifPresent(day -> one.put("day", day.toString()));
+      due.odometer(review.head().job()).ifPresent(km -> one.put("odometer", km.toString()));
+    }
+    ArrayNode haste = root.putArray("haste");
+    remarks.haste().forEach(h -> haste(haste.addObject(), h));
     ArrayNode timers = root.putArray("timers");
     remarks.timers().forEach(t -> timed(timers, t).put("what", TimerWords.of(t.event())));
     ArrayNode open = root.putArray("open");
@@ -123,6 +142,15 @@ public final class ReviewJson {
     review.ending().unknownSteps().forEach(ref -> unknown.add(ref.toString()));
     ArrayNode losses = root.putArray("logNotWhole");
     review.ending().losses().forEach(l -> timed(losses, l).put("what", EventWords.loss(l.event())));
+  }
+
+  private static void haste(ObjectNode node, Haste haste) {
+    node.put("at", time(haste.at())).put("step", haste.step().toString());
+    node.put("kind", Kebab.of(haste.kind()));
+    if (haste.stage() > 0) {
+      node.put("stage", haste.stage());
+    }
+    node.put("tookMillis", haste.took().toMillis()).put("leastMillis", haste.least().toMillis());
   }
 
   static void refusal(ObjectNode node, Review.Refusal refusal) {

@@ -39,6 +39,7 @@ public final class ReviewText {
   }
 
   private void head() {
+    RecordWords.mark(review.origin()).ifPresent(mark -> lines.add(0, mark));
     var about = review.head().about();
     lines.add(0, about.title() + ", revision " + about.revision());
     lines.add(0, "Vehicle: " + about.vehicle());
@@ -48,6 +49,7 @@ public final class ReviewText {
     lines.add(0, "Began " + DAY_AND_TIME.format(review.head().started()));
     lines.add(0, "Last entry " + DAY_AND_TIME.format(review.head().last()));
     lines.add(0, "Program version " + review.head().version());
+    lines.add(0, "Answers: " + RecordWords.answers(review.origin()));
   }
 
   private void steps() {
@@ -69,6 +71,13 @@ public final class ReviewText {
     if (!review.head().tools().isEmpty()) {
       lines.add(1, ToolWords.NOT_NAMED);
     }
+    section(
+        "Sooner than the work can be done",
+        remarks.haste(),
+        h -> time(h.at()) + RecordWords.haste(h));
+    if (!remarks.haste().isEmpty()) {
+      lines.add(1, RecordWords.HASTE);
+    }
     section("Refused", remarks.refusals(), ReviewText::refusal);
     notes("Found faults, as heard, unchecked", Optional.of(Finding.FOUND_FAULT));
     notes("Extra work, as heard, unchecked", Optional.of(Finding.EXTRA_WORK));
@@ -76,8 +85,8 @@ public final class ReviewText {
     notes("Notes, as heard, unchecked", Optional.empty());
     section(
         "Handed over, still to be done",
-        remarks.handOvers(),
-        h -> time(h.at()) + ReviewWords.step(h.event().step()) + ": " + h.event().due());
+        review.due(),
+        d -> time(d.at()) + ReviewWords.step(d.step()) + ": " + RecordWords.due(d, review));
     section("Timers", remarks.timers(), t -> time(t.at()) + TimerWords.of(t.event()));
     section(
         "Open",
@@ -137,10 +146,11 @@ public final class ReviewText {
   }
 
   private void verdict() {
-    lines.heading(review.complete() ? "Complete" : "NOT COMPLETE");
+    lines.heading(RecordWords.verdict(review.verdict()));
+    RecordWords.mark(review.origin()).ifPresent(mark -> lines.add(1, mark));
     int open = review.open().size();
     if (review.complete()) {
-      lines.add(1, "Every step is closed with all that it needs.");
+      lines.add(1, RecordWords.meaning(review));
       return;
     }
     review

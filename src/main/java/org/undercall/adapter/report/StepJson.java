@@ -3,6 +3,7 @@ package org.undercall.adapter.report;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.undercall.core.procedure.Stage;
+import org.undercall.core.review.Earlier;
 import org.undercall.core.review.StepReview;
 
 /** One step of a review as a JSON object. */
@@ -42,8 +43,23 @@ final class StepJson {
     work.closedBy().ifPresent(who -> node.put("closedBy", who));
     ArrayNode reopened = node.putArray("reopened");
     work.reopened().forEach(at -> reopened.add(ReviewJson.time(at)));
+    ArrayNode earlier = node.putArray("earlier");
+    work.earlier().forEach(e -> earlier(earlier.addObject(), e));
     ArrayNode putOff = node.putArray("putOff");
     work.putOff().forEach(reason -> putOff.add(ReviewWords.plain(reason)));
+  }
+
+  private static void earlier(ObjectNode node, Earlier earlier) {
+    node.put("openedAt", ReviewJson.time(earlier.at())).put("why", RecordWords.why(earlier));
+    earlier.closed().ifPresent(at -> node.put("closed", ReviewJson.time(at)));
+    earlier.closedBy().ifPresent(who -> node.put("closedBy", who));
+    ArrayNode answers = node.putArray("checks");
+    earlier.answers().forEach(a -> ReviewJson.timed(answers, a).put("passed", a.event().passed()));
+    ArrayNode measured = node.putArray("measured");
+    earlier
+        .measured()
+        .forEach(m -> ReviewJson.timed(measured, m).put("value", m.event().value().toString()));
+    tightened(node, earlier.tightened());
   }
 
   private static void tightened(ObjectNode node, StepReview.Tightened tightened) {

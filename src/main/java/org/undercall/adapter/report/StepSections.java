@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Step;
+import org.undercall.core.review.Earlier;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.StepReview;
 import org.undercall.text.Markup;
@@ -137,6 +138,31 @@ final class StepSections {
         Table.begin(
             m, "What was undone, broken off or done out of order", List.of("When|10", "What|90"));
     changes.forEach(c -> table.row(labels.time(c.at()), EventWords.change(c.event())));
+    table.end();
+  }
+
+  /** What stood closed before it was opened again. */
+  void earlier(Markup m) {
+    List<StepReview> opened =
+        dossier.review().steps().stream().filter(s -> !s.work().earlier().isEmpty()).toList();
+    if (opened.isEmpty()) {
+      return;
+    }
+    m.leaf("h2", "Closed before, and opened again", "id", "earlier");
+    Table table =
+        Table.begin(
+            m,
+            "What stood closed before it was opened again",
+            List.of("Opened|10", "Step|25", "Why|25", "What stood|40"));
+    for (StepReview step : opened) {
+      for (Earlier earlier : step.work().earlier()) {
+        table.row(
+            labels.time(earlier.at()),
+            labels.step(step.place().ref()),
+            RecordWords.why(earlier),
+            RecordWords.stood(earlier, labels::time));
+      }
+    }
     table.end();
   }
 

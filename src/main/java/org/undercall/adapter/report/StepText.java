@@ -112,6 +112,15 @@ final class StepText {
           2,
           "opened again " + joined(work.reopened().stream().map(ReviewText.TIME::format).toList()));
     }
+    work.earlier()
+        .forEach(
+            e ->
+                lines.add(
+                    2,
+                    "before "
+                        + ReviewText.TIME.format(e.at())
+                        + ": "
+                        + RecordWords.earlier(e, ReviewText.TIME::format)));
     if (!work.refusals().isEmpty()) {
       lines.add(2, "refusals: " + work.refusals().size());
     }

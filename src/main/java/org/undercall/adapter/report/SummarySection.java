@@ -1,8 +1,11 @@
 package org.undercall.adapter.report;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.undercall.core.review.Haste;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.StepReview;
 import org.undercall.core.term.Finding;
@@ -23,6 +26,7 @@ final class SummarySection {
 
   void add(Markup m) {
     var about = dossier.procedure().about();
+    RecordWords.mark(review.origin()).ifPresent(mark -> m.leaf("p", mark, "class", "no-record"));
     m.leaf("h1", "Report of work: " + about.title());
     if (dossier.invented()) {
       String values = "Demonstration. Values of this procedure: " + about.values() + ".";
@@ -39,6 +43,7 @@ final class SummarySection {
     fact(m, "Began", Labels.dayAndTime(review.head().started()));
     fact(m, "Last entry", Labels.dayAndTime(review.head().last()));
     fact(m, "How long", times());
+    fact(m, "Answers", RecordWords.answers(review.origin()));
     fact(m, "Refusals", "" + review.remarks().refusals().size());
     fact(m, "Phrases not understood", "" + review.totals().notUnderstood());
     fact(m, "Notes", "" + review.notes(Optional.empty()).size());
@@ -53,13 +58,15 @@ final class SummarySection {
     list(m, "Open", review.open().stream().map(this::open).toList());
     list(m, "Closed, but the log does not bear it out", doubts());
     list(m, "Handed over, still to be done", handOvers());
+    list(m, "Sooner than the work can be done", haste());
   }
 
   private void verdict(Markup m) {
     int open = review.open().size();
     String text;
     if (review.complete()) {
-      text = "COMPLETE. Every step is closed with all that it needs.";
+      String words = RecordWords.verdict(review.verdict()).toUpperCase(Locale.ROOT);
+      text = words + ". " + RecordWords.meaning(review);
     } else {
       String ended =
           review.ending().ended() ? "The session was ended." : "The session was not ended.";
@@ -74,7 +81,8 @@ final class SummarySection {
               + " steps open. "
               + ended;
     }
-    m.leaf("p", text, "class", "verdict");
+    String mark = RecordWords.mark(review.origin()).map(words -> words + " ").orElse("");
+    m.leaf("p", mark + text, "class", "verdict");
   }
 
   /** As the log has it; a technician that it does not name may be given for the report. */
@@ -112,9 +120,15 @@ final class SummarySection {
   }
 
   private List<String> handOvers() {
-    return review.remarks().handOvers().stream()
-        .map(h -> labels.step(h.event().step()) + " – " + h.event().due())
-        .collect(Collectors.toList());
+    return review.due().stream()
+        .map(d -> labels.step(d.step()) + " – " + RecordWords.due(d, review))
+        .toList();
+  }
+
+  private List<String> haste() {
+    List<Haste> haste = review.remarks().haste();
+    Stream<String> all = haste.stream().map(h -> labels.time(h.at()) + " " + RecordWords.haste(h));
+    return haste.isEmpty() ? List.of() : Stream.concat(all, Stream.of(RecordWords.HASTE)).toList();
   }
 
   private static void list(Markup m, String heading, List<String> items) {

@@ -10,7 +10,8 @@ import org.undercall.core.review.ToolState;
 final class ToolWords {
   /** Said of every list of wrenches. */
   static final String NOT_NAMED =
-      "A torque counts for the wrench that was named, else for each that could have served.";
+      "A wrench is written as used only where it was named. A torque for which none was is not"
+          + " known to be with any of those that could have served.";
 
   private ToolWords() {}
 
@@ -24,8 +25,9 @@ final class ToolWords {
         + state.tool().calibrated().map(day -> ", calibrated " + day).orElse("")
         + ", "
         + state(state)
-        + ", torques closed: "
-        + state.uses();
+        + ", torques closed while it was named: "
+        + state.uses()
+        + (state.possible() == 0 ? "" : ", not known to be with it: " + state.possible());
   }
 
   /** Whether the calibration held. */

@@ -2,10 +2,14 @@ package org.undercall.command.fleet;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.undercall.adapter.fleet.IndexRow;
 import org.undercall.core.review.Facts;
+import org.undercall.core.review.Verdict;
+import org.undercall.core.term.DueTime;
+import org.undercall.core.term.Kebab;
 
 /**
  * A session in the list.
@@ -36,7 +40,9 @@ record Listed(
           "working_ms",
           "events",
           "due",
-          "damage");
+          "damage",
+          "record",
+          "verdict");
 
   /** The one begun last first, damaged ones last. */
   static final Comparator<Listed> LAST_FIRST =
@@ -62,9 +68,43 @@ record Listed(
         ? Optional.empty()
         : Optional.of(
             due.stream()
-                .sorted(Comparator.comparing(Facts.Due::step).thenComparing(Facts.Due::what))
-                .map(d -> d.step() + ": " + d.what() + " " + d.detail())
+                .sorted(
+                    Comparator.comparing((Facts.Due d) -> !isFirst(d))
+                        .thenComparing(Facts.Due::step)
+                        .thenComparing(Facts.Due::what))
+                .map(d -> before(d) + d.step() + ": " + d.what() + " " + d.detail())
                 .collect(Collectors.joining("; ")));
+  }
+
+  /** Whether it comes before driving. */
+  private static boolean isFirst(Facts.Due due) {
+    return due.kind().equals(Kebab.of(DueTime.When.BEFORE_DRIVING));
+  }
+
+  /** What was handed over to be done before driving says so in any case. */
+  private static String before(Facts.Due due) {
+    return isFirst(due) && due.what().equals("handed over") ? "BEFORE DRIVING " : "";
+  }
+
+  /** How a session stands, for the eye: what comes before driving is not complete. */
+  static String shown(String state, String verdict) {
+    return verdict.equals(Kebab.of(Verdict.NOT_TO_BE_DRIVEN))
+            || verdict.equals(Kebab.of(Verdict.ASK_BEFORE_DRIVING))
+        ? Facts.CLOSED
+        : state;
+  }
+
+  /** What stands out of a session; blank if nothing does. */
+  static String marks(String occasion, String verdict) {
+    String worth =
+        occasion.isEmpty() || occasion.equals(Facts.WORK)
+            ? ""
+            : occasion.toUpperCase(Locale.ROOT) + ", NO RECORD OF WORK. ";
+    String driving =
+        verdict.equals(Kebab.of(Verdict.NOT_TO_BE_DRIVEN))
+            ? "NOT YET TO BE DRIVEN."
+            : verdict.equals(Kebab.of(Verdict.ASK_BEFORE_DRIVING)) ? "ASK BEFORE DRIVING." : "";
+    return (worth + driving).strip();
   }
 
   boolean isDamaged() {
@@ -99,7 +139,9 @@ record Listed(
         isDamaged() ? Optional.empty() : Optional.of(times.workingMs()),
         told ? Optional.of(work.events()) : Optional.empty(),
         due.map(Object.class::cast),
-        some(damage));
+        some(damage),
+        some(work.occasion()),
+        some(work.verdict()));
   }
 
   private static Optional<Object> some(String text) {

@@ -26,7 +26,8 @@ record Measure(String subject, List<String> base, String words) {
     List<Sound> all = new ArrayList<>();
     fleet.each(
         row -> {
-          if (!row.damaged()) {
+          if (!row.damaged()
+              && (names.contains(row.session()) || row.facts().work().madeInWork())) {
             all.add(new Sound(row.session(), row.facts().work(), row.facts().times().firstMs()));
           }
         });

@@ -111,11 +111,16 @@ public final class SessionsCommand implements Callable<Integer> {
     Lines lines = new Lines();
     for (int i = 0; i < grid.size(); i++) {
       String began = grid.text(i, "started").replace('T', ' ') + " ".repeat(16);
-      String head = began.substring(0, 16) + "  " + pad(grid.text(i, "state")) + "  ";
+      String head =
+          began.substring(0, 16)
+              + "  "
+              + pad(Listed.shown(grid.text(i, "state"), grid.text(i, "verdict")))
+              + "  ";
       String title = grid.text(i, "procedure") + ", revision " + grid.text(i, "revision");
       lines.add(head + title + "; " + grid.text(i, "vehicle"), " ".repeat(head.length()));
       lines.add("  " + grid.text(i, "session"), "  ");
-      for (String words : List.of(grid.text(i, "damage"), grid.text(i, "due"))) {
+      String marks = Listed.marks(grid.text(i, "record"), grid.text(i, "verdict"));
+      for (String words : List.of(marks, grid.text(i, "damage"), grid.text(i, "due"))) {
         if (!words.isBlank()) {
           lines.add("    " + words, "    ");
         }

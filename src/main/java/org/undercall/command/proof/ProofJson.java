@@ -32,6 +32,7 @@ final class ProofJson {
 
   private static void put(ObjectNode node, SessionProof proof) {
     node.put("session", proof.session()).put("whole", proof.whole());
+    node.put("occasion", Kebab.of(proof.occasion()));
     node.put("lines", proof.lines()).put("tornLastLine", proof.torn());
     proof.covered().ifPresent(lines -> node.put("sumFileCovers", lines));
     node.put("signature", Kebab.of(proof.signature()));

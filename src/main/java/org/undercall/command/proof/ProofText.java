@@ -2,6 +2,8 @@ package org.undercall.command.proof;
 
 import java.util.List;
 import org.undercall.adapter.log.SessionProof;
+import org.undercall.core.term.Kebab;
+import org.undercall.core.term.Occasion;
 
 /** Proofs of sessions as text: a block for each, its findings one a line. */
 final class ProofText {
@@ -15,6 +17,9 @@ final class ProofText {
 
   private static void add(StringBuilder text, SessionProof proof) {
     text.append(proof.session()).append(proof.whole() ? ": whole" : ": NOT WHOLE").append('\n');
+    if (proof.occasion() != Occasion.WORK) {
+      text.append("  ").append(Kebab.of(proof.occasion())).append(": no record of work\n");
+    }
     text.append("  lines: ").append(proof.lines()).append('\n');
     if (proof.torn()) {
       text.append("  torn last line: one after them, never confirmed as recorded\n");

@@ -6,9 +6,12 @@ import java.security.PrivateKey;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.log.KeyFiles;
+import org.undercall.adapter.log.LogCode;
 import org.undercall.adapter.log.LogSignature;
 import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.log.SessionProof;
+import org.undercall.core.term.Kebab;
+import org.undercall.core.term.Occasion;
 import org.undercall.port.Fault;
 import org.undercall.session.Proof;
 import picocli.CommandLine.Command;
@@ -20,11 +23,11 @@ import picocli.CommandLine.Spec;
 /** Signs the logs of sessions that are whole. */
 @Command(
     name = "sign",
-    description = "Sign the log of a session that is whole.",
+    description = "Sign the log of a session that is whole and a record of work.",
     mixinStandardHelpOptions = true,
     exitCodeList = {
       "0:every log was signed",
-      "1:a session is not whole, or a fault, with its code"
+      "1:a session is not whole or no record of work, or a fault, with its code"
     })
 public final class SignCommand implements Callable<Integer> {
   @Spec private CommandSpec spec;
@@ -46,7 +49,11 @@ public final class SignCommand implements Callable<Integer> {
     int status = VerifyCommand.WHOLE;
     for (SessionFolder folder : sessions.folders()) {
       SessionProof proof = Proof.of(folder, Optional.empty());
-      if (proof.whole() && !proof.torn()) {
+      Occasion occasion = proof.occasion();
+      if (occasion != Occasion.WORK) {
+        print(spec.commandLine().getErr(), noRecord(folder, occasion).getMessage());
+        status = VerifyCommand.NOT_WHOLE;
+      } else if (proof.whole() && !proof.torn()) {
         print(spec.commandLine().getOut(), "signed: " + LogSignature.sign(folder.log(), signer));
       } else {
         proof.findings().forEach(f -> print(spec.commandLine().getErr(), f.message()));
@@ -55,6 +62,15 @@ public final class SignCommand implements Callable<Integer> {
       }
     }
     return status;
+  }
+
+  /** Who signs stands for work that was done; of a rehearsal there is none to stand for. */
+  private static Fault noRecord(SessionFolder folder, Occasion occasion) {
+    return new Fault(
+        LogCode.NO_RECORD,
+        "session " + folder.name(),
+        "a " + Kebab.of(occasion) + ", not signed",
+        "a record of work");
   }
 
   private static void print(PrintWriter out, String line) {

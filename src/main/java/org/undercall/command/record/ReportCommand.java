@@ -65,7 +65,7 @@ public final class ReportCommand implements Callable<Integer> {
     String paper = ReportPage.of(dossier, sketches, List.of());
     files.write("report.pdf", out -> ReportPdf.write(paper, out));
     if (options.captions()) {
-      files.text("report.vtt", Captions.of(dossier.decisions()));
+      files.text("report.vtt", Captions.of(dossier.review(), dossier.decisions()));
     }
     if (options.reminders()) {
       files.text("report.ics", Reminders.of(dossier, options.days()));

@@ -49,13 +49,17 @@ final class ReportOptions {
 
   @Option(
       names = "--ics",
-      description = "Also write what was handed over as to-dos without a date (iCalendar).")
+      description =
+          "Also write what was handed over as to-dos (iCalendar): due at the end of the work what comes"
+              + " before driving, without a date what is due by distance.")
   private boolean ics;
 
   @Option(
       names = "--due",
       paramLabel = "DAYS",
-      description = "Let the to-dos be due so many days after the hand-over; implies --ics.")
+      description =
+          "Give to-dos that are due by distance or in other words a date, so many days after the"
+              + " hand-over; implies --ics.")
   private Integer due;
 
   ReportFiles files(Path session) throws Fault {

@@ -81,7 +81,7 @@ public final class ReviewCommand implements Callable<Integer> {
   private String text(Review review, LogContent log) {
     if (csv != null) {
       return csv == Table.EVENTS
-          ? EventsCsv.of(log.decisions(), EventFields::json)
+          ? EventsCsv.of(review, log.decisions(), EventFields::json)
           : FastenersCsv.of(review);
     }
     return json ? ReviewJson.of(review) : ReviewText.of(review);

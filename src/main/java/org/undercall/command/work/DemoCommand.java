@@ -48,8 +48,12 @@ public final class DemoCommand implements Callable<Integer> {
     Path folders = sessions.folder();
     Dialogue dialogue = new Dialogue(out);
     dialogue.print("A demonstration with invented values, for no vehicle. Nobody is working.");
+    dialogue.print("It is no record of work, says so in its log, and lies among the rehearsals.");
     SessionFolder folder =
-        demo.run(folders, () -> model.load(spec.commandLine().getErr()), dialogue);
+        demo.run(
+            SessionFolder.rehearsals(folders),
+            () -> model.load(spec.commandLine().getErr()),
+            dialogue);
     dialogue.print("");
     dialogue.print("Sound of both sides: " + folder.path().resolve("dialogue.wav"));
     dialogue.print("");

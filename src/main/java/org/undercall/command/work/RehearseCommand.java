@@ -15,6 +15,7 @@ import org.undercall.command.option.OwnWordsOption;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.Session;
 import org.undercall.core.intent.OwnWords;
+import org.undercall.core.term.Occasion;
 import org.undercall.listen.KeyboardEar;
 import org.undercall.listen.OwnWordsEar;
 import org.undercall.port.Ear;
@@ -31,7 +32,8 @@ import picocli.CommandLine.Spec;
 /** Walks a procedure with typed phrases. */
 @Command(
     name = "rehearse",
-    description = "Walk a procedure with typed phrases in place of the microphone.",
+    description =
+        "Walk a procedure with typed phrases in place of the microphone: for practice, no record.",
     mixinStandardHelpOptions = true,
     exitCodeList = {"0:the session is complete", "3:the session is not complete"})
 public final class RehearseCommand implements Callable<Integer> {
@@ -54,7 +56,7 @@ public final class RehearseCommand implements Callable<Integer> {
           out.flush();
         };
     OwnWords own = ownWords.load();
-    Chosen chosen = options.choose(out);
+    Chosen chosen = options.choose(out, Occasion.REHEARSAL);
     try (BoardOptions.Opened board = boardOptions.open(out);
         Work work = options.open(chosen, out);
         Voice voice = new PrintVoice(dialogue::print);

@@ -23,6 +23,7 @@ import org.undercall.command.option.SpeakerOptions;
 import org.undercall.core.decision.Session;
 import org.undercall.core.intent.OwnWords;
 import org.undercall.core.reply.Tell;
+import org.undercall.core.term.Occasion;
 import org.undercall.listen.BargeIn;
 import org.undercall.listen.DeviceNotices;
 import org.undercall.listen.LazyEar;
@@ -65,7 +66,7 @@ public final class WorkCommand implements Callable<Integer> {
   @Option(
       names = "--sound",
       paramLabel = "FILE",
-      description = "Hear a WAV file in place of the microphone.")
+      description = "Hear a WAV file in place of the microphone: a rehearsal, no record.")
   private Path sound;
 
   @Mixin private MicrophoneOption microphone;
@@ -93,7 +94,7 @@ public final class WorkCommand implements Callable<Integer> {
     speaker.check();
     PrintWriter out = spec.commandLine().getOut();
     own = ownWords.load();
-    Chosen chosen = options.choose(out);
+    Chosen chosen = options.choose(out, sound == null ? Occasion.WORK : Occasion.REHEARSAL);
     Dialogue dialogue = new Dialogue(out);
     try (BoardOptions.Opened board = boardOptions.open(out)) {
       return work(chosen, board, dialogue);

@@ -17,6 +17,7 @@ import org.undercall.command.option.UserFolders;
 import org.undercall.command.record.ReviewCommand;
 import org.undercall.core.decision.Session;
 import org.undercall.core.term.Job;
+import org.undercall.core.term.Occasion;
 import org.undercall.core.term.TalkLevel;
 import org.undercall.port.Fault;
 import org.undercall.port.Time;
@@ -61,22 +62,28 @@ public final class WorkOptions {
       description = "Remind after so long a quiet; 0 for never (default: ${DEFAULT-VALUE}).")
   private int remindMinutes;
 
+  private Occasion occasion = Occasion.WORK;
+
   /** Made by the command line reader. */
   public WorkOptions() {}
 
   /**
    * What to work on: as named, or as chosen at the terminal.
    *
+   * @param begunFor what the session is for
    * @throws ParameterException if nothing is named and nobody can be asked
    */
-  Chosen choose(PrintWriter out) throws Fault, IOException {
+  Chosen choose(PrintWriter out, Occasion begunFor) throws Fault, IOException {
+    occasion = begunFor;
     remindAfter();
     jobs.job();
     if (resume != null && (procedure != null || fresh)) {
       throw wrong("found --resume with " + (fresh ? "--new" : "a procedure") + ", expected one");
     }
     if (resume != null) {
-      return new Chosen.Session(SessionFolder.find(sessions.folder(), resume));
+      boolean last = resume.equals(SessionFolder.LAST);
+      return new Chosen.Session(
+          last ? SessionFolder.last(folder()) : SessionFolder.find(sessions.folder(), resume));
     }
     if (procedure != null) {
       return fresh ? new Chosen.Fresh(procedure) : new Chosen.Procedure(procedure);
@@ -86,7 +93,7 @@ public final class WorkOptions {
 
   private Chosen asked(PrintWriter out) throws IOException {
     Desk desk = new Desk(Terminal.ofProgram(), out);
-    OpenSessions found = OpenSessions.in(sessions.folder());
+    OpenSessions found = OpenSessions.in(folder());
     if (found.none()) {
       desk.welcome();
     }
@@ -100,6 +107,13 @@ public final class WorkOptions {
                 wrong(
                     "found no PROCEDURE and no choice, expected one, for example: "
                         + offer.command(spec.name())));
+  }
+
+  /** Where sessions like this one are kept: rehearsals lie apart from records. */
+  private Path folder() {
+    return occasion == Occasion.WORK
+        ? sessions.folder()
+        : SessionFolder.rehearsals(sessions.folder());
   }
 
   private ParameterException wrong(String what) {
@@ -116,10 +130,17 @@ public final class WorkOptions {
     if (wanted.isPresent()) {
       work.talk(wanted.get(), technician, known().of(technician, work.procedure()));
     }
-    String how = work.takenUp() ? "Session taken up: " : "New session: ";
+    boolean record = occasion == Occasion.WORK;
+    String how =
+        work.takenUp()
+            ? (record ? "Session" : "Rehearsal") + " taken up: "
+            : "New " + (record ? "session" : "rehearsal") + ": ";
     Dialogue dialogue = new Dialogue(out);
     work.passedOver().forEach(fault -> dialogue.print("Not taken up: " + fault));
     dialogue.print(how + work.folder().path());
+    if (!record) {
+      dialogue.print("A rehearsal is no record of work; its log and every page say so.");
+    }
     if (work.takenUp() && !jobs.job().equals(Job.NOT_GIVEN)) {
       dialogue.print("Car, job and technician stay as the session began; --new begins another.");
     }
@@ -138,11 +159,11 @@ public final class WorkOptions {
 
   private Work begun(Chosen chosen) throws Fault {
     if (chosen instanceof Chosen.Session session) {
-      return Work.takeUp(session.folder());
+      return Work.takeUp(session.folder(), occasion);
     }
     return chosen instanceof Chosen.Fresh begin
-        ? Work.on(begin.file(), sessions.folder(), jobs.job(), true)
-        : Work.on(((Chosen.Procedure) chosen).file(), sessions.folder(), jobs.job(), false);
+        ? Work.on(begin.file(), folder(), jobs.job(), occasion, true)
+        : Work.on(((Chosen.Procedure) chosen).file(), folder(), jobs.job(), occasion, false);
   }
 
   /** Keeps how much was said last, for the technician who worked then. */

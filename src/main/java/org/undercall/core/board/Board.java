@@ -18,6 +18,7 @@ import org.undercall.core.event.Recorded;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.Occasion;
 import org.undercall.core.term.Side;
 
 /**
@@ -74,12 +75,17 @@ public record Board(Times times, Place place, Task task, Talk talk, Overview wal
    * All steps, and what runs.
    *
    * @param procedure the title of the procedure
+   * @param occasion what the session was begun for; only work makes a record
    * @param steps in the order of the walk
    * @param timers that run, the next to end first
    * @param choices what can be pressed
    */
   public record Overview(
-      String procedure, List<Item> steps, List<Timer> timers, List<Choice> choices) {
+      String procedure,
+      Occasion occasion,
+      List<Item> steps,
+      List<Timer> timers,
+      List<Choice> choices) {
     public Overview {
       steps = List.copyOf(steps);
       timers = List.copyOf(timers);
@@ -122,7 +128,7 @@ public record Board(Times times, Place place, Task task, Talk talk, Overview wal
         Task.of(session),
         new Talk(
             happened.heard().flatMap(Board::heard), said, Decider.prompt(session).text(), devices),
-        overview(session));
+        overview(session, happened.occasion()));
   }
 
   private static Place place(Session session) {
@@ -145,7 +151,7 @@ public record Board(Times times, Place place, Task task, Talk talk, Overview wal
     return decision.heard().map(heard -> new Heard(heard.text(), heard.how(), verdict));
   }
 
-  private static Overview overview(Session session) {
+  private static Overview overview(Session session, Occasion occasion) {
     List<Item> items = new ArrayList<>();
     for (Walk.Place place : session.walk().places()) {
       StepState state = session.progress().states().get(items.size());
@@ -154,6 +160,7 @@ public record Board(Times times, Place place, Task task, Talk talk, Overview wal
     }
     return new Overview(
         session.walk().procedure().about().title(),
+        occasion,
         items,
         session.timers().running().entrySet().stream()
             .map(running -> timer(session, running))

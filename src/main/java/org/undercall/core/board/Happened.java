@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import org.undercall.core.decision.Session;
 import org.undercall.core.event.Recorded;
+import org.undercall.core.event.SessionEvent;
 import org.undercall.core.reply.Habit;
+import org.undercall.core.term.Occasion;
 
 /**
  * What the board keeps of the decisions so far, beside the session itself.
@@ -12,10 +14,11 @@ import org.undercall.core.reply.Habit;
  * @param state number of the last decision that changed the session; what is pressed is pressed for
  *     this number
  * @param heard the last decision that answered something heard
+ * @param occasion what the session was begun for; that of work if it does not tell
  */
-public record Happened(long state, Optional<Recorded> heard) {
+public record Happened(long state, Optional<Recorded> heard, Occasion occasion) {
   /** Nothing has happened. */
-  public static final Happened NOTHING = new Happened(0, Optional.empty());
+  public static final Happened NOTHING = new Happened(0, Optional.empty(), Occasion.WORK);
 
   /** What happened before the program took a session up again. */
   public static Happened before(List<Recorded> decisions) {
@@ -39,9 +42,17 @@ public record Happened(long state, Optional<Recorded> heard) {
         && one.timers().equals(other.timers());
   }
 
+  private static Optional<Occasion> told(Recorded decision) {
+    return decision.events().stream()
+        .filter(SessionEvent.SessionStarted.class::isInstance)
+        .findFirst()
+        .flatMap(event -> ((SessionEvent.SessionStarted) event).occasion());
+  }
+
   private Happened after(Recorded decision, boolean changed) {
     return new Happened(
         changed ? decision.seq() : state,
-        decision.heard().isPresent() ? Optional.of(decision) : heard);
+        decision.heard().isPresent() ? Optional.of(decision) : heard,
+        told(decision).orElse(occasion));
   }
 }

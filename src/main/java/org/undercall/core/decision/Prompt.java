@@ -17,6 +17,7 @@ import org.undercall.core.reply.Say;
 import org.undercall.core.reply.ShiftTalk;
 import org.undercall.core.reply.Tell;
 import org.undercall.core.reply.Timing;
+import org.undercall.core.term.DueTime;
 import org.undercall.core.term.Finding;
 import org.undercall.core.term.HeadMarking;
 
@@ -228,6 +229,18 @@ final class Prompt {
     return names.isEmpty() ? Reply.SILENCE : Timing.stillRun(names);
   }
 
+  /** What was handed over to be done before the car is driven. */
+  private static List<String> beforeDriving(Session session) {
+    return session.walk().places().stream()
+        .map(Walk.Place::step)
+        .filter(Step.HandOver.class::isInstance)
+        .map(Step.HandOver.class::cast)
+        .filter(item -> DueTime.of(item.due()).when() == DueTime.When.BEFORE_DRIVING)
+        .map(item -> item.head().title())
+        .distinct()
+        .toList();
+  }
+
   /** The session has ended: timers that still ran are not called any more. */
   static Reply ended(Session session, boolean complete) {
     List<String> names = TimerRules.runningNames(session);
@@ -240,13 +253,17 @@ final class Prompt {
           .wrong()
           .ifPresent(w -> wrong.add(Say.trouble(place, w.trouble())));
     }
+    List<String> first = beforeDriving(session);
+    Reply closed =
+        complete && !first.isEmpty()
+            ? Say.endedNotToBeDriven(first)
+            : Say.ended(complete, session.progress().open(), wrong);
     Reply ended =
-        Say.ended(complete, session.progress().open(), wrong)
-            .and(
-                Say.found(
-                    session.found().count(Finding.FOUND_FAULT),
-                    session.found().count(Finding.EXTRA_WORK),
-                    session.found().count(Finding.PART_TO_ORDER)));
+        closed.and(
+            Say.found(
+                session.found().count(Finding.FOUND_FAULT),
+                session.found().count(Finding.EXTRA_WORK),
+                session.found().count(Finding.PART_TO_ORDER)));
     return names.isEmpty() ? ended : ended.and(Timing.notCalled(names));
   }
 }

@@ -14,6 +14,7 @@ import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.LoadProof;
 import org.undercall.core.term.LogTrouble;
 import org.undercall.core.term.Measure;
+import org.undercall.core.term.Occasion;
 import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.OverdueReason;
 import org.undercall.core.term.Positions;
@@ -38,6 +39,7 @@ public sealed interface SessionEvent {
    * A session began.
    *
    * @param odometer in kilometres
+   * @param occasion what it was begun for; empty in logs of earlier versions
    */
   record SessionStarted(
       String title,
@@ -48,7 +50,8 @@ public sealed interface SessionEvent {
       Optional<String> vin,
       Optional<Measure> odometer,
       Optional<String> jobNumber,
-      Optional<String> technician)
+      Optional<String> technician,
+      Optional<Occasion> occasion)
       implements SessionEvent {
     /** Of a job of which nothing was given. */
     public SessionStarted(String title, String revision, String sha256, String version) {
@@ -66,7 +69,23 @@ public sealed interface SessionEvent {
           job.vin().map(Vin::text),
           job.odometer(),
           job.number(),
-          job.technician());
+          job.technician(),
+          Optional.empty());
+    }
+
+    /** The same, begun for this. */
+    public SessionStarted with(Occasion begunFor) {
+      return new SessionStarted(
+          title,
+          revision,
+          sha256,
+          version,
+          registration,
+          vin,
+          odometer,
+          jobNumber,
+          technician,
+          Optional.of(begunFor));
     }
   }
 

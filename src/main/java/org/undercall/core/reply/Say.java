@@ -389,6 +389,18 @@ public final class Say {
             + " open.");
   }
 
+  /**
+   * The session has ended with every step closed, and the car must not be driven yet.
+   *
+   * @param first what was handed over to be done before that, each in words
+   */
+  public static Reply endedNotToBeDriven(List<String> first) {
+    return Reply.of(
+        "Every step closed, not yet to be driven. Before driving: "
+            + String.join("; ", first)
+            + ". Log closed.");
+  }
+
   /** What was found and is still to be done, in numbers; nothing is said if there is none. */
   public static Reply found(int faults, int works, int parts) {
     List<String> all = new ArrayList<>();

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.Kebab;
+import org.undercall.core.term.Occasion;
 
 /**
  * What is kept of a session to look at many together: flat rows, worked out as the review does.
@@ -35,6 +37,9 @@ public record Facts(
   /** The state of a session from which nothing is computed. */
   public static final String DAMAGED = "damaged";
 
+  /** The occasion of a record. */
+  public static final String WORK = Kebab.of(Occasion.WORK);
+
   /** The state of a step. */
   public static final String CLOSED = "closed";
 
@@ -45,11 +50,25 @@ public record Facts(
    * @param revision of the procedure
    * @param sha256 of the procedure's file
    * @param state complete, open or damaged
+   * @param occasion what it was begun for: work, rehearsal or demonstration; blank if damaged
+   * @param verdict what may be said of its work as a whole, in one word; blank if damaged
    * @param lines decisions of the log
    * @param events of the log
    */
   public record Work(
-      String title, String revision, String sha256, String state, long lines, long events) {}
+      String title,
+      String revision,
+      String sha256,
+      String state,
+      String occasion,
+      String verdict,
+      long lines,
+      long events) {
+    /** Whether it is a record of work, and no rehearsal or demonstration. */
+    public boolean madeInWork() {
+      return occasion.equals(WORK);
+    }
+  }
 
   /**
    * When, and how long; lengths of time in milliseconds.
@@ -142,8 +161,9 @@ public record Facts(
    * @param step its id
    * @param what handed over, put off, or started and not tightened
    * @param detail when it is due, or the reason; may be blank
+   * @param kind what that comes to, in one word: before-driving, days, distance or other
    */
-  public record Due(String step, String what, String detail) {}
+  public record Due(String step, String what, String detail, String kind) {}
 
   public Facts {
     steps = List.copyOf(steps);
@@ -162,13 +182,13 @@ public record Facts(
   public static Facts of(Optional<Walk> walk, List<Recorded> log) {
     FactsReader reader = new FactsReader(walk, log.get(0));
     log.forEach(reader::read);
-    return reader.facts();
+    return reader.facts(Origin.of(log));
   }
 
   /** What is known of a session from which nothing is computed. */
   public static Facts damaged(String title, String revision, String sha256, long events) {
     return new Facts(
-        new Work(title, revision, sha256, DAMAGED, 0, events),
+        new Work(title, revision, sha256, DAMAGED, "", "", 0, events),
         new Times("", 0, "", 0, 0, 0, 0),
         List.of(),
         List.of(),

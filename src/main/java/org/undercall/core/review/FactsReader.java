@@ -11,6 +11,7 @@ import org.undercall.core.event.EventKind;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.term.DueTime;
 import org.undercall.core.term.Kebab;
 import org.undercall.core.term.StepRef;
 
@@ -109,7 +110,7 @@ final class FactsReader {
     values.put(new Facts.Value(step.toString(), what, ""), value);
   }
 
-  Facts facts() {
+  Facts facts(Origin origin) {
     Review.Totals totals = course.totals(0);
     List<Facts.StepRow> steps = new ArrayList<>();
     course.steps().forEach((ref, step) -> steps.add(row(ref, step)));
@@ -119,6 +120,8 @@ final class FactsReader {
             started.revision(),
             started.sha256(),
             course.complete() ? Facts.COMPLETE : Facts.OPEN,
+            Kebab.of(origin.occasion()),
+            Kebab.of(course.complete() ? Verdict.ofClosed(handedOver()) : Verdict.NOT_COMPLETE),
             lines,
             events),
         Facts.Times.of(first, course.now().at(), totals),
@@ -156,16 +159,24 @@ final class FactsReader {
     };
   }
 
+  private List<Due> handedOver() {
+    return remarks.handOvers().stream()
+        .map(h -> Due.of(h.event().step(), h.at(), h.event().due()))
+        .toList();
+  }
+
   private List<Facts.Due> due(List<Facts.StepRow> steps) {
     List<Facts.Due> due = new ArrayList<>();
-    for (Review.Timed<SessionEvent.HandedOver> item : remarks.remarks(List.of()).handOvers()) {
-      due.add(new Facts.Due(item.event().step().toString(), "handed over", item.event().due()));
+    for (Due item : handedOver()) {
+      String when = Kebab.of(item.time().when());
+      due.add(new Facts.Due(item.step().toString(), "handed over", item.words(), when));
     }
+    String first = Kebab.of(DueTime.When.BEFORE_DRIVING); // What is open comes before driving.
     for (Facts.StepRow step : steps) {
       if (step.state().equals("put off")) {
-        due.add(new Facts.Due(step.step(), "put off", step.reason()));
+        due.add(new Facts.Due(step.step(), "put off", step.reason(), first));
       } else if (step.state().equals("started")) {
-        due.add(new Facts.Due(step.step(), "started, not tightened", step.reason()));
+        due.add(new Facts.Due(step.step(), "started, not tightened", step.reason(), first));
       }
     }
     return due;

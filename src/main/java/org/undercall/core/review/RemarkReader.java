@@ -115,9 +115,14 @@ final class RemarkReader {
     return decision.heard().flatMap(Recorded.Heard::clip).map(Clip::file);
   }
 
-  Review.Remarks remarks(List<Review.Timed<SessionEvent>> loads) {
+  Review.Remarks remarks(List<Review.Timed<SessionEvent>> loads, List<Haste> haste) {
     return new Review.Remarks(
-        refusals, notes, loads, List.copyOf(handOvers.values()), timers, troubles, changes);
+        refusals, notes, loads, handOvers(), timers, troubles, changes, haste);
+  }
+
+  /** What was handed over last of each step. */
+  List<Review.Timed<SessionEvent.HandedOver>> handOvers() {
+    return List.copyOf(handOvers.values());
   }
 
   int notUnderstood() {

@@ -3,8 +3,10 @@ package org.undercall.core.review;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.undercall.core.event.Recorded;
@@ -24,9 +26,15 @@ import org.undercall.core.term.StepRef;
  * @param remarks what else was recorded
  * @param totals the times of the whole session
  * @param ending how it ended
+ * @param origin what it was begun for, and how its answers came
  */
 public record Review(
-    Head head, List<StepReview> steps, Remarks remarks, Totals totals, Ending ending) {
+    Head head,
+    List<StepReview> steps,
+    Remarks remarks,
+    Totals totals,
+    Ending ending,
+    Origin origin) {
 
   /**
    * What was worked on, and with what.
@@ -59,6 +67,7 @@ public record Review(
    * @param timers timers started, ended and cancelled, and a clock that was set
    * @param troubles what went wrong, and how it was settled
    * @param changes what was undone, taken back, broken off and done out of order
+   * @param haste what was answered sooner than it can be done
    */
   public record Remarks(
       List<Refusal> refusals,
@@ -67,8 +76,10 @@ public record Review(
       List<Timed<SessionEvent.HandedOver>> handOvers,
       List<Timed<SessionEvent>> timers,
       List<Timed<SessionEvent>> troubles,
-      List<Timed<SessionEvent>> changes) {
+      List<Timed<SessionEvent>> changes,
+      List<Haste> haste) {
     public Remarks {
+      haste = List.copyOf(haste);
       troubles = List.copyOf(troubles);
       changes = List.copyOf(changes);
       timers = List.copyOf(timers);
@@ -172,7 +183,7 @@ public record Review(
   public static Review of(Walk walk, List<Recorded> log) {
     ReviewReader reader = new ReviewReader(walk, log.get(0));
     log.forEach(reader::read);
-    return reader.review(ToolState.of(walk, log));
+    return reader.review(ToolState.of(walk, log), Origin.of(log));
   }
 
   /** The steps that are not closed, in the order of the walk. */
@@ -196,6 +207,25 @@ public record Review(
         && ending.losses().isEmpty()
         && open().isEmpty()
         && doubtful().isEmpty();
+  }
+
+  /** What was handed over and is still to be done, what is due first in front. */
+  public List<Due> due() {
+    return remarks.handOvers().stream()
+        .map(h -> Due.of(h.event().step(), h.at(), h.event().due()))
+        .sorted(Comparator.comparing(due -> due.time().when()))
+        .toList();
+  }
+
+  /** What may be said of the work as a whole. */
+  public Verdict verdict() {
+    return complete() ? Verdict.ofClosed(due()) : Verdict.NOT_COMPLETE;
+  }
+
+  /** Whether the values of the procedure are said to be invented or for demonstration. */
+  public boolean invented() {
+    String values = head.about().values().toLowerCase(Locale.ROOT);
+    return values.contains("invent") || values.contains("demo");
   }
 
   /** The steps in groups that follow each other on the same side and in the same phase. */

@@ -26,6 +26,7 @@ final class ReviewReader {
   private final LoadTrace loads = new LoadTrace();
   private final WrenchTrace wrench;
   private final ClipTrace clips = new ClipTrace();
+  private final HasteTrace haste;
   private String version = "";
   private Job job = Job.NOT_GIVEN;
   private Job before = Job.NOT_GIVEN;
@@ -41,6 +42,7 @@ final class ReviewReader {
     this.first = first;
     this.course = new Course(Optional.of(walk), first);
     this.wrench = new WrenchTrace(walk.procedure().wrenches());
+    this.haste = new HasteTrace(walk);
     walk.places().forEach(place -> steps.put(place.ref(), new StepTrace(place)));
   }
 
@@ -50,6 +52,7 @@ final class ReviewReader {
     for (SessionEvent event : decision.events()) {
       Optional<String> clip = clips.of(event);
       course.read(event);
+      haste.read(event, course.now(), course.atHand());
       wrench.read(event);
       if (event instanceof SessionEvent.SessionStarted e) {
         version = e.version();
@@ -77,9 +80,16 @@ final class ReviewReader {
         technician = job.technician();
       }
       loads.read(event, course.now().at());
-      StepEvents.stepOf(event).map(steps::get).ifPresent(trace -> readStep(trace, event, clip));
+      StepEvents.stepOf(event)
+          .map(steps::get)
+          .ifPresent(
+              trace -> {
+                trace.keepEarlier(event, course.now(), decision);
+                readStep(trace, event, clip);
+              });
       remarks.read(event, decision, course.atHand()).ifPresent(this::noteRefusal);
     }
+    haste.over();
   }
 
   /** Who takes over is told between the hand-over and the cautions, and counts only then. */
@@ -124,6 +134,7 @@ final class ReviewReader {
   private void readStep(StepTrace trace, SessionEvent event, Optional<String> clip) {
     if (event instanceof SessionEvent.StepClosed e) {
       trace.closedBy = technician;
+      trace.closedAt = Optional.of(course.now().at());
       trace.tightening.closed(
           loads.confirmation(e.step().side(), Doubts.needs(trace.place.step())));
     } else {
@@ -131,7 +142,7 @@ final class ReviewReader {
     }
   }
 
-  Review review(List<ToolState> tools) {
+  Review review(List<ToolState> tools, Origin origin) {
     Reading last = course.now();
     return new Review(
         new Review.Head(
@@ -139,8 +150,9 @@ final class ReviewReader {
         steps.values().stream()
             .map(trace -> trace.review(course.of(trace.place.ref()), last))
             .toList(),
-        remarks.remarks(loads.notes()),
+        remarks.remarks(loads.notes(), haste.found()),
         course.totals(remarks.notUnderstood()),
-        course.ending());
+        course.ending(),
+        origin);
   }
 }

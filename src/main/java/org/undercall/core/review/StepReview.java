@@ -75,6 +75,7 @@ public record StepReview(
    * @param reopened when it was opened again or its closing was taken back
    * @param putOff every reason it was put off for, in order
    * @param closedBy the technician who closed it; empty if it is not closed or nobody was named
+   * @param earlier what stood closed before it was opened again, in order
    */
   public record Work(
       List<Review.Timed<SessionEvent.CheckAnswered>> answers,
@@ -82,8 +83,10 @@ public record StepReview(
       List<Review.Refusal> refusals,
       List<OffsetDateTime> reopened,
       List<PutOffReason> putOff,
-      Optional<String> closedBy) {
+      Optional<String> closedBy,
+      List<Earlier> earlier) {
     public Work {
+      earlier = List.copyOf(earlier);
       answers = List.copyOf(answers);
       measured = List.copyOf(measured);
       refusals = List.copyOf(refusals);

@@ -1,16 +1,29 @@
 package org.undercall.core.review;
 
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.undercall.core.event.EventKind;
+import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.Remedy;
 
 /** What has been read so far about the work of one step. */
 final class StepTrace {
+  private static final Set<Class<? extends SessionEvent>> OPENING =
+      Set.of(
+          SessionEvent.StepReopened.class,
+          SessionEvent.ReopenedTight.class,
+          SessionEvent.ClosingLapsed.class,
+          SessionEvent.ClosingTakenBack.class,
+          SessionEvent.StageTakenBack.class,
+          SessionEvent.StagesVoided.class,
+          SessionEvent.TroubleSettled.class,
+          SessionEvent.Loosened.class);
+
   final Walk.Place place;
   final TighteningTrace tightening;
   final List<Review.Timed<SessionEvent.CheckAnswered>> answers = new ArrayList<>();
@@ -23,9 +36,35 @@ final class StepTrace {
   /** Who closed it last; empty for one who is not named. */
   Optional<String> closedBy = Optional.empty();
 
+  /** When it was closed; empty while it is open. */
+  Optional<OffsetDateTime> closedAt = Optional.empty();
+
+  private final List<Earlier> earlier = new ArrayList<>();
+
   StepTrace(Walk.Place place) {
     this.place = place;
     this.tightening = new TighteningTrace(place.step());
+  }
+
+  /** Keeps what stood closed, if an event that is read next opens it. */
+  void keepEarlier(SessionEvent event, Reading now, Recorded decision) {
+    if (!OPENING.contains(event.getClass())) {
+      return;
+    }
+    Earlier before =
+        new Earlier(
+            now.at(),
+            event,
+            decision.heard().map(Recorded.Heard::text),
+            closedAt,
+            closedAt.isPresent() ? closedBy : Optional.empty(),
+            tightening.tightened(),
+            answers,
+            measured);
+    if (closedAt.isPresent() || before.tightening()) {
+      earlier.add(before);
+    }
+    closedAt = Optional.empty();
   }
 
   /** Reads an event that is about the step, and the sound of what it says. */
@@ -101,7 +140,8 @@ final class StepTrace {
             refusals,
             course.reopened(),
             course.putOff(),
-            course.isClosed() ? closedBy : Optional.empty()),
+            course.isClosed() ? closedBy : Optional.empty(),
+            earlier),
         tightening.tightened(),
         course.isClosed() ? Doubts.of(this) : Set.of());
   }

@@ -15,9 +15,11 @@ import org.undercall.core.procedure.Walk;
  *
  * @param tool the wrench
  * @param calibration whether its calibration held; empty if no day of it is stated
- * @param uses torques that count for it, once for each fastener of a set
+ * @param uses torques closed while it was named, once for each fastener of a set
+ * @param possible torques that nobody named a wrench for and that it could have served; they are
+ *     not known to be its own
  */
-public record ToolState(Tool tool, Optional<Held> calibration, int uses) {
+public record ToolState(Tool tool, Optional<Held> calibration, int uses, int possible) {
 
   /**
    * Whether a calibration held on the day of the last entry.
@@ -32,17 +34,25 @@ public record ToolState(Tool tool, Optional<Held> calibration, int uses) {
     ToolUse use = new ToolUse(tools);
     use.add(walk, log);
     Map<String, Integer> uses = use.uses();
+    Map<String, Integer> named = use.named();
     LocalDate day = log.get(log.size() - 1).at().wall().toLocalDate();
-    return tools.stream().map(t -> of(t, day, uses.getOrDefault(t.id(), 0))).toList();
+    return tools.stream()
+        .map(
+            t -> {
+              int own = named.getOrDefault(t.id(), 0);
+              return of(t, day, own, uses.getOrDefault(t.id(), 0) - own);
+            })
+        .toList();
   }
 
-  private static ToolState of(Tool tool, LocalDate day, int uses) {
+  private static ToolState of(Tool tool, LocalDate day, int uses, int possible) {
     Calibration.Interval interval = Calibration.Interval.ISO_6789;
     return new ToolState(
         tool,
         tool.calibrated()
             .map(date -> new Calibration(date, OptionalInt.empty()))
             .map(c -> new Held(c.on(day, interval), c.dueOn(interval))),
-        uses);
+        uses,
+        possible);
   }
 }

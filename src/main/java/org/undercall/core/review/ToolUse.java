@@ -24,6 +24,7 @@ import org.undercall.core.term.StepRef;
 public final class ToolUse {
   private final List<Tool> tools;
   private final Map<String, Integer> uses = new HashMap<>();
+  private final Map<String, Integer> named = new HashMap<>();
 
   /** Counts for these tools, each from the day of its calibration. */
   public ToolUse(List<Tool> tools) {
@@ -33,6 +34,11 @@ public final class ToolUse {
   /** The uses counted so far, by the tool's id; a tool that was not used is absent. */
   public Map<String, Integer> uses() {
     return Map.copyOf(uses);
+  }
+
+  /** Those of them that were closed while the wrench was named. */
+  Map<String, Integer> named() {
+    return Map.copyOf(named);
   }
 
   /** Adds what one session recorded. */
@@ -68,15 +74,17 @@ public final class ToolUse {
             .filter(stages -> closed.stage() >= 1 && closed.stage() <= stages.size())
             .map(stages -> stages.get(closed.stage() - 1));
     if (stage.isPresent() && stage.get() instanceof Stage.TorqueStage torque) {
-      Optional<Tool> named = wrench.at(torque);
+      Optional<Tool> told = wrench.at(torque);
+      int count = step.fastener().set().count();
+      told.map(Tool::id)
+          .filter(id -> isCounted(id, day))
+          .ifPresent(id -> named.merge(id, count, Integer::sum));
       List<Tool> counted =
-          named
-              .map(List::of)
-              .orElseGet(() -> walk.procedure().wrenches().serving(torque.setting()));
+          told.map(List::of).orElseGet(() -> walk.procedure().wrenches().serving(torque.setting()));
       counted.stream()
           .map(Tool::id)
           .filter(id -> isCounted(id, day))
-          .forEach(id -> uses.merge(id, step.fastener().set().count(), Integer::sum));
+          .forEach(id -> uses.merge(id, count, Integer::sum));
     }
   }
 

@@ -43,6 +43,10 @@ const HEADLINES = {
   "closed-step": "Closed",
   ended: "Ended",
 };
+const OCCASIONS = {
+  rehearsal: "Rehearsal: no record of work",
+  demonstration: "Demonstration: no record of work",
+};
 const STATUSES = { open: "open", "put-off": "put off", snug: "hand tight only", closed: "closed" };
 
 function text(id, words) {
@@ -72,6 +76,8 @@ export function draw(board) {
   text("of", steps.length);
   text("title", task.phase === "briefing" ? board.procedure : place.title);
   text("procedure", board.procedure);
+  text("no-record", OCCASIONS[board.occasion] ?? "");
+  at("no-record").hidden = !OCCASIONS[board.occasion];
   side(place, task);
   figure(task, board);
   devices(talk.devices);

@@ -88,6 +88,22 @@ class SessionFolderTest {
     assertTrue(Files.exists(empty.procedure()));
   }
 
+  @Test
+  @DisplayName("of a rehearsal lies apart, and is found by its name and as the last of both")
+  void rehearsal() throws Exception {
+    SessionFolder work = created("a");
+    SessionFolder rehearsal =
+        SessionFolder.create(
+            SessionFolder.rehearsals(sessions), "b", PROCEDURE, NOW.plusMinutes(1));
+    SessionLogFile.open(work.log()).close();
+    SessionLogFile.open(rehearsal.log()).close();
+    assertEquals(java.util.List.of(work), SessionFolder.all(sessions));
+    assertEquals(rehearsal, SessionFolder.find(sessions, rehearsal.name()));
+    assertEquals(rehearsal, SessionFolder.find(sessions, "rehearsals/" + rehearsal.name()));
+    assertEquals(rehearsal, SessionFolder.find(sessions, "last"));
+    assertEquals(work, SessionFolder.last(sessions));
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"last", "nothing", "", "\u0000"})
   @DisplayName("that is not there is a fault")

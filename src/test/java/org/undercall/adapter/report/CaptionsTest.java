@@ -41,7 +41,7 @@ class CaptionsTest {
   @DisplayName("have cues that follow each other, a heard one ending when its decision was made")
   void ordered() throws Exception {
     Dossier dossier = ReportMaker.with("A note", folder);
-    String captions = Captions.of(dossier.decisions());
+    String captions = Captions.of(dossier.review(), dossier.decisions());
     assertTrue(captions.startsWith("WEBVTT\n\n"));
     List<long[]> times = times(captions);
     for (int i = 0; i < times.size(); i++) {
@@ -59,7 +59,7 @@ class CaptionsTest {
   @DisplayName("hold no markup and no arrow of what was heard")
   void escaped() throws Exception {
     Dossier dossier = ReportMaker.with("<c.x>a & b --> 00:00:09.000 --> 1", folder);
-    String captions = Captions.of(dossier.decisions());
+    String captions = Captions.of(dossier.review(), dossier.decisions());
     assertTrue(captions.contains("<v Technician>&lt;c.x&gt;a &amp; b --&gt; 00:00:09.000"));
     long arrows = captions.lines().filter(line -> line.contains("-->")).count();
     assertEquals(times(captions).size(), arrows);

@@ -72,7 +72,11 @@ class CsvTest {
   void events() throws Exception {
     List<Recorded> log = TwoSides.log();
     List<CSVRecord> rows =
-        rows(EventsCsv.of(log, event -> "{\"of\":\"" + event.getClass().getSimpleName() + "\"}"));
+        rows(
+            EventsCsv.of(
+                Review.of(TwoSides.walk(), log),
+                log,
+                event -> "{\"of\":\"" + event.getClass().getSimpleName() + "\"}"));
     List<SessionEvent> events = log.stream().flatMap(d -> d.events().stream()).toList();
     assertEquals(events.size(), rows.size());
     for (int i = 0; i < rows.size(); i++) {
@@ -108,7 +112,7 @@ class CsvTest {
     maker.heard(2000, text, new SessionEvent.NoteKept(TwoSides.RECHECK, text));
     List<Recorded> log = new ArrayList<>(TwoSides.log());
     log.addAll(maker.log());
-    List<CSVRecord> rows = rows(EventsCsv.of(log, event -> "{}"));
+    List<CSVRecord> rows = rows(EventsCsv.of(Review.of(TwoSides.walk(), log), log, event -> "{}"));
     assertEquals("'" + text, rows.get(rows.size() - 1).get("heard"));
   }
 

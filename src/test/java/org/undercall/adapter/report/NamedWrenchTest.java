@@ -53,6 +53,7 @@ class NamedWrenchTest {
         .lines()
         .filter(line -> line.startsWith("joint-nut,left"))
         .findFirst()
+        .map(row -> row.replaceFirst(",work,\"invented.*", ""))
         .orElseThrow();
   }
 

@@ -1,6 +1,7 @@
 package org.undercall.adapter.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -23,28 +24,36 @@ class RemindersTest {
   }
 
   @Test
-  @DisplayName("have no date that the procedure does not state")
+  @DisplayName("have no date for a distance, and the end of the work for what comes before driving")
   void noDate() throws Exception {
     ICalendar calendar = calendar(Optional.empty());
     assertEquals(2, calendar.getTodos().size());
-    for (VTodo todo : calendar.getTodos()) {
-      assertNull(todo.getDateDue());
-      assertNull(todo.getDateStart());
-    }
     VTodo first = calendar.getTodos().get(0);
-    assertEquals("Re-torque the wheel bolts, after 50 km", first.getSummary().getValue());
+    assertEquals(
+        "Check the wheel alignment, before the van is driven away", first.getSummary().getValue());
+    Dossier dossier = ReportMaker.of("demo-lateral-link.json", Dossier.Paper.A4);
+    assertEquals(
+        java.util.Date.from(dossier.review().head().last().toInstant()),
+        first.getDateDue().getValue());
+    assertEquals(1, first.getPriority().getValue());
+    VTodo second = calendar.getTodos().get(1);
+    assertEquals("Re-torque the wheel bolts, after 50 km", second.getSummary().getValue());
+    assertNull(second.getDateDue());
+    assertNull(second.getDateStart());
   }
 
   @Test
-  @DisplayName("are due a number of days after the hand-over when it is given")
+  @DisplayName("have a number of days that is given only where they have no date of their own")
   void due() throws Exception {
-    for (VTodo todo : calendar(Optional.of(14)).getTodos()) {
-      var date = todo.getDateDue().getValue().getRawComponents();
-      var day = LogMaker.START.toLocalDate().plusDays(14);
-      assertEquals(day.getDayOfMonth(), date.getDate());
-      assertEquals(day.getMonthValue(), date.getMonth());
-      assertEquals(1, todo.getAlarms().size());
-    }
+    VTodo first = calendar(Optional.of(14)).getTodos().get(0);
+    VTodo second = calendar(Optional.of(14)).getTodos().get(1);
+    var day = LogMaker.START.toLocalDate();
+    assertTrue(first.getDateDue().getValue().hasTime());
+    assertFalse(second.getDateDue().getValue().hasTime());
+    var date = second.getDateDue().getValue().getRawComponents();
+    assertEquals(day.plusDays(14).getDayOfMonth(), date.getDate());
+    assertEquals(day.plusDays(14).getMonthValue(), date.getMonth());
+    assertEquals(1, second.getAlarms().size());
   }
 
   @Test

@@ -2,11 +2,14 @@ package org.undercall.adapter.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.StringReader;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -17,6 +20,11 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.undercall.core.event.Recorded;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.procedure.Walk;
+import org.undercall.core.review.Review;
+import org.undercall.core.term.LoadChange;
 import org.undercall.text.Markup;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -121,7 +129,26 @@ class ReportPageTest {
     assertTrue(text.contains("invented for demonstration"));
     assertTrue(text.contains(dossier.seal().sum()));
     assertTrue(text.contains("Lines: " + dossier.decisions().size()));
-    assertTrue(text.contains("COMPLETE. Every step is closed"));
+    assertTrue(text.contains("EVERY STEP CLOSED, NOT YET TO BE DRIVEN. Every step is closed"));
+  }
+
+  @Test
+  @DisplayName("lists what was recorded together in its order")
+  void order() throws Exception {
+    Dossier dossier = ReportMaker.of("demo-lateral-link.json", Dossier.Paper.A4);
+    List<Recorded> log = new ArrayList<>(dossier.decisions());
+    SessionEvent closed =
+        new SessionEvent.StepClosed(dossier.review().steps().get(0).place().ref());
+    SessionEvent cancelled = new SessionEvent.LoadChanged(LoadChange.STEP_CHANGES_LOAD);
+    Recorded last = log.get(log.size() - 1);
+    log.add(
+        new Recorded(last.seq() + 1, last.at(), Optional.empty(), List.of(closed, cancelled), ""));
+    Review review = Review.of(Walk.of(dossier.procedure()), log);
+    List<Course.Mark> marks =
+        Course.of(new Dossier(review, dossier.procedure(), log, dossier.seal(), dossier.given()))
+            .marks();
+    assertSame(closed, marks.get(marks.size() - 2).event());
+    assertSame(cancelled, marks.get(marks.size() - 1).event());
   }
 
   @Test

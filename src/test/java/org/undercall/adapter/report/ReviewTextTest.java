@@ -84,7 +84,7 @@ class ReviewTextTest {
           09:16:50 recheck: left boot looks dry
 
         Handed over, still to be done (1)
-          09:17:00 recheck: after 50 km
+          09:17:00 recheck: after 50 km (by distance, no day)
 
         Timers (2)
           09:15:40 settle: started, 1 min 0 s
@@ -97,7 +97,7 @@ class ReviewTextTest {
           program not running 9 min 25 s
           phrases not understood: 1
 
-        Complete
+        Complete, more is due later
           Every step is closed with all that it needs.
         """);
   }

@@ -35,6 +35,7 @@ import org.undercall.adapter.speaker.PrintVoice;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.review.LogMaker;
 import org.undercall.core.term.Job;
+import org.undercall.core.term.Occasion;
 import org.undercall.listen.KeyboardEar;
 import org.undercall.port.Fault;
 import org.undercall.port.Time;
@@ -72,7 +73,7 @@ class DeskTest {
 
   /** Works with typed phrases until they end. */
   private SessionFolder worked(Path procedure, String typed) throws Exception {
-    try (Work work = Work.on(procedure, sessions(), Job.NOT_GIVEN, true);
+    try (Work work = Work.on(procedure, sessions(), Job.NOT_GIVEN, Occasion.WORK, true);
         KeyboardEar ear = new KeyboardEar(new java.io.StringReader(typed), () -> {});
         PrintVoice voice = new PrintVoice(words -> {})) {
       work.run(ear, voice, Time.ofMachine());
@@ -136,7 +137,7 @@ class DeskTest {
     void enter() throws Exception {
       SessionFolder first = worked(VAN, "");
       worked(DEMO, "cautions understood\n");
-      try (Work again = Work.takeUp(first);
+      try (Work again = Work.takeUp(first, Occasion.WORK);
           KeyboardEar ear = new KeyboardEar(new java.io.StringReader("where am i\n"), () -> {})) {
         again.run(ear, new PrintVoice(words -> {}), Time.ofMachine());
       }
@@ -199,7 +200,7 @@ class DeskTest {
         open.path(),
         Files.readAllBytes(DEMO),
         LogMaker.allDone(Walk.of(loaded.procedure()), loaded.sha256()));
-    Fault fault = assertThrows(Fault.class, () -> Work.takeUp(open).close());
+    Fault fault = assertThrows(Fault.class, () -> Work.takeUp(open, Occasion.WORK).close());
     assertEquals(LogCode.COMPLETE, fault.code());
     assertTrue(fault.getMessage().startsWith("LOG-013 session " + open.name()));
   }

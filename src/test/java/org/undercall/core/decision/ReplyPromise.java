@@ -14,7 +14,8 @@ final class ReplyPromise {
           " confirmed, ", SessionEvent.LoadConfirmed.class,
           "Closed. ", SessionEvent.StepClosed.class,
           "Note kept", SessionEvent.NoteKept.class,
-          "Work complete", SessionEvent.SessionEnded.class);
+          "Work complete", SessionEvent.SessionEnded.class,
+          "not yet to be driven", SessionEvent.SessionEnded.class);
 
   /** A value of a specification, whole or in brief; "Torque not reached" is none. */
   private static final Pattern VALUE =

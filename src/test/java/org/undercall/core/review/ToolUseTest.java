@@ -79,7 +79,8 @@ class ToolUseTest {
     List<ToolState> held = Review.of(walk, List.of(at("2027-01-31", stage(1)))).head().tools();
     assertEquals(
         List.of("small", "large", "other"), held.stream().map(t -> t.tool().id()).toList());
-    assertEquals(List.of(0, 5, 5), held.stream().map(ToolState::uses).toList());
+    assertEquals(List.of(0, 0, 0), held.stream().map(ToolState::uses).toList());
+    assertEquals(List.of(0, 5, 5), held.stream().map(ToolState::possible).toList());
     assertEquals(Calibration.State.VALID, held.get(1).calibration().orElseThrow().state());
     List<ToolState> over = Review.of(walk, List.of(at("2027-02-01", stage(1)))).head().tools();
     assertEquals(Calibration.State.DUE_BY_DATE, over.get(1).calibration().orElseThrow().state());
