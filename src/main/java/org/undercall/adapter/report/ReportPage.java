@@ -23,8 +23,8 @@ public final class ReportPage {
         m,
         "Report of work: " + dossier.procedure().about().title(),
         "Report of a work session",
-        a4 ? "A4 landscape" : "letter landscape",
-        "report, log " + dossier.seal().sum().substring(0, 16));
+        a4 ? "A4" : "letter",
+        "report, log " + dossier.seal().sha256().substring(0, 16));
     m.open("body").open("main");
     new SummarySection(dossier).add(m);
     StepSections.troubles(m, dossier);
@@ -34,7 +34,6 @@ public final class ReportPage {
     steps.timeline(m);
     Sketch.add(m, sketches);
     steps.changes(m);
-    steps.refusals(m);
     steps.steps(m);
     steps.order(m);
     Clip.add(m, new Labels(dossier), clips);
