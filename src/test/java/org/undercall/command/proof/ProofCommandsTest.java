@@ -182,9 +182,8 @@ class ProofCommandsTest {
   @Test
   @DisplayName("agree with sha256sum and openssl where they are there")
   void otherPrograms() throws Exception {
-    Path sum = Path.of("/usr/bin/sha256sum");
-    Path openssl = Path.of("/usr/bin/openssl");
-    assumeTrue(Files.isExecutable(sum) && Files.isExecutable(openssl));
+    Path sum = StandardTools.sha256sum();
+    Path openssl = StandardTools.openssl();
     assertEquals(0, run("key", key));
     assertEquals(0, run("sign", path(), "--key", key));
     assertEquals(0, call(sum + " -c log.jsonl.sha256"));
