@@ -85,7 +85,7 @@ final class TorquesBySide {
             .map(step -> "" + dossier.number(step.place().ref()))
             .collect(Collectors.joining(", "));
     String name =
-        axle(first.place().ref().side())
+        (car ? first.place().step().head().title() + ": " : axle(first.place().ref().side()))
             + set
             + fastener.name()
             + ", "
@@ -197,7 +197,7 @@ final class TorquesBySide {
     List<Optional<StepReview.StageReview>> stages =
         row.steps().stream()
             .map(side -> side.map(s -> s.tightened().stages()).filter(s -> index < s.size()))
-            .map(stages2 -> stages2.map(s -> s.get(index)))
+            .map(some -> some.map(s -> s.get(index)))
             .toList();
     String asked =
         stages.stream()
