@@ -124,7 +124,7 @@ final class TorquesBySide {
     boolean needs = row.there().anyMatch(step -> !conditions(step).isEmpty());
     int rows = Math.max(1, row.stages() + (needs ? 1 : 0));
     m.open("tbody", "class", "keep").open("tr");
-    m.leaf("th", row.name(), "scope", "rowgroup", "rowspan", "" + rows);
+    m.open("th", "scope", "rowgroup", "rowspan", "" + rows).prose(row.name()).close();
     if (needs || row.stages() == 0) {
       conditions(m, row);
     }
@@ -202,18 +202,10 @@ final class TorquesBySide {
     String asked =
         stages.stream()
             .flatMap(Optional::stream)
-            .map(stage -> StageWords.specified(stage.specification()))
+            .map(ReviewWords::specification)
             .distinct()
             .collect(Collectors.joining("; other side "));
-    String kind =
-        stages.stream()
-            .flatMap(Optional::stream)
-            .map(stage -> stage.specification())
-            .filter(stage -> !List.of("torque", "angle").contains(StageWords.kind(stage)))
-            .map(stage -> StageWords.kind(stage) + " ")
-            .findFirst()
-            .orElse("");
-    m.leaf("td", (index + 1) + ". " + kind + asked);
+    m.leaf("td", (index + 1) + ". " + asked);
     for (int i = 0; i < stages.size(); i++) {
       Optional<StepReview> step = row.steps().get(i);
       m.leaf("td", stages.get(i).map(s -> called(step.orElseThrow(), s)).orElse(NONE));

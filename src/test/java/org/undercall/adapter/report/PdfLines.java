@@ -33,10 +33,11 @@ final class PdfLines extends PDFTextStripper {
    * A run of text on one line.
    *
    * @param text what it says
+   * @param size how large, in points
    * @param bold whether all of it is set bold
    * @param italic whether all of it is set oblique
    */
-  record Line(String text, boolean bold, boolean italic) {}
+  record Line(String text, float size, boolean bold, boolean italic) {}
 
   private PdfLines() {
     setSortByPosition(true);
@@ -74,7 +75,8 @@ final class PdfLines extends PDFTextStripper {
   protected void writeString(String text, List<TextPosition> positions) {
     float y = positions.get(0).getYDirAdj();
     if (y < height - FOOT && !text.isBlank()) {
-      lines.add(new Line(text, all(positions, "Bold"), all(positions, "Oblique")));
+      float size = positions.get(0).getFontSizeInPt();
+      lines.add(new Line(text, size, all(positions, "Bold"), all(positions, "Oblique")));
     }
   }
 
