@@ -51,7 +51,8 @@ class YearLaterPageTest {
     sessions = Files.createDirectory(folder.resolve("sessions"));
     Path file = folder.resolve("procedure.json");
     String plain = Files.readString(PROCEDURES.resolve("light-van-rear-axle.json"));
-    String dated = plain.replace("\"least\": 40,", "\"calibrated\": \"2026-01-12\", \"least\": 40,");
+    String dated =
+        plain.replace("\"least\": 40,", "\"calibrated\": \"2026-01-12\", \"least\": 40,");
     Files.writeString(file, dated);
     LoadedProcedure loaded = ProcedureFile.load(file);
     WrittenLog.write(
@@ -79,7 +80,11 @@ class YearLaterPageTest {
       String csv = call("review", sessions.resolve(NAME).toString(), "--csv", table);
       Files.writeString(folder.resolve(table + ".csv"), csv);
       duck.script(
-          "CREATE VIEW " + table + " AS FROM read_csv('FOLDER/" + table + ".csv',"
+          "CREATE VIEW "
+              + table
+              + " AS FROM read_csv('FOLDER/"
+              + table
+              + ".csv',"
               + " all_varchar = true)",
           folder);
     }
@@ -94,10 +99,7 @@ class YearLaterPageTest {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     int status =
-        App.commandLine()
-            .setOut(new PrintWriter(out))
-            .setErr(new PrintWriter(err))
-            .execute(words);
+        App.commandLine().setOut(new PrintWriter(out)).setErr(new PrintWriter(err)).execute(words);
     assertTrue(status == 0 || status == 3, () -> String.join(" ", words) + ": " + err);
     return out.toString();
   }
@@ -141,7 +143,8 @@ class YearLaterPageTest {
       call(words.toArray(String[]::new)).lines().forEach(rows::add);
     } else if (line.startsWith("sql> ")) {
       for (List<Object> row : duck.rows(line.substring(5))) {
-        rows.add(row.stream().map(v -> v == null ? "-" : "" + v).collect(Collectors.joining(" | ")));
+        rows.add(
+            row.stream().map(v -> v == null ? "-" : "" + v).collect(Collectors.joining(" | ")));
       }
     } else if (line.startsWith("report> ")) {
       rows.addAll(told(line.substring(8)));

@@ -21,8 +21,7 @@ import org.undercall.core.review.Review;
 
 /** Makes the pictures of the report in docs/pictures, from an invented session. */
 public final class ReportPictures {
-  private static final Path PROCEDURE =
-      Path.of("shared", "procedures", "light-van-rear-axle.json");
+  private static final Path PROCEDURE = Path.of("shared", "procedures", "light-van-rear-axle.json");
   private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
   private static final int DPI = 90;
 

@@ -36,8 +36,7 @@ public record SignedStatement(
     Optional<String> name, OffsetDateTime at, String key, Map<String, String> sums) {
   private static final Pattern NAME = Pattern.compile("^# name: (.{1,100})$", Pattern.MULTILINE);
   private static final Pattern AT = Pattern.compile("^# at: (\\S{1,40})$", Pattern.MULTILINE);
-  private static final Pattern KEY =
-      Pattern.compile("^# key: ([0-9a-f]{64})$", Pattern.MULTILINE);
+  private static final Pattern KEY = Pattern.compile("^# key: ([0-9a-f]{64})$", Pattern.MULTILINE);
   private static final Pattern SUM =
       Pattern.compile("^([0-9a-f]{64}) {2}(\\S.{0,200})$", Pattern.MULTILINE);
   private static final int LONGEST = 65_536;
@@ -101,7 +100,8 @@ public record SignedStatement(
 
   /** The text of the file. */
   String text() {
-    StringBuilder text = new StringBuilder("# Who signed these files and when, as the signer states\n");
+    StringBuilder text =
+        new StringBuilder("# Who signed these files and when, as the signer states\n");
     name.ifPresent(n -> text.append("# name: ").append(n).append('\n'));
     text.append("# at: ").append(at).append('\n');
     text.append("# key: ").append(key).append('\n');
@@ -159,7 +159,6 @@ public record SignedStatement(
   static boolean fits(Path file, PublicKey key) throws Fault {
     Path signature = LogSignature.beside(file);
     return Files.exists(signature)
-        && LogSignature.fits(
-            SessionLogFile.bytes(file), SessionLogFile.bytes(signature), key);
+        && LogSignature.fits(SessionLogFile.bytes(file), SessionLogFile.bytes(signature), key);
   }
 }

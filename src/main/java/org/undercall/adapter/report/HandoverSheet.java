@@ -106,7 +106,8 @@ public final class HandoverSheet {
         review.steps().stream()
             .filter(step -> step.state() == StepReview.State.CLOSED)
             .mapToInt(
-                step -> step.place().step() instanceof Step.Fasten f ? f.fastener().set().count() : 0)
+                step ->
+                    step.place().step() instanceof Step.Fasten f ? f.fastener().set().count() : 0)
             .sum();
     return "Bolts and nuts tightened as specified, as the technician called it: "
         + count
@@ -158,8 +159,7 @@ public final class HandoverSheet {
   private boolean wheelsWereOff() {
     return review.steps().stream()
         .anyMatch(
-            step ->
-                step.place().step() instanceof Step.Do work && work.wheels() == Wheels.REMOVED);
+            step -> step.place().step() instanceof Step.Do work && work.wheels() == Wheels.REMOVED);
   }
 
   /** A list with its heading. */
@@ -213,7 +213,9 @@ public final class HandoverSheet {
 
   private List<String> notes(Finding about) {
     return review.notes(Optional.of(about)).stream()
-        .map(note -> "“" + PageRoom.cut(note.event().text()) + "”, at: " + title(note.event().step()))
+        .map(
+            note ->
+                "“" + PageRoom.cut(note.event().text()) + "”, at: " + title(note.event().step()))
         .toList();
   }
 
@@ -236,8 +238,7 @@ public final class HandoverSheet {
   }
 
   private void list(Part part, int after) {
-    List<Integer> lines =
-        part.items().stream().map(item -> PageRoom.lines(item, COLUMNS)).toList();
+    List<Integer> lines = part.items().stream().map(item -> PageRoom.lines(item, COLUMNS)).toList();
     List<String> shown = part.items().subList(0, room.fit(lines, after));
     m.leaf("h2", part.heading()).open("ul");
     shown.forEach(item -> m.leaf("li", item));
@@ -264,7 +265,11 @@ public final class HandoverSheet {
             + " the machine's clock.");
     m.closeLine();
     m.leaf("p", "Workshop " + LINE + LINE + "  Telephone " + LINE, "class", "blank");
-    m.leaf("p", "Handed over by " + LINE + "  Received by " + LINE + "  Day " + "____________", "class", "blank");
+    m.leaf(
+        "p",
+        "Handed over by " + LINE + "  Received by " + LINE + "  Day " + "____________",
+        "class",
+        "blank");
     m.closeLine();
   }
 }

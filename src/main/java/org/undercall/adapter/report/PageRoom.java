@@ -1,6 +1,5 @@
 package org.undercall.adapter.report;
 
-
 import java.util.List;
 
 /** How much room is left on a page, in lines of text, reckoned from the lengths of its texts. */

@@ -58,7 +58,8 @@ final class SummarySection {
     var about = dossier.procedure().about();
     Map<String, String> facts = new LinkedHashMap<>();
     facts.put("Vehicle", about.vehicle());
-    facts.put("Procedure", about.title() + ", revision " + about.revision() + ", " + about.author());
+    facts.put(
+        "Procedure", about.title() + ", revision " + about.revision() + ", " + about.author());
     dossier.given().customer().ifPresent(name -> facts.put("Customer", name));
     facts.putAll(JobWords.of(job()));
     facts.put("Began", Labels.dayAndTime(review.head().started()));

@@ -222,8 +222,7 @@ final class TorquesBySide {
     int count = fastener(step).set().count();
     String set =
         stage.positions().isEmpty() ? "" : ", " + stage.positions().size() + " of " + count;
-    String wrench =
-        stage.wrenches().isEmpty() ? "" : ", " + String.join(" and ", stage.wrenches());
+    String wrench = stage.wrenches().isEmpty() ? "" : ", " + String.join(" and ", stage.wrenches());
     return stage.called().map(v -> v.toPlainString() + unit + outside).orElse("no value")
         + set
         + wrench;

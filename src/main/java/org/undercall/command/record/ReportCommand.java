@@ -78,8 +78,7 @@ public final class ReportCommand implements Callable<Integer> {
                         stated.said().key(),
                         stated.sameLog()));
     boolean torn = log.dropped().isPresent();
-    return new Dossier.Seal(
-        log.last(), Sha256.hex(bytes), log.decisions().size(), torn, signed);
+    return new Dossier.Seal(log.last(), Sha256.hex(bytes), log.decisions().size(), torn, signed);
   }
 
   private void write(ReportFiles files, Dossier dossier, SessionFolder folder) throws Fault {

@@ -107,10 +107,13 @@ class ReportLayoutTest {
   @Test
   @DisplayName("are found wanting where they are: the check can fail")
   void canFail() throws Exception {
-    String page = ReportPage.of(ReportMaker.of("demo-lateral-link.json", Dossier.Paper.A4), List.of(), List.of());
+    String page =
+        ReportPage.of(
+            ReportMaker.of("demo-lateral-link.json", Dossier.Paper.A4), List.of(), List.of());
     String lost = page.replace("</main>", "<h2>A heading alone</h2></main>");
     assertThrows(AssertionError.class, () -> wellSet(lost, "with a heading last"));
-    String thin = page.replace("</main>", "<p style=\"page-break-before: always\">Alone.</p></main>");
+    String thin =
+        page.replace("</main>", "<p style=\"page-break-before: always\">Alone.</p></main>");
     assertThrows(AssertionError.class, () -> wellSet(thin, "with a thin page"));
   }
 

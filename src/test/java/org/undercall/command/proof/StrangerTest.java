@@ -59,10 +59,7 @@ class StrangerTest {
   private static String run(String... words) {
     StringWriter out = new StringWriter();
     int status =
-        App.commandLine()
-            .setOut(new PrintWriter(out))
-            .setErr(new PrintWriter(out))
-            .execute(words);
+        App.commandLine().setOut(new PrintWriter(out)).setErr(new PrintWriter(out)).execute(words);
     assertEquals(0, status, out::toString);
     return out.toString();
   }

@@ -80,8 +80,7 @@ public final class LongWork {
     }
     return SampleProcedures.with(
         step,
-        new Step.Head(
-            step.head().id(), title.toString(), List.of(), step.head().changesLoad()));
+        new Step.Head(step.head().id(), title.toString(), List.of(), step.head().changesLoad()));
   }
 
   private Moment now() {

@@ -83,8 +83,8 @@ public final class YearOldWork {
     String at = session.ref().id() + "/" + session.ref().side();
     boolean torque = session.phase() == Phase.TORQUE;
     if (torque && once("wrench " + at)) {
-      boolean small = session.stage() instanceof Stage.TorqueStage t
-          && t.target().amount().intValue() <= 25;
+      boolean small =
+          session.stage() instanceof Stage.TorqueStage t && t.target().amount().intValue() <= 25;
       return List.of(small ? "wrench 1" : "wrench 2");
     }
     boolean now = torque || session.phase() == Phase.DO || session.phase() == Phase.CHECK;
