@@ -160,7 +160,7 @@ final class SummarySection {
 
   private List<String> notes(Finding about) {
     return review.notes(Optional.of(about)).stream()
-        .map(note -> EventWords.note(note.event()))
+        .map(note -> EventWords.note(note.event(), labels.step(note.event().step())))
         .toList();
   }
 
