@@ -18,6 +18,9 @@ import java.security.KeyPairGenerator;
 import java.security.NoSuchAlgorithmException;
 import java.security.PrivateKey;
 import java.security.PublicKey;
+import java.security.SecureRandom;
+import java.security.interfaces.EdECPrivateKey;
+import java.security.spec.NamedParameterSpec;
 import java.security.spec.PKCS8EncodedKeySpec;
 import java.security.spec.X509EncodedKeySpec;
 import java.util.Base64;
@@ -25,6 +28,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.undercall.port.Fault;
+import org.undercall.text.Sha256;
 
 /**
  * Ed25519 keys in PEM files (RFC 7468): the private key as PKCS#8 (RFC 8410), the public key as
@@ -123,6 +127,45 @@ public final class KeyFiles {
       return KeyFactory.getInstance(ED25519).generatePublic(new X509EncodedKeySpec(key));
     } catch (GeneralSecurityException e) {
       throw bad(file, "another kind of key", PUBLIC);
+    }
+  }
+
+  /** SHA-256 of a public key in DER form, in lower-case hex: its short name. */
+  public static String fingerprint(PublicKey key) {
+    return Sha256.hex(key.getEncoded());
+  }
+
+  /**
+   * The public key of a private one. A key pair is made from random bytes alone; made from the
+   * bytes of the private key it is the same pair again.
+   */
+  static PublicKey publicOf(PrivateKey key) {
+    byte[] bytes = ((EdECPrivateKey) key).getBytes().orElseThrow();
+    try {
+      KeyPairGenerator maker = KeyPairGenerator.getInstance(ED25519);
+      maker.initialize(NamedParameterSpec.ED25519, new SameBytes(bytes));
+      KeyPair pair = maker.generateKeyPair();
+      if (!pair.getPrivate().equals(key)) {
+        throw new IllegalStateException("a key pair is made from random bytes alone");
+      }
+      return pair.getPublic();
+    } catch (GeneralSecurityException e) {
+      throw new IllegalStateException("every Java from 15 on has Ed25519", e);
+    }
+  }
+
+  /** Gives the bytes of a private key in place of random ones. */
+  private static final class SameBytes extends SecureRandom {
+    private static final long serialVersionUID = 1;
+    private final byte[] same;
+
+    SameBytes(byte[] same) {
+      this.same = same;
+    }
+
+    @Override
+    public void nextBytes(byte[] bytes) {
+      System.arraycopy(same, 0, bytes, 0, bytes.length);
     }
   }
 

@@ -95,8 +95,12 @@ public final class SessionLogFile implements AutoCloseable {
     return LogContent.of(bytes(path), named(path));
   }
 
-  /** The bytes of a log or a file beside it. */
-  static byte[] bytes(Path path) throws Fault {
+  /**
+   * The bytes of a log or a file beside it.
+   *
+   * @throws Fault if it cannot be read
+   */
+  public static byte[] bytes(Path path) throws Fault {
     try {
       return Files.readAllBytes(path);
     } catch (IOException e) {

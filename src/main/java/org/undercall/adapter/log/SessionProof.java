@@ -14,6 +14,7 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.review.Origin;
 import org.undercall.core.term.Occasion;
 import org.undercall.port.Fault;
+import org.undercall.text.Sha256;
 
 /**
  * Whether a session is as it was written, and if not, where it is not.
@@ -24,6 +25,8 @@ import org.undercall.port.Fault;
  * @param covered lines the sum file was made for; empty if that is not known
  * @param signature what is known of the signature
  * @param occasion what the session was begun for, as far as its lines could be read
+ * @param sha256 SHA-256 of the file of the log, in hex
+ * @param statement what its signer states; empty if no statement is there
  * @param findings what is not as it was written, in the order of the lines
  */
 public record SessionProof(
@@ -33,7 +36,16 @@ public record SessionProof(
     OptionalLong covered,
     Signed signature,
     Occasion occasion,
+    String sha256,
+    Optional<Stated> statement,
     List<LogFinding> findings) {
+
+  /**
+   * What a signer states about the log.
+   *
+   * @param sameLog whether it is about the very bytes that the log has now
+   */
+  public record Stated(SignedStatement said, boolean sameLog) {}
 
   /** What is known of the signature of a log. */
   public enum Signed {
@@ -96,12 +108,52 @@ public record SessionProof(
               signed == Signed.NONE ? "no signature" : "a signature of other bytes or another key",
               "the signature of this log by this key"));
     }
+    Optional<Stated> stated = stated(log, bytes);
+    if (key.isPresent() && stated.isPresent()) {
+      stateFinding(log, key.get(), stated.get()).ifPresent(findings::add);
+    }
     boolean known = sum.kind() == SumState.Kind.SAME || sum.kind() == SumState.Kind.BEHIND;
     OptionalLong covered = known ? OptionalLong.of(sum.covered()) : OptionalLong.empty();
     Path name = folder.path().toAbsolutePath().normalize().getFileName();
     Occasion occasion = Origin.of(audit.decisions()).occasion();
     return new SessionProof(
-        String.valueOf(name), audit.lines(), torn, covered, signed, occasion, findings);
+        String.valueOf(name),
+        audit.lines(),
+        torn,
+        covered,
+        signed,
+        occasion,
+        Sha256.hex(bytes),
+        stated,
+        findings);
+  }
+
+  /**
+   * What the signer of a log states.
+   *
+   * @param bytes what the log holds now
+   * @throws Fault if the statement cannot be read
+   */
+  public static Optional<Stated> stated(Path log, byte[] bytes) throws Fault {
+    String name = String.valueOf(log.getFileName());
+    return SignedStatement.read(SignedStatement.beside(log))
+        .map(said -> new Stated(said, said.isAbout(name, bytes)));
+  }
+
+  private static Optional<LogFinding> stateFinding(Path log, PublicKey key, Stated stated)
+      throws Fault {
+    Path file = SignedStatement.beside(log);
+    boolean fits =
+        stated.said().key().equals(KeyFiles.fingerprint(key)) && SignedStatement.fits(file, key);
+    if (fits && stated.sameLog()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new LogFinding(
+            LogCode.OTHER_SIGNATURE,
+            String.valueOf(file.getFileName()),
+            fits ? "the sum of another log" : "a statement changed or by another key",
+            "a statement about this log by this key"));
   }
 
   /**

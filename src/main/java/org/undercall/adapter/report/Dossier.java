@@ -20,13 +20,28 @@ public record Dossier(
     Review review, Procedure procedure, List<Recorded> decisions, Seal seal, Given given) {
 
   /**
-   * What names the log: change a line, and the sum is another one.
+   * What names the log: change a line, and the sums are others.
    *
    * @param sum SHA-256 of the chain at its last whole line, in hex
+   * @param sha256 SHA-256 of the file of the log as it is, in hex, as sha256sum prints it
    * @param lines whole lines
    * @param torn whether a torn last line was left out
+   * @param signed what its signer states; empty if it is not signed, or only as earlier versions
+   *     did, without a statement
    */
-  public record Seal(String sum, long lines, boolean torn) {}
+  public record Seal(
+      String sum, String sha256, long lines, boolean torn, Optional<Signed> signed) {}
+
+  /**
+   * What the signer of the log states. The report does not check it.
+   *
+   * @param name the signer's name; empty if none was given
+   * @param at when it was signed, by the clock of the signer's machine
+   * @param key SHA-256 of the public key, in hex
+   * @param sameLog whether the statement is about the very bytes that the log has now
+   */
+  public record Signed(
+      Optional<String> name, java.time.OffsetDateTime at, String key, boolean sameLog) {}
 
   /**
    * What only the asker of the report knows.
@@ -37,7 +52,7 @@ public record Dossier(
    */
   public record Given(Optional<String> customer, Optional<String> technician, Paper paper) {}
 
-  /** A size of paper, used on its long side. */
+  /** A size of paper, used upright. */
   public enum Paper {
     A4,
     LETTER

@@ -88,9 +88,14 @@ final class EventWords {
 
   /** A note as heard, with its step and the side that was said. */
   static String note(SessionEvent.NoteKept e) {
+    return note(e, ReviewWords.step(e.step()));
+  }
+
+  /** The same with the step named in another way. */
+  static String note(SessionEvent.NoteKept e, String step) {
     String where =
         e.side().filter(s -> s != e.step().side()).map(s -> ", " + ReviewWords.side(s)).orElse("");
-    return ReviewWords.step(e.step()) + where + ": " + e.text();
+    return step + where + ": " + e.text();
   }
 
   /** What went wrong, or how it was settled. */

@@ -15,17 +15,12 @@ import org.undercall.text.Markup;
 final class FastenerTable {
   private static final List<String> COLUMNS =
       List.of(
-          "Side, step|12",
-          "Fastener|11",
-          "Head marking|7",
-          "New hardware|9",
-          "Load condition, how confirmed|12",
-          "Stage|6",
-          "Specified|9",
-          "Wrench setting|8",
-          "Called|8",
-          "When|7",
-          "Tool and calibration|11");
+          "Stage|13",
+          "Specified|19",
+          "Wrench setting|16",
+          "Called|17",
+          "When|12",
+          "Tool and calibration|23");
 
   private static final String TOOLS =
       "Tools: the wrench is the one that was named aloud; nothing is inferred where none was. Its"
@@ -44,46 +39,47 @@ final class FastenerTable {
         dossier.review().steps().stream()
             .filter(step -> step.place().step() instanceof Step.Fasten)
             .toList();
-    m.leaf("h2", "Fasteners", "id", "fasteners");
     if (steps.isEmpty()) {
-      m.leaf("p", "The procedure has no fastener.");
       return;
     }
+    m.leaf("h2", "Fasteners, all that was said of them", "id", "fasteners");
     m.leaf("p", ReviewWords.CALLED_NOT_MEASURED, "class", "strong");
-    m.leaf("p", String.join(" ", EndSections.CAUTIONS));
+    m.leaf("p", String.join(" ", EndSections.CAUTIONS) + " " + TOOLS);
     Table.head(m, "Fasteners, stage by stage", COLUMNS);
     steps.forEach(step -> fastener(m, step));
     Table.end(m);
-    m.leaf("p", TOOLS);
   }
 
   private void fastener(Markup m, StepReview step) {
     Fastener fastener = ((Step.Fasten) step.place().step()).fastener();
     List<StepReview.StageReview> stages = step.tightened().stages();
-    String rows = "" + Math.max(1, stages.size());
     m.open("tbody", "class", "keep").open("tr");
-    m.leaf("th", labels.step(step.place().ref()), "scope", "rowgroup", "rowspan", rows);
-    for (String cell : about(step, fastener)) {
-      m.leaf("td", cell, "rowspan", rows);
-    }
+    String name = labels.step(step.place().ref());
+    m.leaf("th", name, "scope", "rowgroup", "colspan", "6").close();
+    wide(m, about(step, fastener));
     if (stages.isEmpty()) {
-      String unknown = "depends on the head marking";
-      m.leaf("td", unknown, "colspan", "6").close();
+      wide(m, "Stages: they depend on the head marking.");
     }
     for (int i = 0; i < stages.size(); i++) {
-      if (i > 0) {
-        m.open("tr");
-      }
       boolean last = i == stages.size() - 1;
       String read =
           last ? ReviewWords.finalTorque(step.tightened()).map(t -> "; then " + t).orElse("") : "";
-      stage(m, i + 1, stages.get(i), fastener.set().count(), read);
+      m.open("tr");
+      stage(m, i + 1, stages.get(i), read);
       m.close();
+      String set = ReviewWords.ofSet(stages.get(i), fastener.set().count(), labels::time);
+      if (!set.isEmpty()) {
+        wide(m, "Stage " + (i + 1) + ", each of the set" + set);
+      }
     }
     m.closeLine();
   }
 
-  private List<String> about(StepReview step, Fastener fastener) {
+  private static void wide(Markup m, String words) {
+    m.open("tr").leaf("td", words, "colspan", "6").close();
+  }
+
+  private String about(StepReview step, Fastener fastener) {
     StepReview.Tightened tightened = step.tightened();
     String set = fastener.set().count() == 1 ? "" : fastener.set().count() + " × ";
     String what =
@@ -104,7 +100,15 @@ final class FastenerTable {
     if (fastener.manner().byHand()) {
       hardware += tightened.byHand().map(at -> ", run in by hand " + labels.time(at)).orElse("");
     }
-    return List.of(what, marking, hardware, load(fastener, step));
+    return what
+        + ". Head marking: "
+        + marking
+        + ". New hardware: "
+        + hardware
+        + ". Load condition: "
+        + load(fastener, step)
+        + step.work().closedBy().map(who -> ". Closed by " + who).orElse("")
+        + ".";
   }
 
   /** New hardware or a used part, and why it is asked for. */
@@ -157,7 +161,7 @@ final class FastenerTable {
         .orElse(ReviewWords.plain(fastener.needs()) + " " + lacking(step, "NOT CONFIRMED"));
   }
 
-  private void stage(Markup m, int number, StepReview.StageReview stage, int count, String read) {
+  private void stage(Markup m, int number, StepReview.StageReview stage, String read) {
     String unit =
         stage.specification() instanceof Stage.TorqueStage t
             ? " " + t.target().unit().symbol()
@@ -168,10 +172,7 @@ final class FastenerTable {
     String outside = stage.within() ? "" : " OUTSIDE";
     String called = stage.called().map(v -> v.toPlainString() + unit + outside).orElse("no value");
     m.leaf("td", called + read);
-    m.leaf(
-        "td",
-        stage.closed().map(labels::time).orElse("OPEN")
-            + ReviewWords.ofSet(stage, count, labels::time));
+    m.leaf("td", stage.closed().map(labels::time).orElse("OPEN"));
     m.leaf("td", stage.closed().isPresent() ? tool(stage) : "–");
   }
 

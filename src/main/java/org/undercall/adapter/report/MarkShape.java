@@ -7,7 +7,8 @@ final class MarkShape {
   /** How much room a mark takes across. */
   static final double WIDE = 16;
 
-  private static final double LEGEND_WIDE = 1000;
+  private static final double LEGEND_ROW = 20;
+  private static final double LEGEND_WIDE = 700;
 
   private MarkShape() {}
 
@@ -46,14 +47,20 @@ final class MarkShape {
     };
   }
 
-  /** All marks with their meanings, as a picture of one line. */
+  /** All marks with their meanings, as a picture of two lines. */
   static String legend() {
-    Svg svg = new Svg(LEGEND_WIDE, 20, "Marks of the timeline: letters and shapes");
+    Svg svg = new Svg(LEGEND_WIDE, 2 * LEGEND_ROW, "Marks of the timeline: letters and shapes");
+    int row = 0;
     double x = 10;
     for (Course.Kind kind : Course.Kind.values()) {
-      draw(svg, kind, x, 10);
-      svg.text(x + 13, 14, kind.meaning());
-      x += 30 + kind.meaning().length() * 6.6;
+      double wide = 30 + kind.meaning().length() * 6.6;
+      if (x + wide > LEGEND_WIDE) {
+        row++;
+        x = 10;
+      }
+      draw(svg, kind, x, row * LEGEND_ROW + 10);
+      svg.text(x + 13, row * LEGEND_ROW + 14, kind.meaning());
+      x += wide;
     }
     return svg.toString();
   }

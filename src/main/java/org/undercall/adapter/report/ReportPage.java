@@ -23,10 +23,10 @@ public final class ReportPage {
         m,
         "Report of work: " + dossier.procedure().about().title(),
         "Report of a work session",
-        a4 ? "A4 landscape" : "letter landscape",
+        a4 ? "A4" : "letter",
         new PageHead.Edges(
             RecordWords.mark(dossier.review().origin()).orElse(""),
-            "report, log " + dossier.seal().sum().substring(0, 16)));
+            "report, log " + dossier.seal().sha256().substring(0, 16)));
     m.open("body").open("main");
     new SummarySection(dossier).add(m);
     StepSections.troubles(m, dossier);
@@ -37,7 +37,6 @@ public final class ReportPage {
     Sketch.add(m, sketches);
     steps.changes(m);
     steps.earlier(m);
-    steps.refusals(m);
     steps.steps(m);
     steps.order(m);
     Clip.add(m, new Labels(dossier), clips);

@@ -12,6 +12,16 @@ import org.undercall.text.Markup;
 
 /** The timeline with its table, every step, and what was refused. */
 final class StepSections {
+  private static final List<String> STEP_COLUMNS =
+      List.of(
+          "Step|31",
+          "State|9",
+          "First at hand|10",
+          "Closed|10",
+          "Whole time|10",
+          "At work|10",
+          "What was recorded|20");
+
   private final Dossier dossier;
   private final Course course;
   private final Labels labels;
@@ -23,14 +33,18 @@ final class StepSections {
   }
 
   void timeline(Markup m) {
-    m.leaf("h2", "Timeline", "id", "timeline");
+    List<String> pictures = new TimelinePicture(dossier, course).pictures();
+    m.open("div", "class", "keep").leaf("h2", "Timeline", "id", "timeline");
     m.leaf(
         "p",
         "Grey bars: the step was at hand. Marks that would cover each other stand side by side."
             + " The same in words: \"Event log\".");
     m.open("div", "class", "picture").made(MarkShape.legend()).closeLine();
-    for (String picture : new TimelinePicture(dossier, course).pictures()) {
-      m.open("div", "class", "picture").made(picture).closeLine();
+    for (int i = 0; i < pictures.size(); i++) {
+      m.open("div", "class", "picture").made(pictures.get(i)).closeLine();
+      if (i == 0) {
+        m.closeLine();
+      }
     }
   }
 
@@ -41,43 +55,45 @@ final class StepSections {
         Table.begin(
             m,
             "What happened, in the order of time",
-            List.of("When|10", "Mark|5", "Kind|15", "Step or side|30", "What|40"));
+            List.of("When|11", "Kind|20", "Step or side|32", "What|37"));
     for (Course.Mark mark : course.marks()) {
       String about = mark.step().map(labels::step).orElse(ReviewWords.side(mark.side()));
       String when = labels.time(mark.at());
-      table.row(when, mark.kind().letter(), mark.kind().meaning(), about, mark.words());
+      String kind = mark.kind().letter() + " " + mark.kind().meaning();
+      table.row(when, kind, about, mark.words());
     }
     table.end();
   }
 
   void steps(Markup m) {
     m.leaf("h2", "Every step", "id", "steps");
-    Table table =
-        Table.begin(
-            m,
-            "Steps in the order of the procedure",
-            List.of(
-                "Step|26",
-                "Phase|9",
-                "State|10",
-                "First at hand|8",
-                "Closed|8",
-                "Whole time|9",
-                "At work|8",
-                "What was recorded|22"));
-    for (StepReview step : dossier.review().steps()) {
-      StepReview.Times times = step.times();
-      table.row(
-          labels.step(step.place().ref()),
-          step.place().phase(),
-          ReviewWords.plain(step.state()),
-          times.start().map(labels::time).orElse("–"),
-          times.end().map(labels::time).orElse("–"),
-          ReviewWords.length(times.whole()),
-          ReviewWords.length(times.working()),
-          recorded(step));
+    Table.head(m, "Steps in the order of the procedure", STEP_COLUMNS);
+    for (List<StepReview> group : dossier.review().bySideAndPhase()) {
+      var place = group.get(0).place();
+      m.open("tbody", "class", "keep").open("tr");
+      String name = ReviewWords.side(place.ref().side()) + ", " + place.phase();
+      m.leaf("th", name, "scope", "rowgroup", "colspan", "7").close();
+      step(m, group.get(0));
+      m.closeLine();
+      if (group.size() > 1) {
+        m.open("tbody");
+        group.subList(1, group.size()).forEach(step -> step(m, step));
+        m.closeLine();
+      }
     }
-    table.end();
+    Table.end(m);
+  }
+
+  private void step(Markup m, StepReview step) {
+    StepReview.Times times = step.times();
+    String title = step.place().step().head().title();
+    m.open("tr").leaf("td", dossier.number(step.place().ref()) + " " + title);
+    m.leaf("td", ReviewWords.plain(step.state()));
+    m.leaf("td", times.start().map(labels::time).orElse("–"));
+    m.leaf("td", times.end().map(labels::time).orElse("–"));
+    m.leaf("td", ReviewWords.length(times.whole()));
+    m.leaf("td", ReviewWords.length(times.working()));
+    m.leaf("td", recorded(step)).closeLine();
   }
 
   private String recorded(StepReview step) {
@@ -162,26 +178,6 @@ final class StepSections {
             RecordWords.why(earlier),
             RecordWords.stood(earlier, labels::time));
       }
-    }
-    table.end();
-  }
-
-  void refusals(Markup m) {
-    List<Review.Refusal> refusals = dossier.review().remarks().refusals();
-    m.leaf("h2", "Refused", "id", "refused");
-    if (refusals.isEmpty()) {
-      m.leaf("p", "Nothing was refused.");
-      return;
-    }
-    Table table =
-        Table.begin(
-            m, "What was refused, and why", List.of("When|10", "Step|30", "Why|35", "Heard|25"));
-    for (Review.Refusal refusal : refusals) {
-      table.row(
-          labels.time(refusal.at()),
-          refusal.step().map(labels::step).orElse("–"),
-          EventWords.refusal(refusal.event()),
-          refusal.heard().orElse("–"));
     }
     table.end();
   }

@@ -1,18 +1,26 @@
 package org.undercall.adapter.report;
 
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.undercall.core.procedure.Caution;
 import org.undercall.core.review.Haste;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.StepReview;
 import org.undercall.core.term.Finding;
 import org.undercall.core.term.Job;
+import org.undercall.core.term.Side;
 import org.undercall.text.Markup;
 
-/** The first page: what job, when, how long, whether it is complete, what is left to do. */
+/**
+ * The first page, for a reader who reads no other: what job, when and who, whether it is complete,
+ * what is left to do, what was found, and every torque, left beside right.
+ */
 final class SummarySection {
   private final Dossier dossier;
   private final Review review;
@@ -34,31 +42,55 @@ final class SummarySection {
     }
     m.leaf("h2", "Summary", "id", "summary");
     verdict(m);
-    m.open("table", "class", "facts").leaf("caption", "The job").open("tbody");
-    fact(m, "Vehicle", about.vehicle());
-    dossier.given().customer().ifPresent(name -> fact(m, "Customer", name));
-    JobWords.of(job()).forEach((name, text) -> fact(m, name, text));
-    fact(m, "Procedure", about.title() + ", revision " + about.revision() + ", " + about.author());
-    fact(m, "Values of the procedure", about.values());
-    fact(m, "Began", Labels.dayAndTime(review.head().started()));
-    fact(m, "Last entry", Labels.dayAndTime(review.head().last()));
-    fact(m, "How long", times());
-    fact(m, "Answers", RecordWords.answers(review.origin()));
-    fact(m, "Refusals", "" + review.remarks().refusals().size());
-    fact(m, "Phrases not understood", "" + review.totals().notUnderstood());
-    fact(m, "Notes", "" + review.notes(Optional.empty()).size());
-    m.close().closeLine();
+    pairs(m, facts());
     list(
         m,
         "Went wrong and not settled",
         review.unsettled().stream().map(n -> EventWords.trouble(n.event())).toList());
+    list(m, "Open", open());
+    list(m, "Closed, but the log does not bear it out", doubts());
     list(m, "Found faults, as heard", notes(Finding.FOUND_FAULT));
     list(m, "Extra work, as heard", notes(Finding.EXTRA_WORK));
     list(m, "To order", OrderList.of(review));
-    list(m, "Open", review.open().stream().map(this::open).toList());
-    list(m, "Closed, but the log does not bear it out", doubts());
     list(m, "Handed over, still to be done", handOvers());
     list(m, "Sooner than the work can be done", haste());
+    cautions(m);
+    new TorquesBySide(dossier).add(m);
+  }
+
+  private Map<String, String> facts() {
+    var about = dossier.procedure().about();
+    Map<String, String> facts = new LinkedHashMap<>();
+    facts.put("Vehicle", about.vehicle());
+    facts.put(
+        "Procedure", about.title() + ", revision " + about.revision() + ", " + about.author());
+    dossier.given().customer().ifPresent(name -> facts.put("Customer", name));
+    facts.putAll(JobWords.of(job()));
+    facts.put("Began", Labels.dayAndTime(review.head().started()));
+    facts.put("Last entry", Labels.dayAndTime(review.head().last()));
+    facts.put("How long", times());
+    facts.put("Values of the procedure", about.values());
+    facts.put("Answers", RecordWords.answers(dossier.review().origin()));
+    facts.put(
+        "Said besides",
+        "refusals "
+            + review.remarks().refusals().size()
+            + ", phrases not understood "
+            + review.totals().notUnderstood()
+            + ", notes "
+            + review.notes(Optional.empty()).size());
+    facts.put("Signed", SignedWords.of(dossier.seal()));
+    return facts;
+  }
+
+  private void cautions(Markup m) {
+    m.leaf("h3", "Cautions", "id", "cautions");
+    Stream<String> own = dossier.procedure().cautions().stream().map(Caution::text);
+    String all =
+        Stream.concat(EndSections.CAUTIONS.stream(), own)
+            .distinct()
+            .collect(Collectors.joining(" "));
+    m.leaf("p", all);
   }
 
   private void verdict(Markup m) {
@@ -103,8 +135,28 @@ final class SummarySection {
         + ReviewWords.length(totals.away());
   }
 
+  /** What is open, a line for each side. */
+  private List<String> open() {
+    Map<Side, List<StepReview>> sides =
+        review.open().stream()
+            .collect(
+                Collectors.groupingBy(
+                    step -> step.place().ref().side(),
+                    () -> new EnumMap<>(Side.class),
+                    Collectors.toList()));
+    return sides.entrySet().stream()
+        .map(
+            side ->
+                ReviewWords.side(side.getKey())
+                    + ": "
+                    + side.getValue().stream().map(this::open).collect(Collectors.joining("; ")))
+        .toList();
+  }
+
   private String open(StepReview step) {
-    return labels.step(step.place().ref()) + " – " + ReviewWords.plain(step.state());
+    String state =
+        step.state() == StepReview.State.OPEN ? "" : " – " + ReviewWords.plain(step.state());
+    return dossier.number(step.place().ref()) + " " + step.place().step().head().title() + state;
   }
 
   private List<String> doubts() {
@@ -115,7 +167,7 @@ final class SummarySection {
 
   private List<String> notes(Finding about) {
     return review.notes(Optional.of(about)).stream()
-        .map(note -> EventWords.note(note.event()))
+        .map(note -> EventWords.note(note.event(), labels.step(note.event().step())))
         .toList();
   }
 
@@ -139,7 +191,23 @@ final class SummarySection {
     }
   }
 
-  private static void fact(Markup m, String name, String value) {
-    m.open("tr").leaf("th", name, "scope", "row").leaf("td", value).closeLine();
+  /** Names with their values, two in a row. */
+  private static void pairs(Markup m, Map<String, String> facts) {
+    m.open("table", "class", "facts").leaf("caption", "The job").open("tbody");
+    boolean second = false;
+    for (Map.Entry<String, String> fact : facts.entrySet()) {
+      if (!second) {
+        m.open("tr");
+      }
+      m.leaf("th", fact.getKey(), "scope", "row").leaf("td", fact.getValue());
+      if (second) {
+        m.closeLine();
+      }
+      second = !second;
+    }
+    if (second) {
+      m.open("td", "colspan", "2").close().closeLine();
+    }
+    m.close().closeLine();
   }
 }

@@ -16,13 +16,13 @@ import org.undercall.text.Svg;
  * at hand, and marks told apart by letter and shape. All pictures have the same axis of time.
  */
 final class TimelinePicture {
-  private static final int MOST_ROWS = 26;
-  private static final double WIDTH = 1000;
-  private static final double LEFT = 265;
-  private static final double RIGHT = 985;
+  private static final int MOST_ROWS = 14;
+  private static final double WIDTH = 700;
+  private static final double LEFT = 225;
+  private static final double RIGHT = 688;
   private static final double ROW = 19;
   private static final double TOP = 26;
-  private static final int LONGEST_LABEL = 40;
+  private static final int LONGEST_LABEL = 34;
 
   private final Dossier dossier;
   private final Course course;

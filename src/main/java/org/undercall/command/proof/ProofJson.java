@@ -30,12 +30,20 @@ final class ProofJson {
     }
   }
 
+  private static void put(ObjectNode node, SessionProof.Stated stated) {
+    stated.said().name().ifPresent(name -> node.put("name", name));
+    node.put("at", stated.said().at().toString()).put("keySha256", stated.said().key());
+    node.put("aboutThisLog", stated.sameLog());
+  }
+
   private static void put(ObjectNode node, SessionProof proof) {
     node.put("session", proof.session()).put("whole", proof.whole());
     node.put("occasion", Kebab.of(proof.occasion()));
     node.put("lines", proof.lines()).put("tornLastLine", proof.torn());
     proof.covered().ifPresent(lines -> node.put("sumFileCovers", lines));
+    node.put("logSha256", proof.sha256());
     node.put("signature", Kebab.of(proof.signature()));
+    proof.statement().ifPresent(stated -> put(node.putObject("signerStates"), stated));
     ArrayNode findings = node.putArray("findings");
     for (LogFinding finding : proof.findings()) {
       ObjectNode one = findings.addObject().put("code", finding.code().id());

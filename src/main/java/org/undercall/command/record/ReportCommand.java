@@ -2,12 +2,17 @@ package org.undercall.command.record;
 
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.log.LogContent;
 import org.undercall.adapter.log.SessionFolder;
+import org.undercall.adapter.log.SessionLogFile;
+import org.undercall.adapter.log.SessionProof;
+import org.undercall.adapter.log.SignedStatement;
 import org.undercall.adapter.report.Captions;
 import org.undercall.adapter.report.Clip;
 import org.undercall.adapter.report.Dossier;
+import org.undercall.adapter.report.HandoverSheet;
 import org.undercall.adapter.report.Reminders;
 import org.undercall.adapter.report.ReportPage;
 import org.undercall.adapter.report.ReportPdf;
@@ -15,6 +20,7 @@ import org.undercall.adapter.report.Sketch;
 import org.undercall.command.option.SessionOption;
 import org.undercall.port.Fault;
 import org.undercall.session.StoredSession;
+import org.undercall.text.Sha256;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -41,8 +47,12 @@ public final class ReportCommand implements Callable<Integer> {
   public Integer call() throws Fault {
     SessionFolder folder = session.folder();
     Dossier dossier = dossier(folder);
+    Optional<SignedStatement.Signer> signer = options.signer();
     ReportFiles files = options.files(folder.path());
     write(files, dossier, folder);
+    if (signer.isPresent()) {
+      files.sign("report.signed", signer.get());
+    }
     PrintWriter out = spec.commandLine().getOut();
     files.written().forEach(file -> out.println("Wrote " + file));
     out.flush();
@@ -52,9 +62,23 @@ public final class ReportCommand implements Callable<Integer> {
   private Dossier dossier(SessionFolder folder) throws Fault {
     StoredSession stored = StoredSession.read(folder);
     LogContent log = stored.log();
-    Dossier.Seal seal =
-        new Dossier.Seal(log.last(), log.decisions().size(), log.dropped().isPresent());
-    return new Dossier(stored.review(), stored.procedure(), log.decisions(), seal, options.given());
+    return new Dossier(
+        stored.review(), stored.procedure(), log.decisions(), seal(folder, log), options.given());
+  }
+
+  private static Dossier.Seal seal(SessionFolder folder, LogContent log) throws Fault {
+    byte[] bytes = SessionLogFile.bytes(folder.log());
+    Optional<Dossier.Signed> signed =
+        SessionProof.stated(folder.log(), bytes)
+            .map(
+                stated ->
+                    new Dossier.Signed(
+                        stated.said().name(),
+                        stated.said().at(),
+                        stated.said().key(),
+                        stated.sameLog()));
+    boolean torn = log.dropped().isPresent();
+    return new Dossier.Seal(log.last(), Sha256.hex(bytes), log.decisions().size(), torn, signed);
   }
 
   private void write(ReportFiles files, Dossier dossier, SessionFolder folder) throws Fault {
@@ -64,6 +88,11 @@ public final class ReportCommand implements Callable<Integer> {
     files.text("report.html", ReportPage.of(dossier, sketches, clips));
     String paper = ReportPage.of(dossier, sketches, List.of());
     files.write("report.pdf", out -> ReportPdf.write(paper, out));
+    if (options.handover()) {
+      String sheet = HandoverSheet.of(dossier);
+      files.text("handover.html", sheet);
+      files.write("handover.pdf", out -> ReportPdf.write(sheet, out));
+    }
     if (options.captions()) {
       files.text("report.vtt", Captions.of(dossier.review(), dossier.decisions()));
     }

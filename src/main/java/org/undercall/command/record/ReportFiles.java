@@ -12,6 +12,8 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.undercall.adapter.log.LogSignature;
+import org.undercall.adapter.log.SignedStatement;
 import org.undercall.adapter.report.Clip;
 import org.undercall.adapter.report.ReportCode;
 import org.undercall.core.event.Recorded;
@@ -75,6 +77,18 @@ final class ReportFiles {
     } catch (IOException e) {
       throw fault(ReportCode.CANNOT_WRITE, name, e);
     }
+  }
+
+  /**
+   * Signs what was written so far.
+   *
+   * @param name the file of the statement; its signature goes beside it
+   */
+  void sign(String name, SignedStatement.Signer signer) throws Fault {
+    Path statement = folder.resolve(name);
+    SignedStatement.write(statement, signer, written());
+    written.add(statement);
+    written.add(LogSignature.beside(statement));
   }
 
   /** Copies the sounds kept of a session beside the page. */

@@ -1,9 +1,13 @@
 package org.undercall.command.record;
 
 import java.nio.file.Path;
+import java.security.PrivateKey;
 import java.util.Optional;
+import org.undercall.adapter.log.KeyFiles;
+import org.undercall.adapter.log.SignedStatement;
 import org.undercall.adapter.report.Dossier;
 import org.undercall.port.Fault;
+import org.undercall.port.Time;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -62,6 +66,23 @@ final class ReportOptions {
               + " hand-over; implies --ics.")
   private Integer due;
 
+  @Option(
+      names = "--handover",
+      description = "Also write a page for the customer: what to do and when (HTML and PDF/A).")
+  private boolean handover;
+
+  @Option(
+      names = "--sign",
+      paramLabel = "PRIVATE.pem",
+      description = "Also sign the files of the report with this key (report.signed).")
+  private Path key;
+
+  @Option(
+      names = "--name",
+      paramLabel = "NAME",
+      description = "Who signs the report, to be stated beside the signature.")
+  private String signer;
+
   ReportFiles files(Path session) throws Fault {
     return out == null ? ReportFiles.ofSession(session) : ReportFiles.in(out);
   }
@@ -76,6 +97,25 @@ final class ReportOptions {
 
   boolean clips() {
     return !noClips;
+  }
+
+  boolean handover() {
+    return handover;
+  }
+
+  /**
+   * Who signs the files; empty if nobody does.
+   *
+   * @throws Fault LOG-024 if the key cannot be used
+   */
+  Optional<SignedStatement.Signer> signer() throws Fault {
+    if (key == null) {
+      return Optional.empty();
+    }
+    PrivateKey read = KeyFiles.privateKey(key);
+    return Optional.of(
+        new SignedStatement.Signer(
+            read, Optional.ofNullable(signer), Time.ofMachine().now().wall()));
   }
 
   boolean captions() {

@@ -4,8 +4,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import org.undercall.adapter.procedure.LoadedProcedure;
 import org.undercall.adapter.procedure.ProcedureFile;
+import org.undercall.core.decision.LongWork;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Walk;
@@ -48,8 +50,17 @@ public final class ReportMaker {
             .map(d -> d.seq() == 3 && payload.isPresent() ? spiked(d, payload.get(), step) : d)
             .toList();
     Dossier.Given given = new Dossier.Given(payload, payload, paper);
-    Dossier.Seal seal = new Dossier.Seal(SUM, log.size(), false);
+    Dossier.Seal seal = new Dossier.Seal(SUM, SUM, log.size(), false, Optional.empty());
     return new Dossier(Review.of(walk, log), loaded.procedure(), log, seal, given);
+  }
+
+  /** A session of a random procedure of so many steps, worked by the real rules. */
+  public static Dossier random(long seed, int steps, Dossier.Paper paper) {
+    LongWork work = new LongWork(steps, new SplittableRandom(seed));
+    List<Recorded> log = work.work();
+    Dossier.Given given = new Dossier.Given(Optional.empty(), Optional.empty(), paper);
+    Dossier.Seal seal = new Dossier.Seal(SUM, SUM, log.size(), false, Optional.empty());
+    return new Dossier(Review.of(work.walk(), log), work.walk().procedure(), log, seal, given);
   }
 
   private static Recorded spiked(Recorded d, String payload, StepRef step) {

@@ -29,9 +29,9 @@ class ReportPdfTest {
 
   @ParameterizedTest
   @CsvSource({
-    "demo-lateral-link.json, A4, 842, 595",
-    "demo-lateral-link.json, LETTER, 792, 612",
-    "light-van-rear-axle.json, A4, 842, 595"
+    "demo-lateral-link.json, A4, 595, 842",
+    "demo-lateral-link.json, LETTER, 612, 792",
+    "light-van-rear-axle.json, A4, 595, 842"
   })
   @DisplayName("conforms to PDF/A-2a, on the paper asked for, with page numbers")
   void conforms(String file, Dossier.Paper paper, int wide, int high) throws Exception {
@@ -47,6 +47,9 @@ class ReportPdfTest {
       assertTrue(text.contains("Page " + pages + " of " + pages), text);
       assertTrue(text.contains("not measured by this program"));
     }
+    ByteArrayOutputStream sheet = new ByteArrayOutputStream();
+    ReportPdf.write(HandoverSheet.of(ReportMaker.of(file, paper)), sheet);
+    PdfA.requireConforming(sheet.toByteArray());
   }
 
   @Test
@@ -54,7 +57,11 @@ class ReportPdfTest {
   void hostile() throws Exception {
     String all = ReportPageTest.payloads().limit(13).collect(Collectors.joining(" "));
     PdfA.requireConforming(pdf(ReportMaker.with(all.substring(0, 290), folder)));
-    PdfA.requireConforming(pdf(ReportMaker.with(all.substring(all.length() - 120), folder)));
+    Dossier end = ReportMaker.with(all.substring(all.length() - 120), folder);
+    PdfA.requireConforming(pdf(end));
+    ByteArrayOutputStream sheet = new ByteArrayOutputStream();
+    ReportPdf.write(HandoverSheet.of(end), sheet);
+    PdfA.requireConforming(sheet.toByteArray());
   }
 
   @Test

@@ -3,7 +3,6 @@ package org.undercall.command.proof;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -182,9 +181,8 @@ class ProofCommandsTest {
   @Test
   @DisplayName("agree with sha256sum and openssl where they are there")
   void otherPrograms() throws Exception {
-    Path sum = Path.of("/usr/bin/sha256sum");
-    Path openssl = Path.of("/usr/bin/openssl");
-    assumeTrue(Files.isExecutable(sum) && Files.isExecutable(openssl));
+    Path sum = StandardTools.sha256sum();
+    Path openssl = StandardTools.openssl();
     assertEquals(0, run("key", key));
     assertEquals(0, run("sign", path(), "--key", key));
     assertEquals(0, call(sum + " -c log.jsonl.sha256"));

@@ -95,7 +95,7 @@ class ReportCommandTest {
   void asked() throws Exception {
     assertEquals(0, run("--no-clips", "--vtt", "--due", "7", "--paper", "letter"), err::toString);
     assertFalse(page().contains("<audio"));
-    assertTrue(page().contains("size: letter landscape"));
+    assertTrue(page().contains("size: letter;"));
     Path report = session.resolve("report");
     assertFalse(Files.exists(report.resolve("report-sounds")));
     assertTrue(Files.readString(report.resolve("report.ics")).contains("DUE;VALUE=DATE:"));

@@ -277,9 +277,14 @@ final class SampleProcedures {
   /** The same step with a bearing. */
   static Step with(Step step, Bearing bearing) {
     Step.Head old = step.head();
-    Step.Head head =
+    return with(
+        step,
         new Step.Head(
-            old.id(), old.title(), old.brief(), old.cautions(), old.changesLoad(), bearing);
+            old.id(), old.title(), old.brief(), old.cautions(), old.changesLoad(), bearing));
+  }
+
+  /** The same step with another head. */
+  static Step with(Step step, Step.Head head) {
     if (step instanceof Step.Do work) {
       return new Step.Do(head, work.check(), work.wheels());
     }
@@ -326,7 +331,8 @@ final class SampleProcedures {
             f.name(), f.thread(), f.drive(), f.part(), f.needs(), f.set(), f.variants(), wheel));
   }
 
-  private static Step step(String id, SplittableRandom random) {
+  /** A random step of any kind. */
+  static Step step(String id, SplittableRandom random) {
     LoadCondition some =
         random.nextBoolean() ? LoadCondition.RIDE_HEIGHT : LoadCondition.FULL_DROOP;
     return switch (random.nextInt(14)) {
