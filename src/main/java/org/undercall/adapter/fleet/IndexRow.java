@@ -32,7 +32,7 @@ public record IndexRow(
     Facts facts) {
 
   /** To be raised with every change to the facts or to how they are worked out. */
-  static final int VERSION = 3;
+  static final int VERSION = 4;
 
   private static final JsonMapper MAPPER =
       JsonMapper.builder()

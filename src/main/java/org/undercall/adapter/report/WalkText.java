@@ -1,12 +1,14 @@
 package org.undercall.adapter.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.Set;
 import org.undercall.core.decision.WalkThrough.Exchange;
 import org.undercall.core.procedure.DriveSize;
 import org.undercall.core.procedure.LayOut;
 import org.undercall.core.procedure.Procedure;
+import org.undercall.core.procedure.Supplies;
 import org.undercall.core.procedure.Tool;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.StepRef;
@@ -35,9 +37,17 @@ public final class WalkText {
     items(layOut).forEach(item -> lines.add(1, item));
   }
 
-  /** What to lay out, a line each. */
+  /** What to lay out, a line each: tools first, then what carries, what is used up and new. */
   static List<String> items(LayOut layOut) {
-    java.util.ArrayList<String> items = new java.util.ArrayList<>();
+    List<String> items = new ArrayList<>(tools(layOut));
+    items.addAll(supplies(layOut.supplies()));
+    layOut.newParts().forEach(part -> items.add("new: " + part(part)));
+    return List.copyOf(items);
+  }
+
+  /** The tools to lay out, a line each. */
+  static List<String> tools(LayOut layOut) {
+    List<String> items = new ArrayList<>();
     layOut
         .drives()
         .forEach(
@@ -54,7 +64,18 @@ public final class WalkText {
     if (!layOut.units().isEmpty()) {
       items.add("something to measure in " + String.join(", ", layOut.units()));
     }
-    layOut.newParts().forEach(part -> items.add(part(part)));
+    layOut.supplies().holders().forEach((with, names) -> items.add(heldWith(with, names)));
+    return List.copyOf(items);
+  }
+
+  private static String heldWith(String with, Set<String> names) {
+    return "to hold the other end: " + with + " (" + String.join(", ", names) + ")";
+  }
+
+  /** What carries and what is used up, a line each. */
+  static List<String> supplies(Supplies supplies) {
+    List<String> items = new ArrayList<>(supplies.supports());
+    supplies.usedUp().forEach((name, what) -> items.add(name + ": " + String.join(", ", what)));
     return List.copyOf(items);
   }
 
@@ -67,12 +88,12 @@ public final class WalkText {
         + tool.calibrated().map(day -> ", calibrated " + day).orElse("");
   }
 
-  private static String part(LayOut.Part part) {
+  /** How many of what; of several head markings the one that is stamped on the kit decides. */
+  static String part(LayOut.Part part) {
     String markings =
-        part.markings().isEmpty()
-            ? ""
-            : ", head marking " + part.markings().stream().collect(Collectors.joining(" or "));
-    return "new: " + part.count() + " × " + part.name() + " " + part.thread() + markings;
+        part.markings().isEmpty() ? "" : ", head marking " + String.join(" or ", part.markings());
+    String ofNut = part.nutClass().map(of -> ", nut class " + of).orElse("");
+    return part.count() + " × " + part.name() + " " + part.thread() + markings + ofNut;
   }
 
   private static void addWalk(Lines lines, Walk walk, List<Exchange> exchanges) {

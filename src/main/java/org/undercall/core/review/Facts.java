@@ -16,6 +16,8 @@ import org.undercall.core.procedure.Walk;
  * @param misheard phrases that were no phrase, and calls that were taken back
  * @param values the last value measured, stage closed and head marking read of each step
  * @param due what is still to be done
+ * @param told which car, how it was said, and what it goes on from
+ * @param found faults, extra work and parts that were named, and what went wrong and is not settled
  */
 public record Facts(
     Work work,
@@ -24,7 +26,9 @@ public record Facts(
     List<Refused> refusals,
     List<Misheard> misheard,
     List<Value> values,
-    List<Due> due) {
+    List<Due> due,
+    Told told,
+    List<Due> found) {
 
   /** The state of a step or session. */
   public static final String COMPLETE = "complete";
@@ -145,7 +149,39 @@ public record Facts(
    */
   public record Due(String step, String what, String detail) {}
 
+  /**
+   * Which car, how it was said, and what the session goes on from; blank for what is not known.
+   *
+   * @param odometer in kilometres
+   * @param spoken how many phrases were spoken or pressed
+   * @param typed how many were typed, as in a rehearsal
+   * @param visitOf the session that this one goes on from
+   * @param visitLog the sum of that session's log
+   * @param moved the steps of a visit at which something had moved
+   */
+  public record Told(
+      String registration,
+      String vin,
+      String odometer,
+      long spoken,
+      long typed,
+      String visitOf,
+      String visitLog,
+      List<String> moved) {
+    static final Told NOTHING = new Told("", "", "", 0, 0, "", "", List.of());
+
+    public Told {
+      moved = List.copyOf(moved);
+    }
+
+    /** Whether a phrase was typed: no record of work that was done. */
+    public boolean rehearsed() {
+      return typed > 0;
+    }
+  }
+
   public Facts {
+    found = List.copyOf(found);
     steps = List.copyOf(steps);
     refusals = List.copyOf(refusals);
     misheard = List.copyOf(misheard);
@@ -174,6 +210,8 @@ public record Facts(
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
+        Told.NOTHING,
         List.of());
   }
 }

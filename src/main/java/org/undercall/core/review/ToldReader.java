@@ -1,0 +1,60 @@
+package org.undercall.core.review;
+
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.Set;
+import org.undercall.core.event.Recorded;
+import org.undercall.core.event.SessionEvent;
+import org.undercall.core.term.JobField;
+import org.undercall.core.term.Vin;
+
+/** Reads a log once for what was told of the car, and how. */
+final class ToldReader {
+  private String registration = "";
+  private String vin = "";
+  private String odometer = "";
+  private long spoken;
+  private long typed;
+  private Optional<SessionEvent.VisitBegun> visit = Optional.empty();
+  private final Set<String> moved = new LinkedHashSet<>();
+
+  void read(Recorded decision) {
+    decision
+        .heard()
+        .ifPresent(
+            heard -> {
+              boolean keys = heard.how().equals("typed");
+              typed += keys ? 1 : 0;
+              spoken += keys ? 0 : 1;
+            });
+    decision.events().forEach(this::read);
+  }
+
+  private void read(SessionEvent event) {
+    if (event instanceof SessionEvent.SessionStarted e) {
+      registration = e.registration().orElse("");
+      vin = e.vin().orElse("");
+      odometer = e.odometer().map(km -> km.amount().toPlainString()).orElse("");
+    } else if (event instanceof SessionEvent.VisitBegun e) {
+      visit = Optional.of(e);
+    } else if (event instanceof SessionEvent.JobNoted e) {
+      registration = e.field() == JobField.REGISTRATION ? e.text() : registration;
+      vin = e.field() == JobField.VIN ? Vin.joined(vin, e.text()) : vin;
+      odometer = e.field() == JobField.ODOMETER ? e.text() : odometer;
+    } else if (visit.isPresent() && event instanceof SessionEvent.CheckAnswered e && !e.passed()) {
+      moved.add(e.step().toString());
+    }
+  }
+
+  Facts.Told told() {
+    return new Facts.Told(
+        registration,
+        vin,
+        odometer,
+        spoken,
+        typed,
+        visit.map(SessionEvent.VisitBegun::session).orElse(""),
+        visit.map(SessionEvent.VisitBegun::log).orElse(""),
+        java.util.List.copyOf(moved));
+  }
+}
