@@ -55,6 +55,17 @@ final class OpenSession implements AutoCloseable {
   /** Begins a session in a new folder, which keeps the whole procedure. */
   static OpenSession begin(Path sessions, LoadedProcedure loaded, Job job, OffsetDateTime now)
       throws Fault {
+    return begin(sessions, loaded, job, Optional.empty(), now);
+  }
+
+  /** The same for a session that goes on from another one. */
+  static OpenSession begin(
+      Path sessions,
+      LoadedProcedure loaded,
+      Job job,
+      Optional<SessionEvent.VisitBegun> visit,
+      OffsetDateTime now)
+      throws Fault {
     SessionFolder folder =
         SessionFolder.create(sessions, loaded.wholeName(), loaded.wholeBytes(), now);
     folder.procedureBytes(loaded.sha256());
@@ -69,7 +80,7 @@ final class OpenSession implements AutoCloseable {
             job);
     SessionLogFile log = SessionLogFile.open(folder.log());
     return new OpenSession(
-        folder, log, session, loaded.sha256(), talk -> Decider.begin(session, started, talk));
+        folder, log, session, loaded.sha256(), talk -> Decider.begin(session, started, visit, talk));
   }
 
   /**

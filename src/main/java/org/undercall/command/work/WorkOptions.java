@@ -22,6 +22,7 @@ import org.undercall.port.Fault;
 import org.undercall.port.Time;
 import org.undercall.session.Dialogue;
 import org.undercall.session.OpenSessions;
+import org.undercall.session.Visit;
 import org.undercall.session.Work;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -46,6 +47,14 @@ public final class WorkOptions {
       paramLabel = "SESSION",
       description = "Take up a session: its folder, its name, or \"last\".")
   private String resume;
+
+  @Option(
+      names = "--retorque",
+      paramLabel = "SESSION",
+      description =
+          "Re-torque what a session handed over: its folder, its name, \"last\", or the registration"
+              + " or VIN of a car with one such session.")
+  private String retorque;
 
   @Mixin private SessionsOption sessions;
   @Mixin private JobOptions jobs;
@@ -72,6 +81,13 @@ public final class WorkOptions {
   Chosen choose(PrintWriter out) throws Fault, IOException {
     remindAfter();
     jobs.job();
+    if (retorque != null && (resume != null || procedure != null)) {
+      String other = resume != null ? "--resume" : "a procedure";
+      throw wrong("found --retorque with " + other + ", expected one");
+    }
+    if (retorque != null) {
+      return new Chosen.Visit(retorque, fresh);
+    }
     if (resume != null && (procedure != null || fresh)) {
       throw wrong("found --resume with " + (fresh ? "--new" : "a procedure") + ", expected one");
     }
@@ -108,7 +124,7 @@ public final class WorkOptions {
 
   /** Begins or takes up the session, and says which. */
   Work open(Chosen chosen, PrintWriter out) throws Fault {
-    Work work = begun(chosen);
+    Work work = begun(chosen, out);
     Optional<String> technician = jobs.job().technician();
     Optional<TalkLevel> last =
         work.takenUp() ? Optional.empty() : Optional.of(talk.level(technician));
@@ -136,7 +152,15 @@ public final class WorkOptions {
     return work;
   }
 
-  private Work begun(Chosen chosen) throws Fault {
+  private Work begun(Chosen chosen, PrintWriter out) throws Fault {
+    if (chosen instanceof Chosen.Visit wanted) {
+      boolean typed = spec.name().equals("rehearse");
+      Visit visit = Visit.of(sessions.folder(), wanted.session(), jobs.job(), typed);
+      Dialogue dialogue = new Dialogue(out);
+      dialogue.print("Goes on from session: " + visit.begun().session());
+      visit.notes().forEach(dialogue::print);
+      return Work.on(visit, sessions.folder(), wanted.fresh());
+    }
     if (chosen instanceof Chosen.Session session) {
       return Work.takeUp(session.folder());
     }
