@@ -21,6 +21,7 @@ import org.undercall.core.procedure.Procedure;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Variant;
+import org.undercall.core.review.FollowUp;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.StepReview;
 import org.undercall.core.term.Job;
@@ -78,7 +79,7 @@ public record Visit(
             car.registration(),
             car.vin().map(Vin::text),
             car.odometer());
-    earlier(sessions, begun).ifPresent(notes::add);
+    earlier(first).ifPresent(notes::add);
     Job job =
         new Job(
             given.registration().or(car::registration),
@@ -156,11 +157,7 @@ public record Visit(
   }
 
   private static void requireReal(StoredSession first, boolean rehearsed) throws Fault {
-    boolean typed =
-        first.log().decisions().stream()
-            .flatMap(decision -> decision.heard().stream())
-            .anyMatch(heard -> heard.how().equals("typed"));
-    if (typed && !rehearsed) {
+    if (FollowUps.rehearsed(first) && !rehearsed) {
       throw fault(
           VisitCode.REHEARSED,
           first.folder().name(),
@@ -235,26 +232,14 @@ public record Visit(
     return markings;
   }
 
-  private static Optional<String> earlier(Path sessions, SessionEvent.VisitBegun begun)
-      throws Fault {
+  private static Optional<String> earlier(StoredSession first) {
     List<String> done = new ArrayList<>();
-    for (SessionFolder folder : SessionFolder.all(sessions)) {
-      try {
-        StoredSession stored = StoredSession.read(folder);
-        boolean same =
-            link(stored.log().decisions())
-                .filter(l -> l.session().equals(begun.session()))
-                .isPresent();
-        if (same && stored.log().complete()) {
-          done.add(folder.name());
-        }
-      } catch (Fault e) {
-        continue;
-      }
+    for (FollowUp visit : FollowUps.of(first.folder(), first.log().last())) {
+      done.add(visit.session() + (visit.done() ? "" : ", which does not count"));
     }
     return done.isEmpty()
         ? Optional.empty()
-        : Optional.of("visited before: " + String.join(", ", done));
+        : Optional.of("visited before: " + String.join("; ", done));
   }
 
   private static Fault fault(VisitCode code, String session, String found, String expected) {

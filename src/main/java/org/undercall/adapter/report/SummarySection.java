@@ -34,6 +34,7 @@ final class SummarySection {
     fact(m, "Vehicle", about.vehicle());
     dossier.given().customer().ifPresent(name -> fact(m, "Customer", name));
     JobWords.of(job()).forEach((name, text) -> fact(m, name, text));
+    VisitWords.of(review.head()).forEach(line -> fact(m, line));
     fact(m, "Procedure", about.title() + ", revision " + about.revision() + ", " + about.author());
     fact(m, "Values of the procedure", about.values());
     fact(m, "Began", Labels.dayAndTime(review.head().started()));
@@ -113,7 +114,13 @@ final class SummarySection {
 
   private List<String> handOvers() {
     return review.remarks().handOvers().stream()
-        .map(h -> labels.step(h.event().step()) + " – " + h.event().due())
+        .map(
+            h ->
+                labels.step(h.event().step())
+                    + " – "
+                    + h.event().due()
+                    + VisitWords.since(
+                        dossier.procedure(), h.event().step(), dossier.visits()))
         .collect(Collectors.toList());
   }
 
@@ -123,6 +130,12 @@ final class SummarySection {
       items.forEach(item -> m.leaf("li", item));
       m.closeLine();
     }
+  }
+
+  /** A line such as "Driven since: 50 km". */
+  private static void fact(Markup m, String line) {
+    int colon = line.indexOf(": ");
+    fact(m, line.substring(0, colon), line.substring(colon + 2));
   }
 
   private static void fact(Markup m, String name, String value) {

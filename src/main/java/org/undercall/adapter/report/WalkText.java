@@ -19,6 +19,15 @@ public final class WalkText {
 
   /** The text. */
   public static String of(Walk walk, List<Exchange> exchanges) {
+    return of(walk, exchanges, Optional.empty());
+  }
+
+  /**
+   * The text.
+   *
+   * @param took how long the work took before, in words; empty if nothing is known of it
+   */
+  public static String of(Walk walk, List<Exchange> exchanges, Optional<String> took) {
     Lines lines = new Lines();
     Procedure procedure = walk.procedure();
     lines.add(0, procedure.about().title());
@@ -26,6 +35,7 @@ public final class WalkText {
     lines.add(0, "Revision " + procedure.about().revision() + ", " + procedure.about().author());
     lines.add(0, "Values: " + procedure.about().values());
     addLayOut(lines, LayOut.of(procedure));
+    took.ifPresent(time -> lines.add(0, "Time at work so far: " + time));
     addWalk(lines, walk, exchanges);
     lines.heading("These are the answers of somebody who does just what is asked. Of several head");
     lines.add(0, "markings the last is read out; a measured value is the least that is permitted.");
@@ -40,8 +50,11 @@ public final class WalkText {
   /** What to lay out, a line each: tools first, then what carries, what is used up and new. */
   static List<String> items(LayOut layOut) {
     List<String> items = new ArrayList<>(tools(layOut));
-    items.addAll(supplies(layOut.supplies()));
-    layOut.newParts().forEach(part -> items.add("new: " + part(part)));
+    items.addAll(layOut.supplies().supports());
+    items.addAll(usedUp(layOut.supplies()));
+    layOut
+        .newParts()
+        .forEach(part -> items.add("new: " + part.count() + " × " + what(part)));
     return List.copyOf(items);
   }
 
@@ -72,11 +85,11 @@ public final class WalkText {
     return "to hold the other end: " + with + " (" + String.join(", ", names) + ")";
   }
 
-  /** What carries and what is used up, a line each. */
-  static List<String> supplies(Supplies supplies) {
-    List<String> items = new ArrayList<>(supplies.supports());
-    supplies.usedUp().forEach((name, what) -> items.add(name + ": " + String.join(", ", what)));
-    return List.copyOf(items);
+  /** What is used up, a line each, with what it is for. */
+  static List<String> usedUp(Supplies supplies) {
+    return supplies.usedUp().entrySet().stream()
+        .map(of -> of.getKey() + ": " + String.join(", ", of.getValue()))
+        .toList();
   }
 
   private static String wrench(Tool tool) {
@@ -88,12 +101,12 @@ public final class WalkText {
         + tool.calibrated().map(day -> ", calibrated " + day).orElse("");
   }
 
-  /** How many of what; of several head markings the one that is stamped on the kit decides. */
-  static String part(LayOut.Part part) {
+  /** What a part is; of several head markings the one that is stamped on the kit decides. */
+  static String what(LayOut.Part part) {
     String markings =
         part.markings().isEmpty() ? "" : ", head marking " + String.join(" or ", part.markings());
     String ofNut = part.nutClass().map(of -> ", nut class " + of).orElse("");
-    return part.count() + " × " + part.name() + " " + part.thread() + markings + ofNut;
+    return part.name() + " " + part.thread() + markings + ofNut;
   }
 
   private static void addWalk(Lines lines, Walk walk, List<Exchange> exchanges) {

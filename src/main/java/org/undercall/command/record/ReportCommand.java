@@ -14,6 +14,7 @@ import org.undercall.adapter.report.ReportPdf;
 import org.undercall.adapter.report.Sketch;
 import org.undercall.command.option.SessionOption;
 import org.undercall.port.Fault;
+import org.undercall.session.FollowUps;
 import org.undercall.session.StoredSession;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -54,7 +55,13 @@ public final class ReportCommand implements Callable<Integer> {
     LogContent log = stored.log();
     Dossier.Seal seal =
         new Dossier.Seal(log.last(), log.decisions().size(), log.dropped().isPresent());
-    return new Dossier(stored.review(), stored.procedure(), log.decisions(), seal, options.given());
+    return new Dossier(
+        stored.review(),
+        stored.procedure(),
+        log.decisions(),
+        seal,
+        options.given(),
+        FollowUps.of(folder, log.last()));
   }
 
   private void write(ReportFiles files, Dossier dossier, SessionFolder folder) throws Fault {

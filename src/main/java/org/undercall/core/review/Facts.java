@@ -158,6 +158,7 @@ public record Facts(
    * @param visitOf the session that this one goes on from
    * @param visitLog the sum of that session's log
    * @param moved the steps of a visit at which something had moved
+   * @param again the hand-over steps that tell to tighten something again
    */
   public record Told(
       String registration,
@@ -167,11 +168,13 @@ public record Facts(
       long typed,
       String visitOf,
       String visitLog,
-      List<String> moved) {
-    static final Told NOTHING = new Told("", "", "", 0, 0, "", "", List.of());
+      List<String> moved,
+      List<String> again) {
+    static final Told NOTHING = new Told("", "", "", 0, 0, "", "", List.of(), List.of());
 
     public Told {
       moved = List.copyOf(moved);
+      again = List.copyOf(again);
     }
 
     /** Whether a phrase was typed: no record of work that was done. */

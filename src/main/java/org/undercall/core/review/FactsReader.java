@@ -24,13 +24,14 @@ final class FactsReader {
   private final Map<Facts.Value, String> values = new LinkedHashMap<>();
   private SessionEvent.SessionStarted started = new SessionEvent.SessionStarted("", "", "", "");
   private String called = "";
-  private final ToldReader told = new ToldReader();
+  private final ToldReader told;
   private long lines;
   private long events;
 
   FactsReader(Optional<Walk> walk, Recorded first) {
     this.first = first.at().wall();
     this.course = new Course(walk, first);
+    this.told = new ToldReader(walk);
   }
 
   void read(Recorded decision) {
