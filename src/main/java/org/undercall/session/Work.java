@@ -50,7 +50,12 @@ public final class Work implements AutoCloseable {
    * @throws Fault LOG-027 if the latest one cannot be gone on with; none is begun then
    */
   public static Work on(Path procedure, Path sessions, Job job, boolean fresh) throws Fault {
-    LoadedProcedure loaded = ProcedureFile.load(procedure);
+    return on(ProcedureFile.load(procedure), sessions, job, fresh);
+  }
+
+  /** The same for a procedure that was read. */
+  public static Work on(LoadedProcedure loaded, Path sessions, Job job, boolean fresh)
+      throws Fault {
     List<String> passedOver = new ArrayList<>();
     Optional<SessionFolder> open =
         fresh ? Optional.empty() : latestOpen(sessions, loaded.sha256(), log -> true, passedOver);

@@ -36,6 +36,7 @@ public final class ReviewJson {
     ArrayNode steps = root.putArray("steps");
     review.steps().forEach(step -> StepJson.put(steps.addObject(), step));
     remarks(root, review);
+    BeforeAfterTable.put(root.putArray("beforeAndAfter"), review);
     ArrayNode later = root.putArray("visits");
     visits.forEach(visit -> visit(later.addObject(), visit));
     Review.Totals totals = review.totals();

@@ -83,6 +83,7 @@ public final class ReviewText {
         "Undone, broken off, out of order",
         remarks.changes(),
         n -> time(n.at()) + EventWords.change(n.event()));
+    section("Before and after", BeforeAfterTable.lines(review), line -> line);
     section("Torque wrenches", review.head().tools(), ToolWords::of);
     if (!review.head().tools().isEmpty()) {
       lines.add(1, ToolWords.NOT_NAMED);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.log.EventFields;
 import org.undercall.adapter.log.LogContent;
+import org.undercall.adapter.report.BeforeAfterTable;
 import org.undercall.adapter.report.EventsCsv;
 import org.undercall.adapter.report.FastenersCsv;
 import org.undercall.adapter.report.ReviewJson;
@@ -50,13 +51,15 @@ public final class ReviewCommand implements Callable<Integer> {
       arity = "0..1",
       paramLabel = "TABLE",
       fallbackValue = "FASTENERS",
-      description = "Print CSV instead of text: fasteners (if no table is named) or events.")
+      description = "Print CSV instead of text: fasteners (if no table is named), events, or readings"
+              + " before and after.")
   private Table csv;
 
   /** A table that can be printed as CSV. */
   public enum Table {
     FASTENERS,
-    EVENTS
+    EVENTS,
+    READINGS
   }
 
   /** Made by the command line reader. */
@@ -84,9 +87,11 @@ public final class ReviewCommand implements Callable<Integer> {
   private String text(Review review, StoredSession stored) {
     LogContent log = stored.log();
     if (csv != null) {
-      return csv == Table.EVENTS
-          ? EventsCsv.of(log.decisions(), EventFields::json)
-          : FastenersCsv.of(review);
+      return switch (csv) {
+        case EVENTS -> EventsCsv.of(log.decisions(), EventFields::json);
+        case READINGS -> BeforeAfterTable.csv(review);
+        case FASTENERS -> FastenersCsv.of(review);
+      };
     }
     List<FollowUp> visits = FollowUps.of(stored.folder(), log.last());
     return json

@@ -7,6 +7,9 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.undercall.adapter.log.SessionFolder;
+import org.undercall.adapter.procedure.LoadedProcedure;
+import org.undercall.adapter.procedure.PartsFirst;
+import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.command.desk.Chosen;
 import org.undercall.command.desk.Desk;
 import org.undercall.command.desk.Offer;
@@ -60,6 +63,13 @@ public final class WorkOptions {
   @Mixin private JobOptions jobs;
   @Mixin private TalkOption talk;
 
+  @Option(
+      names = "--parts",
+      description =
+          "Tick off the new parts first, each by \"step completed\"; \"put off waiting for parts\""
+              + " says that it is missing.")
+  private boolean parts;
+
   @Option(names = "--new", description = "Begin a new session even if one is open.")
   private boolean fresh;
 
@@ -81,6 +91,10 @@ public final class WorkOptions {
   Chosen choose(PrintWriter out) throws Fault, IOException {
     remindAfter();
     jobs.job();
+    if (parts && (retorque != null || resume != null)) {
+      throw wrong("found --parts with " + (resume != null ? "--resume" : "--retorque")
+          + ", expected it with a procedure");
+    }
     if (retorque != null && (resume != null || procedure != null)) {
       String other = resume != null ? "--resume" : "a procedure";
       throw wrong("found --retorque with " + other + ", expected one");
@@ -164,9 +178,12 @@ public final class WorkOptions {
     if (chosen instanceof Chosen.Session session) {
       return Work.takeUp(session.folder());
     }
-    return chosen instanceof Chosen.Fresh begin
-        ? Work.on(begin.file(), sessions.folder(), jobs.job(), true)
-        : Work.on(((Chosen.Procedure) chosen).file(), sessions.folder(), jobs.job(), false);
+    boolean begin = chosen instanceof Chosen.Fresh;
+    Path file =
+        chosen instanceof Chosen.Fresh named ? named.file() : ((Chosen.Procedure) chosen).file();
+    LoadedProcedure loaded = ProcedureFile.load(file);
+    LoadedProcedure used = parts ? PartsFirst.of(loaded) : loaded;
+    return Work.on(used, sessions.folder(), jobs.job(), begin);
   }
 
   /** Keeps how much was said last, for the technician who worked then. */
