@@ -82,7 +82,9 @@ class ShowCommandTest {
     assertEquals(0, run(PROCEDURE, "--fetch", file.toString(), "--sessions", folder.toString()));
     String page = Files.readString(file);
     assertTrue(page.contains("size: A4;"), page);
-    assertTrue(page.contains("<td>2</td><td>bush bolt <span class=\"whole\">M12x1.5</span>, head marking"));
+    assertTrue(
+        page.contains(
+            "<td>2</td><td>bush bolt <span class=\"whole\">M12x1.5</span>, head marking"));
     assertTrue(page.contains("Missing"));
     assertFalse(page.contains("Time at work"), "nothing is known of the time");
   }
