@@ -80,7 +80,11 @@ final class OpenSession implements AutoCloseable {
             job);
     SessionLogFile log = SessionLogFile.open(folder.log());
     return new OpenSession(
-        folder, log, session, loaded.sha256(), talk -> Decider.begin(session, started, visit, talk));
+        folder,
+        log,
+        session,
+        loaded.sha256(),
+        talk -> Decider.begin(session, started, visit, talk));
   }
 
   /**

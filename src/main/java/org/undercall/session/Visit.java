@@ -74,11 +74,7 @@ public record Visit(
     }
     SessionEvent.VisitBegun begun =
         new SessionEvent.VisitBegun(
-            name,
-            first.log().last(),
-            car.registration(),
-            car.vin().map(Vin::text),
-            car.odometer());
+            name, first.log().last(), car.registration(), car.vin().map(Vin::text), car.odometer());
     earlier(first).ifPresent(notes::add);
     Job job =
         new Job(
@@ -87,8 +83,7 @@ public record Visit(
             given.odometer(),
             given.number(),
             given.technician());
-    return new Visit(
-        RetorqueFile.of(first.kept(), places, markings(review)), job, begun, notes);
+    return new Visit(RetorqueFile.of(first.kept(), places, markings(review)), job, begun, notes);
   }
 
   /** Whether a log is that of a visit to the same session. */
@@ -132,7 +127,8 @@ public record Visit(
       }
       if (ofCar.size() > 1) {
         String all = String.join(", ", ofCar.stream().map(SessionFolder::name).toList());
-        throw fault(VisitCode.SEVERAL, named, ofCar.size() + " sessions: " + all, "one by its name");
+        throw fault(
+            VisitCode.SEVERAL, named, ofCar.size() + " sessions: " + all, "one by its name");
       }
       return ofCar.get(0);
     }

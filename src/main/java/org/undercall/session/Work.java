@@ -77,7 +77,10 @@ public final class Work implements AutoCloseable {
         fresh
             ? Optional.empty()
             : latestOpen(
-                sessions, visit.procedure().sha256(), log -> visit.isOf(log.decisions()), passedOver);
+                sessions,
+                visit.procedure().sha256(),
+                log -> visit.isOf(log.decisions()),
+                passedOver);
     if (open.isPresent()) {
       return new Work(takenUp(open.get(), visit.procedure()), true, passedOver);
     }

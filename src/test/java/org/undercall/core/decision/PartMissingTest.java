@@ -70,7 +70,6 @@ class PartMissingTest {
   void notComplete() {
     Bay bay = missing();
     bay.after("put off for later", "step completed", "end of work", "that is correct");
-    assertTrue(
-        bay.recorded(SessionEvent.SessionEnded.class).stream().noneMatch(e -> e.complete()));
+    assertTrue(bay.recorded(SessionEvent.SessionEnded.class).stream().noneMatch(e -> e.complete()));
   }
 }

@@ -50,16 +50,14 @@ class VisitTalkTest {
     seq++;
     said = decision.reply().text();
     Moment at = new Moment(START.plusSeconds(seq), 1000 * seq);
-    session =
-        session.after(new Recorded(seq, at, Optional.empty(), decision.events(), said));
+    session = session.after(new Recorded(seq, at, Optional.empty(), decision.events(), said));
   }
 
   private String say(String phrase) {
     take(
         Decider.decide(
             session,
-            Interpreter.interpret(
-                RecognisedPhrase.typed(phrase), Decider.heard(session), 0),
+            Interpreter.interpret(RecognisedPhrase.typed(phrase), Decider.heard(session), 0),
             new Moment(START.plusSeconds(seq + 1), 1000 * (seq + 1))));
     return said;
   }

@@ -45,10 +45,8 @@ class AgainTest {
   @DisplayName("is what the item comes after, or names, where it names no wheel")
   void others() throws Exception {
     Procedure procedure = procedure("front-control-arms");
-    assertEquals(
-        List.of("rear-bush"), ids(procedure, item("Check the torque again", "rear-bush")));
-    assertEquals(
-        List.of("joint-nut"), ids(procedure, item("Retighten the ball joint nut")));
+    assertEquals(List.of("rear-bush"), ids(procedure, item("Check the torque again", "rear-bush")));
+    assertEquals(List.of("joint-nut"), ids(procedure, item("Retighten the ball joint nut")));
   }
 
   @Test

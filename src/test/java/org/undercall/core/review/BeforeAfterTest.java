@@ -77,7 +77,8 @@ class BeforeAfterTest {
     assertEquals("camber", left.name());
     assertEquals(Optional.of(new BigDecimal("-1.0")), left.change());
     assertEquals(Optional.of(true), left.within());
-    BeforeAfter right = pairs.stream().filter(p -> p.side() == Side.RIGHT).findFirst().orElseThrow();
+    BeforeAfter right =
+        pairs.stream().filter(p -> p.side() == Side.RIGHT).findFirst().orElseThrow();
     assertEquals(Optional.of(false), right.within());
   }
 
