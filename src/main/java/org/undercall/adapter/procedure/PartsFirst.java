@@ -73,7 +73,14 @@ public final class PartsFirst {
         part.markings().isEmpty() ? "" : ", head marking " + String.join(" or ", part.markings());
     String ofNut = part.nutClass().map(of -> ", nut class " + of).orElse("");
     String title =
-        "Part there, new: " + part.name() + ", " + part.count() + ", " + part.thread() + markings + ofNut;
+        "Part there, new: "
+            + part.name()
+            + ", "
+            + part.count()
+            + ", "
+            + part.thread()
+            + markings
+            + ofNut;
     return LocatedJson.NODES
         .objectNode()
         .put("id", id)

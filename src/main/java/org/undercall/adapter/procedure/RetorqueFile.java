@@ -67,8 +67,7 @@ public final class RetorqueFile {
       throws Fault {
     String name = String.valueOf(kept.file().getFileName());
     Faults faults = new Faults(name);
-    JsonNode root =
-        LocatedJson.read(name, FileText.of(kept.wholeBytes(), faults).text(), faults);
+    JsonNode root = LocatedJson.read(name, FileText.of(kept.wholeBytes(), faults).text(), faults);
     ObjectNode visit = LocatedJson.NODES.objectNode();
     for (String field : HEAD) {
       if (root.has(field)) {

@@ -26,9 +26,7 @@ public final class FetchSheet {
         m, title, "What to fetch before the work", letter ? "letter" : "A4", "what to fetch");
     m.open("body").open("main");
     m.leaf("h1", title);
-    m.leaf(
-        "p",
-        procedure.about().vehicle() + ". Revision " + procedure.about().revision() + ".");
+    m.leaf("p", procedure.about().vehicle() + ". Revision " + procedure.about().revision() + ".");
     m.open("p", "class", "warning")
         .leaf("strong", "Values: " + procedure.about().values())
         .closeLine();

@@ -119,8 +119,7 @@ final class SummarySection {
                 labels.step(h.event().step())
                     + " – "
                     + h.event().due()
-                    + VisitWords.since(
-                        dossier.procedure(), h.event().step(), dossier.visits()))
+                    + VisitWords.since(dossier.procedure(), h.event().step(), dossier.visits()))
         .collect(Collectors.toList());
   }
 

@@ -46,7 +46,9 @@ final class VisitWords {
    */
   static String since(Procedure procedure, StepRef item, List<FollowUp> visits) {
     boolean again =
-        Again.items(procedure).stream().map(Step.HandOver::head).anyMatch(h -> h.id().equals(item.id()));
+        Again.items(procedure).stream()
+            .map(Step.HandOver::head)
+            .anyMatch(h -> h.id().equals(item.id()));
     return again && !visits.isEmpty()
         ? visits.stream().map(VisitWords::since).collect(Collectors.joining("; ", "; ", ""))
         : "";

@@ -52,9 +52,7 @@ public final class WalkText {
     List<String> items = new ArrayList<>(tools(layOut));
     items.addAll(layOut.supplies().supports());
     items.addAll(usedUp(layOut.supplies()));
-    layOut
-        .newParts()
-        .forEach(part -> items.add("new: " + part.count() + " × " + what(part)));
+    layOut.newParts().forEach(part -> items.add("new: " + part.count() + " × " + what(part)));
     return List.copyOf(items);
   }
 

@@ -22,8 +22,7 @@ final class FleetOptions {
 
   /** The time to be written into a new index. */
   static String now() {
-    return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(
-        Time.ofMachine().now().wall().withNano(0));
+    return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(Time.ofMachine().now().wall().withNano(0));
   }
 
   /** Opens the index; what went other than usual is printed. */

@@ -100,8 +100,7 @@ final class OfCar {
   }
 
   private static boolean counts(IndexRow visit) {
-    return visit.facts().work().state().equals(Facts.COMPLETE)
-        && !visit.facts().told().rehearsed();
+    return visit.facts().work().state().equals(Facts.COMPLETE) && !visit.facts().told().rehearsed();
   }
 
   private static Optional<Object> some(String text) {
@@ -116,7 +115,8 @@ final class OfCar {
       String session = grid.text(i, "session");
       if (!session.equals(before)) {
         String km = grid.text(i, "odometer");
-        String began = (grid.text(i, "started").replace('T', ' ') + " ".repeat(16)).substring(0, 16);
+        String began =
+            (grid.text(i, "started").replace('T', ' ') + " ".repeat(16)).substring(0, 16);
         String at = km.isEmpty() ? "" : "  " + km + " km";
         lines.add(began + "  " + grid.text(i, "state") + at + "  " + session, "  ");
         before = session;

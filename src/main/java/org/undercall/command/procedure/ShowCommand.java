@@ -92,7 +92,6 @@ public final class ShowCommand implements Callable<Integer> {
   }
 
   private Optional<SheetFile> file(String option, Path named) {
-    return Optional.ofNullable(named)
-        .map(path -> SheetFile.of(option, path, spec.commandLine()));
+    return Optional.ofNullable(named).map(path -> SheetFile.of(option, path, spec.commandLine()));
   }
 }

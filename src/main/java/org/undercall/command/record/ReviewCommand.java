@@ -51,7 +51,8 @@ public final class ReviewCommand implements Callable<Integer> {
       arity = "0..1",
       paramLabel = "TABLE",
       fallbackValue = "FASTENERS",
-      description = "Print CSV instead of text: fasteners (if no table is named), events, or readings"
+      description =
+          "Print CSV instead of text: fasteners (if no table is named), events, or readings"
               + " before and after.")
   private Table csv;
 
@@ -94,8 +95,6 @@ public final class ReviewCommand implements Callable<Integer> {
       };
     }
     List<FollowUp> visits = FollowUps.of(stored.folder(), log.last());
-    return json
-        ? ReviewJson.of(review, visits)
-        : ReviewText.of(review, stored.procedure(), visits);
+    return json ? ReviewJson.of(review, visits) : ReviewText.of(review, stored.procedure(), visits);
   }
 }

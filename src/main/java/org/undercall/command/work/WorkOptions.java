@@ -92,8 +92,10 @@ public final class WorkOptions {
     remindAfter();
     jobs.job();
     if (parts && (retorque != null || resume != null)) {
-      throw wrong("found --parts with " + (resume != null ? "--resume" : "--retorque")
-          + ", expected it with a procedure");
+      throw wrong(
+          "found --parts with "
+              + (resume != null ? "--resume" : "--retorque")
+              + ", expected it with a procedure");
     }
     if (retorque != null && (resume != null || procedure != null)) {
       String other = resume != null ? "--resume" : "a procedure";

@@ -41,8 +41,7 @@ public record Account(
   }
 
   Account visits(SessionEvent.VisitBegun before) {
-    return new Account(
-        vin, technician, this.before, next, closers, failed, Optional.of(before));
+    return new Account(vin, technician, this.before, next, closers, failed, Optional.of(before));
   }
 
   Account withVin(String told) {

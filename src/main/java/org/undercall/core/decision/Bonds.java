@@ -42,8 +42,12 @@ final class Bonds {
         .filter(i -> !closed(i))
         .filter(
             i ->
-                session.progress().states().get(i).reason().equals(
-                    Optional.of(PutOffReason.WAITING_FOR_PARTS)))
+                session
+                    .progress()
+                    .states()
+                    .get(i)
+                    .reason()
+                    .equals(Optional.of(PutOffReason.WAITING_FOR_PARTS)))
         .map(places::get)
         .toList();
   }

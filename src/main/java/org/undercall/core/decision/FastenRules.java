@@ -51,8 +51,7 @@ final class FastenRules {
     List<Walk.Place> missing = new Bonds(session).partsMissing(session.progress().at());
     return missing.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            StepRules.refuse(session, Missing.NEW_HARDWARE, Refuse.partMissing(missing)));
+        : Optional.of(StepRules.refuse(session, Missing.NEW_HARDWARE, Refuse.partMissing(missing)));
   }
 
   /** The fastener is loose again: the tightening starts anew, with new hardware if need be. */

@@ -71,8 +71,7 @@ final class JobRules {
         .account()
         .visit()
         .filter(visit -> pending.field() == JobField.ODOMETER)
-        .flatMap(
-            visit -> JobTalk.lower(visit.odometer(), new BigDecimal(pending.text())))
+        .flatMap(visit -> JobTalk.lower(visit.odometer(), new BigDecimal(pending.text())))
         .orElse(Reply.SILENCE);
   }
 

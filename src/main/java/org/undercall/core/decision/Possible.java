@@ -37,8 +37,7 @@ record Possible(Session session) {
 
   /** The session has just begun. */
   Optional<String> justBegun() {
-    boolean first =
-        session.account().visit().isEmpty() && session.stopwatch().last().isEmpty();
+    boolean first = session.account().visit().isEmpty() && session.stopwatch().last().isEmpty();
     return when(first, "the first line, once");
   }
 

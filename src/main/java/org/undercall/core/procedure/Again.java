@@ -64,9 +64,7 @@ public final class Again {
   }
 
   private static boolean checksTorqueOf(String part) {
-    return AGAIN.matcher(part).find()
-        && TIGHTNESS.matcher(part).find()
-        && !NO.matcher(part).find();
+    return AGAIN.matcher(part).find() && TIGHTNESS.matcher(part).find() && !NO.matcher(part).find();
   }
 
   private static List<String> parts(String words) {

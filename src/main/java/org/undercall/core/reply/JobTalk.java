@@ -23,9 +23,7 @@ public final class JobTalk {
         before
             .map(km -> begun.and(Reply.of("Odometer then: " + digits(km) + " kilometres.")))
             .orElse(begun);
-    return now.flatMap(km -> lower(before, km.amount()))
-        .map(then::and)
-        .orElse(then);
+    return now.flatMap(km -> lower(before, km.amount())).map(then::and).orElse(then);
   }
 
   /** The odometer stands lower than it did at the work before; empty if it does not. */

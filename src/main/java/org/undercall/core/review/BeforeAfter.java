@@ -73,9 +73,7 @@ public record BeforeAfter(
 
   private static Optional<Measure> last(StepReview step) {
     List<Review.Timed<SessionEvent.Measured>> all = step.work().measured();
-    return all.isEmpty()
-        ? Optional.empty()
-        : Optional.of(all.get(all.size() - 1).event().value());
+    return all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1).event().value());
   }
 
   /** How much more it is after than before, less than zero if it is less; empty without both. */
