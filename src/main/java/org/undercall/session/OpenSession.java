@@ -55,7 +55,12 @@ final class OpenSession implements AutoCloseable {
 
   /** Begins a session in a new folder, which keeps the whole procedure. */
   static OpenSession begin(
-      Path sessions, LoadedProcedure loaded, Job job, Occasion occasion, OffsetDateTime now)
+      Path sessions,
+      LoadedProcedure loaded,
+      Job job,
+      Occasion occasion,
+      Optional<SessionEvent.VisitBegun> visit,
+      OffsetDateTime now)
       throws Fault {
     SessionFolder folder =
         SessionFolder.create(sessions, loaded.wholeName(), loaded.wholeBytes(), now);
@@ -72,7 +77,11 @@ final class OpenSession implements AutoCloseable {
             .with(occasion);
     SessionLogFile log = SessionLogFile.open(folder.log());
     return new OpenSession(
-        folder, log, session, loaded.sha256(), talk -> Decider.begin(session, started, talk));
+        folder,
+        log,
+        session,
+        loaded.sha256(),
+        talk -> Decider.begin(session, started, visit, talk));
   }
 
   /**

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.undercall.adapter.log.LogCode;
 import org.undercall.adapter.log.LogContent;
 import org.undercall.adapter.log.SessionFolder;
@@ -54,15 +55,50 @@ public final class Work implements AutoCloseable {
    */
   public static Work on(Path procedure, Path sessions, Job job, Occasion occasion, boolean fresh)
       throws Fault {
-    LoadedProcedure loaded = ProcedureFile.load(procedure);
+    return on(ProcedureFile.load(procedure), sessions, job, occasion, fresh);
+  }
+
+  /** The same for a procedure that was read. */
+  public static Work on(
+      LoadedProcedure loaded, Path sessions, Job job, Occasion occasion, boolean fresh)
+      throws Fault {
     List<String> passedOver = new ArrayList<>();
     Optional<SessionFolder> open =
-        fresh ? Optional.empty() : latestOpen(sessions, loaded.sha256(), occasion, passedOver);
+        fresh
+            ? Optional.empty()
+            : latestOpen(sessions, loaded.sha256(), occasion, log -> true, passedOver);
     if (open.isPresent()) {
       return new Work(takenUp(open.get(), loaded), true, passedOver);
     }
     OffsetDateTime now = Time.ofMachine().now().wall();
-    return new Work(OpenSession.begin(sessions, loaded, job, occasion, now), false, passedOver);
+    return new Work(OpenSession.begin(sessions, loaded, job, occasion, Optional.empty(), now), false, passedOver);
+  }
+
+  /**
+   * Takes up the latest visit to the same session that is not complete, or begins one.
+   *
+   * @param fresh whether to begin a new one in any case
+   */
+  public static Work on(Visit visit, Path sessions, Occasion occasion, boolean fresh)
+      throws Fault {
+    List<String> passedOver = new ArrayList<>();
+    Optional<SessionFolder> open =
+        fresh
+            ? Optional.empty()
+            : latestOpen(
+                sessions,
+                visit.procedure().sha256(),
+                occasion,
+                log -> visit.isOf(log.decisions()),
+                passedOver);
+    if (open.isPresent()) {
+      return new Work(takenUp(open.get(), visit.procedure()), true, passedOver);
+    }
+    OffsetDateTime now = Time.ofMachine().now().wall();
+    OpenSession begun =
+        OpenSession.begin(
+            sessions, visit.procedure(), visit.job(), occasion, Optional.of(visit.begun()), now);
+    return new Work(begun, false, passedOver);
   }
 
   /** Nothing is begun beside a session that should go on but cannot, unless that is asked for. */
@@ -114,13 +150,19 @@ public final class Work implements AutoCloseable {
   }
 
   private static Optional<SessionFolder> latestOpen(
-      Path sessions, String sha256, Occasion occasion, List<String> passedOver) throws Fault {
+      Path sessions,
+      String sha256,
+      Occasion occasion,
+      Predicate<LogContent> wanted,
+      List<String> passedOver)
+      throws Fault {
     for (SessionFolder folder : SessionFolder.all(sessions)) {
       try {
         LogContent log = SessionLogFile.read(folder.log());
         if (log.started().sha256().equals(sha256)
             && !log.complete()
-            && Origin.of(log.decisions()).occasion() == occasion) {
+            && Origin.of(log.decisions()).occasion() == occasion
+            && wanted.test(log)) {
           return Optional.of(folder);
         }
       } catch (Fault e) {

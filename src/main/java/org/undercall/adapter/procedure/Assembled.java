@@ -66,6 +66,11 @@ public record Assembled(List<Part> parts, String text, boolean made) {
                 whole.set(field.getKey(), field.getValue());
               }
             });
+    return written(whole);
+  }
+
+  /** A procedure as text, as it is written by the program. */
+  static String written(JsonNode whole) {
     DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
     Separators separators =
         Separators.createDefaultInstance()

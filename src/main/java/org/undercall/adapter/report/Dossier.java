@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.procedure.Procedure;
+import org.undercall.core.review.FollowUp;
 import org.undercall.core.review.Review;
 
 /**
@@ -15,9 +16,15 @@ import org.undercall.core.review.Review;
  * @param decisions every decision, in order
  * @param seal what names the log
  * @param given what only the asker of the report knows
+ * @param visits the sessions that went on from it
  */
 public record Dossier(
-    Review review, Procedure procedure, List<Recorded> decisions, Seal seal, Given given) {
+    Review review,
+    Procedure procedure,
+    List<Recorded> decisions,
+    Seal seal,
+    Given given,
+    List<FollowUp> visits) {
 
   /**
    * What names the log: change a line, and the sums are others.
@@ -64,6 +71,13 @@ public record Dossier(
     Objects.requireNonNull(seal, "seal");
     Objects.requireNonNull(given, "given");
     decisions = List.copyOf(decisions);
+    visits = List.copyOf(visits);
+  }
+
+  /** Of a session that none went on from. */
+  public Dossier(
+      Review review, Procedure procedure, List<Recorded> decisions, Seal seal, Given given) {
+    this(review, procedure, decisions, seal, given, List.of());
   }
 
   /** The number of a step in the walk, from 1; 0 if it does not have it. */

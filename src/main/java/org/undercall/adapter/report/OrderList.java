@@ -27,7 +27,10 @@ final class OrderList {
     }
     for (StepReview step : review.open()) {
       if (step.work().putOff().contains(PutOffReason.WAITING_FOR_PARTS)) {
-        lines.add(ReviewWords.step(step.place().ref()) + ": waiting for parts");
+        lines.add(
+            ReviewWords.step(step.place().ref())
+                + ": waiting for parts, "
+                + step.place().step().head().title());
       }
     }
     return List.copyOf(lines);

@@ -31,6 +31,7 @@ public final class ReportPage {
     new SummarySection(dossier).add(m);
     StepSections.troubles(m, dossier);
     new FastenerTable(dossier).add(m);
+    BeforeAfterTable.add(m, dossier.review());
     TorquePicture.add(m, dossier);
     StepSections steps = new StepSections(dossier);
     steps.timeline(m);

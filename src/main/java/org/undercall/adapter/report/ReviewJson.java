@@ -7,8 +7,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.review.Due;
+import org.undercall.core.review.FollowUp;
 import org.undercall.core.review.Haste;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.Span;
@@ -27,12 +29,20 @@ public final class ReviewJson {
 
   /** The whole review as one object, indented, ended with a line feed. */
   public static String of(Review review) {
+    return of(review, List.of());
+  }
+
+  /** The same of a session that visits went on from. */
+  public static String of(Review review, List<FollowUp> visits) {
     ObjectNode root = MAPPER.createObjectNode();
     worth(root, review);
     head(root, review.head());
     ArrayNode steps = root.putArray("steps");
     review.steps().forEach(step -> StepJson.put(steps.addObject(), step));
     remarks(root, review);
+    BeforeAfterTable.put(root.putArray("beforeAndAfter"), review);
+    ArrayNode later = root.putArray("visits");
+    visits.forEach(visit -> visit(later.addObject(), visit));
     Review.Totals totals = review.totals();
     ObjectNode times = root.putObject("totals");
     span(times, "elapsed", totals.elapsed());
@@ -62,6 +72,15 @@ public final class ReviewJson {
         .put("pressed", review.origin().pressed());
   }
 
+  private static void visit(ObjectNode node, FollowUp visit) {
+    node.put("session", visit.session()).put("began", time(visit.began()));
+    node.put("done", visit.done()).put("rehearsed", visit.rehearsed());
+    node.put("sameLog", visit.sameLog());
+    visit.odometer().ifPresent(km -> node.put("odometer", km.toString()));
+    ArrayNode moved = node.putArray("moved");
+    visit.moved().forEach(step -> moved.add(step.toString()));
+  }
+
   private static void head(ObjectNode root, Review.Head head) {
     root.put("title", head.about().title());
     root.put("revision", head.about().revision());
@@ -75,6 +94,13 @@ public final class ReviewJson {
     head.job().registration().ifPresent(text -> job.put("registration", text));
     head.job().vin().ifPresent(vin -> job.put("vin", vin.text()));
     head.job().odometer().ifPresent(km -> job.put("odometer", km.toString()));
+    head.visit()
+        .ifPresent(
+            visit -> {
+              ObjectNode before = root.putObject("goesOnFrom");
+              before.put("session", visit.session()).put("log", visit.log());
+              visit.odometer().ifPresent(km -> before.put("odometer", km.toString()));
+            });
     head.job().number().ifPresent(text -> job.put("number", text));
     head.job().technician().ifPresent(text -> job.put("technician", text));
     ArrayNode tools = root.putArray("tools");

@@ -6,9 +6,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import org.undercall.core.procedure.Procedure;
+import org.undercall.core.review.FollowUp;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.StepReview;
 import org.undercall.core.term.Finding;
+import org.undercall.core.term.StepRef;
 
 /** A review as plain text of at most 80 columns. */
 public final class ReviewText {
@@ -17,19 +20,33 @@ public final class ReviewText {
       DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss xxx", Locale.ROOT);
 
   private final Review review;
+  private final Function<StepRef, String> since;
   private final Lines lines = new Lines();
 
-  private ReviewText(Review review) {
+  private ReviewText(Review review, Function<StepRef, String> since) {
     this.review = review;
+    this.since = since;
   }
 
   /** The whole text, each line ended with a line feed. */
   public static String of(Review review) {
-    ReviewText text = new ReviewText(review);
+    return of(new ReviewText(review, item -> ""));
+  }
+
+  /**
+   * The same of a session that visits went on from.
+   *
+   * @param procedure what it was done with
+   */
+  public static String of(Review review, Procedure procedure, List<FollowUp> visits) {
+    return of(new ReviewText(review, item -> VisitWords.since(procedure, item, visits)));
+  }
+
+  private static String of(ReviewText text) {
     text.head();
     text.section(
         "What went wrong",
-        review.remarks().troubles(),
+        text.review.remarks().troubles(),
         n -> time(n.at()) + EventWords.trouble(n.event()) + clip(n.clip()));
     text.steps();
     text.remarks();
@@ -44,6 +61,7 @@ public final class ReviewText {
     lines.add(0, about.title() + ", revision " + about.revision());
     lines.add(0, "Vehicle: " + about.vehicle());
     JobWords.of(review.head().job()).forEach((name, text) -> lines.add(0, name + ": " + text));
+    VisitWords.of(review.head()).forEach(line -> lines.add(0, line));
     lines.add(0, "Values of the procedure: " + about.values());
     lines.add(0, ReviewWords.CALLED_NOT_MEASURED);
     lines.add(0, "Began " + DAY_AND_TIME.format(review.head().started()));
@@ -67,6 +85,7 @@ public final class ReviewText {
         "Undone, broken off, out of order",
         remarks.changes(),
         n -> time(n.at()) + EventWords.change(n.event()));
+    section("Before and after", BeforeAfterTable.lines(review), line -> line);
     section("Torque wrenches", review.head().tools(), ToolWords::of);
     if (!review.head().tools().isEmpty()) {
       lines.add(1, ToolWords.NOT_NAMED);
@@ -86,7 +105,12 @@ public final class ReviewText {
     section(
         "Handed over, still to be done",
         review.due(),
-        d -> time(d.at()) + ReviewWords.step(d.step()) + ": " + RecordWords.due(d, review));
+        d ->
+            time(d.at())
+                + ReviewWords.step(d.step())
+                + ": "
+                + RecordWords.due(d, review)
+                + since.apply(d.step()));
     section("Timers", remarks.timers(), t -> time(t.at()) + TimerWords.of(t.event()));
     section(
         "Open",

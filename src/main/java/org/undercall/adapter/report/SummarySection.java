@@ -66,6 +66,10 @@ final class SummarySection {
         "Procedure", about.title() + ", revision " + about.revision() + ", " + about.author());
     dossier.given().customer().ifPresent(name -> facts.put("Customer", name));
     facts.putAll(JobWords.of(job()));
+    for (String line : VisitWords.of(review.head())) {
+      int colon = line.indexOf(": ");
+      facts.put(line.substring(0, colon), line.substring(colon + 2));
+    }
     facts.put("Began", Labels.dayAndTime(review.head().started()));
     facts.put("Last entry", Labels.dayAndTime(review.head().last()));
     facts.put("How long", times());
@@ -173,7 +177,12 @@ final class SummarySection {
 
   private List<String> handOvers() {
     return review.due().stream()
-        .map(d -> labels.step(d.step()) + " – " + RecordWords.due(d, review))
+        .map(
+            d ->
+                labels.step(d.step())
+                    + " – "
+                    + RecordWords.due(d, review)
+                    + VisitWords.since(dossier.procedure(), d.step(), dossier.visits()))
         .toList();
   }
 

@@ -12,6 +12,14 @@ public sealed interface Chosen {
   /** A procedure file, for a new session. */
   record Fresh(Path file) implements Chosen {}
 
+  /**
+   * A visit to re-torque what a session tightened.
+   *
+   * @param session that session, as it was named
+   * @param fresh whether a new visit begins even if one is open
+   */
+  record Visit(String session, boolean fresh) implements Chosen {}
+
   /** A session to take up. */
   record Session(SessionFolder folder) implements Chosen {}
 }

@@ -20,12 +20,15 @@ final class FleetOptions {
   @Option(names = "--json", description = "Print JSON instead of text.")
   boolean json;
 
+  /** The time to be written into a new index. */
+  static String now() {
+    return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(Time.ofMachine().now().wall().withNano(0));
+  }
+
   /** Opens the index; what went other than usual is printed. */
   Fleet open(PrintWriter err) throws Fault {
-    String now =
-        DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(Time.ofMachine().now().wall().withNano(0));
     Path folder = sessions.folder();
-    Fleet fleet = Fleet.open(folder, !noIndex, now, new SessionExaminer(folder));
+    Fleet fleet = Fleet.open(folder, !noIndex, now(), new SessionExaminer(folder));
     fleet.notices().forEach(err::println);
     err.flush();
     return fleet;

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.fleet.Fleet;
 import org.undercall.port.Fault;
+import org.undercall.text.Shown;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -60,6 +61,14 @@ public final class SessionsCommand implements Callable<Integer> {
   @Option(names = "--due", description = "Only with items put off, not tightened or handed over.")
   private boolean due;
 
+  @Option(
+      names = "--car",
+      paramLabel = "ID",
+      description =
+          "What is open of the car with this registration or VIN: due, put off, found, missing; with"
+              + " what was done since.")
+  private String car;
+
   /** Made by the command line reader. */
   public SessionsCommand() {}
 
@@ -71,7 +80,7 @@ public final class SessionsCommand implements Callable<Integer> {
     }
     PrintWriter out = spec.commandLine().getOut();
     try (Fleet fleet = options.open(spec.commandLine().getErr())) {
-      Grid grid = list(fleet);
+      Grid grid = car == null ? list(fleet) : OfCar.of(fleet, car);
       if (options.json) {
         Map<String, Object> root = new LinkedHashMap<>();
         root.put("indexMade", fleet.made());
@@ -107,7 +116,12 @@ public final class SessionsCommand implements Callable<Integer> {
         && (!due || one.due().isPresent());
   }
 
-  private static String text(Grid grid, Fleet fleet) throws Fault {
+  private String text(Grid grid, Fleet fleet) throws Fault {
+    if (car != null) {
+      return grid.size() == 0
+          ? "No session names the car " + Shown.plain(car) + ".\n"
+          : OfCar.text(grid);
+    }
     Lines lines = new Lines();
     for (int i = 0; i < grid.size(); i++) {
       String began = grid.text(i, "started").replace('T', ' ') + " ".repeat(16);

@@ -22,10 +22,15 @@ public final class SheetFile {
 
   /** The file {@code --sheet} names; wrong usage if it ends neither in .html nor in .pdf. */
   public static SheetFile of(Path path, CommandLine line) {
+    return of("--sheet", path, line);
+  }
+
+  /** The file that an option names; wrong usage if it ends neither in .html nor in .pdf. */
+  public static SheetFile of(String option, Path path, CommandLine line) {
     SheetFile file = new SheetFile(path);
     if (!file.ending().equals("html") && !file.ending().equals("pdf")) {
       throw new ParameterException(
-          line, "--sheet: found \"" + path + "\", expected a name that ends in .html or .pdf");
+          line, option + ": found \"" + path + "\", expected a name that ends in .html or .pdf");
     }
     return file;
   }

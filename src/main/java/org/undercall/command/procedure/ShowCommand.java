@@ -6,13 +6,17 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.procedure.LoadedProcedure;
 import org.undercall.adapter.procedure.ProcedureFile;
+import org.undercall.adapter.report.FetchSheet;
 import org.undercall.adapter.report.JobSheet;
 import org.undercall.adapter.report.WalkText;
+import org.undercall.command.fleet.LearnedTime;
+import org.undercall.command.option.SessionsOption;
 import org.undercall.command.option.SheetFile;
 import org.undercall.core.decision.WalkThrough;
 import org.undercall.core.procedure.Walk;
 import org.undercall.port.Fault;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -23,7 +27,8 @@ import picocli.CommandLine.Spec;
     name = "show",
     description = {
       "Print what to lay out for a procedure, and its walk as the technician will hear it.",
-      "With --sheet also a sheet of paper to fill in by hand, as HTML or PDF."
+      "With --sheet also a sheet of paper to fill in by hand, as HTML or PDF; with --fetch one for"
+          + " the wall of what to fetch."
     },
     mixinStandardHelpOptions = true,
     exitCodeList = "0:shown")
@@ -46,6 +51,14 @@ public final class ShowCommand implements Callable<Integer> {
   private Path sheet;
 
   @Option(
+      names = "--fetch",
+      paramLabel = "FILE",
+      description = "Write what to fetch, one page for the wall, to a .html or .pdf file.")
+  private Path fetch;
+
+  @Mixin private SessionsOption sessions;
+
+  @Option(
       names = "--paper",
       paramLabel = "SIZE",
       defaultValue = "a4",
@@ -58,17 +71,27 @@ public final class ShowCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Fault {
     PrintWriter out = spec.commandLine().getOut();
-    Optional<SheetFile> wanted =
-        Optional.ofNullable(sheet).map(path -> SheetFile.of(path, spec.commandLine()));
+    Optional<SheetFile> wanted = file("--sheet", sheet);
+    Optional<SheetFile> wall = file("--fetch", fetch);
     LoadedProcedure loaded = ProcedureFile.load(file);
     Walk walk = Walk.of(loaded.procedure());
-    out.print(WalkText.of(walk, WalkThrough.of(walk)));
+    Optional<String> took =
+        LearnedTime.of(sessions.folder(), loaded.sha256()).map(LearnedTime::words);
+    out.print(WalkText.of(walk, WalkThrough.of(walk), took));
     out.print(PartsText.of(loaded.assembled().parts()));
     if (wanted.isPresent()) {
       wanted.get().write(JobSheet.of(walk, paper == Paper.LETTER));
       out.println("Wrote " + sheet);
     }
+    if (wall.isPresent()) {
+      wall.get().write(FetchSheet.of(loaded.procedure(), took, paper == Paper.LETTER));
+      out.println("Wrote " + fetch);
+    }
     out.flush();
     return 0;
+  }
+
+  private Optional<SheetFile> file(String option, Path named) {
+    return Optional.ofNullable(named).map(path -> SheetFile.of(option, path, spec.commandLine()));
   }
 }

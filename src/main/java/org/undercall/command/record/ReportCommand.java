@@ -19,6 +19,7 @@ import org.undercall.adapter.report.ReportPdf;
 import org.undercall.adapter.report.Sketch;
 import org.undercall.command.option.SessionOption;
 import org.undercall.port.Fault;
+import org.undercall.session.FollowUps;
 import org.undercall.session.StoredSession;
 import org.undercall.text.Sha256;
 import picocli.CommandLine.Command;
@@ -63,7 +64,12 @@ public final class ReportCommand implements Callable<Integer> {
     StoredSession stored = StoredSession.read(folder);
     LogContent log = stored.log();
     return new Dossier(
-        stored.review(), stored.procedure(), log.decisions(), seal(folder, log), options.given());
+        stored.review(),
+        stored.procedure(),
+        log.decisions(),
+        seal(folder, log),
+        options.given(),
+        FollowUps.of(folder, log.last()));
   }
 
   private static Dossier.Seal seal(SessionFolder folder, LogContent log) throws Fault {

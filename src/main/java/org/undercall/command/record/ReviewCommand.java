@@ -1,16 +1,20 @@
 package org.undercall.command.record;
 
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.log.EventFields;
 import org.undercall.adapter.log.LogContent;
+import org.undercall.adapter.report.BeforeAfterTable;
 import org.undercall.adapter.report.EventsCsv;
 import org.undercall.adapter.report.FastenersCsv;
 import org.undercall.adapter.report.ReviewJson;
 import org.undercall.adapter.report.ReviewText;
 import org.undercall.command.option.SessionOption;
+import org.undercall.core.review.FollowUp;
 import org.undercall.core.review.Review;
 import org.undercall.port.Fault;
+import org.undercall.session.FollowUps;
 import org.undercall.session.StoredSession;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -47,13 +51,16 @@ public final class ReviewCommand implements Callable<Integer> {
       arity = "0..1",
       paramLabel = "TABLE",
       fallbackValue = "FASTENERS",
-      description = "Print CSV instead of text: fasteners (if no table is named) or events.")
+      description =
+          "Print CSV instead of text: fasteners (if no table is named), events, or readings"
+              + " before and after.")
   private Table csv;
 
   /** A table that can be printed as CSV. */
   public enum Table {
     FASTENERS,
-    EVENTS
+    EVENTS,
+    READINGS
   }
 
   /** Made by the command line reader. */
@@ -73,17 +80,21 @@ public final class ReviewCommand implements Callable<Integer> {
     }
     Review review = stored.review();
     PrintWriter out = spec.commandLine().getOut();
-    out.print(text(review, stored.log()));
+    out.print(text(review, stored));
     out.flush();
     return review.complete() ? COMPLETE : NOT_COMPLETE;
   }
 
-  private String text(Review review, LogContent log) {
+  private String text(Review review, StoredSession stored) {
+    LogContent log = stored.log();
     if (csv != null) {
-      return csv == Table.EVENTS
-          ? EventsCsv.of(review, log.decisions(), EventFields::json)
-          : FastenersCsv.of(review);
+      return switch (csv) {
+        case EVENTS -> EventsCsv.of(review, log.decisions(), EventFields::json);
+        case READINGS -> BeforeAfterTable.csv(review);
+        case FASTENERS -> FastenersCsv.of(review);
+      };
     }
-    return json ? ReviewJson.of(review) : ReviewText.of(review);
+    List<FollowUp> visits = FollowUps.of(stored.folder(), log.last());
+    return json ? ReviewJson.of(review, visits) : ReviewText.of(review, stored.procedure(), visits);
   }
 }

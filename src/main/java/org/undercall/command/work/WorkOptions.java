@@ -7,6 +7,9 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.undercall.adapter.log.SessionFolder;
+import org.undercall.adapter.procedure.LoadedProcedure;
+import org.undercall.adapter.procedure.PartsFirst;
+import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.command.desk.Chosen;
 import org.undercall.command.desk.Desk;
 import org.undercall.command.desk.Offer;
@@ -23,6 +26,7 @@ import org.undercall.port.Fault;
 import org.undercall.port.Time;
 import org.undercall.session.Dialogue;
 import org.undercall.session.OpenSessions;
+import org.undercall.session.Visit;
 import org.undercall.session.Work;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -48,9 +52,24 @@ public final class WorkOptions {
       description = "Take up a session: its folder, its name, or \"last\".")
   private String resume;
 
+  @Option(
+      names = "--retorque",
+      paramLabel = "SESSION",
+      description =
+          "Re-torque what a session handed over: its folder, its name, \"last\", or the registration"
+              + " or VIN of a car with one such session.")
+  private String retorque;
+
   @Mixin private SessionsOption sessions;
   @Mixin private JobOptions jobs;
   @Mixin private TalkOption talk;
+
+  @Option(
+      names = "--parts",
+      description =
+          "Tick off the new parts first, each by \"step completed\"; \"put off waiting for parts\""
+              + " says that it is missing.")
+  private boolean parts;
 
   @Option(names = "--new", description = "Begin a new session even if one is open.")
   private boolean fresh;
@@ -77,6 +96,19 @@ public final class WorkOptions {
     occasion = begunFor;
     remindAfter();
     jobs.job();
+    if (parts && (retorque != null || resume != null)) {
+      throw wrong(
+          "found --parts with "
+              + (resume != null ? "--resume" : "--retorque")
+              + ", expected it with a procedure");
+    }
+    if (retorque != null && (resume != null || procedure != null)) {
+      String other = resume != null ? "--resume" : "a procedure";
+      throw wrong("found --retorque with " + other + ", expected one");
+    }
+    if (retorque != null) {
+      return new Chosen.Visit(retorque, fresh);
+    }
     if (resume != null && (procedure != null || fresh)) {
       throw wrong("found --resume with " + (fresh ? "--new" : "a procedure") + ", expected one");
     }
@@ -122,7 +154,7 @@ public final class WorkOptions {
 
   /** Begins or takes up the session, and says which. */
   Work open(Chosen chosen, PrintWriter out) throws Fault {
-    Work work = begun(chosen);
+    Work work = begun(chosen, out);
     Optional<String> technician = jobs.job().technician();
     Optional<TalkLevel> last =
         work.takenUp() ? Optional.empty() : Optional.of(talk.level(technician));
@@ -157,13 +189,23 @@ public final class WorkOptions {
     return work;
   }
 
-  private Work begun(Chosen chosen) throws Fault {
+  private Work begun(Chosen chosen, PrintWriter out) throws Fault {
+    if (chosen instanceof Chosen.Visit wanted) {
+      Visit visit = Visit.of(sessions.folder(), wanted.session(), jobs.job(), occasion);
+      Dialogue dialogue = new Dialogue(out);
+      dialogue.print("Goes on from session: " + visit.begun().session());
+      visit.notes().forEach(dialogue::print);
+      return Work.on(visit, folder(), occasion, wanted.fresh());
+    }
     if (chosen instanceof Chosen.Session session) {
       return Work.takeUp(session.folder(), occasion);
     }
-    return chosen instanceof Chosen.Fresh begin
-        ? Work.on(begin.file(), folder(), jobs.job(), occasion, true)
-        : Work.on(((Chosen.Procedure) chosen).file(), folder(), jobs.job(), occasion, false);
+    boolean begin = chosen instanceof Chosen.Fresh;
+    Path file =
+        chosen instanceof Chosen.Fresh named ? named.file() : ((Chosen.Procedure) chosen).file();
+    LoadedProcedure loaded = ProcedureFile.load(file);
+    LoadedProcedure used = parts ? PartsFirst.of(loaded) : loaded;
+    return Work.on(used, folder(), jobs.job(), occasion, begin);
   }
 
   /** Keeps how much was said last, for the technician who worked then. */

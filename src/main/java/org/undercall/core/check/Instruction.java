@@ -34,14 +34,6 @@ final class Instruction {
           "\\b(never|not|don t|no)\\b.*\\b(work|go|get|crawl|lie|reach|stay|one)\\b"
               + ".*\\b(without|unless|until|except|only)\\b.*\\bstands?\\b");
 
-  private static final Pattern WHEEL = word("wheels?|lugs?|studs?|rims?");
-  private static final Pattern AGAIN =
-      word(
-          "check|recheck|re check|checked|retorque|re torque|torque|retighten|re tighten|tighten"
-              + "|tightened|verify");
-  private static final Pattern TIGHTNESS =
-      word("torque|torques|retorque|re torque|tight|tightness|tighten|retighten|re tighten");
-
   private Instruction() {}
 
   private static Pattern word(String words) {
@@ -82,17 +74,6 @@ final class Instruction {
                 STANDS.matcher(part).find()
                     && NEEDLESS.matcher(part).find()
                     && !NEVER_WITHOUT.matcher(part).find());
-  }
-
-  /** Whether a hand-over tells to check the torque of wheel fasteners again. */
-  static boolean checksWheels(String title) {
-    return parts(plain(title)).stream()
-        .anyMatch(
-            part ->
-                WHEEL.matcher(part).find()
-                    && AGAIN.matcher(part).find()
-                    && TIGHTNESS.matcher(part).find()
-                    && !NO.matcher(part).find());
   }
 
   /** Whether a title tells to undo something. */

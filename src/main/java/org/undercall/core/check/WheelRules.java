@@ -5,6 +5,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.undercall.core.procedure.Again;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Lubrication;
 import org.undercall.core.procedure.Step;
@@ -76,6 +77,6 @@ final class WheelRules {
 
   private static boolean asksForTorque(Step step) {
     return step instanceof Step.HandOver later
-        && Instruction.checksWheels(later.head().title() + " " + later.due());
+        && Again.checksWheels(later.head().title() + " " + later.due());
   }
 }

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.undercall.core.event.SessionEvent;
 import org.undercall.core.term.StepRef;
 
 /**
@@ -16,6 +17,7 @@ import org.undercall.core.term.StepRef;
  * @param next who takes the work over, once the cautions are understood
  * @param closers who closed each step that was closed; empty for one who is not named
  * @param failed the steps whose check failed and was not settled
+ * @param visit the session that this one goes on from
  */
 public record Account(
     String vin,
@@ -23,8 +25,10 @@ public record Account(
     String before,
     Optional<String> next,
     Map<StepRef, String> closers,
-    Set<StepRef> failed) {
-  static final Account NOTHING_TOLD = new Account("", "", "", Optional.empty(), Map.of(), Set.of());
+    Set<StepRef> failed,
+    Optional<SessionEvent.VisitBegun> visit) {
+  static final Account NOTHING_TOLD =
+      new Account("", "", "", Optional.empty(), Map.of(), Set.of(), Optional.empty());
 
   public Account {
     closers = Map.copyOf(closers);
@@ -36,27 +40,31 @@ public record Account(
     return closers.values().stream().allMatch(technician::equals);
   }
 
+  Account visits(SessionEvent.VisitBegun before) {
+    return new Account(vin, technician, this.before, next, closers, failed, Optional.of(before));
+  }
+
   Account withVin(String told) {
-    return new Account(told, technician, technician, next, closers, failed);
+    return new Account(told, technician, technician, next, closers, failed, visit);
   }
 
   /** Without what was told last; parts of an identification number all are taken back. */
   Account takenBack() {
-    return new Account("", before, before, next, closers, failed);
+    return new Account("", before, before, next, closers, failed, visit);
   }
 
   Account by(String name) {
-    return new Account(vin, name, technician, Optional.empty(), closers, failed);
+    return new Account(vin, name, technician, Optional.empty(), closers, failed, visit);
   }
 
   Account next(Optional<String> name) {
-    return new Account(vin, technician, before, name, closers, failed);
+    return new Account(vin, technician, before, name, closers, failed, visit);
   }
 
   Account closed(StepRef step) {
     Map<StepRef, String> more = new HashMap<>(closers);
     more.put(step, technician);
-    return new Account(vin, technician, before, next, more, without(step));
+    return new Account(vin, technician, before, next, more, without(step), visit);
   }
 
   Account checked(StepRef step, boolean passed) {
@@ -64,7 +72,7 @@ public record Account(
     if (!passed) {
       more.add(step);
     }
-    return new Account(vin, technician, before, next, closers, more);
+    return new Account(vin, technician, before, next, closers, more, visit);
   }
 
   private Set<StepRef> without(StepRef step) {

@@ -46,6 +46,7 @@ final class Applied {
     on(
         SessionStarted.class,
         (s, e) -> s.with(s.account().by(e.technician().orElse(s.account().technician()))));
+    on(VisitBegun.class, (s, e) -> s.with(s.account().visits(e)));
     on(CautionsUnderstood.class, (s, e) -> working(s));
     on(StepEntered.class, (s, e) -> entered(s, e.step()));
     on(StepClosed.class, (s, e) -> closed(s, e.step()));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntPredicate;
@@ -12,6 +13,7 @@ import org.undercall.core.procedure.Bearing;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.procedure.Wheels;
+import org.undercall.core.term.PutOffReason;
 import org.undercall.core.term.Side;
 
 /** How the steps of a walk hang together: what one needs first, and what falls with one. */
@@ -32,6 +34,22 @@ final class Bonds {
   /** The steps that must be closed before a step and are open, in the order of the walk. */
   List<Walk.Place> openBefore(int index) {
     return before(index).stream().filter(i -> !closed(i)).map(places::get).toList();
+  }
+
+  /** The steps before a step that were put off because parts are missing, and are open still. */
+  List<Walk.Place> partsMissing(int index) {
+    return before(index).stream()
+        .filter(i -> !closed(i))
+        .filter(
+            i ->
+                session
+                    .progress()
+                    .states()
+                    .get(i)
+                    .reason()
+                    .equals(Optional.of(PutOffReason.WAITING_FOR_PARTS)))
+        .map(places::get)
+        .toList();
   }
 
   /** The fasteners that a step waits for because they are closed and still cure. */

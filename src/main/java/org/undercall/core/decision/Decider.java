@@ -8,6 +8,7 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.reply.Habit;
+import org.undercall.core.reply.JobTalk;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
 import org.undercall.core.reply.Timing;
@@ -67,7 +68,21 @@ public final class Decider {
   /** The same for a technician of whom it is known how much he wants to hear. */
   public static Decision begin(
       Session session, SessionEvent.SessionStarted started, Optional<SessionEvent.TalkSet> talk) {
+    return begin(session, started, Optional.empty(), talk);
+  }
+
+  /**
+   * The same for a session that goes on from another one, which is said first.
+   *
+   * @param visit the other one
+   */
+  public static Decision begin(
+      Session session,
+      SessionEvent.SessionStarted started,
+      Optional<SessionEvent.VisitBegun> visit,
+      Optional<SessionEvent.TalkSet> talk) {
     Turn turn = new Turn(session).record(started);
+    visit.ifPresent(v -> turn.record(v).say(JobTalk.visit(v.odometer(), started.odometer())));
     talk.ifPresent(turn::record);
     return spoken(turn.prompt().end(Outcome.ACCEPTED), turn.session().talk().habit());
   }

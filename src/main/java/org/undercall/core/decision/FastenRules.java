@@ -1,6 +1,7 @@
 package org.undercall.core.decision;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import org.undercall.core.event.Missing;
 import org.undercall.core.event.Moment;
@@ -13,6 +14,7 @@ import org.undercall.core.intent.SpokenUnit;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
+import org.undercall.core.procedure.Walk;
 import org.undercall.core.reply.Ask;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Say;
@@ -26,6 +28,10 @@ final class FastenRules {
   private FastenRules() {}
 
   static Decision newHardware(Session session, Intent intent, Moment now) {
+    Optional<Decision> missing = partMissing(session);
+    if (missing.isPresent()) {
+      return missing.get();
+    }
     Fastener fastener = fastener(session);
     int count = fastener.set().count();
     int said = intent instanceof Intent.Counted counted ? counted.number() : 1;
@@ -38,6 +44,14 @@ final class FastenRules {
         .say(Say.newHardware())
         .prompt()
         .end(Outcome.ACCEPTED);
+  }
+
+  /** What was said to be missing is not new hardware, until it is ticked off; no reason helps. */
+  static Optional<Decision> partMissing(Session session) {
+    List<Walk.Place> missing = new Bonds(session).partsMissing(session.progress().at());
+    return missing.isEmpty()
+        ? Optional.empty()
+        : Optional.of(StepRules.refuse(session, Missing.NEW_HARDWARE, Refuse.partMissing(missing)));
   }
 
   /** The fastener is loose again: the tightening starts anew, with new hardware if need be. */

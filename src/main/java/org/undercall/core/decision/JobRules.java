@@ -1,11 +1,14 @@
 package org.undercall.core.decision;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import org.undercall.core.event.Missing;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.reply.JobTalk;
+import org.undercall.core.reply.Reply;
+import org.undercall.core.term.Job;
 import org.undercall.core.term.JobField;
 import org.undercall.core.term.Vin;
 
@@ -33,9 +36,43 @@ final class JobRules {
           .say(JobTalk.refused(said.field()))
           .end(Outcome.REFUSED);
     }
+    Optional<Decision> other = otherCar(turn, said);
+    if (other.isPresent()) {
+      return other.get();
+    }
     return turn.record(new SessionEvent.JobCalled(said.field(), said.text()))
         .prompt()
         .end(Outcome.ASKED);
+  }
+
+  /** The refusal of a plate or number that is not of the car that was worked on before. */
+  private static Optional<Decision> otherCar(Turn turn, Intent.OfJob said) {
+    return turn.session()
+        .account()
+        .visit()
+        .flatMap(
+            visit ->
+                switch (said.field()) {
+                  case REGISTRATION ->
+                      visit.registration().filter(r -> !Job.samePlate(r, said.text()));
+                  case VIN -> visit.vin().filter(vin -> !vin.contains(said.text()));
+                  case ODOMETER, JOB_NUMBER, TECHNICIAN -> Optional.<String>empty();
+                })
+        .map(
+            of ->
+                turn.record(new SessionEvent.CloseRefused(turn.session().ref(), Missing.SAME_CAR))
+                    .say(JobTalk.otherCar(said.field(), of))
+                    .end(Outcome.REFUSED));
+  }
+
+  /** What is said of an odometer that stands lower than it did before; nothing of any other. */
+  private static Reply lower(Session session, Pending.OfJob pending) {
+    return session
+        .account()
+        .visit()
+        .filter(visit -> pending.field() == JobField.ODOMETER)
+        .flatMap(visit -> JobTalk.lower(visit.odometer(), new BigDecimal(pending.text())))
+        .orElse(Reply.SILENCE);
   }
 
   static Decision keep(Session session, Intent intent, Moment now) {
@@ -50,6 +87,7 @@ final class JobRules {
         Optional.of(vin).filter(Vin::isOne).map(text -> new Vin(text).checkDigitFits());
     return turn.say(
             pending.field() == JobField.VIN ? JobTalk.vinKept(vin.length(), check) : JobTalk.kept())
+        .say(lower(session, pending))
         .end(Outcome.ACCEPTED);
   }
 }

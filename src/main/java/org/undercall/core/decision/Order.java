@@ -44,6 +44,7 @@ final class Order {
 
   static {
     on(SessionStarted.class, (p, e) -> always());
+    on(VisitBegun.class, (p, e) -> p.justBegun());
     on(SessionResumed.class, (p, e) -> always());
     on(
         CautionsUnderstood.class,

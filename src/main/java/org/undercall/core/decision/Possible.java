@@ -35,6 +35,12 @@ record Possible(Session session) {
     return when(session.talk().mode() == mode, expected);
   }
 
+  /** The session has just begun. */
+  Optional<String> justBegun() {
+    boolean first = session.account().visit().isEmpty() && session.stopwatch().last().isEmpty();
+    return when(first, "the first line, once");
+  }
+
   Optional<String> working() {
     return mode(Talk.Mode.WORKING, "work that goes on, after \"cautions understood\"");
   }

@@ -92,6 +92,10 @@ final class TroubleRules {
 
   /** New hardware is there: it starts again. */
   static Decision newHardware(Session session, Intent intent, Moment now) {
+    Optional<Decision> missing = FastenRules.partMissing(session);
+    if (missing.isPresent()) {
+      return missing.get();
+    }
     boolean all = session.state().wrong().orElseThrow().position().isEmpty();
     Optional<Fastener> fastener = fastener(session);
     int count = all ? fastener.map(f -> f.set().count()).orElse(1) : 1;

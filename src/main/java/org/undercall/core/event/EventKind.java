@@ -197,6 +197,10 @@ public enum EventKind {
       "EV99",
       SessionEvent.FinalTorqueJudged.class,
       "A torque read after the last angle was held against a band: a hint, never a verdict."),
+  VISIT_BEGUN(
+      "EV104",
+      SessionEvent.VisitBegun.class,
+      "The session goes on from another one of the same car, to tighten again."),
   LOG_DOUBTED(
       "EV60",
       SessionEvent.LogDoubted.class,

@@ -48,6 +48,8 @@ public enum Missing {
   CALIBRATION,
   /** A text about the job that can be one. */
   JOB_TEXT,
+  /** The car that was worked on before. */
+  SAME_CAR,
   /** A fastener that was closed last with an angle. */
   CLOSED_ANGLE,
   /** The torque that a nut needs to run down. */

@@ -89,6 +89,22 @@ public sealed interface SessionEvent {
     }
   }
 
+  /**
+   * The session goes on from another one of the same car, whose fasteners it tightens again.
+   *
+   * @param session the name of the other session's folder
+   * @param log the sum of the other session's log at its last line, SHA-256 in hex
+   * @param registration as that session had it; so are the others
+   * @param odometer in kilometres
+   */
+  record VisitBegun(
+      String session,
+      String log,
+      Optional<String> registration,
+      Optional<String> vin,
+      Optional<Measure> odometer)
+      implements SessionEvent {}
+
   record SessionResumed(String version) implements SessionEvent {}
 
   record CautionsUnderstood() implements SessionEvent {}

@@ -2,10 +2,13 @@ package org.undercall.core.procedure;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -18,6 +21,7 @@ import java.util.TreeMap;
  * @param angles whether an angle is turned, so that it must be measured
  * @param adaptors the fasteners that are tightened over an adaptor
  * @param units what is measured, as units
+ * @param supplies what is used up, and what carries and holds
  */
 public record LayOut(
     Map<BigDecimal, Set<String>> drives,
@@ -25,26 +29,43 @@ public record LayOut(
     List<Part> newParts,
     boolean angles,
     Set<String> adaptors,
-    Set<String> units) {
+    Set<String> units,
+    Supplies supplies) {
 
   /**
    * Hardware that is used once.
    *
    * @param count how many, on all sides together
+   * @param hardware bolt or nut
    * @param markings the property classes that the procedure knows; empty if it asks for none
+   * @param nutClass the property class of the nut, if it is stated
    */
-  public record Part(int count, String name, String thread, List<String> markings) {
+  public record Part(
+      int count,
+      String name,
+      String thread,
+      Hardware hardware,
+      List<String> markings,
+      Optional<String> nutClass) {
     public Part {
       markings = List.copyOf(markings);
+    }
+
+    private Part and(Part more) {
+      Set<String> all = new LinkedHashSet<>(markings);
+      all.addAll(more.markings);
+      Optional<String> ofNut = nutClass.or(more::nutClass);
+      return new Part(count + more.count, name, thread, hardware, List.copyOf(all), ofNut);
     }
   }
 
   public LayOut {
-    drives = java.util.Collections.unmodifiableMap(new TreeMap<>(drives));
+    drives = Collections.unmodifiableMap(new TreeMap<>(drives));
     wrenches = List.copyOf(wrenches);
     newParts = List.copyOf(newParts);
-    adaptors = java.util.Collections.unmodifiableSet(new LinkedHashSet<>(adaptors));
-    units = java.util.Collections.unmodifiableSet(new LinkedHashSet<>(units));
+    adaptors = Collections.unmodifiableSet(new LinkedHashSet<>(adaptors));
+    units = Collections.unmodifiableSet(new LinkedHashSet<>(units));
+    Objects.requireNonNull(supplies, "supplies");
   }
 
   /** What a procedure needs. */
@@ -55,7 +76,13 @@ public record LayOut(
     }
     List<Tool> wrenches = procedure.tools().stream().filter(all.wrenches::contains).toList();
     return new LayOut(
-        all.drives, wrenches, List.copyOf(all.parts.values()), all.angles, all.adaptors, all.units);
+        all.drives,
+        wrenches,
+        List.copyOf(all.parts.values()),
+        all.angles,
+        all.adaptors,
+        all.units,
+        Supplies.of(procedure));
   }
 
   private static final class Collected {
@@ -85,11 +112,15 @@ public record LayOut(
       if (fastener.part().oneTimeUse()) {
         List<String> markings = new ArrayList<>();
         fastener.variants().forEach(v -> v.marking().ifPresent(m -> markings.add(m.text())));
-        Part part = new Part(times * fastener.set().count(), name, fastener.thread(), markings);
-        parts.merge(
-            name + part.thread(),
-            part,
-            (a, b) -> new Part(a.count() + b.count(), name, a.thread(), a.markings()));
+        Part part =
+            new Part(
+                times * fastener.set().count(),
+                name,
+                fastener.thread(),
+                fastener.part().hardware(),
+                markings,
+                fastener.joint().nutClass());
+        parts.merge(name + " " + part.thread() + part.hardware(), part, Part::and);
       }
       for (Variant variant : fastener.variants()) {
         variant.stages().forEach(stage -> add(stage, name));

@@ -215,6 +215,13 @@ public final class Refuse {
     return Reply.of("No. First: " + Words.steps(open) + ".", "Or say: out of order, and why.");
   }
 
+  /** A part that was said to be missing is no new hardware yet. */
+  public static Reply partMissing(List<Walk.Place> missing) {
+    return Reply.of(
+        "No. It was said to be missing: " + Words.steps(missing) + ".",
+        "When it is there, go to that step, and say: step completed.");
+  }
+
   /** The time is not over. */
   public static Reply timeNotOver() {
     return Reply.of("No. The time is not up yet.");

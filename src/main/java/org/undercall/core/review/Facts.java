@@ -18,6 +18,8 @@ import org.undercall.core.term.Occasion;
  * @param misheard phrases that were no phrase, and calls that were taken back
  * @param values the last value measured, stage closed and head marking read of each step
  * @param due what is still to be done
+ * @param told which car, how it was said, and what it goes on from
+ * @param found faults, extra work and parts that were named, and what went wrong and is not settled
  */
 public record Facts(
     Work work,
@@ -26,7 +28,9 @@ public record Facts(
     List<Refused> refusals,
     List<Misheard> misheard,
     List<Value> values,
-    List<Due> due) {
+    List<Due> due,
+    Told told,
+    List<Due> found) {
 
   /** The state of a step or session. */
   public static final String COMPLETE = "complete";
@@ -165,7 +169,33 @@ public record Facts(
    */
   public record Due(String step, String what, String detail, String kind) {}
 
+  /**
+   * Which car, and what the session goes on from; blank for what is not known.
+   *
+   * @param odometer in kilometres
+   * @param visitOf the session that this one goes on from
+   * @param visitLog the sum of that session's log
+   * @param moved the steps of a visit at which something had moved
+   * @param again the hand-over steps that tell to tighten something again
+   */
+  public record Told(
+      String registration,
+      String vin,
+      String odometer,
+      String visitOf,
+      String visitLog,
+      List<String> moved,
+      List<String> again) {
+    static final Told NOTHING = new Told("", "", "", "", "", List.of(), List.of());
+
+    public Told {
+      moved = List.copyOf(moved);
+      again = List.copyOf(again);
+    }
+  }
+
   public Facts {
+    found = List.copyOf(found);
     steps = List.copyOf(steps);
     refusals = List.copyOf(refusals);
     misheard = List.copyOf(misheard);
@@ -194,6 +224,8 @@ public record Facts(
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
+        Told.NOTHING,
         List.of());
   }
 }

@@ -25,16 +25,19 @@ final class FactsReader {
   private final Map<Facts.Value, String> values = new LinkedHashMap<>();
   private SessionEvent.SessionStarted started = new SessionEvent.SessionStarted("", "", "", "");
   private String called = "";
+  private final ToldReader told;
   private long lines;
   private long events;
 
   FactsReader(Optional<Walk> walk, Recorded first) {
     this.first = first.at().wall();
     this.course = new Course(walk, first);
+    this.told = new ToldReader(walk);
   }
 
   void read(Recorded decision) {
     lines++;
+    told.read(decision);
     course.pass(decision);
     for (SessionEvent event : decision.events()) {
       events++;
@@ -129,7 +132,29 @@ final class FactsReader {
         list(refusals, (r, n) -> new Facts.Refused(r.step(), r.id(), r.what(), n)),
         list(misheard, (m, n) -> new Facts.Misheard(m.heard(), m.what(), n)),
         list(values, (v, value) -> new Facts.Value(v.step(), v.what(), value)),
-        due(steps));
+        due(steps),
+        told.told(),
+        found(remarks.remarks(List.of(), List.of())));
+  }
+
+  private static List<Facts.Due> found(Review.Remarks remarks) {
+    List<Facts.Due> found = new ArrayList<>();
+    for (Review.Timed<SessionEvent.NoteKept> note : remarks.notes()) {
+      SessionEvent.NoteKept e = note.event();
+      e.about()
+          .ifPresent(
+              about ->
+                  found.add(
+                      new Facts.Due(
+                          e.step().toString(), Kebab.of(about).replace('-', ' '), e.text(), "")));
+    }
+    for (Review.Timed<SessionEvent.TroubleNoted> trouble : remarks.unsettled()) {
+      SessionEvent.TroubleNoted e = trouble.event();
+      String what = Kebab.of(e.trouble()).replace('-', ' ');
+      String where = e.position().map(n -> "no. " + n + " ").orElse("");
+      found.add(new Facts.Due(e.step().toString(), "not settled", where + what, ""));
+    }
+    return found;
   }
 
   private static <K, V, R> List<R> list(Map<K, V> map, java.util.function.BiFunction<K, V, R> row) {

@@ -44,6 +44,7 @@ public record Review(
    * @param started time of the first decision
    * @param last time of the last decision
    * @param tools the torque wrenches of the procedure
+   * @param visit the session that this one goes on from, if it does
    */
   public record Head(
       Procedure.About about,
@@ -51,7 +52,8 @@ public record Review(
       OffsetDateTime started,
       OffsetDateTime last,
       Job job,
-      List<ToolState> tools) {
+      List<ToolState> tools,
+      Optional<SessionEvent.VisitBegun> visit) {
     public Head {
       tools = List.copyOf(tools);
     }
@@ -88,6 +90,21 @@ public record Review(
       loads = List.copyOf(loads);
       handOvers = List.copyOf(handOvers);
     }
+
+    /** What went wrong and was not settled, in the order in which it was said. */
+    public List<Timed<SessionEvent.TroubleNoted>> unsettled() {
+      Map<StepRef, Timed<SessionEvent.TroubleNoted>> open = new LinkedHashMap<>();
+      for (Timed<SessionEvent> timed : troubles) {
+        if (timed.event() instanceof SessionEvent.TroubleNoted e) {
+          open.put(e.step(), new Timed<>(timed.at(), e, timed.clip()));
+        } else if (timed.event() instanceof SessionEvent.TroubleSettled e) {
+          open.remove(e.step());
+        } else if (timed.event() instanceof SessionEvent.SayingTakenBack e) {
+          open.remove(e.step());
+        }
+      }
+      return List.copyOf(open.values());
+    }
   }
 
   /** The notes that report this, or with nothing the plain ones, in order. */
@@ -97,17 +114,7 @@ public record Review(
 
   /** What went wrong and was not settled, in the order in which it was said. */
   public List<Timed<SessionEvent.TroubleNoted>> unsettled() {
-    Map<StepRef, Timed<SessionEvent.TroubleNoted>> open = new LinkedHashMap<>();
-    for (Timed<SessionEvent> timed : remarks.troubles()) {
-      if (timed.event() instanceof SessionEvent.TroubleNoted e) {
-        open.put(e.step(), new Timed<>(timed.at(), e, timed.clip()));
-      } else if (timed.event() instanceof SessionEvent.TroubleSettled e) {
-        open.remove(e.step());
-      } else if (timed.event() instanceof SessionEvent.SayingTakenBack e) {
-        open.remove(e.step());
-      }
-    }
-    return List.copyOf(open.values());
+    return remarks.unsettled();
   }
 
   /**

@@ -36,6 +36,7 @@ final class ReviewReader {
   private Optional<String> technician = Optional.empty();
 
   private boolean handed;
+  private Optional<SessionEvent.VisitBegun> visit = Optional.empty();
 
   ReviewReader(Walk walk, Recorded first) {
     this.walk = walk;
@@ -58,6 +59,8 @@ final class ReviewReader {
         version = e.version();
         job = job(e);
         technician = e.technician();
+      } else if (event instanceof SessionEvent.VisitBegun e) {
+        visit = Optional.of(e);
       } else if (event instanceof SessionEvent.WorkHandedOver) {
         handed = true;
       } else if (event instanceof SessionEvent.WorkResumed) {
@@ -146,7 +149,7 @@ final class ReviewReader {
     Reading last = course.now();
     return new Review(
         new Review.Head(
-            walk.procedure().about(), version, first.at().wall(), last.at(), job, tools),
+            walk.procedure().about(), version, first.at().wall(), last.at(), job, tools, visit),
         steps.values().stream()
             .map(trace -> trace.review(course.of(trace.place.ref()), last))
             .toList(),

@@ -1,5 +1,6 @@
 package org.undercall.core.term;
 
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -16,6 +17,15 @@ public record Job(
     Optional<Measure> odometer,
     Optional<String> number,
     Optional<String> technician) {
+  /** Whether two registrations are the same but for blanks, hyphens and small letters. */
+  public static boolean samePlate(String one, String other) {
+    return plain(one).equals(plain(other));
+  }
+
+  private static String plain(String plate) {
+    return plate.replaceAll("[\\s-]", "").toUpperCase(Locale.ROOT);
+  }
+
   /** Nothing was given. */
   public static final Job NOT_GIVEN =
       new Job(

@@ -9,10 +9,16 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Optional;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.undercall.adapter.log.WrittenLog;
+import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.command.App;
+import org.undercall.core.event.Recorded;
+import org.undercall.session.TypedTechnician;
 
 @DisplayName("show")
 class ShowCommandTest {
@@ -67,6 +73,38 @@ class ShowCommandTest {
     assertTrue(page.contains("8.8 ☐: "), "a box for each head marking");
     assertTrue(page.contains(">±3 N·m</span>, then 60° ±5°"), page);
     assertFalse(page.contains("<script"));
+  }
+
+  @Test
+  @DisplayName("writes one page of what to fetch, with boxes for what is there and what is missing")
+  void fetch() throws Exception {
+    Path file = folder.resolve("fetch.html");
+    assertEquals(0, run(PROCEDURE, "--fetch", file.toString(), "--sessions", folder.toString()));
+    String page = Files.readString(file);
+    assertTrue(page.contains("size: A4;"), page);
+    assertTrue(
+        page.contains(
+            "<td>2</td><td>bush bolt <span class=\"whole\">M12x1.5</span>, head marking"));
+    assertTrue(page.contains("Missing"));
+    assertFalse(page.contains("Time at work"), "nothing is known of the time");
+  }
+
+  @Test
+  @DisplayName("tells the time that sessions took which were worked, and none of a typed one")
+  void learned() throws Exception {
+    var loaded = ProcedureFile.load(Path.of(PROCEDURE));
+    var work = TypedTechnician.wholeWork(loaded.procedure(), loaded.sha256());
+    WrittenLog.write(folder.resolve("2026-01-05-080000-a"), loaded.wholeBytes(), work);
+    var typed = new ArrayList<>(work);
+    var one = typed.get(1);
+    var keys = new Recorded.Heard("cautions understood", "CAUTIONS_UNDERSTOOD", 1, "typed");
+    typed.set(1, new Recorded(2, one.at(), Optional.of(keys), one.events(), one.said()));
+    WrittenLog.write(folder.resolve("2026-01-06-080000-b"), loaded.wholeBytes(), typed);
+    assertEquals(0, run(PROCEDURE, "--sessions", folder.toString()));
+    assertTrue(out.toString().contains("min, from one session here\n"), out::toString);
+    WrittenLog.write(folder.resolve("2026-01-07-080000-c"), loaded.wholeBytes(), work);
+    assertEquals(0, run(PROCEDURE, "--sessions", folder.toString()));
+    assertTrue(out.toString().contains("from 2 sessions here\n"), out::toString);
   }
 
   @Test

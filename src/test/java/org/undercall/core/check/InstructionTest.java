@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.undercall.core.procedure.Again;
 
 @DisplayName("Words of a procedure")
 class InstructionTest {
@@ -75,7 +76,7 @@ class InstructionTest {
       })
   @DisplayName("ask to check the wheels again")
   void checksWheels(String title) {
-    assertTrue(Instruction.checksWheels(title));
+    assertTrue(Again.checksWheels(title));
   }
 
   @ParameterizedTest
@@ -91,7 +92,7 @@ class InstructionTest {
       })
   @DisplayName("do not ask it by naming them")
   void wheelsNamed(String title) {
-    assertFalse(Instruction.checksWheels(title));
+    assertFalse(Again.checksWheels(title));
   }
 
   @ParameterizedTest
