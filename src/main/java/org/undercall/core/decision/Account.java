@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.undercall.core.term.PersonName;
 import org.undercall.core.term.StepRef;
 
 /**
@@ -16,6 +17,7 @@ import org.undercall.core.term.StepRef;
  * @param next who takes the work over, once the cautions are understood
  * @param closers who closed each step that was closed; empty for one who is not named
  * @param failed the steps whose check failed and was not settled
+ * @param crew who may be there beside the technician
  */
 public record Account(
     String vin,
@@ -23,8 +25,9 @@ public record Account(
     String before,
     Optional<String> next,
     Map<StepRef, String> closers,
-    Set<StepRef> failed) {
-  static final Account NOTHING_TOLD = new Account("", "", "", Optional.empty(), Map.of(), Set.of());
+    Set<StepRef> failed,
+    Crew crew) {
+  static final Account NOTHING_TOLD = new Account("", "", "", Optional.empty(), Map.of(), Set.of(), Crew.NOT_GIVEN);
 
   public Account {
     closers = Map.copyOf(closers);
@@ -36,27 +39,36 @@ public record Account(
     return closers.values().stream().allMatch(technician::equals);
   }
 
+  /** Whether who works now is an apprentice. */
+  public boolean isApprentice() {
+    return crew.apprentice().filter(name -> PersonName.same(name, technician)).isPresent();
+  }
+
+  Account with(Crew next) {
+    return new Account(vin, technician, before, this.next, closers, failed, next);
+  }
+
   Account withVin(String told) {
-    return new Account(told, technician, technician, next, closers, failed);
+    return new Account(told, technician, technician, next, closers, failed, crew);
   }
 
   /** Without what was told last; parts of an identification number all are taken back. */
   Account takenBack() {
-    return new Account("", before, before, next, closers, failed);
+    return new Account("", before, before, next, closers, failed, crew);
   }
 
   Account by(String name) {
-    return new Account(vin, name, technician, Optional.empty(), closers, failed);
+    return new Account(vin, name, technician, Optional.empty(), closers, failed, crew);
   }
 
   Account next(Optional<String> name) {
-    return new Account(vin, technician, before, name, closers, failed);
+    return new Account(vin, technician, before, name, closers, failed, crew);
   }
 
   Account closed(StepRef step) {
     Map<StepRef, String> more = new HashMap<>(closers);
     more.put(step, technician);
-    return new Account(vin, technician, before, next, more, without(step));
+    return new Account(vin, technician, before, next, more, without(step), crew);
   }
 
   Account checked(StepRef step, boolean passed) {
@@ -64,7 +76,7 @@ public record Account(
     if (!passed) {
       more.add(step);
     }
-    return new Account(vin, technician, before, next, closers, more);
+    return new Account(vin, technician, before, next, closers, more, crew);
   }
 
   private Set<StepRef> without(StepRef step) {
