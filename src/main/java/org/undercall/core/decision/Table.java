@@ -57,7 +57,7 @@ final class Table {
       NOTE                   -    -    note note note note note note note note note note note note note note note note -    -    -    -    -    -    note note -
       FINDING                -    -    find find find find find find find find find find find find find find find find -    -    -    -    -    -    find find -
       NOTE_TEXT              -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    text -    -    -    -    -
-      HOLD                   -    -    hold hold hold hold hold hold hold hold hold hold hold hold hold hold hold hold -    -    -    -    -    -    hold hold -
+      HOLD                   -    -    hold hold hold hold hold hold hold hold hold hold hold hold hold hold hold hold -    -    hold -    -    -    hold hold -
       RESUME                 miss -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    resu same -    -    -
       SHIFT_CHANGE           -    -    hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr -    hovr stnd hovr hovr -
       WITNESS_NAMED          -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    witn -    -    witn -    -    -    -    -    -

@@ -108,7 +108,11 @@ final class TalkRules {
   }
 
   static Decision hold(Session session, Intent intent, Moment now) {
-    return new Turn(session).record(new SessionEvent.WorkHeld()).prompt().end(Outcome.ACCEPTED);
+    return new Turn(session)
+        .drop()
+        .record(new SessionEvent.WorkHeld())
+        .prompt()
+        .end(Outcome.ACCEPTED);
   }
 
   static Decision resume(Session session, Intent intent, Moment now) {

@@ -19,6 +19,7 @@ import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.SoundLevels;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.reply.Reply;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 
@@ -100,6 +101,13 @@ final class Bay {
     return hear(RecognisedPhrase.typed(phrase));
   }
 
+  /** Records what was given before the first word was said. */
+  Bay given(SessionEvent... events) {
+    promises.given(List.of(events));
+    apply(new Decision(List.of(events), Reply.SILENCE, Outcome.ACCEPTED), false);
+    return this;
+  }
+
   /** Says phrases whose replies do not matter. */
   Bay after(String... phrases) {
     List.of(phrases).forEach(this::say);
@@ -160,7 +168,7 @@ final class Bay {
   }
 
   /** The program ends and takes the work up from what was recorded. */
-  private List<String> restart(long secondsAway) {
+  List<String> restart(long secondsAway) {
     assertEquals(session, replayed(), "the state replayed");
     Decision up = Decider.takeUp(session, "test", Duration.ofSeconds(secondsAway));
     promises.restarted(up);
