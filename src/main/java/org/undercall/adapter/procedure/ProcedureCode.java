@@ -81,6 +81,9 @@ public enum ProcedureCode implements Fault.Code {
   LIMIT_IN_VAIN(
       "PRO-080",
       "A limit for using a fastener again stands beside a reason that it does not settle."),
+  WITNESS_MISPLACED(
+      "PRO-081",
+      "A witness is asked for at a step that moves the car or a wheel, or notes the ride height."),
   NOT_USED("PRO-061", "A value is given, or taken by a block, and nothing uses it.");
 
   private final String id;

@@ -63,7 +63,9 @@ public final class FastenersCsv {
           "closed_by",
           "renewed_because",
           "used_again",
-          "final_torque_hint");
+          "final_torque_hint",
+          "witness",
+          "witnessed");
   private static final BigDecimal MILLIS = new BigDecimal(1000);
 
   private FastenersCsv() {}
@@ -120,6 +122,8 @@ public final class FastenersCsv {
             .reused()
             .map(used -> ReviewWords.reused(used.event().by(), used.event().value())));
     row.add(step.tightened().judged().map(judged -> ReviewWords.plain(judged.hint())));
+    row.add(step.work().witness().map(seen -> seen.event().witness()));
+    row.add(time(step.work().witness().map(Review.Timed::at)));
     csv.row(row.toArray());
   }
 

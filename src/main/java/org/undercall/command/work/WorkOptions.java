@@ -50,6 +50,7 @@ public final class WorkOptions {
   @Mixin private SessionsOption sessions;
   @Mixin private JobOptions jobs;
   @Mixin private TalkOption talk;
+  @Mixin private CrewOptions crew;
 
   @Option(names = "--new", description = "Begin a new session even if one is open.")
   private boolean fresh;
@@ -71,7 +72,8 @@ public final class WorkOptions {
    */
   Chosen choose(PrintWriter out) throws Fault, IOException {
     remindAfter();
-    jobs.job();
+    job();
+    crew.given();
     if (resume != null && (procedure != null || fresh)) {
       throw wrong("found --resume with " + (fresh ? "--new" : "a procedure") + ", expected one");
     }
@@ -109,7 +111,8 @@ public final class WorkOptions {
   /** Begins or takes up the session, and says which. */
   Work open(Chosen chosen, PrintWriter out) throws Fault {
     Work work = begun(chosen);
-    Optional<String> technician = jobs.job().technician();
+    Optional<String> technician = job().technician();
+    work.given(crew.given());
     Optional<TalkLevel> last =
         work.takenUp() ? Optional.empty() : Optional.of(talk.level(technician));
     Optional<TalkLevel> wanted = talk.given().or(() -> last);
@@ -120,7 +123,7 @@ public final class WorkOptions {
     Dialogue dialogue = new Dialogue(out);
     work.passedOver().forEach(fault -> dialogue.print("Not taken up: " + fault));
     dialogue.print(how + work.folder().path());
-    if (work.takenUp() && !jobs.job().equals(Job.NOT_GIVEN)) {
+    if (work.takenUp() && !job().equals(Job.NOT_GIVEN)) {
       dialogue.print("Car, job and technician stay as the session began; --new begins another.");
     }
     jobs.job()
@@ -136,13 +139,23 @@ public final class WorkOptions {
     return work;
   }
 
+  /** The job as given; an apprentice who works is its technician. */
+  private Job job() {
+    Job job = jobs.job();
+    Optional<String> works = job.technician().or(crew::apprentice);
+    if (!works.equals(crew.apprentice().or(job::technician))) {
+      throw wrong("found --technician and --apprentice with two names, expected one who works");
+    }
+    return new Job(job.registration(), job.vin(), job.odometer(), job.number(), works);
+  }
+
   private Work begun(Chosen chosen) throws Fault {
     if (chosen instanceof Chosen.Session session) {
       return Work.takeUp(session.folder());
     }
     return chosen instanceof Chosen.Fresh begin
-        ? Work.on(begin.file(), sessions.folder(), jobs.job(), true)
-        : Work.on(((Chosen.Procedure) chosen).file(), sessions.folder(), jobs.job(), false);
+        ? Work.on(begin.file(), sessions.folder(), job(), true)
+        : Work.on(((Chosen.Procedure) chosen).file(), sessions.folder(), job(), false);
   }
 
   /** Keeps how much was said last, for the technician who worked then. */

@@ -35,6 +35,7 @@ final class ReviewReader {
   private Optional<String> technician = Optional.empty();
 
   private boolean handed;
+  private Optional<String> apprentice = Optional.empty();
 
   ReviewReader(Walk walk, Recorded first) {
     this.walk = walk;
@@ -55,6 +56,8 @@ final class ReviewReader {
         version = e.version();
         job = job(e);
         technician = e.technician();
+      } else if (event instanceof SessionEvent.ApprenticeWorks e) {
+        apprentice = Optional.of(e.apprentice());
       } else if (event instanceof SessionEvent.WorkHandedOver) {
         handed = true;
       } else if (event instanceof SessionEvent.WorkResumed) {
@@ -131,11 +134,20 @@ final class ReviewReader {
     }
   }
 
+  /** The job, with the apprentice named among those who worked. */
+  private Job jobOfAll() {
+    Optional<String> who =
+        apprentice
+            .map(name -> job.technician().map(t -> t + "; ").orElse("") + "apprentice " + name)
+            .or(job::technician);
+    return new Job(job.registration(), job.vin(), job.odometer(), job.number(), who);
+  }
+
   Review review(List<ToolState> tools) {
     Reading last = course.now();
     return new Review(
         new Review.Head(
-            walk.procedure().about(), version, first.at().wall(), last.at(), job, tools),
+            walk.procedure().about(), version, first.at().wall(), last.at(), jobOfAll(), tools),
         steps.values().stream()
             .map(trace -> trace.review(course.of(trace.place.ref()), last))
             .toList(),

@@ -45,7 +45,8 @@ public record StepReview(
     HARDWARE_NOT_NEW,
     CHECK_NOT_PASSED,
     VALUE_NOT_MEASURED,
-    VALUE_OUTSIDE_LIMITS
+    VALUE_OUTSIDE_LIMITS,
+    WITNESS_MISSING
   }
 
   /**
@@ -75,6 +76,8 @@ public record StepReview(
    * @param reopened when it was opened again or its closing was taken back
    * @param putOff every reason it was put off for, in order
    * @param closedBy the technician who closed it; empty if it is not closed or nobody was named
+   * @param witness the second person who saw it since it was opened last
+   * @param witnessMissing whether its work is done and it waits for a second person
    */
   public record Work(
       List<Review.Timed<SessionEvent.CheckAnswered>> answers,
@@ -82,7 +85,9 @@ public record StepReview(
       List<Review.Refusal> refusals,
       List<OffsetDateTime> reopened,
       List<PutOffReason> putOff,
-      Optional<String> closedBy) {
+      Optional<String> closedBy,
+      Optional<Review.Timed<SessionEvent.Witnessed>> witness,
+      boolean witnessMissing) {
     public Work {
       answers = List.copyOf(answers);
       measured = List.copyOf(measured);
