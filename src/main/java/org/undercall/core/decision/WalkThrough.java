@@ -103,7 +103,7 @@ public final class WalkThrough {
   }
 
   /** Somebody works who is not the witness. */
-  private static SessionEvent.SessionStarted started() {
+  static SessionEvent.SessionStarted started() {
     return new SessionEvent.SessionStarted(
         "",
         "",
