@@ -34,7 +34,8 @@ final class BehaviourPage {
               Map.entry(Phase.HAND_OVER, "a hand-over item"),
               Map.entry(Phase.READ_BACK, "a value, a marking or the end was read back"),
               Map.entry(Phase.LOAD_READ_BACK, "a load condition waits for the side"),
-              Map.entry(Phase.WITNESS, "the work is done; a second person who saw it names himself"),
+              Map.entry(
+                  Phase.WITNESS, "the work is done; a second person who saw it names himself"),
               Map.entry(Phase.WITNESS_READ_BACK, "what he saw waits for his answer"),
               Map.entry(Phase.NOTING, "the next words are a note"),
               Map.entry(Phase.ON_HOLD, "the work is held"),

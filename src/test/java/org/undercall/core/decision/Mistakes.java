@@ -91,9 +91,7 @@ final class Mistakes {
     Watch before = session.state().watch();
     boolean opened =
         before.by().isPresent() && session.ref().equals(after.ref()) && !after.state().closed();
-    return opened
-        ? watched(after, new Watch(before.hands(), before.asked(), before.by()))
-        : after;
+    return opened ? watched(after, new Watch(before.hands(), before.asked(), before.by())) : after;
   }
 
   static Session seenElsewhere(Session session) {

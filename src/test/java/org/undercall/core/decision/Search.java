@@ -151,7 +151,11 @@ final class Search {
     this.walk = walk;
     long onOneSide = walk.places().stream().filter(p -> p.ref().side() != Side.RIGHT).count();
     alphabet =
-        Stream.of(alphabet((int) Math.max(2, onOneSide)).stream(), ofSets(walk), ofWrenches(walk), ofWitnesses(walk))
+        Stream.of(
+                alphabet((int) Math.max(2, onOneSide)).stream(),
+                ofSets(walk),
+                ofWrenches(walk),
+                ofWitnesses(walk))
             .flatMap(intents -> intents)
             .filter(intent -> !without.contains(intent.kind()))
             .toList();

@@ -22,7 +22,16 @@ final class SeededBugs {
   private SeededBugs() {}
 
   static List<SeededBug> all() {
-    return Stream.of(sides(), loads(), car(), fasteners(), sets(), troubles(), values(), closings(), witnesses())
+    return Stream.of(
+            sides(),
+            loads(),
+            car(),
+            fasteners(),
+            sets(),
+            troubles(),
+            values(),
+            closings(),
+            witnesses())
         .flatMap(s -> s)
         .toList();
   }

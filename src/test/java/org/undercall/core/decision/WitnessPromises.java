@@ -64,9 +64,7 @@ record WitnessPromises(
       requireAnother(e.step(), e.witness(), event);
     } else if (event instanceof SessionEvent.Witnessed e) {
       Promises.require(
-          intent.kind() == IntentKind.WITNESSED,
-          "a witness confirms by his own phrase",
-          event);
+          intent.kind() == IntentKind.WITNESSED, "a witness confirms by his own phrase", event);
       boolean same =
           heard
               .filter(h -> h.step().equals(e.step()) && h.witness().equals(e.witness()))

@@ -17,10 +17,8 @@ import org.undercall.core.term.LoadCondition;
 @DisplayName("A second person")
 class WitnessTest {
   private static Walk nutAndLook() {
-    Step nut =
-        Jobs.fastener("nut", LoadCondition.ANY, Jobs.newtonMetres("75"), Jobs.degrees("60"));
-    return Jobs.car(
-        SampleProcedures.witnessed(nut), SampleProcedures.doStep("look", false, false));
+    Step nut = Jobs.fastener("nut", LoadCondition.ANY, Jobs.newtonMetres("75"), Jobs.degrees("60"));
+    return Jobs.car(SampleProcedures.witnessed(nut), SampleProcedures.doStep("look", false, false));
   }
 
   /** Juliet Delta works, and the nut is tightened. */
@@ -130,11 +128,28 @@ class WitnessTest {
     @ParameterizedTest
     @ValueSource(
         strings = {
-          "yes", "okay", "he saw it", "witnessed", "witness", "i saw it", "that is correct",
-          "step completed", "torque reached seven five", "check passed", "no witness here",
-          "the witness went away", "there is no witness", "put that down as witnessed", "done",
-          "he has seen it", "witnessed by",
-          "not witnessed", "alpha bravo", "it was witnessed", "skip the witness", "go on"
+          "yes",
+          "okay",
+          "he saw it",
+          "witnessed",
+          "witness",
+          "i saw it",
+          "that is correct",
+          "step completed",
+          "torque reached seven five",
+          "check passed",
+          "no witness here",
+          "the witness went away",
+          "there is no witness",
+          "put that down as witnessed",
+          "done",
+          "he has seen it",
+          "witnessed by",
+          "not witnessed",
+          "alpha bravo",
+          "it was witnessed",
+          "skip the witness",
+          "go on"
         })
     @DisplayName("by anything else that is said in its place")
     void saidInstead(String phrase) {
@@ -189,8 +204,7 @@ class WitnessTest {
     void list() {
       Bay bay =
           Bay.briefing(nutAndLook())
-              .given(
-                  new SessionEvent.WitnessesKnown("Anna Berg, Alex Brink, Carl Dorn, Jo Dahl"))
+              .given(new SessionEvent.WitnessesKnown("Anna Berg, Alex Brink, Carl Dorn, Jo Dahl"))
               .after("technician juliet delta", "that is correct", "cautions understood")
               .after("torque reached seven five", "angle turned six zero");
       bay.goes(
@@ -254,8 +268,7 @@ class WitnessTest {
     @Test
     @DisplayName("while the load that was needed is lost again")
     void load() {
-      Step bush =
-          Jobs.fastener("bush", LoadCondition.RIDE_HEIGHT, Jobs.newtonMetres("75"));
+      Step bush = Jobs.fastener("bush", LoadCondition.RIDE_HEIGHT, Jobs.newtonMetres("75"));
       Bay bay =
           Bay.briefing(Jobs.car(SampleProcedures.witnessed(bush)))
               .after("technician juliet delta", "that is correct", "cautions understood")
@@ -299,8 +312,7 @@ class WitnessTest {
     @Test
     @DisplayName("in what is told at a change of the shift")
     void told() {
-      assertTrue(
-          tightened().say("hand over the work").contains("Witness missing: nut title."));
+      assertTrue(tightened().say("hand over the work").contains("Witness missing: nut title."));
     }
   }
 
