@@ -90,7 +90,9 @@ public record Task(
     List<Mark> stages =
         released && step instanceof Step.Fasten f ? marks(session, f.fastener()) : List.of();
     List<String> details = new ArrayList<>(details(step));
-    session.account().crew().apprentice().map(n -> "apprentice " + n).ifPresent(details::add);
+    if (session.account().isApprentice()) {
+      details.add("apprentice " + session.account().technician());
+    }
     details.addAll(car(session.car()));
     return new Task(session.phase(), figure(session), stages, set(session), details);
   }

@@ -20,6 +20,7 @@ import org.undercall.core.intent.SoundLevels;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.reply.Reply;
+import org.undercall.core.review.Review;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 
@@ -239,6 +240,11 @@ final class Bay {
   /** Every recorded event of a type, in order. */
   <E extends SessionEvent> List<E> recorded(Class<E> type) {
     return recorded.stream().filter(type::isInstance).map(type::cast).toList();
+  }
+
+  /** What a review finds in everything recorded. */
+  Review review() {
+    return Review.of(walk, log);
   }
 
   /** What the session waits for. */

@@ -1,9 +1,12 @@
 package org.undercall.core.decision;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
@@ -12,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.review.StepReview;
 import org.undercall.core.term.LoadCondition;
 
 @DisplayName("A second person")
@@ -386,6 +390,35 @@ class WitnessTest {
       assertEquals(Phase.DO, bay.phase());
       bay.after("step completed", "step is not completed");
       assertEquals(Phase.DO, bay.phase());
+    }
+  }
+
+  @Nested
+  @DisplayName("stands in the review")
+  class InReview {
+    @Test
+    @DisplayName("with name and what was seen, or as missing")
+    void review() {
+      StepReview.Work waits = named().review().steps().get(0).work();
+      assertTrue(waits.witnessMissing());
+      assertEquals(Optional.empty(), waits.witness());
+      StepReview seen = named().after("witnessed by alpha bravo").review().steps().get(0);
+      assertFalse(seen.work().witnessMissing());
+      assertEquals("AB", seen.work().witness().orElseThrow().event().witness());
+      assertEquals(Set.of(), seen.doubts());
+      Bay again = named().after("witnessed by alpha bravo", "cancel that");
+      assertTrue(again.review().steps().get(0).work().witnessMissing());
+    }
+
+    @Test
+    @DisplayName("and so does the apprentice")
+    void apprentice() {
+      Bay bay =
+          Bay.briefing(nutAndLook())
+              .given(new SessionEvent.ApprenticeWorks("JD"))
+              .after("technician juliet delta", "that is correct", "cautions understood");
+      assertEquals(
+          Optional.of("JD; apprentice JD"), bay.review().head().job().technician());
     }
   }
 
