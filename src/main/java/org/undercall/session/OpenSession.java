@@ -38,6 +38,7 @@ final class OpenSession implements AutoCloseable {
   private final String sha256;
   private final Function<Optional<SessionEvent.TalkSet>, Decision> first;
   private Optional<SessionEvent.TalkSet> talk = Optional.empty();
+  private List<SessionEvent> given = List.of();
   private Clips clips = Clips.NONE;
 
   private OpenSession(
@@ -156,6 +157,11 @@ final class OpenSession implements AutoCloseable {
     talk = Optional.of(wanted);
   }
 
+  /** What is recorded with the first decision. */
+  void given(List<SessionEvent> crew) {
+    given = List.copyOf(crew);
+  }
+
   /** Where to keep the sound of phrases. */
   void keep(Clips sounds) {
     clips = sounds;
@@ -171,7 +177,7 @@ final class OpenSession implements AutoCloseable {
     display.earlier(session, log.decisions());
     SessionLoop.Ports ports = new SessionLoop.Ports(ear, voice, new Kept(), time, display);
     return new SessionLoop(session, ports, log.decisions().size(), remindAfter)
-        .run(first.apply(talk));
+        .run(first.apply(talk).with(given));
   }
 
   @Override

@@ -229,6 +229,11 @@ public final class Work implements AutoCloseable {
     }
   }
 
+  /** What was given of who may see the work, and whose it is. */
+  public void given(List<SessionEvent> crew) {
+    session.given(crew);
+  }
+
   /** The checksum of the procedure that is worked on. */
   public String procedure() {
     return session.sha256();

@@ -82,6 +82,9 @@ public enum ProcedureCode implements Fault.Code {
       "PRO-080",
       "A limit for using a fastener again stands beside a reason that it does not settle."),
   BLOCK_REVISION("PRO-081", "A block is of another revision than its include was written for."),
+  WITNESS_MISPLACED(
+      "PRO-082",
+      "A witness is asked for at a step that moves the car or a wheel, or notes the ride height."),
   NOT_USED("PRO-061", "A value is given, or taken by a block, and nothing uses it.");
 
   private final String id;

@@ -87,7 +87,9 @@ final class ProcedureReader {
             optional(step, "brief"),
             list(step, "cautions", JsonNode::textValue),
             flag(step, "changesLoad"),
-            bearing(step));
+            bearing(step),
+            flag(step, "witness"),
+            optional(step, "why"));
     String kind = text(step, "kind");
     return switch (kind) {
       case "do" -> new Step.Do(head, optional(step, "check"), wheels(step.path("wheelsOn")));

@@ -38,6 +38,7 @@ final class ProcedureRules {
         once(step.at("id"), ids, ProcedureCode.DUPLICATE_STEP);
         limits(step);
         heights(step, perSide, tolerance);
+        witness(step);
         fasteners.check(step.at("fastener"));
       }
     }
@@ -125,6 +126,24 @@ final class ProcedureRules {
         String pointer = step.at("least").pointer();
         faults.value(ProcedureCode.LIMITS_CROSSED, pointer, Shown.value(least), expected);
       }
+    }
+  }
+
+  /** What moves the car or a wheel, or a height that others are held to, counts at once. */
+  private void witness(Located step) {
+    if (!step.node().path("witness").asBoolean(false)) {
+      return;
+    }
+    boolean moves =
+        step.node().has("car")
+            || step.node().has("wheelsOn")
+            || step.node().path("notesRideHeight").asBoolean(false);
+    if (moves) {
+      faults.value(
+          ProcedureCode.WITNESS_MISPLACED,
+          step.at("witness").pointer(),
+          Shown.value(step.at("witness").node()),
+          "no witness at a step that moves the car or a wheel, or notes the ride height");
     }
   }
 

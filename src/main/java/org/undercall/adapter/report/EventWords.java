@@ -65,6 +65,9 @@ final class EventWords {
       case UNIT -> "the unit";
       case WRENCH -> "a wrench that fits";
       case CALIBRATION -> "a calibration that holds";
+      case WITNESS -> "a witness";
+      case OTHER_PERSON -> "a witness who did not work on it";
+      case KNOWN_NAME -> "a name of one person on the list of witnesses";
       case AFFIRMATION -> "a plain yes";
       default -> ReviewWords.plain(missing);
     };

@@ -65,6 +65,8 @@ public final class FastenersCsv {
           "renewed_because",
           "used_again",
           "final_torque_hint",
+          "witness",
+          "witnessed",
           "record",
           "values",
           "basis",
@@ -127,6 +129,8 @@ public final class FastenersCsv {
             .reused()
             .map(used -> ReviewWords.reused(used.event().by(), used.event().value())));
     row.add(step.tightened().judged().map(judged -> ReviewWords.plain(judged.hint())));
+    row.add(step.work().witness().map(seen -> seen.event().witness()));
+    row.add(time(step.work().witness().map(Review.Timed::at)));
     row.addAll(worth(step, stage.get(0)));
     csv.row(row.toArray());
   }

@@ -181,6 +181,10 @@ public final class ReviewText {
         .unsettled()
         .forEach(n -> lines.add(1, "Not settled: " + EventWords.trouble(n.event()) + "."));
     lines.add(1, open + " of " + review.steps().size() + " steps open.");
+    review.steps().stream()
+        .filter(step -> step.work().witnessMissing())
+        .forEach(
+            step -> lines.add(1, "Witness missing: " + ReviewWords.step(step.place().ref()) + "."));
     if (!review.ending().losses().isEmpty()) {
       lines.add(1, "Something of the log is lost, and what it said is not known.");
     }

@@ -133,6 +133,7 @@ final class ReviewWords {
       case CHECK_NOT_PASSED -> "the check was not passed";
       case VALUE_NOT_MEASURED -> "no measured value was kept";
       case VALUE_OUTSIDE_LIMITS -> "the measured value is outside its limits";
+      case WITNESS_MISSING -> "no second person confirmed that he saw it";
     };
   }
 

@@ -41,6 +41,16 @@ final class StepJson {
     ArrayNode refusals = node.putArray("refusals");
     work.refusals().forEach(refusal -> ReviewJson.refusal(refusals.addObject(), refusal));
     work.closedBy().ifPresent(who -> node.put("closedBy", who));
+    work.witness()
+        .ifPresent(
+            seen ->
+                node.putObject("witness")
+                    .put("at", ReviewJson.time(seen.at()))
+                    .put("name", seen.event().witness())
+                    .put("seen", seen.event().seen()));
+    if (work.witnessMissing()) {
+      node.put("witnessMissing", true);
+    }
     ArrayNode reopened = node.putArray("reopened");
     work.reopened().forEach(at -> reopened.add(ReviewJson.time(at)));
     ArrayNode earlier = node.putArray("earlier");

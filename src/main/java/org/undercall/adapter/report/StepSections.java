@@ -116,6 +116,13 @@ final class StepSections {
                   .collect(Collectors.joining(", ")));
     }
     step.work().closedBy().ifPresent(who -> parts.add("closed by " + who));
+    step.work()
+        .witness()
+        .ifPresent(
+            seen -> parts.add("witness " + seen.event().witness() + " " + labels.time(seen.at())));
+    if (step.work().witnessMissing()) {
+      parts.add("WITNESS MISSING");
+    }
     for (var again : step.work().reopened()) {
       parts.add("opened again " + labels.time(again));
     }

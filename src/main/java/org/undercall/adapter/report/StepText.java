@@ -107,6 +107,15 @@ final class StepText {
       lines.add(2, "put off: " + joined(work.putOff().stream().map(ReviewWords::plain).toList()));
     }
     work.closedBy().ifPresent(who -> lines.add(2, "closed by " + who));
+    work.witness()
+        .ifPresent(
+            seen ->
+                lines.add(
+                    2,
+                    "witness " + seen.event().witness() + ": " + seen.event().seen() + at(seen)));
+    if (work.witnessMissing()) {
+      lines.add(2, "WITNESS MISSING");
+    }
     if (!work.reopened().isEmpty()) {
       lines.add(
           2,

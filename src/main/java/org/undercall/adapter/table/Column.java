@@ -130,6 +130,8 @@ public enum Column {
   ORDER("order", "sequence", "order of tightening", "tightening order"),
   NOTE("note", "notes", "remark", "remarks", "comment", "caution"),
   BRIEF("brief", "short title"),
+  WHY("why", "reason of the step"),
+  WITNESS("witness", "seen by a second person"),
   CHANGES_LOAD("changes load"),
   AFTER("after", "after steps"),
   UNDOES("undoes", "undoes steps"),

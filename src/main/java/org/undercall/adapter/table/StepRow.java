@@ -48,6 +48,7 @@ final class StepRow {
       ArrayNode cautions = step.putArray("cautions");
       List.of(note.given().split(" ?\\| ?", -1)).forEach(cautions::add);
     }
+    row.text(step, "why", Column.WHY, false);
     row.truth(step, "changesLoad", Column.CHANGES_LOAD, false);
     list(step, "after", Column.AFTER);
     bearing(step);
@@ -85,6 +86,9 @@ final class StepRow {
     }
     if (kind.equals("do") || kind.equals("fasten")) {
       row.word(step, "corner", Column.CORNER, CORNERS, false);
+    }
+    if (kind.equals("do") || kind.equals("fasten") || kind.equals("measure")) {
+      row.truth(step, "witness", Column.WITNESS, false);
     }
     if (kind.equals("do")) {
       row.truth(step, "roadTest", Column.ROAD_TEST, false);

@@ -33,6 +33,8 @@ final class StepText {
       row.put(Column.NOTE, String.join(StepRow.BETWEEN_NOTES, step.head().cautions()));
     }
     step.head().brief().ifPresent(brief -> row.put(Column.BRIEF, brief));
+    step.head().why().ifPresent(why -> row.put(Column.WHY, why));
+    yes(row, Column.WITNESS, step.head().witness());
     yes(row, Column.CHANGES_LOAD, step.head().changesLoad());
     bearing(row, step.head().bearing());
     if (step instanceof Step.Fasten fasten) {

@@ -63,6 +63,7 @@ public final class WorkOptions {
   @Mixin private SessionsOption sessions;
   @Mixin private JobOptions jobs;
   @Mixin private TalkOption talk;
+  @Mixin private CrewOptions crew;
 
   @Option(
       names = "--parts",
@@ -95,7 +96,8 @@ public final class WorkOptions {
   Chosen choose(PrintWriter out, Occasion begunFor) throws Fault, IOException {
     occasion = begunFor;
     remindAfter();
-    jobs.job();
+    job();
+    crew.given();
     if (parts && (retorque != null || resume != null)) {
       throw wrong(
           "found --parts with "
@@ -155,7 +157,8 @@ public final class WorkOptions {
   /** Begins or takes up the session, and says which. */
   Work open(Chosen chosen, PrintWriter out) throws Fault {
     Work work = begun(chosen, out);
-    Optional<String> technician = jobs.job().technician();
+    Optional<String> technician = job().technician();
+    work.given(crew.given());
     Optional<TalkLevel> last =
         work.takenUp() ? Optional.empty() : Optional.of(talk.level(technician));
     Optional<TalkLevel> wanted = talk.given().or(() -> last);
@@ -173,7 +176,7 @@ public final class WorkOptions {
     if (!record) {
       dialogue.print("A rehearsal is no record of work; its log and every page say so.");
     }
-    if (work.takenUp() && !jobs.job().equals(Job.NOT_GIVEN)) {
+    if (work.takenUp() && !job().equals(Job.NOT_GIVEN)) {
       dialogue.print("Car, job and technician stay as the session began; --new begins another.");
     }
     jobs.job()
@@ -189,9 +192,19 @@ public final class WorkOptions {
     return work;
   }
 
+  /** The job as given; an apprentice who works is its technician. */
+  private Job job() {
+    Job job = jobs.job();
+    Optional<String> works = job.technician().or(crew::apprentice);
+    if (!works.equals(crew.apprentice().or(job::technician))) {
+      throw wrong("found --technician and --apprentice with two names, expected one who works");
+    }
+    return new Job(job.registration(), job.vin(), job.odometer(), job.number(), works);
+  }
+
   private Work begun(Chosen chosen, PrintWriter out) throws Fault {
     if (chosen instanceof Chosen.Visit wanted) {
-      Visit visit = Visit.of(sessions.folder(), wanted.session(), jobs.job(), occasion);
+      Visit visit = Visit.of(sessions.folder(), wanted.session(), job(), occasion);
       Dialogue dialogue = new Dialogue(out);
       dialogue.print("Goes on from session: " + visit.begun().session());
       visit.notes().forEach(dialogue::print);
@@ -205,7 +218,7 @@ public final class WorkOptions {
         chosen instanceof Chosen.Fresh named ? named.file() : ((Chosen.Procedure) chosen).file();
     LoadedProcedure loaded = ProcedureFile.load(file);
     LoadedProcedure used = parts ? PartsFirst.of(loaded) : loaded;
-    return Work.on(used, folder(), jobs.job(), occasion, begin);
+    return Work.on(used, folder(), job(), occasion, begin);
   }
 
   /** Keeps how much was said last, for the technician who worked then. */

@@ -34,7 +34,13 @@ public record Task(
     Phase phase, Figure figure, List<Mark> stages, List<Spot> set, List<String> details) {
   /** The phases in which the values of the fastener at hand may be seen. */
   private static final Set<Phase> RELEASED =
-      EnumSet.of(Phase.TORQUE, Phase.ANGLE, Phase.CLOSED_STEP, Phase.ALL_CLOSED);
+      EnumSet.of(
+          Phase.TORQUE,
+          Phase.ANGLE,
+          Phase.WITNESS,
+          Phase.WITNESS_READ_BACK,
+          Phase.CLOSED_STEP,
+          Phase.ALL_CLOSED);
 
   private static final Figure NONE = new Figure("", "", "");
 
@@ -84,6 +90,9 @@ public record Task(
     List<Mark> stages =
         released && step instanceof Step.Fasten f ? marks(session, f.fastener()) : List.of();
     List<String> details = new ArrayList<>(details(step));
+    if (session.account().isApprentice()) {
+      details.add("apprentice " + session.account().technician());
+    }
     details.addAll(car(session.car()));
     return new Task(session.phase(), figure(session), stages, set(session), details);
   }
@@ -116,7 +125,7 @@ public record Task(
     return switch (session.phase()) {
       case TORQUE, ANGLE -> figure(session.stage(), session);
       case MEASURE -> measure((Step.Measure) step);
-      case READ_BACK, LOAD_READ_BACK -> pending(session);
+      case READ_BACK, LOAD_READ_BACK, WITNESS_READ_BACK -> pending(session);
       default -> NONE;
     };
   }
@@ -157,6 +166,9 @@ public record Task(
     }
     if (pending instanceof Pending.Marking marking) {
       return new Figure(marking.marking().text(), "", "head marking as heard");
+    }
+    if (pending instanceof Pending.Seen seen) {
+      return new Figure("", "", "witness " + seen.witness() + ", as heard");
     }
     if (pending instanceof Pending.Load load) {
       String height = load.height().map(h -> plain(h.amount())).orElse("");
@@ -231,6 +243,14 @@ public record Task(
   }
 
   private static List<String> details(Step step) {
+    List<String> details = new ArrayList<>(ofKind(step));
+    if (step.head().witness()) {
+      details.add("a witness must see it");
+    }
+    return details;
+  }
+
+  private static List<String> ofKind(Step step) {
     if (step instanceof Step.Fasten fasten) {
       return details(fasten.fastener());
     }

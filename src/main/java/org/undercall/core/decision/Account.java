@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.undercall.core.event.SessionEvent;
+import org.undercall.core.term.PersonName;
 import org.undercall.core.term.StepRef;
 
 /**
@@ -18,6 +19,7 @@ import org.undercall.core.term.StepRef;
  * @param closers who closed each step that was closed; empty for one who is not named
  * @param failed the steps whose check failed and was not settled
  * @param visit the session that this one goes on from
+ * @param crew who may be there beside the technician
  */
 public record Account(
     String vin,
@@ -26,9 +28,11 @@ public record Account(
     Optional<String> next,
     Map<StepRef, String> closers,
     Set<StepRef> failed,
-    Optional<SessionEvent.VisitBegun> visit) {
+    Optional<SessionEvent.VisitBegun> visit,
+    Crew crew) {
   static final Account NOTHING_TOLD =
-      new Account("", "", "", Optional.empty(), Map.of(), Set.of(), Optional.empty());
+      new Account(
+          "", "", "", Optional.empty(), Map.of(), Set.of(), Optional.empty(), Crew.NOT_GIVEN);
 
   public Account {
     closers = Map.copyOf(closers);
@@ -40,31 +44,40 @@ public record Account(
     return closers.values().stream().allMatch(technician::equals);
   }
 
+  /** Whether who works now is an apprentice. */
+  public boolean isApprentice() {
+    return crew.apprentice().filter(name -> PersonName.same(name, technician)).isPresent();
+  }
+
+  Account with(Crew next) {
+    return new Account(vin, technician, before, this.next, closers, failed, visit, next);
+  }
+
   Account visits(SessionEvent.VisitBegun before) {
-    return new Account(vin, technician, this.before, next, closers, failed, Optional.of(before));
+    return new Account(vin, technician, this.before, next, closers, failed, Optional.of(before), crew);
   }
 
   Account withVin(String told) {
-    return new Account(told, technician, technician, next, closers, failed, visit);
+    return new Account(told, technician, technician, next, closers, failed, visit, crew);
   }
 
   /** Without what was told last; parts of an identification number all are taken back. */
   Account takenBack() {
-    return new Account("", before, before, next, closers, failed, visit);
+    return new Account("", before, before, next, closers, failed, visit, crew);
   }
 
   Account by(String name) {
-    return new Account(vin, name, technician, Optional.empty(), closers, failed, visit);
+    return new Account(vin, name, technician, Optional.empty(), closers, failed, visit, crew);
   }
 
   Account next(Optional<String> name) {
-    return new Account(vin, technician, before, name, closers, failed, visit);
+    return new Account(vin, technician, before, name, closers, failed, visit, crew);
   }
 
   Account closed(StepRef step) {
     Map<StepRef, String> more = new HashMap<>(closers);
     more.put(step, technician);
-    return new Account(vin, technician, before, next, more, without(step), visit);
+    return new Account(vin, technician, before, next, more, without(step), visit, crew);
   }
 
   Account checked(StepRef step, boolean passed) {
@@ -72,7 +85,7 @@ public record Account(
     if (!passed) {
       more.add(step);
     }
-    return new Account(vin, technician, before, next, closers, more, visit);
+    return new Account(vin, technician, before, next, closers, more, visit, crew);
   }
 
   private Set<StepRef> without(StepRef step) {

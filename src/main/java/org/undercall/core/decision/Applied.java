@@ -72,7 +72,8 @@ final class Applied {
                 e.step(),
                 t ->
                     t.with(t.tightening().withClosed(e.positions(), s.atAngle()))
-                        .uses(t.uses().tightened())));
+                        .uses(t.uses().tightened())
+                        .watch(t.watch().worked(s.account().technician()))));
     on(PositionsTakenBack.class, (s, e) -> opened(s, e));
     on(PositionsCalled.class, (s, e) -> await(s, new Pending.OfSet(e.step(), e.positions())));
     on(TighteningInterrupted.class, (s, e) -> interrupted(s, e.step()));
@@ -88,7 +89,8 @@ final class Applied {
                     e.step(),
                     t ->
                         t.with(t.tightening().withStageTakenBack(e.stage()))
-                            .with(StepState.Status.OPEN)),
+                            .with(StepState.Status.OPEN)
+                            .watch(t.watch().open())),
                 e.step()));
     on(ClosingLapsed.class, (s, e) -> lapsed(s, e.step()));
     on(ClosingDoubted.class, (s, e) -> await(s, doubted(s, e)));
@@ -152,6 +154,18 @@ final class Applied {
     on(WorkResumed.class, (s, e) -> working(s.with(s.account().next(Optional.empty()))));
     on(WorkHandedOver.class, (s, e) -> s.with(s.talk().with(Talk.Mode.HANDED)));
     on(WorkTakenOver.class, (s, e) -> takenOver(s, e));
+    on(WitnessAsked.class, (s, e) -> witnessAsked(s, e.step()));
+    on(WitnessCalled.class, (s, e) -> await(s, new Pending.Seen(e.step(), e.witness())));
+    on(
+        Witnessed.class,
+        (s, e) -> change(settled(s), e.step(), t -> t.watch(t.watch().seen(e.witness()))));
+    on(
+        ApprenticeWorks.class,
+        (s, e) -> s.with(s.account().with(s.account().crew().teaching(e.apprentice()))));
+    on(
+        WitnessesKnown.class,
+        (s, e) ->
+            s.with(s.account().with(s.account().crew().knowing(List.of(e.names().split(", ", -1))))));
     on(
         TimerStarted.class,
         (s, e) -> s.with(s.timers().started(of(e.step()), e.due(), e.seconds())));
@@ -316,7 +330,8 @@ final class Applied {
         e.step(),
         state -> {
           Optional<Integer> position = state.wrong().flatMap(StepState.Wrong::position);
-          StepState loose = state.wrong(Optional.empty()).loose();
+          StepState loose =
+              state.wrong(Optional.empty()).loose().watch(state.watch().open());
           StepState open = renewed ? counted(session, loose, e.step(), 0) : loose;
           if (!(kind(session, e.step()) instanceof Step.Fasten fasten) || state.wrong().isEmpty()) {
             return open;
@@ -422,7 +437,9 @@ final class Applied {
               int stages = firstAngle(fastener, s.tightening());
               Tightening tight = s.tightening().withStagesClosed(stages);
               boolean each = fastener.set().several() && stages > 0;
-              return StepState.FRESH.with(each ? tight.doubted() : tight.broken(stages > 0));
+              return StepState.FRESH
+                  .with(each ? tight.doubted() : tight.broken(stages > 0))
+                  .watch(s.watch().open());
             }),
         step);
   }
@@ -451,10 +468,32 @@ final class Applied {
       case RUN_DOWN_NOTED -> change(session, e.step(), t -> t.runDown(Optional.empty()));
       case NOTE_KEPT -> session.with(session.found().withoutLast());
       case TURN_NOTED -> tighten(session, e.step(), t -> t.broken(true));
+      case WITNESS_ASKED -> workTakenBack(session, e.step());
       case TROUBLE_NOTED -> change(session, e.step(), t -> t.wrong(Optional.empty()));
       case OUT_OF_ORDER_NOTED -> change(session, e.step(), StepState::inOrder);
       default -> session;
     };
+  }
+
+  /** The work waits for its witness; what a witness had closed is open again. */
+  private static Session witnessAsked(Session session, StepRef step) {
+    boolean closed = session.progress().states().get(session.walk().indexOf(step)).closed();
+    String technician = session.account().technician();
+    Session asked =
+        change(
+            session,
+            step,
+            s ->
+                s.with(closed ? StepState.Status.OPEN : s.status())
+                    .watch(s.watch().asks(technician)));
+    return closed ? forgetClosing(asked, step) : asked;
+  }
+
+  /** Work that was said to be done is not; stages of a fastener are taken back by themselves. */
+  private static Session workTakenBack(Session session, StepRef step) {
+    return kind(session, step) instanceof Step.Fasten
+        ? session
+        : change(session, step, s -> s.watch(Watch.NOBODY));
   }
 
   private static Session entered(Session session, StepRef step) {
@@ -471,7 +510,10 @@ final class Applied {
     return closing(
         session,
         e.step(),
-        s -> s.with(s.tightening().withNextStageClosed(e.stage())).uses(s.uses().tightened()));
+        s ->
+            s.with(s.tightening().withNextStageClosed(e.stage()))
+                .uses(s.uses().tightened())
+                .watch(s.watch().worked(session.account().technician())));
   }
 
   private static Session closing(Session session, StepRef step, UnaryOperator<StepState> how) {
@@ -484,7 +526,10 @@ final class Applied {
         change(
             session,
             step,
-            s -> s.with(s.tightening().withStagesClosed(0)).with(StepState.Status.OPEN));
+            s ->
+                s.with(s.tightening().withStagesClosed(0))
+                    .with(StepState.Status.OPEN)
+                    .watch(Watch.NOBODY));
     Session undone = open.with(open.car().undone(place(session, step)));
     return forgetHeight(forgetClosing(undone, step), step);
   }

@@ -112,6 +112,12 @@ public record Car(Stance stance, Map<Side, Wheel> wheels, boolean lifted) {
     return new Car(stance, Map.copyOf(next), lifted);
   }
 
+  /** Whether doing a step raises or lowers the car, or takes wheels off or puts them on. */
+  static boolean isMovedBy(Walk.Place place) {
+    return place.step().head().bearing().car() != Bearing.Lift.LEFT_AS_IT_IS
+        || wheels(place) != Wheels.LEFT_AS_THEY_ARE;
+  }
+
   static Wheels wheels(Walk.Place place) {
     return place.step() instanceof Step.Do work ? work.wheels() : Wheels.LEFT_AS_THEY_ARE;
   }

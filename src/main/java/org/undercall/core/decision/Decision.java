@@ -1,6 +1,7 @@
 package org.undercall.core.decision;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.reply.Reply;
 
@@ -14,6 +15,12 @@ import org.undercall.core.reply.Reply;
 public record Decision(List<SessionEvent> events, Reply reply, Outcome outcome) {
   public Decision {
     events = List.copyOf(events);
+  }
+
+  /** The same, with more that is recorded after it. */
+  public Decision with(List<SessionEvent> more) {
+    return new Decision(
+        Stream.concat(events.stream(), more.stream()).toList(), reply, outcome);
   }
 
   /** Whether the phrase was taken up: it changed the session or waits for a read-back. */

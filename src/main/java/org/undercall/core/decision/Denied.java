@@ -32,7 +32,11 @@ final class Denied {
     boolean working = session.talk().mode() == Talk.Mode.WORKING;
     if (working && !readBack && wasClosedBy(session, denied)) {
       turn.say(Say.denied(denied, true));
-      ReadBackRules.closing(turn, session.progress().lastClosed().orElseThrow());
+      StepRef ref = session.progress().lastClosed().orElseThrow();
+      if (denied == Claim.WITNESSED) {
+        return WitnessRules.unwitnessed(turn, ref).end(Outcome.REFUSED);
+      }
+      ReadBackRules.closing(turn, ref);
       SetRules.denied(turn.session(), (Intent.Denied) intent, denied)
           .ifPresent(open -> SetRules.open(turn, open));
       return turn.end(Outcome.REFUSED);
@@ -75,6 +79,9 @@ final class Denied {
     }
     int index = session.walk().indexOf(ref.get());
     Step step = session.walk().places().get(index).step();
+    if (denied == Claim.WITNESSED) {
+      return WitnessRules.watch(session, ref.get()).by().isPresent();
+    }
     boolean stage = last.get() == EventKind.STAGE_CLOSED || last.get() == EventKind.STEP_CLOSED;
     if (stage && step instanceof Step.Fasten fasten) {
       Tightening tightening = session.progress().states().get(index).tightening();
@@ -97,6 +104,7 @@ final class Denied {
       case NEW_HARDWARE_FITTED, REUSE_NOTED -> denied == Claim.NEW_HARDWARE_FITTED;
       case MARKING_NOTED -> denied == Claim.HEAD_MARKING_READ;
       case RUN_IN_BY_HAND -> denied == Claim.RUN_IN_BY_HAND;
+      case WITNESS_ASKED -> denied == Claim.STEP_COMPLETED || denied == Claim.CHECK_PASSED;
       default -> false;
     };
   }
@@ -121,6 +129,7 @@ final class Denied {
       case TORQUE_REACHED -> before || phase == Phase.TORQUE;
       case ANGLE_TURNED -> before || tightened || begun;
       case STEP_COMPLETED -> !session.state().closed();
+      case WITNESSED -> phase == Phase.WITNESS;
       case READ_BACK_RIGHT -> false;
       case LOAD, END_OF_WORK -> true;
     };
@@ -137,6 +146,7 @@ final class Denied {
       case NEW_HARDWARE, HARDWARE_LENGTH, HARDWARE_USES -> Claim.NEW_HARDWARE_FITTED;
       case FITTED_SNUG -> Claim.RUN_IN_BY_HAND;
       case END_OF_WORK -> Claim.END_OF_WORK;
+      case WITNESSED -> Claim.WITNESSED;
       case WHEELS_CARRY,
           KNUCKLE_JACKED,
           ARCH_HEIGHT,

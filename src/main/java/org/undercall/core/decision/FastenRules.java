@@ -270,13 +270,14 @@ final class FastenRules {
     Stage stage = session.specified();
     int number = session.tightening().stagesClosed() + 1;
     boolean last = number == session.stages().size();
+    boolean closes = last && !WitnessRules.lacks(session);
     turn.record(new SessionEvent.StageClosed(session.ref(), number, recorded(session)))
-        .say(Say.stageClosed(number, stage, amount(session), last));
+        .say(Say.stageClosed(number, stage, amount(session), closes));
     if (!last) {
       return turn.prompt();
     }
     boolean banded = stage instanceof Stage.AngleStage angle && angle.finalTorque().isPresent();
-    return (banded ? turn.say(Ask.finalTorque()) : turn).close();
+    return (banded && closes ? turn.say(Ask.finalTorque()) : turn).close();
   }
 
   /** What was called for the stage at hand; of an angle all of it, with what was turned before. */

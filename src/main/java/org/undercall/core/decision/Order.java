@@ -50,7 +50,10 @@ final class Order {
         CautionsUnderstood.class,
         (p, e) -> p.mode(Talk.Mode.BRIEFING, "cautions that were read out"));
     on(StepEntered.class, (p, e) -> first(p.settledFor(e.step()), p.known(e.step())));
-    on(StepClosed.class, (p, e) -> first(p.settled(), first(p.atHand(e.step()), p.canClose())));
+    on(
+        StepClosed.class,
+        (p, e) ->
+            first(first(p.settled(), p.seen()), first(p.atHand(e.step()), p.canClose())));
     on(WorkDone.class, (p, e) -> p.atHand(e.step(), Step.Do.class));
     on(
         CheckAnswered.class,
@@ -176,6 +179,15 @@ final class Order {
     on(WorkResumed.class, (p, e) -> p.rests());
     on(WorkHandedOver.class, (p, e) -> first(p.handsOver(), p.known(e.step())));
     on(WorkTakenOver.class, (p, e) -> p.takesOver(e.technician()));
+    on(
+        WitnessAsked.class,
+        (p, e) -> first(p.settled(), first(p.known(e.step()), p.doneOrSeen(e.step()))));
+    on(WitnessCalled.class, (p, e) -> first(p.settled(), p.waitsForWitness(e.step())));
+    on(
+        Witnessed.class,
+        (p, e) -> first(p.waitsForWitness(e.step()), p.readBackTo(e.step(), e.witness())));
+    on(ApprenticeWorks.class, (p, e) -> always());
+    on(WitnessesKnown.class, (p, e) -> always());
     on(
         TimerStarted.class,
         (p, e) ->

@@ -62,6 +62,9 @@ public sealed interface Pending {
    */
   record Reading(StepRef step, BigDecimal value, boolean closes) implements OfStage {}
 
+  /** Who saw what was done. It falls with whatever breaks the work off. */
+  record Seen(StepRef step, String witness) implements OfStage {}
+
   /** The torque that a nut needs to run down. */
   record RunDown(StepRef step, BigDecimal value) implements OfStage {}
 

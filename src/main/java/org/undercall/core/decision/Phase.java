@@ -40,10 +40,14 @@ public enum Phase {
   LOAD("LOD"),
   /** A hand-over item. */
   HAND_OVER("HND"),
+  /** The work of the step is done, and a second person who saw it is to name himself. */
+  WITNESS("WIT"),
   /** A value, a marking or the end was read back and waits for an answer. */
   READ_BACK("RBK"),
   /** A load condition waits for the technician's read-back with the side. */
   LOAD_READ_BACK("LRB"),
+  /** What a witness saw was read back to him, and waits for his answer. */
+  WITNESS_READ_BACK("WRB"),
   /** The next words are a note. */
   NOTING("NOT"),
   /** The work is held. */
@@ -71,14 +75,17 @@ public enum Phase {
   /** Whether it waits for an answer to a question, not for work to be done. */
   boolean asks() {
     return switch (this) {
-      case BRIEFING, JOB_READ_BACK, CHECK, MARKING, READ_BACK, LOAD_READ_BACK -> true;
+      case BRIEFING, JOB_READ_BACK, CHECK, MARKING, READ_BACK, LOAD_READ_BACK, WITNESS_READ_BACK -> true;
       default -> false;
     };
   }
 
   /** Whether something that was said waits to be answered. */
   boolean isReadBack() {
-    return this == JOB_READ_BACK || this == READ_BACK || this == LOAD_READ_BACK;
+    return switch (this) {
+      case JOB_READ_BACK, READ_BACK, LOAD_READ_BACK, WITNESS_READ_BACK -> true;
+      default -> false;
+    };
   }
 
   /** What a session waits for. */
@@ -102,6 +109,9 @@ public enum Phase {
   }
 
   private static Phase readBack(Pending pending) {
+    if (pending instanceof Pending.Seen) {
+      return WITNESS_READ_BACK;
+    }
     return pending instanceof Pending.Load ? LOAD_READ_BACK : READ_BACK;
   }
 
@@ -119,6 +129,9 @@ public enum Phase {
     Step step = session.place().step();
     if (step instanceof Step.Fasten fasten) {
       return ofFastener(session, fasten.fastener());
+    }
+    if (session.state().watch().waits()) {
+      return WITNESS;
     }
     if (step instanceof Step.Do) {
       return session.state().workDone() ? CHECK : DO;
@@ -145,6 +158,9 @@ public enum Phase {
     }
     if (!session.loads().holds(session.side(), fastener.needs())) {
       return GATE;
+    }
+    if (session.state().watch().waits()) {
+      return WITNESS;
     }
     if (session.tightening().interrupted() && session.atAngle()) {
       return BEGUN;

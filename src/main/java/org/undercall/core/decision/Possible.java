@@ -206,6 +206,36 @@ record Possible(Session session) {
     return when(!session.state().workDone(), "the check question answered");
   }
 
+  /** A step at hand whose work is done, or the one that a witness confirmed last. */
+  Optional<String> doneOrSeen(StepRef step) {
+    int index = session.walk().indexOf(step);
+    boolean seen =
+        index >= 0
+            && session.progress().states().get(index).closed()
+            && WitnessRules.watch(session, step).by().isPresent();
+    return seen ? Optional.empty() : first(atHand(step), canClose());
+  }
+
+  /** Nobody waited for who should have seen the step at hand. */
+  Optional<String> seen() {
+    return when(!WitnessRules.lacks(session), "a witness");
+  }
+
+  /** A step at hand that waits for its witness. */
+  Optional<String> waitsForWitness(StepRef step) {
+    return first(
+        atHand(step),
+        when(Phase.ofStep(session) == Phase.WITNESS, "a step that waits for its witness"));
+  }
+
+  /** The witness who was named just now, and did not work on the step. */
+  Optional<String> readBackTo(StepRef step, String witness) {
+    return when(
+        session.talk().pending().equals(Optional.of(new Pending.Seen(step, witness)))
+            && WitnessRules.isAnother(session, witness),
+        "the witness who was named, and did not work on it");
+  }
+
   private Optional<List<Stage>> stagesAtHand() {
     return fastener().flatMap(f -> f.stagesFor(session.tightening().marking()));
   }

@@ -17,6 +17,7 @@ import org.undercall.core.reply.Say;
 import org.undercall.core.reply.ShiftTalk;
 import org.undercall.core.reply.Tell;
 import org.undercall.core.reply.Timing;
+import org.undercall.core.reply.WitnessTalk;
 import org.undercall.core.term.DueTime;
 import org.undercall.core.term.Finding;
 import org.undercall.core.term.HeadMarking;
@@ -41,7 +42,21 @@ final class Prompt {
   private static Reply entering(Session session, boolean onward) {
     Walk.Place place = session.place();
     return Ask.step(session.progress().at() + 1, place, Titles.known(session), onward)
+        .and(why(session))
         .and(of(session));
+  }
+
+  /** Why the step is done as it is, for an apprentice, as long as it is open. */
+  private static Reply why(Session session) {
+    boolean wanted = session.account().isApprentice() && !session.state().closed();
+    return session
+        .place()
+        .step()
+        .head()
+        .why()
+        .filter(why -> wanted)
+        .map(WitnessTalk::why)
+        .orElse(Reply.SILENCE);
   }
 
   /** What the session waits for, whole whatever was heard before; of work also the step. */
@@ -79,7 +94,8 @@ final class Prompt {
       case WAITING -> waiting(session);
       case LOAD -> Ask.load((Step.Load) session.place().step(), session.side());
       case HAND_OVER -> Ask.handOver((Step.HandOver) session.place().step());
-      case JOB_READ_BACK, READ_BACK, LOAD_READ_BACK ->
+      case WITNESS -> WitnessTalk.who();
+      case JOB_READ_BACK, READ_BACK, LOAD_READ_BACK, WITNESS_READ_BACK ->
           readBack(session.talk().pending().orElseThrow(), session);
       case NOTING ->
           session.talk().pending().orElse(null) instanceof Pending.Report report
@@ -175,6 +191,9 @@ final class Prompt {
           : Ask.readBackTrouble(
               session.walk().places().get(session.walk().indexOf(wrong.step())), wrong.trouble());
     }
+    if (pending instanceof Pending.Seen seen) {
+      return WitnessRules.readBack(session, seen);
+    }
     if (pending instanceof Pending.OfJob ofJob) {
       return JobTalk.readBack(ofJob.field(), ofJob.text());
     }
@@ -259,11 +278,13 @@ final class Prompt {
             ? Say.endedNotToBeDriven(first)
             : Say.ended(complete, session.progress().open(), wrong);
     Reply ended =
-        closed.and(
-            Say.found(
-                session.found().count(Finding.FOUND_FAULT),
-                session.found().count(Finding.EXTRA_WORK),
-                session.found().count(Finding.PART_TO_ORDER)));
+        closed
+            .and(WitnessTalk.missing(WitnessRules.missing(session)))
+            .and(
+                Say.found(
+                    session.found().count(Finding.FOUND_FAULT),
+                    session.found().count(Finding.EXTRA_WORK),
+                    session.found().count(Finding.PART_TO_ORDER)));
     return names.isEmpty() ? ended : ended.and(Timing.notCalled(names));
   }
 }

@@ -214,8 +214,14 @@ final class ReadBackRules {
     switch (last.kind()) {
       case VALUE_CALLED ->
           turn.record(new SessionEvent.ValueDropped(session.ref())).say(Say.dropped());
-      case STEP_CLOSED, STAGE_CLOSED ->
-          closing(turn, session.progress().lastClosed().orElseThrow());
+      case STEP_CLOSED, STAGE_CLOSED -> {
+        StepRef ref = session.progress().lastClosed().orElseThrow();
+        if (WitnessRules.watch(session, ref).by().isPresent()) {
+          WitnessRules.unwitnessed(turn, ref);
+        } else {
+          closing(turn, ref);
+        }
+      }
       case POSITIONS_CLOSED ->
           SetRules.open(turn, new Positions(session.tightening().pass().last()));
       case LOAD_CONFIRMED -> turn.loadChanged(LoadChange.TAKEN_BACK).prompt();

@@ -56,7 +56,7 @@ record Recall(List<Walk.Place> steps, Reply reply) {
     return switch (reason) {
       case RIDE_HEIGHT -> LoadCondition.RIDE_HEIGHT;
       case FULL_DROOP -> LoadCondition.FULL_DROOP;
-      case WAITING_FOR_PARTS, TOOL_MISSING, LATER -> LoadCondition.ANY;
+      case WAITING_FOR_PARTS, TOOL_MISSING, NO_WITNESS, LATER -> LoadCondition.ANY;
     };
   }
 

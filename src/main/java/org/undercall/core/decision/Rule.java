@@ -23,7 +23,12 @@ final class Rule {
           rule("miss", "refuses, and names what is missing", StepRules::missing, REFUSED),
           rule("told", "reads back what is told of the job", JobRules::told, ASKED, REFUSED),
           rule("jkep", "keeps what was told of the job", JobRules::keep, ACCEPTED),
-          rule("begn", "begins with the first step", TalkRules::begin, ACCEPTED),
+          rule(
+              "begn",
+              "begins with the first step; where a witness is asked for it must be known who works",
+              TalkRules::begin,
+              ACCEPTED,
+              REFUSED),
           rule(
               "done",
               "closes the step, or asks its check question",
@@ -216,6 +221,24 @@ final class Rule {
               "hands the work over, and tells how it stands",
               ShiftRules::handOver,
               ACCEPTED),
+          rule(
+              "witn",
+              "reads back who saw it, and what; refuses who worked on it",
+              WitnessRules::named,
+              ASKED,
+              REFUSED),
+          rule(
+              "seen",
+              "keeps the witness and closes the step; refuses another name",
+              WitnessRules::seen,
+              ACCEPTED,
+              REFUSED),
+          rule(
+              "wlos",
+              "starts a fastener's tightening anew; refused at other work",
+              WitnessRules::loosened,
+              ACCEPTED,
+              REFUSED),
           rule("stnd", "tells again how the work stands", ShiftRules::state, ANSWERED),
           rule("tech", "reads back who takes over", ShiftRules::named, ASKED, REFUSED),
           rule("nonm", "refuses: nobody named himself", ShiftRules::noName, REFUSED),

@@ -47,7 +47,7 @@ public record Session(
 
   /** Reasons that a confirmed load does not do away with. */
   private static final Set<PutOffReason> NOT_FOR_LOAD =
-      Set.of(PutOffReason.WAITING_FOR_PARTS, PutOffReason.TOOL_MISSING);
+      Set.of(PutOffReason.WAITING_FOR_PARTS, PutOffReason.TOOL_MISSING, PutOffReason.NO_WITNESS);
 
   private static final int MOST_DOUBLINGS = 10;
 

@@ -53,13 +53,14 @@ public record Standing(Session session) {
     return List.of(
         new ShiftTalk.Matter("hand tight", named(state -> state.status() == StepState.Status.SNUG)),
         new ShiftTalk.Matter("part tightened", begun()),
+        new ShiftTalk.Matter("witness missing", named(state -> state.watch().waits())),
         new ShiftTalk.Matter("put off", putOff()),
         new ShiftTalk.Matter("not in order", wrong()),
         new ShiftTalk.Matter("timer runs", TimerRules.runningNames(session)));
   }
 
   private List<String> begun() {
-    return places(state -> !state.closed() && state.tightening().begun()).stream()
+    return places(s -> !s.closed() && !s.watch().waits() && s.tightening().begun()).stream()
         .map(place -> ShiftTalk.begun(place, state(place).tightening().stagesClosed()))
         .toList();
   }

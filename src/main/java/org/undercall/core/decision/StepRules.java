@@ -12,6 +12,7 @@ import org.undercall.core.procedure.Walk;
 import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
+import org.undercall.core.reply.WitnessTalk;
 import org.undercall.core.term.LoadChange;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.OrderReason;
@@ -30,7 +31,7 @@ final class StepRules {
     if (step.check().isPresent()) {
       turn.record(new SessionEvent.WorkDone(session.ref())).prompt();
     } else {
-      turn.say(Say.stepClosed()).close();
+      turn.closeAloud();
     }
     return turn.end(Outcome.ACCEPTED);
   }
@@ -41,8 +42,7 @@ final class StepRules {
             () ->
                 new Turn(session)
                     .record(new SessionEvent.CheckAnswered(session.ref(), true))
-                    .say(Say.stepClosed())
-                    .close()
+                    .closeAloud()
                     .end(Outcome.ACCEPTED));
   }
 
@@ -75,14 +75,13 @@ final class StepRules {
             () ->
                 new Turn(session)
                     .record(new SessionEvent.HandedOver(session.ref(), step.due()))
-                    .say(Say.stepClosed())
-                    .close()
+                    .closeAloud()
                     .end(Outcome.ACCEPTED));
   }
 
   private static Decision closed(Session session) {
     return tooEarly(session)
-        .orElseGet(() -> new Turn(session).say(Say.stepClosed()).close().end(Outcome.ACCEPTED));
+        .orElseGet(() -> new Turn(session).closeAloud().end(Outcome.ACCEPTED));
   }
 
   static Decision putOff(Session session, Intent intent, Moment now) {
@@ -215,7 +214,9 @@ final class StepRules {
               : refuse(session, Missing.TURNED_SO_FAR, Refuse.turnedSoFar());
       case TORQUE, ANGLE ->
           refuse(session, Missing.VALUE_CALLED, Refuse.valueNotCalled(session.stage()));
+      case WITNESS -> refuse(session, Missing.WITNESS, WitnessTalk.first());
       case LOAD_READ_BACK -> notReadBack(session, Missing.LOAD_READ_BACK);
+      case WITNESS_READ_BACK -> notReadBack(session, Missing.WITNESS);
       default -> notReadBack(session, Missing.READ_BACK);
     };
   }

@@ -18,6 +18,7 @@ import org.undercall.core.term.Trouble;
  * @param runDown the torque that a nut needed to run down, as it was read back
  * @param outOfOrder why it may be closed before those that come first; empty if it may not
  * @param uses how often a part was tightened whose uses are counted
+ * @param watch who worked on it, and who saw it if a witness is asked for
  */
 public record StepState(
     Status status,
@@ -28,7 +29,8 @@ public record StepState(
     boolean byHand,
     Optional<BigDecimal> runDown,
     Optional<OrderReason> outOfOrder,
-    Uses uses) {
+    Uses uses,
+    Watch watch) {
   /**
    * What went wrong.
    *
@@ -55,7 +57,8 @@ public record StepState(
           false,
           Optional.empty(),
           Optional.empty(),
-          Uses.UNKNOWN);
+          Uses.UNKNOWN,
+          Watch.NOBODY);
 
   /** Whether nothing of it is left to do. */
   public boolean closed() {
@@ -64,56 +67,61 @@ public record StepState(
 
   StepState with(Status next) {
     return new StepState(
-        next, workDone, reason, tightening, wrong, byHand, runDown, outOfOrder, uses);
+        next, workDone, reason, tightening, wrong, byHand, runDown, outOfOrder, uses, watch);
   }
 
   StepState withWorkDone(boolean done) {
     return new StepState(
-        status, done, reason, tightening, wrong, byHand, runDown, outOfOrder, uses);
+        status, done, reason, tightening, wrong, byHand, runDown, outOfOrder, uses, watch);
   }
 
   StepState with(Tightening next) {
-    return new StepState(status, workDone, reason, next, wrong, byHand, runDown, outOfOrder, uses);
+    return new StepState(status, workDone, reason, next, wrong, byHand, runDown, outOfOrder, uses, watch);
   }
 
   StepState putOff(PutOffReason why) {
     Status next = status == Status.SNUG ? Status.SNUG : Status.PUT_OFF;
     return new StepState(
-        next, false, Optional.of(why), tightening, wrong, byHand, runDown, outOfOrder, uses);
+        next, false, Optional.of(why), tightening, wrong, byHand, runDown, outOfOrder, uses, watch);
   }
 
   StepState outOfOrder(OrderReason why) {
     return new StepState(
-        status, workDone, reason, tightening, wrong, byHand, runDown, Optional.of(why), uses);
+        status, workDone, reason, tightening, wrong, byHand, runDown, Optional.of(why), uses, watch);
   }
 
   StepState inOrder() {
     return new StepState(
-        status, workDone, reason, tightening, wrong, byHand, runDown, Optional.empty(), uses);
+        status, workDone, reason, tightening, wrong, byHand, runDown, Optional.empty(), uses, watch);
   }
 
   StepState wrong(Optional<Wrong> next) {
     return new StepState(
-        status, workDone, reason, tightening, next, byHand, runDown, outOfOrder, uses);
+        status, workDone, reason, tightening, next, byHand, runDown, outOfOrder, uses, watch);
   }
 
   StepState runDown(Optional<BigDecimal> next) {
     return new StepState(
-        status, workDone, reason, tightening, wrong, byHand, next, outOfOrder, uses);
+        status, workDone, reason, tightening, wrong, byHand, next, outOfOrder, uses, watch);
   }
 
   StepState byHand(boolean next) {
     return new StepState(
-        status, workDone, reason, tightening, wrong, next, runDown, outOfOrder, uses);
+        status, workDone, reason, tightening, wrong, next, runDown, outOfOrder, uses, watch);
   }
 
   StepState uses(Uses next) {
     return new StepState(
-        status, workDone, reason, tightening, wrong, byHand, runDown, outOfOrder, next);
+        status, workDone, reason, tightening, wrong, byHand, runDown, outOfOrder, next, watch);
   }
 
-  /** Loose again: it is run in and run down anew. */
+  StepState watch(Watch next) {
+    return new StepState(
+        status, workDone, reason, tightening, wrong, byHand, runDown, outOfOrder, uses, next);
+  }
+
+  /** Loose again: it is run in and run down anew, and nobody has seen it. */
   StepState loose() {
-    return byHand(false).runDown(Optional.empty());
+    return byHand(false).runDown(Optional.empty()).watch(Watch.NOBODY);
   }
 }

@@ -20,79 +20,81 @@ import org.undercall.core.intent.IntentKind;
 final class Table {
   private static final String TEXT =
       """
-                             BRF  JRB  DO   CHK  MEA  HDW  MRK  BYH  GAT  RUN  BGN  TRB  TRQ  ANG  WAI  LOD  HND  RBK  LRB  NOT  HLD  SHF  ALL  CLS  END
-      CAUTIONS_UNDERSTOOD    begn miss -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    nonm -    -    -
-      JOB_TOLD               told told -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    tech -    -    -
-      STEP_COMPLETED         miss -    done miss miss miss miss miss miss miss miss miss miss miss wait lded hand miss miss -    -    nonm -    -    -
-      CHECK_PASSED           -    -    -    pass -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
-      CHECK_FAILED           -    -    -    fail -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
-      VALUE_CALLED           -    -    -    -    meas miss miss miss miss rund miss miss call call -    -    -    agan -    -    -    -    -    -    -
-      TORQUE_COMPLETED       -    -    -    -    -    miss miss miss miss miss miss miss stag othr -    -    -    miss miss -    -    -    -    -    -
-      ANGLE_COMPLETED        -    -    -    -    -    miss miss miss miss miss miss miss othr stag -    -    -    miss miss -    -    -    -    -    -
-      FINAL_TORQUE           -    -    finl finl finl finl finl finl finl finl -    -    finl -    finl finl finl -    -    -    -    -    finl finl -
-      TROUBLE                -    -    trbl trbl trbl trbl trbl trbl trbl trbl trbl trbl trbl trbl trbh trbh trbh trbl trbl -    -    -    trbh trbh -
-      SETTLED                -    -    -    chkr -    -    -    -    -    -    -    fixd -    -    -    -    -    -    -    -    -    -    -    -    -
-      LOOSENED               -    -    -    -    -    -    -    loos loos loos loos -    loos loos -    -    -    -    -    -    -    -    -    -    -
-      TURNED_SO_FAR          -    -    -    -    -    -    -    -    miss -    trnd -    -    -    -    -    -    trnd -    -    -    -    -    -    -
-      OUT_OF_ORDER           -    -    ordr ordr ordr -    -    -    -    ordr -    -    ordr ordr ordr ordr ordr -    -    -    -    -    -    -    -
-      READ_BACK_RIGHT        -    jkep -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    rght miss -    -    -    -    -    -
-      READ_BACK_WRONG        take drop take take take take take take take take take take take take take take take drop drop -    -    -    take take -
-      CORRECTED              -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    corr -    -    -    -    -    -    -
-      REPEAT                 rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept -    rept stnd rept rept -
-      WHAT_IS_LEFT           -    -    left left left left left left left left left left left left left left left -    -    -    left left left left -
-      WHERE_AM_I             -    -    wher wher wher wher wher wher wher wher wher wher wher wher wher wher wher -    -    -    wher wher wher wher -
-      SAY_MORE               more more more more more more more more more more more more more more more more more more more -    more more more more -
-      SAY_LESS               less less less less less less less less less less less less less less less less less less less -    less less less less -
-      WRENCH_NAMED           -    -    -    -    -    wrch wrch wrch wrch wrch wrch -    wrch wrch -    -    -    -    -    -    -    -    -    -    -
-      OVERDUE                -    -    -    -    -    -    -    -    -    -    -    -    over -    -    -    -    -    -    -    -    -    -    -    -
-      WRENCH_SETTING         -    -    -    -    -    -    -    -    -    -    -    -    sett sett -    -    -    -    -    -    -    -    -    -    -
-      WHICH_ONE              -    -    -    -    -    -    -    -    -    -    whch -    whch whch -    -    -    -    -    -    -    -    -    -    -
-      OTHER_UNIT             -    -    -    -    -    -    -    -    -    -    -    -    unit -    -    -    -    -    -    -    -    -    -    -    -
-      WHY_THIS_VALUE         -    -    -    -    -    whyn -    -    -    -    -    -    why  why  -    -    -    -    -    -    -    -    -    -    -
-      GO_TO_STEP             -    -    go   go   go   go   go   go   go   go   go   go   go   go   go   go   go   -    -    -    -    -    go   go   -
-      STEP_BACK              -    -    back back back back back back back back back back back back back back back -    -    -    -    -    back back -
-      PUT_OFF                -    -    off  off  off  off  off  off  off  off  off  off  off  off  off  off  off  -    -    -    -    -    -    -    -
-      FITTED_SNUG            -    -    -    -    -    snug snug byha slos slos lsfr -    slos lsfr -    -    -    -    -    -    -    -    -    -    -
-      REOPEN                 -    -    open open open open open open open open open open open open open open open -    -    -    -    -    open open -
-      NOTE                   -    -    note note note note note note note note note note note note note note note -    -    -    -    -    note note -
-      FINDING                -    -    find find find find find find find find find find find find find find find -    -    -    -    -    find find -
-      NOTE_TEXT              -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    text -    -    -    -    -
-      HOLD                   -    -    hold hold hold hold hold hold hold hold hold hold hold hold hold hold hold -    -    -    -    -    hold hold -
-      RESUME                 miss -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    resu same -    -    -
-      SHIFT_CHANGE           -    -    hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr -    hovr stnd hovr hovr -
-      WHEELS_CARRY           -    -    cary cary cary cary cary cary cary cary cary cary cary cary cary cary cary -    cary -    -    -    cary cary -
-      KNUCKLE_JACKED         -    -    jckd jckd jckd jckd jckd jckd jckd jckd jckd jckd jckd jckd jckd jckd jckd -    jckd -    -    -    jckd jckd -
-      ARCH_HEIGHT            -    -    hght hght hght hght hght hght hght hght hght hght hght hght hght hght hght -    hght -    -    -    hght hght -
-      HANGS_FREE             -    -    hang hang hang hang hang hang hang hang hang hang hang hang hang hang hang -    hang -    -    -    hang hang -
-      RIDE_HEIGHT_READ_BACK  -    -    -    -    -    -    -    -    miss -    -    -    -    -    -    miss -    -    load -    -    -    -    -    -
-      FULL_DROOP_READ_BACK   -    -    -    -    -    -    -    -    miss -    -    -    -    -    -    miss -    -    load -    -    -    -    -    -
-      CAR_RAISED             chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -
-      CAR_LOWERED            chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -
-      JACK_MOVED             chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -
-      HEAD_MARKING           -    -    -    -    -    miss mark mlos mlos mlos lsfr -    mlos lsfr -    -    -    mkag -    -    -    -    -    -    -
-      NEW_HARDWARE           -    -    -    -    -    hdwr -    -    -    -    -    newh -    -    -    -    -    -    -    -    -    -    -    -    -
-      HARDWARE_LENGTH        -    -    -    -    -    used -    -    -    -    -    -    -    -    -    -    -    usag -    -    -    -    -    -    -
-      HARDWARE_USES          -    -    -    -    -    used -    -    -    -    -    -    -    -    -    -    -    usag -    -    -    -    -    -    -
-      SEVERAL                -    -    -    -    -    each -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
-      TIMER_START            -    -    -    -    -    -    -    -    -    -    -    -    -    -    timr -    -    -    -    -    -    -    -    -    -
-      TIMER_SET              -    -    tset tset tset tset tset tset tset tset tset tset tset tset tset tset tset -    -    -    tset tset tset tset -
-      TIMER_LEFT             -    -    tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft -    -    -    tlft tlft tlft tlft -
-      TIMER_CANCEL           -    -    tcan tcan tcan tcan tcan tcan tcan tcan tcan tcan tcan tcan tcan tcan tcan -    -    -    tcan tcan tcan tcan -
-      TIMER_ENDED            -    -    tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend -
-      STEP_TIME              -    -    stim stim stim stim stim stim stim stim stim stim stim stim stim stim stim -    -    -    stim stim -    stim -
-      WORK_TIME              -    -    wtim wtim wtim wtim wtim wtim wtim wtim wtim wtim wtim wtim wtim wtim wtim -    -    -    wtim wtim wtim wtim -
-      NOTHING_HEARD          here here here here here here here here here here here here here here here here here here here here -    -    here here -
-      CLOCK_JUMPED           cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset -
-      SIDE_CHANGE            -    -    side side side side side side side side side side side side side side side -    -    -    -    -    -    side -
-      END_OF_WORK            -    -    end  end  end  end  end  end  end  end  end  end  end  end  end  end  end  -    -    -    -    -    comp end  -
-      BE_QUIET               -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
-      CANCEL_THAT            take drop take take take take take take take take take take take take take take take drop drop -    -    -    take take -
-      ATTENTION              -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
-      DENIED                 nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope -    nope nope nope nope -
-      DANGER                 dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang -
-      NO                     what drop what what what what what what what what what what what what what what what nodr drop -    phrs phrs what what -
-      SHORT_ANSWER           phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs -    phrs phrs phrs phrs -
-      UNCLEAR                ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    -
+                             BRF  JRB  DO  CHK  MEA  HDW  MRK  BYH  GAT  RUN  BGN  TRB  TRQ  ANG  WAI  LOD  HND  WIT  RBK  LRB  WRB  NOT  HLD  SHF  ALL  CLS  END
+      CAUTIONS_UNDERSTOOD    begn miss -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    nonm -    -    -
+      JOB_TOLD               told told -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    tech -    -    -
+      STEP_COMPLETED         miss -    done miss miss miss miss miss miss miss miss miss miss miss wait lded hand miss miss miss miss -    -    nonm -    -    -
+      CHECK_PASSED           -    -    -    pass -    -    -    -    -    -    -    -    -    -    -    -    -    miss -    -    -    -    -    -    -    -    -
+      CHECK_FAILED           -    -    -    fail -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
+      VALUE_CALLED           -    -    -    -    meas miss miss miss miss rund miss miss call call -    -    -    -    agan -    -    -    -    -    -    -    -
+      TORQUE_COMPLETED       -    -    -    -    -    miss miss miss miss miss miss miss stag othr -    -    -    miss miss miss miss -    -    -    -    -    -
+      ANGLE_COMPLETED        -    -    -    -    -    miss miss miss miss miss miss miss othr stag -    -    -    miss miss miss miss -    -    -    -    -    -
+      FINAL_TORQUE           -    -    finl finl finl finl finl finl finl finl -    -    finl -    finl finl finl finl -    -    -    -    -    -    finl finl -
+      TROUBLE                -    -    trbl trbl trbl trbl trbl trbl trbl trbl trbl trbl trbl trbl trbh trbh trbh trbl trbl trbl trbl -    -    -    trbh trbh -
+      SETTLED                -    -    -    chkr -    -    -    -    -    -    -    fixd -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
+      LOOSENED               -    -    -    -    -    -    -    loos loos loos loos -    loos loos -    -    -    wlos -    -    -    -    -    -    -    -    -
+      TURNED_SO_FAR          -    -    -    -    -    -    -    -    miss -    trnd -    -    -    -    -    -    -    trnd -    -    -    -    -    -    -    -
+      OUT_OF_ORDER           -    -    ordr ordr ordr -    -    -    -    ordr -    -    ordr ordr ordr ordr ordr ordr -    -    -    -    -    -    -    -    -
+      READ_BACK_RIGHT        -    jkep -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    miss rght miss miss -    -    -    -    -    -
+      READ_BACK_WRONG        take drop take take take take take take take take take take take take take take take take drop drop drop -    -    -    take take -
+      CORRECTED              -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    corr -    -    -    -    -    -    -    -
+      REPEAT                 rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept rept -    rept stnd rept rept -
+      WHAT_IS_LEFT           -    -    left left left left left left left left left left left left left left left left -    -    -    -    left left left left -
+      WHERE_AM_I             -    -    wher wher wher wher wher wher wher wher wher wher wher wher wher wher wher wher -    -    -    -    wher wher wher wher -
+      SAY_MORE               more more more more more more more more more more more more more more more more more more more more more -    more more more more -
+      SAY_LESS               less less less less less less less less less less less less less less less less less less less less less -    less less less less -
+      WRENCH_NAMED           -    -    -    -    -    wrch wrch wrch wrch wrch wrch -    wrch wrch -    -    -    -    -    -    -    -    -    -    -    -    -
+      OVERDUE                -    -    -    -    -    -    -    -    -    -    -    -    over -    -    -    -    -    -    -    -    -    -    -    -    -    -
+      WRENCH_SETTING         -    -    -    -    -    -    -    -    -    -    -    -    sett sett -    -    -    -    -    -    -    -    -    -    -    -    -
+      WHICH_ONE              -    -    -    -    -    -    -    -    -    -    whch -    whch whch -    -    -    -    -    -    -    -    -    -    -    -    -
+      OTHER_UNIT             -    -    -    -    -    -    -    -    -    -    -    -    unit -    -    -    -    -    -    -    -    -    -    -    -    -    -
+      WHY_THIS_VALUE         -    -    -    -    -    whyn -    -    -    -    -    -    why  why  -    -    -    -    -    -    -    -    -    -    -    -    -
+      GO_TO_STEP             -    -    go   go   go   go   go   go   go   go   go   go   go   go   go   go   go   go   -    -    -    -    -    -    go   go   -
+      STEP_BACK              -    -    back back back back back back back back back back back back back back back back -    -    -    -    -    -    back back -
+      PUT_OFF                -    -    off  off  off  off  off  off  off  off  off  off  off  off  off  off  off  off  -    -    -    -    -    -    -    -    -
+      FITTED_SNUG            -    -    -    -    -    snug snug byha slos slos lsfr -    slos lsfr -    -    -    -    -    -    -    -    -    -    -    -    -
+      REOPEN                 -    -    open open open open open open open open open open open open open open open open -    -    -    -    -    -    open open -
+      NOTE                   -    -    note note note note note note note note note note note note note note note note -    -    -    -    -    -    note note -
+      FINDING                -    -    find find find find find find find find find find find find find find find find -    -    -    -    -    -    find find -
+      NOTE_TEXT              -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    text -    -    -    -    -
+      HOLD                   -    -    hold hold hold hold hold hold hold hold hold hold hold hold hold hold hold hold -    -    hold -    -    -    hold hold -
+      RESUME                 miss -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    resu same -    -    -
+      SHIFT_CHANGE           -    -    hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr hovr -    hovr stnd hovr hovr -
+      WITNESS_NAMED          -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    witn -    -    witn -    -    -    -    -    -
+      WITNESSED              -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    witn -    -    seen -    -    -    -    -    -
+      WHEELS_CARRY           -    -    cary cary cary cary cary cary cary cary cary cary cary cary cary cary cary cary -    cary -    -    -    -    cary cary -
+      KNUCKLE_JACKED         -    -    jckd jckd jckd jckd jckd jckd jckd jckd jckd jckd jckd jckd jckd jckd jckd jckd -    jckd -    -    -    -    jckd jckd -
+      ARCH_HEIGHT            -    -    hght hght hght hght hght hght hght hght hght hght hght hght hght hght hght hght -    hght -    -    -    -    hght hght -
+      HANGS_FREE             -    -    hang hang hang hang hang hang hang hang hang hang hang hang hang hang hang hang -    hang -    -    -    -    hang hang -
+      RIDE_HEIGHT_READ_BACK  -    -    -    -    -    -    -    -    miss -    -    -    -    -    -    miss -    -    -    load -    -    -    -    -    -    -
+      FULL_DROOP_READ_BACK   -    -    -    -    -    -    -    -    miss -    -    -    -    -    -    miss -    -    -    load -    -    -    -    -    -    -
+      CAR_RAISED             chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -
+      CAR_LOWERED            chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -
+      JACK_MOVED             chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd chgd -
+      HEAD_MARKING           -    -    -    -    -    miss mark mlos mlos mlos lsfr -    mlos lsfr -    -    -    -    mkag -    -    -    -    -    -    -    -
+      NEW_HARDWARE           -    -    -    -    -    hdwr -    -    -    -    -    newh -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
+      HARDWARE_LENGTH        -    -    -    -    -    used -    -    -    -    -    -    -    -    -    -    -    -    usag -    -    -    -    -    -    -    -
+      HARDWARE_USES          -    -    -    -    -    used -    -    -    -    -    -    -    -    -    -    -    -    usag -    -    -    -    -    -    -    -
+      SEVERAL                -    -    -    -    -    each -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
+      TIMER_START            -    -    -    -    -    -    -    -    -    -    -    -    -    -    timr -    -    -    -    -    -    -    -    -    -    -    -
+      TIMER_SET              -    -    tset tset tset tset tset tset tset tset tset tset tset tset tset tset tset tset -    -    -    -    tset tset tset tset -
+      TIMER_LEFT             -    -    tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft tlft -    -    -    -    tlft tlft tlft tlft -
+      TIMER_CANCEL           -    -    tcan tcan tcan tcan tcan tcan tcan tcan tcan tcan tcan tcan tcan tcan tcan tcan -    -    -    -    tcan tcan tcan tcan -
+      TIMER_ENDED            -    -    tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend tend -
+      STEP_TIME              -    -    stim stim stim stim stim stim stim stim stim stim stim stim stim stim stim stim -    -    -    -    stim stim -    stim -
+      WORK_TIME              -    -    wtim wtim wtim wtim wtim wtim wtim wtim wtim wtim wtim wtim wtim wtim wtim wtim -    -    -    -    wtim wtim wtim wtim -
+      NOTHING_HEARD          here here here here here here here here here here here here here here here here here here here here here here -    -    here here -
+      CLOCK_JUMPED           cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset cset -
+      SIDE_CHANGE            -    -    side side side side side side side side side side side side side side side side -    -    -    -    -    -    -    side -
+      END_OF_WORK            -    -    end  end  end  end  end  end  end  end  end  end  end  end  end  end  end  end  -    -    -    -    -    -    comp end  -
+      BE_QUIET               -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
+      CANCEL_THAT            take drop take take take take take take take take take take take take take take take take drop drop drop -    -    -    take take -
+      ATTENTION              -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
+      DENIED                 nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope nope -    nope nope nope nope -
+      DANGER                 dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang dang -
+      NO                     what drop what what what what what what what what what what what what what what what what nodr drop drop -    phrs phrs what what -
+      SHORT_ANSWER           phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs phrs -    phrs phrs phrs phrs -
+      UNCLEAR                ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    ?    -
       """;
 
   private static final Map<IntentKind, Map<Phase, Rule>> CELLS = parse(TEXT);

@@ -58,6 +58,7 @@ public record Talk(
             EventKind.MARKING_NOTED,
             EventKind.RUN_IN_BY_HAND,
             EventKind.RUN_DOWN_NOTED,
+            EventKind.WITNESS_ASKED,
             EventKind.WRENCH_NAMED,
             EventKind.OVERDUE_NOTED,
             EventKind.JOB_NOTED,
@@ -106,9 +107,25 @@ public record Talk(
       return DONE.stream().anyMatch(kind -> kind.name().equals(event));
     }
 
+    /** What closed the last stage is taken back with it; after a witness nothing is. */
+    private static Optional<Last> afterAsked(
+        Optional<Last> before, SessionEvent.WitnessAsked asked) {
+      Optional<EventKind> here =
+          before.filter(last -> last.step().equals(asked.step())).map(Last::kind);
+      if (here.equals(Optional.of(EventKind.STEP_CLOSED))) {
+        return Optional.empty();
+      }
+      return here.equals(Optional.of(EventKind.STAGE_CLOSED))
+          ? before
+          : Optional.of(new Last(EventKind.WITNESS_ASKED, asked.step()));
+    }
+
     /** What was said last after one more event at a step. */
     static Optional<Last> after(Optional<Last> before, SessionEvent event, StepRef at) {
       EventKind kind = EventKind.of(event);
+      if (event instanceof SessionEvent.WitnessAsked asked) {
+        return afterAsked(before, asked);
+      }
       if (DONE.contains(kind)) {
         return Optional.of(new Last(kind, at));
       }

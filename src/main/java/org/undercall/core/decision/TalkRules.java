@@ -3,6 +3,7 @@ package org.undercall.core.decision;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.undercall.core.event.Missing;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
@@ -13,6 +14,7 @@ import org.undercall.core.reply.Refuse;
 import org.undercall.core.reply.Reply;
 import org.undercall.core.reply.Say;
 import org.undercall.core.reply.Tell;
+import org.undercall.core.reply.WitnessTalk;
 import org.undercall.core.term.LoadChange;
 
 /** Questions, notes, pauses, and what was not understood. */
@@ -22,6 +24,9 @@ final class TalkRules {
   private TalkRules() {}
 
   static Decision begin(Session session, Intent intent, Moment now) {
+    if (WitnessRules.lacksTechnician(session)) {
+      return StepRules.refuse(session, Missing.TECHNICIAN, WitnessTalk.whoWorks());
+    }
     Turn turn = new Turn(session);
     session.account().next().ifPresent(n -> turn.record(new SessionEvent.WorkTakenOver(n)));
     return turn.record(new SessionEvent.CautionsUnderstood())
@@ -103,7 +108,11 @@ final class TalkRules {
   }
 
   static Decision hold(Session session, Intent intent, Moment now) {
-    return new Turn(session).record(new SessionEvent.WorkHeld()).prompt().end(Outcome.ACCEPTED);
+    return new Turn(session)
+        .drop()
+        .record(new SessionEvent.WorkHeld())
+        .prompt()
+        .end(Outcome.ACCEPTED);
   }
 
   static Decision resume(Session session, Intent intent, Moment now) {

@@ -70,8 +70,34 @@ final class Turn {
     return say(Prompt.of(session));
   }
 
-  /** Closes the step at hand and goes on to the next. */
+  /** Closes the step at hand and goes on to the next; one that needs a witness waits for him. */
   Turn close() {
+    return WitnessRules.lacks(session) ? awaitWitness() : closeNow();
+  }
+
+  /** The same, and says so. */
+  Turn closeAloud() {
+    return WitnessRules.lacks(session) ? awaitWitness() : say(Say.stepClosed()).closeNow();
+  }
+
+  /** The work is done: what it undoes and moves is so, and it is open until a witness saw it. */
+  private Turn awaitWitness() {
+    StepRef ref = session.ref();
+    List<Walk.Place> undone = new Bonds(session).undoneBy(session.progress().at());
+    record(new SessionEvent.WitnessAsked(ref));
+    return lapse(undone, ref).moved().prompt();
+  }
+
+  /** A step that can change the load, or is a drive, cancels what was confirmed. */
+  private Turn moved() {
+    Step step = session.place().step();
+    boolean moves = step.head().changesLoad() || step.head().bearing().roadTest();
+    return moves && !(step instanceof Step.Load)
+        ? loadChanged(LoadChange.STEP_CHANGES_LOAD)
+        : this;
+  }
+
+  private Turn closeNow() {
     Walk.Place place = session.place();
     Session before = session;
     int index = session.progress().at();
@@ -82,11 +108,7 @@ final class Turn {
       loadChanged(LoadChange.WHEEL_OFF);
     }
     recall(Recall.leftOver(before, session));
-    boolean moves = place.step().head().changesLoad() || place.step().head().bearing().roadTest();
-    if (moves && !(place.step() instanceof Step.Load)) {
-      loadChanged(LoadChange.STEP_CHANGES_LOAD);
-    }
-    return moveOn();
+    return moved().moveOn();
   }
 
   /** Goes to the step that comes next, or says that all are closed. */

@@ -23,6 +23,7 @@ import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.Measure;
+import org.undercall.core.term.SpellingAlphabet;
 import org.undercall.core.term.TalkLevel;
 
 /**
@@ -33,6 +34,12 @@ public final class WalkThrough {
   private static final OffsetDateTime START =
       OffsetDateTime.of(2026, 1, 5, 8, 0, 0, 0, ZoneOffset.UTC);
   private static final int MOST_PHRASES = 100_000;
+
+  /** Who works, and who sees it where that is asked for; neither is a name. */
+  private static final String WORKER = "ME";
+
+  private static final String OBSERVER = "YOU";
+
 
   private final List<Exchange> exchanges = new ArrayList<>();
   private Session session;
@@ -84,7 +91,7 @@ public final class WalkThrough {
     WalkThrough through = new WalkThrough(walk);
     through.apply(
         Decider.begin(
-            through.session, new SessionEvent.SessionStarted("", "", "", ""), Optional.of(talk)),
+            through.session, started(), Optional.of(talk)),
         Optional.empty());
     for (int i = 0; through.session.phase() != Phase.ENDED; i++) {
       if (i == MOST_PHRASES) {
@@ -93,6 +100,21 @@ public final class WalkThrough {
       through.next();
     }
     return List.copyOf(through.exchanges);
+  }
+
+  /** Somebody works who is not the witness. */
+  static SessionEvent.SessionStarted started() {
+    return new SessionEvent.SessionStarted(
+        "",
+        "",
+        "",
+        "",
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(WORKER),
+        Optional.empty());
   }
 
   private void next() {
@@ -144,6 +166,8 @@ public final class WalkThrough {
       case ANGLE -> "angle turned " + amount(session.stage());
       case WAITING ->
           session.timers().ended().contains(session.ref()) ? "step completed" : "start the timer";
+      case WITNESS -> "witness " + SpellingAlphabet.spelled(OBSERVER);
+      case WITNESS_READ_BACK -> "witnessed by " + SpellingAlphabet.spelled(OBSERVER);
       case READ_BACK -> "that is correct";
       case LOAD_READ_BACK ->
           session.side().place() + (isDroop(session) ? " at full droop" : " at ride height");

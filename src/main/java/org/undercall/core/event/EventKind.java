@@ -201,6 +201,18 @@ public enum EventKind {
       "EV104",
       SessionEvent.VisitBegun.class,
       "The session goes on from another one of the same car, to tighten again."),
+  WITNESS_ASKED(
+      "EV108",
+      SessionEvent.WitnessAsked.class,
+      "The work of a step is done; it stays open until a second person saw it."),
+  WITNESS_CALLED(
+      "EV109", SessionEvent.WitnessCalled.class, "A witness was named and waits for read-back."),
+  WITNESSED(
+      "EV110", SessionEvent.Witnessed.class, "A second person confirmed what was read back."),
+  APPRENTICE_WORKS(
+      "EV111", SessionEvent.ApprenticeWorks.class, "The work of this technician is an apprentice's."),
+  WITNESSES_KNOWN(
+      "EV112", SessionEvent.WitnessesKnown.class, "The names that a witness can have were given."),
   LOG_DOUBTED(
       "EV60",
       SessionEvent.LogDoubted.class,

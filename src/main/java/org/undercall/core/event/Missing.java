@@ -57,6 +57,12 @@ public enum Missing {
   RUN_DOWN,
   /** The name of the technician who takes the work over. */
   TECHNICIAN,
+  /** A second person who saw it. */
+  WITNESS,
+  /** A witness who did not work on it. */
+  OTHER_PERSON,
+  /** A name that is on the list of witnesses, of one person only. */
+  KNOWN_NAME,
   /** It was said not to be so, or not surely. */
   AFFIRMATION
 }

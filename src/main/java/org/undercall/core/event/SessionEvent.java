@@ -332,6 +332,29 @@ public sealed interface SessionEvent {
   /** From here on another technician works. */
   record WorkTakenOver(String technician) implements SessionEvent {}
 
+  /** The work of a step is done, and waits for its witness; one that had one is open again. */
+  record WitnessAsked(StepRef step) implements SessionEvent {}
+
+  /** Who saw it was named, and waits to be read back. */
+  record WitnessCalled(StepRef step, String witness) implements SessionEvent {}
+
+  /**
+   * A second person saw what was done.
+   *
+   * @param seen what was read back to him
+   */
+  record Witnessed(StepRef step, String witness, String seen) implements SessionEvent {}
+
+  /** Whenever this technician works, the work is an apprentice's. */
+  record ApprenticeWorks(String apprentice) implements SessionEvent {}
+
+  /**
+   * The names that a witness can have.
+   *
+   * @param names with a comma and a blank between them
+   */
+  record WitnessesKnown(String names) implements SessionEvent {}
+
   record TimerStarted(StepRef step, long seconds, Instant due) implements SessionEvent {}
 
   record TimerEnded(StepRef step) implements SessionEvent {}

@@ -65,7 +65,7 @@ final class Fillings {
       case CAUSE -> List.copyOf(SlotWords.CAUSES.values());
       case EXCUSE -> List.copyOf(SlotWords.EXCUSES.values());
       case TROUBLE -> troubles();
-      case REGISTRATION, VIN, JOB_NUMBER, TECHNICIAN -> SPELLED;
+      case REGISTRATION, VIN, JOB_NUMBER, TECHNICIAN, WITNESS_NAME -> SPELLED;
       case ODOMETER -> List.of(everyPair(NumberWords.DIGITS));
       case FINDING -> findings();
       case REASON -> SlotWords.REASONS.values().stream().flatMap(List::stream).toList();

@@ -120,6 +120,9 @@ public sealed interface Intent {
     }
   }
 
+  /** A second person, named in capitals and digits. */
+  record OfWitness(IntentKind kind, String name) implements Intent {}
+
   /** Why a wrench is used although its calibration is over. */
   record Overdue(OverdueReason reason) implements Intent {
     @Override

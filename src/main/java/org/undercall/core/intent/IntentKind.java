@@ -39,6 +39,8 @@ public enum IntentKind {
   HOLD("Pause the work."),
   RESUME("Go on after a pause."),
   SHIFT_CHANGE("Hand the work over to the next technician."),
+  WITNESS_NAMED("A second person names himself, spelled, as one who saw it; read back."),
+  WITNESSED("The second person confirms, with his name again, what was read back to him."),
   WHEELS_CARRY("The wheels stand on the ground or on ramps and carry the car."),
   KNUCKLE_JACKED("The knuckle is jacked until the body just lifts off its stand."),
   ARCH_HEIGHT("The wheel-centre-to-arch height was measured; carries the number."),
@@ -127,6 +129,7 @@ public enum IntentKind {
           OUT_OF_ORDER,
           OVERDUE,
           SETTLED,
+          WITNESSED,
           END_OF_WORK ->
           true;
       default -> false;

@@ -85,6 +85,8 @@ final class PhraseTable {
     table.put(
         IntentKind.HEAD_MARKING,
         List.of("head marking <marking>", "head is marked <marking>", "bolt is marked <marking>"));
+    table.put(IntentKind.WITNESS_NAMED, List.of("witness <witness name>"));
+    table.put(IntentKind.WITNESSED, List.of("witnessed by <witness name>"));
     table.put(IntentKind.CANCEL_THAT, List.of("cancel that", "take that back"));
   }
 

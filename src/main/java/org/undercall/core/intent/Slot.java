@@ -79,6 +79,8 @@ enum Slot {
   JOB_NUMBER,
   /** Who works, spelled. */
   TECHNICIAN,
+  /** Who saw it, spelled. */
+  WITNESS_NAME,
   /** The name of a timer. */
   TIMER,
   /** Whole minutes and the name of a timer. */
@@ -112,7 +114,7 @@ enum Slot {
   /** Whether it is spelled, letter by letter, and could always go on. */
   boolean isSpelled() {
     return switch (this) {
-      case REGISTRATION, VIN, ODOMETER, JOB_NUMBER, TECHNICIAN -> true;
+      case REGISTRATION, VIN, ODOMETER, JOB_NUMBER, TECHNICIAN, WITNESS_NAME -> true;
       default -> false;
     };
   }
@@ -151,6 +153,11 @@ enum Slot {
       case EXCUSE -> named(SlotWords.EXCUSES, String.join(" ", words), Intent.Overdue::new);
       case TROUBLE -> trouble(words);
       case REGISTRATION, VIN, ODOMETER, JOB_NUMBER, TECHNICIAN -> job(words);
+      case WITNESS_NAME ->
+          SpellingAlphabet.read(words)
+              .filter(name -> !name.isEmpty())
+              .<Intent>map(name -> new Intent.OfWitness(kind, name))
+              .orElse(new Unclear(Reason.NOT_A_PHRASE));
       case FINDING -> finding(String.join(" ", words));
       case REASON -> reason(String.join(" ", words));
       case TIMER ->

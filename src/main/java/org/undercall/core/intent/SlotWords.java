@@ -59,6 +59,7 @@ final class SlotWords {
               entry(PutOffReason.FULL_DROOP, List.of("for full droop", "until full droop")),
               entry(PutOffReason.WAITING_FOR_PARTS, List.of("waiting for parts")),
               entry(PutOffReason.TOOL_MISSING, List.of("tool missing", "missing a tool")),
+              entry(PutOffReason.NO_WITNESS, List.of("waiting for a witness")),
               entry(PutOffReason.LATER, List.of("for later", "until later"))));
 
   /** The words for each reason to close a step out of order. */

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.undercall.core.term.SpellingAlphabet;
 
 /**
@@ -39,7 +40,8 @@ final class TypedWords {
 
   /** What a spelled text may follow, such as "registration". */
   private static final List<String> SPELLED =
-      PhraseTable.WORDINGS.get(IntentKind.JOB_TOLD).stream()
+      Stream.of(IntentKind.JOB_TOLD, IntentKind.WITNESS_NAMED, IntentKind.WITNESSED)
+          .flatMap(kind -> PhraseTable.WORDINGS.get(kind).stream())
           .map(wording -> wording.substring(0, wording.indexOf('<')))
           .toList();
 

@@ -22,6 +22,8 @@ public sealed interface Step {
    * @param cautions spoken when the step is entered
    * @param changesLoad whether doing it can change how the suspension is loaded
    * @param bearing how it bears on the car and on other steps
+   * @param witness whether a second person must have seen it before it closes
+   * @param why why it is done as it is, for an apprentice; empty if that is not stated
    */
   record Head(
       String id,
@@ -29,9 +31,22 @@ public sealed interface Step {
       Optional<String> brief,
       List<String> cautions,
       boolean changesLoad,
-      Bearing bearing) {
+      Bearing bearing,
+      boolean witness,
+      Optional<String> why) {
     public Head {
       cautions = List.copyOf(cautions);
+    }
+
+    /** Of a step without a witness, of which no reason is stated. */
+    public Head(
+        String id,
+        String title,
+        Optional<String> brief,
+        List<String> cautions,
+        boolean changesLoad,
+        Bearing bearing) {
+      this(id, title, brief, cautions, changesLoad, bearing, false, Optional.empty());
     }
 
     /** Of a step of which nothing is stated about the car and other steps. */

@@ -42,6 +42,7 @@ public enum Lesson {
   TIME_OVER("Say: step completed[.]", Of.WORK),
   HAND_OVER("Hand over: ", Of.WORK),
   WRENCH("Say its number[.]", Of.WORK),
+  WITNESS("until a second person saw it[.]", Of.WORK),
   END("All steps are closed[.]", Of.WORK);
 
   /** What a lesson is of. */

@@ -250,6 +250,7 @@ public final class Say {
           case HEAD_MARKING_READ -> "Head marking not noted";
           case NEW_HARDWARE_FITTED -> "No new hardware";
           case RUN_IN_BY_HAND -> "Not run in by hand";
+          case WITNESSED -> "Not witnessed";
           case LOAD -> "Load not confirmed";
           case END_OF_WORK -> "Not the end";
         };

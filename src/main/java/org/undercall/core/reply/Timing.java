@@ -35,6 +35,7 @@ public final class Timing {
     TROUBLE("what went wrong"),
     TIMER("the waiting time"),
     HAND_OVER("the hand-over"),
+    WITNESS("the witness"),
     READ_BACK("the read-back"),
     NOTE("your note"),
     OTHER_STEP("closed, others are open"),

@@ -222,6 +222,7 @@ final class Words {
       case FULL_DROOP -> "for full droop";
       case WAITING_FOR_PARTS -> "waiting for parts";
       case TOOL_MISSING -> "tool missing";
+      case NO_WITNESS -> "waiting for a witness";
       case LATER -> "for later";
     };
   }

@@ -18,6 +18,7 @@ final class Doubts {
     if (needs(step) != LoadCondition.ANY && tightened.load().isEmpty()) {
       doubts.add(StepReview.Doubt.LOAD_NOT_CONFIRMED);
     }
+    addIf(doubts, trace.lacksWitness(), StepReview.Doubt.WITNESS_MISSING);
     if (step instanceof Step.Fasten fasten) {
       addFastener(doubts, fasten.fastener(), tightened);
     } else if (step instanceof Step.Do work && work.check().isPresent()) {

@@ -37,6 +37,7 @@ final class ReviewReader {
 
   private boolean handed;
   private Optional<SessionEvent.VisitBegun> visit = Optional.empty();
+  private Optional<String> apprentice = Optional.empty();
 
   ReviewReader(Walk walk, Recorded first) {
     this.walk = walk;
@@ -61,6 +62,8 @@ final class ReviewReader {
         technician = e.technician();
       } else if (event instanceof SessionEvent.VisitBegun e) {
         visit = Optional.of(e);
+      } else if (event instanceof SessionEvent.ApprenticeWorks e) {
+        apprentice = Optional.of(e.apprentice());
       } else if (event instanceof SessionEvent.WorkHandedOver) {
         handed = true;
       } else if (event instanceof SessionEvent.WorkResumed) {
@@ -145,11 +148,20 @@ final class ReviewReader {
     }
   }
 
+  /** The job, with the apprentice named among those who worked. */
+  private Job jobOfAll() {
+    Optional<String> who =
+        apprentice
+            .map(name -> job.technician().map(t -> t + "; ").orElse("") + "apprentice " + name)
+            .or(job::technician);
+    return new Job(job.registration(), job.vin(), job.odometer(), job.number(), who);
+  }
+
   Review review(List<ToolState> tools, Origin origin) {
     Reading last = course.now();
     return new Review(
         new Review.Head(
-            walk.procedure().about(), version, first.at().wall(), last.at(), job, tools, visit),
+            walk.procedure().about(), version, first.at().wall(), last.at(), jobOfAll(), tools, visit),
         steps.values().stream()
             .map(trace -> trace.review(course.of(trace.place.ref()), last))
             .toList(),

@@ -36,7 +36,8 @@ final class StepCourse {
         || event instanceof SessionEvent.ReopenedTight
         || event instanceof SessionEvent.ClosingLapsed
         || event instanceof SessionEvent.ClosingTakenBack
-        || (event instanceof SessionEvent.StageTakenBack && isClosed())) {
+        || (event instanceof SessionEvent.StageTakenBack && isClosed())
+        || (event instanceof SessionEvent.WitnessAsked && isClosed())) {
       state = StepReview.State.OPEN;
       end = Optional.empty();
       reopened.add(now.at());

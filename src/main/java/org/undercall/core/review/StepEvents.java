@@ -50,6 +50,12 @@ final class StepEvents {
     if (event instanceof SessionEvent.Measured e) {
       return Optional.of(e.step());
     }
+    if (event instanceof SessionEvent.WitnessAsked e) {
+      return Optional.of(e.step());
+    }
+    if (event instanceof SessionEvent.Witnessed e) {
+      return Optional.of(e.step());
+    }
     if (event instanceof SessionEvent.TimerStarted e) {
       return Optional.of(e.step());
     }

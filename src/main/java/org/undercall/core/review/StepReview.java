@@ -45,7 +45,8 @@ public record StepReview(
     HARDWARE_NOT_NEW,
     CHECK_NOT_PASSED,
     VALUE_NOT_MEASURED,
-    VALUE_OUTSIDE_LIMITS
+    VALUE_OUTSIDE_LIMITS,
+    WITNESS_MISSING
   }
 
   /**
@@ -76,6 +77,8 @@ public record StepReview(
    * @param putOff every reason it was put off for, in order
    * @param closedBy the technician who closed it; empty if it is not closed or nobody was named
    * @param earlier what stood closed before it was opened again, in order
+   * @param witness the second person who saw it since it was opened last
+   * @param witnessMissing whether its work is done and it waits for a second person
    */
   public record Work(
       List<Review.Timed<SessionEvent.CheckAnswered>> answers,
@@ -84,7 +87,9 @@ public record StepReview(
       List<OffsetDateTime> reopened,
       List<PutOffReason> putOff,
       Optional<String> closedBy,
-      List<Earlier> earlier) {
+      List<Earlier> earlier,
+      Optional<Review.Timed<SessionEvent.Witnessed>> witness,
+      boolean witnessMissing) {
     public Work {
       earlier = List.copyOf(earlier);
       answers = List.copyOf(answers);

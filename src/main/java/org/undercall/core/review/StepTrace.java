@@ -33,6 +33,11 @@ final class StepTrace {
   private Optional<Integer> wrong = Optional.empty();
   private boolean troubled;
 
+  /** Who saw it since it was opened last. */
+  Optional<Review.Timed<SessionEvent.Witnessed>> witness = Optional.empty();
+
+  private boolean witnessAsked;
+
   /** Who closed it last; empty for one who is not named. */
   Optional<String> closedBy = Optional.empty();
 
@@ -67,8 +72,40 @@ final class StepTrace {
     closedAt = Optional.empty();
   }
 
+  /** Whether a second person should have seen it and did not. */
+  boolean lacksWitness() {
+    return witness.isEmpty() && (witnessAsked || place.step().head().witness());
+  }
+
+  private void readWitness(SessionEvent event, Reading now) {
+    if (event instanceof SessionEvent.Witnessed e) {
+      witness = Optional.of(new Review.Timed<>(now.at(), e));
+    } else if (event instanceof SessionEvent.WitnessAsked) {
+      witness = Optional.empty();
+      witnessAsked = true;
+    } else if (opens(event)) {
+      witness = Optional.empty();
+      witnessAsked = false;
+    }
+  }
+
+  /** Whether the work of the step is to be done again, in whole or in part. */
+  private static boolean opens(SessionEvent event) {
+    return event instanceof SessionEvent.StepReopened
+        || event instanceof SessionEvent.ReopenedTight
+        || event instanceof SessionEvent.ClosingLapsed
+        || event instanceof SessionEvent.ClosingTakenBack
+        || event instanceof SessionEvent.StageTakenBack
+        || event instanceof SessionEvent.PositionsTakenBack
+        || event instanceof SessionEvent.Loosened
+        || event instanceof SessionEvent.TroubleSettled
+        || (event instanceof SessionEvent.SayingTakenBack e
+            && e.what().equals(EventKind.WITNESS_ASKED.name()));
+  }
+
   /** Reads an event that is about the step, and the sound of what it says. */
   void read(SessionEvent event, Reading now, Optional<String> clip, WrenchTrace wrench) {
+    readWitness(event, now);
     if (event instanceof SessionEvent.StepReopened
         || event instanceof SessionEvent.ReopenedTight
         || event instanceof SessionEvent.ClosingLapsed) {
@@ -141,7 +178,9 @@ final class StepTrace {
             course.reopened(),
             course.putOff(),
             course.isClosed() ? closedBy : Optional.empty(),
-            earlier),
+            earlier,
+            witness,
+            witnessAsked && witness.isEmpty() && !course.isClosed()),
         tightening.tightened(),
         course.isClosed() ? Doubts.of(this) : Set.of());
   }

@@ -11,6 +11,7 @@ public enum Claim {
   HEAD_MARKING_READ,
   NEW_HARDWARE_FITTED,
   RUN_IN_BY_HAND,
+  WITNESSED,
   /** What the suspension carries. */
   LOAD,
   END_OF_WORK

@@ -6,5 +6,7 @@ public enum PutOffReason {
   FULL_DROOP,
   WAITING_FOR_PARTS,
   TOOL_MISSING,
+  /** Nobody is there who could see it. */
+  NO_WITNESS,
   LATER
 }

@@ -19,6 +19,8 @@ import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.intent.SoundLevels;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
+import org.undercall.core.reply.Reply;
+import org.undercall.core.review.Review;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
 
@@ -100,6 +102,13 @@ final class Bay {
     return hear(RecognisedPhrase.typed(phrase));
   }
 
+  /** Records what was given before the first word was said. */
+  Bay given(SessionEvent... events) {
+    promises.given(List.of(events));
+    apply(new Decision(List.of(events), Reply.SILENCE, Outcome.ACCEPTED), false);
+    return this;
+  }
+
   /** Says phrases whose replies do not matter. */
   Bay after(String... phrases) {
     List.of(phrases).forEach(this::say);
@@ -160,7 +169,7 @@ final class Bay {
   }
 
   /** The program ends and takes the work up from what was recorded. */
-  private List<String> restart(long secondsAway) {
+  List<String> restart(long secondsAway) {
     assertEquals(session, replayed(), "the state replayed");
     Decision up = Decider.takeUp(session, "test", Duration.ofSeconds(secondsAway));
     promises.restarted(up);
@@ -231,6 +240,11 @@ final class Bay {
   /** Every recorded event of a type, in order. */
   <E extends SessionEvent> List<E> recorded(Class<E> type) {
     return recorded.stream().filter(type::isInstance).map(type::cast).toList();
+  }
+
+  /** What a review finds in everything recorded. */
+  Review review() {
+    return Review.of(walk, log);
   }
 
   /** What the session waits for. */

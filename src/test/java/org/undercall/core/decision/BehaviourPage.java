@@ -34,6 +34,9 @@ final class BehaviourPage {
               Map.entry(Phase.HAND_OVER, "a hand-over item"),
               Map.entry(Phase.READ_BACK, "a value, a marking or the end was read back"),
               Map.entry(Phase.LOAD_READ_BACK, "a load condition waits for the side"),
+              Map.entry(
+                  Phase.WITNESS, "the work is done; a second person who saw it names himself"),
+              Map.entry(Phase.WITNESS_READ_BACK, "what he saw waits for his answer"),
               Map.entry(Phase.NOTING, "the next words are a note"),
               Map.entry(Phase.ON_HOLD, "the work is held"),
               Map.entry(Phase.SHIFT_CHANGE, "the work was handed over, the next one names himself"),
@@ -63,6 +66,7 @@ final class BehaviourPage {
             Phase.TROUBLE,
             Phase.TORQUE,
             Phase.ANGLE));
+    groups.put("a second person", List.of(Phase.WITNESS, Phase.WITNESS_READ_BACK));
     groups.put("read back first", List.of(Phase.READ_BACK, Phase.LOAD_READ_BACK));
     groups.put(
         "aside", List.of(Phase.NOTING, Phase.ON_HOLD, Phase.SHIFT_CHANGE, Phase.CLOSED_STEP));

@@ -81,7 +81,7 @@ class ExampleLibraryTest {
   void walked(Path file) throws Fault {
     Walk walk = Walk.of(load(file));
     List<WalkThrough.Exchange> exchanges = WalkThrough.of(walk);
-    Bay bay = Bay.briefing(walk);
+    Bay bay = Bay.briefing(walk).given(WalkThrough.started());
     for (WalkThrough.Exchange exchange : exchanges) {
       if (bay.phase() == Phase.WAITING && exchange.answer().isEmpty()) {
         bay.carryOn();

@@ -77,6 +77,11 @@ class ExhaustiveSearchTest {
     whole("a bolt and two wrenches", SampleProcedures.withTwoWrenches());
   }
 
+  @Test
+  void noneDoesAtANutAndALookThatASecondPersonMustSee() {
+    whole("a nut and a look seen by a second person", SampleProcedures.seenByASecond());
+  }
+
   private static void whole(String what, Walk walk) {
     Search.Found found = Search.through(walk, 99, SAME);
     System.out.println("exhaustive search, " + what + ": " + found);

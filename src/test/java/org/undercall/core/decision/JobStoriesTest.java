@@ -60,7 +60,7 @@ class JobStoriesTest {
   void ends(Story story) throws Exception {
     Path file = Path.of("shared", "procedures", story.procedure() + ".json");
     Walk walk = Walk.of(ProcedureFile.load(file).procedure());
-    Bay bay = Bay.briefing(walk);
+    Bay bay = Bay.briefing(walk).given(WalkThrough.started());
     for (String line : story.lines()) {
       if (line.startsWith("@ ")) {
         carryOn(bay, line.substring(2));

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.undercall.core.event.SessionEvent;
@@ -74,6 +75,62 @@ final class Mistakes {
                             c.side(), c.condition(), c.proof(), c.height()))
                     : Stream.of(e))
         .toList();
+  }
+
+  static Session nobodyWorked(Session session, String technician) {
+    Phase phase = session.phase();
+    if (phase != Phase.WITNESS && phase != Phase.WITNESS_READ_BACK) {
+      return session;
+    }
+    Watch watch = new Watch(Set.of(), session.state().watch().asked(), Optional.empty());
+    return watched(session, watch).with(session.account().by(technician));
+  }
+
+  static Session stillSeen(Session session, SessionEvent event) {
+    Session after = session.after(event);
+    Watch before = session.state().watch();
+    boolean opened =
+        before.by().isPresent() && session.ref().equals(after.ref()) && !after.state().closed();
+    return opened ? watched(after, new Watch(before.hands(), before.asked(), before.by())) : after;
+  }
+
+  static Session seenElsewhere(Session session) {
+    Watch mine = session.state().watch();
+    return session.progress().states().stream()
+        .flatMap(state -> state.watch().by().stream())
+        .findFirst()
+        .map(by -> watched(session, new Watch(mine.hands(), mine.asked(), Optional.of(by))))
+        .orElse(session);
+  }
+
+  static Session nobodyAsked(Session session) {
+    boolean off = session.state().status() == StepState.Status.PUT_OFF;
+    Watch mine = session.state().watch();
+    return off && !mine.waits()
+        ? watched(session, new Watch(mine.hands(), false, Optional.of("NN")))
+        : session;
+  }
+
+  static List<SessionEvent> seenAtOnce(List<SessionEvent> events) {
+    return events.stream()
+        .flatMap(
+            e ->
+                e instanceof SessionEvent.WitnessCalled c
+                    ? Stream.of(e, new SessionEvent.Witnessed(c.step(), c.witness(), "all"))
+                    : Stream.of(e))
+        .toList();
+  }
+
+  static Intent rightName(Session session, Intent intent) {
+    return intent.kind() == IntentKind.WITNESSED
+            && session.talk().pending().orElse(null) instanceof Pending.Seen seen
+        ? new Intent.OfWitness(IntentKind.WITNESSED, seen.witness())
+        : intent;
+  }
+
+  private static Session watched(Session session, Watch watch) {
+    int at = session.progress().at();
+    return session.with(session.progress().change(at, s -> s.watch(watch)));
   }
 
   static Session angleFirst(Session session, Intent intent) {

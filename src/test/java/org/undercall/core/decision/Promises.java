@@ -57,6 +57,8 @@ final class Promises {
           SessionEvent.RunDownNoted.class,
           SessionEvent.FinalTorqueNoted.class,
           SessionEvent.ReuseNoted.class,
+          SessionEvent.WitnessAsked.class,
+          SessionEvent.Witnessed.class,
           SessionEvent.SessionEnded.class);
 
   /** What a no without more must never come to either: nothing is opened. */
@@ -86,6 +88,7 @@ final class Promises {
           SessionEvent.TurnNoted.class,
           SessionEvent.Loosened.class,
           SessionEvent.LoadConfirmed.class,
+          SessionEvent.Witnessed.class,
           SessionEvent.SessionEnded.class);
 
   /** What opens, cancels, refuses or answers. */
@@ -101,6 +104,7 @@ final class Promises {
           SessionEvent.PositionsTakenBack.class,
           SessionEvent.ClosingTakenBack.class,
           SessionEvent.ClosingLapsed.class,
+          SessionEvent.WitnessAsked.class,
           SessionEvent.StepEntered.class,
           SessionEvent.WorkHeld.class,
           SessionEvent.Asked.class,
@@ -121,6 +125,7 @@ final class Promises {
       CarPromises car,
       BenchPromises bench,
       ReusePromises reuse,
+      WitnessPromises witness,
       boolean handed) {}
 
   private final Walk walk;
@@ -139,6 +144,7 @@ final class Promises {
   private CarPromises car = CarPromises.START;
   private BenchPromises bench = BenchPromises.START;
   private ReusePromises reuse = ReusePromises.START;
+  private WitnessPromises witness = WitnessPromises.START;
   private boolean handed;
 
   Promises(Walk walk) {
@@ -165,6 +171,7 @@ final class Promises {
     car = kept.car();
     bench = kept.bench();
     reuse = kept.reuse();
+    witness = kept.witness();
     handed = kept.handed();
   }
 
@@ -184,6 +191,7 @@ final class Promises {
     car = other.car;
     bench = other.bench;
     reuse = other.reuse;
+    witness = other.witness;
     handed = other.handed;
   }
 
@@ -212,13 +220,19 @@ final class Promises {
         car,
         bench,
         reuse,
+        witness,
         handed);
   }
 
   /** Nothing that was said of a loose fastener closes anything when it is taken back. */
   private static boolean isSafelyTakenBack(SessionEvent event) {
     return !(event instanceof SessionEvent.SayingTakenBack e)
-        || Set.of("NEW_HARDWARE_FITTED", "REUSE_NOTED", "MARKING_NOTED", "RUN_IN_BY_HAND")
+        || Set.of(
+                "NEW_HARDWARE_FITTED",
+                "REUSE_NOTED",
+                "MARKING_NOTED",
+                "RUN_IN_BY_HAND",
+                "WITNESS_ASKED")
             .contains(e.what());
   }
 
@@ -243,9 +257,11 @@ final class Promises {
       car.check(this, event);
       bench.check(walk, part(intent, event), event);
       reuse.check(walk, part(intent, event), event);
+      witness.check(walk, intent, event);
       check(part(intent, event), event);
       bench = bench.after(event);
       reuse = reuse.after(walk, event);
+      witness = witness.after(event);
       car = car.after(walk, event);
       keep(event);
     }
@@ -358,7 +374,15 @@ final class Promises {
       car = car.after(walk, event);
       bench = bench.after(event);
       reuse = reuse.after(walk, event);
+      witness = witness.after(event);
       keep(event);
+    }
+  }
+
+  /** What was given before the first word was said. */
+  void given(List<SessionEvent> events) {
+    for (SessionEvent event : events) {
+      witness = witness.after(event);
     }
   }
 
@@ -398,6 +422,8 @@ final class Promises {
       checkPositions(intent, e);
     } else if (event instanceof SessionEvent.StepClosed e) {
       checkStep(intent, e);
+    } else if (event instanceof SessionEvent.WitnessAsked e) {
+      checkDone(intent, e);
     } else if (event instanceof SessionEvent.ValueCalled e) {
       checkValue(intent, e);
     } else if (event instanceof SessionEvent.LoadConfirmed e) {
@@ -588,18 +614,37 @@ final class Promises {
     require(!book(e.step()).closed(), "closed once", e);
     require(
         book(e.step()).wrong().isEmpty(), "nothing closes before what went wrong is settled", e);
-    Step step = place(e.step()).step();
+    boolean seen = witness.done().contains(e.step());
+    require(
+        !seen || intent.kind() == IntentKind.WITNESSED, "a witness closes what waits for him", e);
+    checkWork(intent, e.step(), seen, e);
+  }
+
+  /** What waits for its witness is done just as what is closed; or a witness is taken back. */
+  private void checkDone(Intent intent, SessionEvent.WitnessAsked e) {
+    boolean closed = book(e.step()).closed();
+    require(closed || !SAFER_ONLY.contains(intent.kind()), "a denial or doubt only makes safer", e);
+    require(closed || e.step().equals(at), "work that is done at the step at hand", e);
+    require(
+        book(e.step()).wrong().isEmpty(), "nothing closes before what went wrong is settled", e);
+    if (!closed) {
+      checkWork(intent, e.step(), false, e);
+    }
+  }
+
+  private void checkWork(Intent intent, StepRef ref, boolean seen, SessionEvent e) {
+    Step step = place(ref).step();
     if (step instanceof Step.Fasten) {
       boolean all =
-          fastener(e.step())
-              .stagesFor(book(e.step()).marking())
-              .filter(stages -> stages.size() == book(e.step()).stages())
+          fastener(ref)
+              .stagesFor(book(ref).marking())
+              .filter(stages -> stages.size() == book(ref).stages())
               .isPresent();
       require(all, "all stages closed", e);
-      require(ready(e.step()), "hardware, marking and load before closing", e);
+      require(ready(ref), "hardware, marking and load before closing", e);
     } else if (step instanceof Step.Load load) {
-      require(loads.get(e.step().side()) == load.condition(), "the load of a load step", e);
-    } else if (step instanceof Step.Do todo && todo.check().isPresent()) {
+      require(loads.get(ref.side()) == load.condition(), "the load of a load step", e);
+    } else if (step instanceof Step.Do todo && todo.check().isPresent() && !seen) {
       require(intent.kind() == IntentKind.CHECK_PASSED, "a check that passed", e);
     }
   }
@@ -619,6 +664,9 @@ final class Promises {
     } else if (event instanceof SessionEvent.StepClosed e) {
       books.put(e.step(), book(e.step()).closed(true));
       loadMayChange(!(place(e.step()).step() instanceof Step.Load) && changesLoad(e.step()));
+    } else if (event instanceof SessionEvent.WitnessAsked e) {
+      books.put(e.step(), book(e.step()).closed(false));
+      loadMayChange(changesLoad(e.step()));
     } else if (event instanceof SessionEvent.StageClosed e) {
       books.put(e.step(), book(e.step()).go(e.stage(), 0));
       SetBook set = book(e.step()).set();

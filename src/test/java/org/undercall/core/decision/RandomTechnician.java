@@ -89,7 +89,22 @@ public final class RandomTechnician {
       return of(IntentKind.OUT_OF_ORDER);
     }
     return switch (session.phase()) {
-      case BRIEFING -> of(IntentKind.CAUTIONS_UNDERSTOOD);
+      case BRIEFING ->
+          WitnessRules.lacksTechnician(session) && random.nextInt(3) > 0
+              ? new Intent.OfJob(JobField.TECHNICIAN, pick("JD", "AB"))
+              : of(IntentKind.CAUTIONS_UNDERSTOOD);
+      case WITNESS ->
+          switch (random.nextInt(12)) {
+            case 0 -> of(pick(IntentKind.LOOSENED, IntentKind.PUT_OFF, IntentKind.SHIFT_CHANGE));
+            case 1 -> of(IntentKind.WITNESSED);
+            default -> of(IntentKind.WITNESS_NAMED);
+          };
+      case WITNESS_READ_BACK ->
+          random.nextInt(6) == 0
+              ? of(pick(IntentKind.WITNESSED, IntentKind.WITNESS_NAMED))
+              : new Intent.OfWitness(
+                  IntentKind.WITNESSED,
+                  spelled(((Pending.Seen) session.talk().pending().orElseThrow()).witness()));
       case DO, HAND_OVER -> of(IntentKind.STEP_COMPLETED);
       case WAITING ->
           of(pick(IntentKind.STEP_COMPLETED, IntentKind.TIMER_START, IntentKind.TIMER_ENDED));
@@ -140,6 +155,10 @@ public final class RandomTechnician {
           of(pick(IntentKind.GO_TO_STEP, IntentKind.REOPEN, IntentKind.SIDE_CHANGE));
       case ENDED -> of(IntentKind.REPEAT);
     };
+  }
+
+  private static String spelled(String name) {
+    return name.replace(" ", "").toUpperCase(java.util.Locale.ROOT);
   }
 
   private static Optional<Reuse> reuse(Session session) {
@@ -283,6 +302,12 @@ public final class RandomTechnician {
       case JOB_TOLD ->
           new Intent.OfJob(
               pick(JobField.values()), pick("1A2", "WVW", "84210", "1M8GDM9AXKP042788"));
+      case WITNESS_NAMED, WITNESSED ->
+          new Intent.OfWitness(
+              kind,
+              random.nextInt(15) == 0
+                  ? "AVERYLONGNAMEWITHMORETHANTWENTY"
+                  : pick("JD", "AB", "CD", "KL", "ANNABERG"));
       case FINDING ->
           new Intent.OfFinding(
               pick(Finding.values()),

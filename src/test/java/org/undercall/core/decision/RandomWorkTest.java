@@ -56,7 +56,9 @@ class RandomWorkTest {
     TimerPromises timers = new TimerPromises(walk);
     long set = 0;
     List<SessionEvent> log = new ArrayList<>();
-    Session session = Session.start(walk);
+    log.addAll(given(random));
+    promises.given(log);
+    Session session = Session.start(walk).after(log);
     int length = 20 + random.nextInt(400);
     long seconds = 0;
     for (int i = 0; i < length; i++) {
@@ -77,6 +79,18 @@ class RandomWorkTest {
       }
     }
     return length;
+  }
+
+  /** Now and then the names of witnesses are given, and that an apprentice works. */
+  private static List<SessionEvent> given(SplittableRandom random) {
+    List<SessionEvent> given = new ArrayList<>();
+    if (random.nextInt(5) == 0) {
+      given.add(new SessionEvent.WitnessesKnown("Anna Berg, Carl Dorn, Alex Brink, Kim Lind"));
+    }
+    if (random.nextInt(10) == 0) {
+      given.add(new SessionEvent.ApprenticeWorks("JD"));
+    }
+    return given;
   }
 
   /** A clock that is set after the end is no longer watched: the test does not set it then. */

@@ -14,6 +14,7 @@ final class ReplyPromise {
           " confirmed, ", SessionEvent.LoadConfirmed.class,
           "Closed. ", SessionEvent.StepClosed.class,
           "Note kept", SessionEvent.NoteKept.class,
+          "Seen by ", SessionEvent.Witnessed.class,
           "Work complete", SessionEvent.SessionEnded.class,
           "not yet to be driven", SessionEvent.SessionEnded.class);
 

@@ -225,7 +225,8 @@ final class SampleProcedures {
         List<String> earlier = new ArrayList<>();
         phases.forEach(phase -> phase.steps().forEach(e -> earlier.add(e.head().id())));
         steps.forEach(e -> earlier.add(e.head().id()));
-        steps.add(bearing(step, earlier, random));
+        Step next = bearing(step, earlier, random);
+        steps.add(random.nextInt(6) == 0 && canBeSeen(next) ? witnessed(next) : next);
       }
       phases.add(new WorkPhase("phase " + p, each(random, corners), steps));
     }
@@ -238,6 +239,29 @@ final class SampleProcedures {
           default -> List.of();
         };
     return Walk.of(procedure(tools, phases.toArray(WorkPhase[]::new)));
+  }
+
+  /** What a procedure can ask a witness for. */
+  private static boolean canBeSeen(Step step) {
+    boolean moves = step.head().bearing().car() != Lift.LEFT_AS_IT_IS;
+    return !moves
+        && (step instanceof Step.Fasten
+            || (step instanceof Step.Do work && work.wheels() == Wheels.LEFT_AS_THEY_ARE)
+            || (step instanceof Step.Measure measure && !measure.notesRideHeight()));
+  }
+
+  /** For the car: a nut at ride height and work with a check, each seen by a second person. */
+  static Walk seenByASecond() {
+    Fastener.Part nut = new Fastener.Part(Hardware.BOLT, false, Lubrication.DRY);
+    List<Variant> one = List.of(new Variant(Optional.empty(), List.of(torque("52"))));
+    return Walk.of(
+        procedure(
+            new WorkPhase(
+                "tighten",
+                Each.CAR,
+                List.of(
+                    witnessed(fasten("nut", nut, LoadCondition.RIDE_HEIGHT, one)),
+                    witnessed(doStep("look", true, false))))));
   }
 
   /** The same step, which now and then bears on the car and on steps before it. */
@@ -280,7 +304,39 @@ final class SampleProcedures {
     return with(
         step,
         new Step.Head(
-            old.id(), old.title(), old.brief(), old.cautions(), old.changesLoad(), bearing));
+            old.id(),
+            old.title(),
+            old.brief(),
+            old.cautions(),
+            old.changesLoad(),
+            bearing,
+            old.witness(),
+            old.why()));
+  }
+
+  /** The same step, which closes only when a second person saw it. */
+  static Step witnessed(Step step) {
+    return seen(step, true, Optional.empty());
+  }
+
+  /** The same step with its reason. */
+  static Step told(Step step, String why) {
+    return seen(step, false, Optional.of(why));
+  }
+
+  private static Step seen(Step step, boolean witness, Optional<String> why) {
+    Step.Head old = step.head();
+    Step.Head head =
+        new Step.Head(
+            old.id(),
+            old.title(),
+            old.brief(),
+            old.cautions(),
+            old.changesLoad(),
+            old.bearing(),
+            witness,
+            why);
+    return with(step, head);
   }
 
   /** The same step with another head. */

@@ -20,6 +20,7 @@ import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.reply.Habit;
 import org.undercall.core.term.HeadMarking;
+import org.undercall.core.term.JobField;
 import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.OverdueReason;
 import org.undercall.core.term.PutOffReason;
@@ -45,6 +46,8 @@ final class Search {
           IntentKind.NOTE,
           IntentKind.FINAL_TORQUE,
           IntentKind.JOB_TOLD,
+          IntentKind.WITNESS_NAMED,
+          IntentKind.WITNESSED,
           IntentKind.FINDING,
           IntentKind.NOTE_TEXT,
           IntentKind.TIMER_START,
@@ -95,7 +98,19 @@ final class Search {
       Optional<Talk.Last> last,
       Optional<StepRef> hinted,
       Car car,
-      Bench bench) {}
+      Bench bench,
+      Who who) {}
+
+  /** Who works, and who takes the work over. */
+  private record Who(String technician, String before, Optional<String> next) {
+    static Who of(Account account) {
+      return new Who(account.technician(), account.before(), account.next());
+    }
+
+    Account account() {
+      return new Account("", technician, before, next, Map.of(), Set.of(), Optional.empty(), Crew.NOT_GIVEN);
+    }
+  }
 
   /** Different parts of states, each with its number as a character. */
   private static final class Parts<T> {
@@ -136,7 +151,11 @@ final class Search {
     this.walk = walk;
     long onOneSide = walk.places().stream().filter(p -> p.ref().side() != Side.RIGHT).count();
     alphabet =
-        Stream.of(alphabet((int) Math.max(2, onOneSide)).stream(), ofSets(walk), ofWrenches(walk))
+        Stream.of(
+                alphabet((int) Math.max(2, onOneSide)).stream(),
+                ofSets(walk),
+                ofWrenches(walk),
+                ofWitnesses(walk))
             .flatMap(intents -> intents)
             .filter(intent -> !without.contains(intent.kind()))
             .toList();
@@ -202,7 +221,8 @@ final class Search {
             talk.last(),
             talk.hinted(),
             node.session().car(),
-            node.session().bench());
+            node.session().bench(),
+            Who.of(node.session().account()));
     numbers.append(standings.number(standing));
     numbers.append(loads.number(node.session().loads()));
     numbers.append(kept.number(node.promises().kept()));
@@ -225,6 +245,7 @@ final class Search {
             .with(loads.part(key.charAt(2 * steps + 1)))
             .with(standing.car())
             .with(standing.bench())
+            .with(standing.who().account())
             .with(
                 new Talk(
                     standing.mode(),
@@ -271,6 +292,21 @@ final class Search {
             new Intent.Overdue(OverdueReason.AS_TOLD),
             number(IntentKind.VALUE_CALLED, "53"),
             number(IntentKind.TORQUE_COMPLETED, "53"));
+  }
+
+  /** What is said of who works and who saw it, if anything is to be seen. */
+  private static Stream<Intent> ofWitnesses(Walk walk) {
+    return walk.places().stream().noneMatch(place -> place.step().head().witness())
+        ? Stream.of()
+        : Stream.of("AB", "CD")
+            .flatMap(
+                name ->
+                    Stream.<Intent>of(
+                        new Intent.OfJob(JobField.TECHNICIAN, name),
+                        new Intent.OfWitness(IntentKind.WITNESS_NAMED, name),
+                        new Intent.OfWitness(IntentKind.WITNESSED, name),
+                        new Intent.Denied(IntentKind.WITNESSED)))
+            .distinct();
   }
 
   private static List<Intent> alphabet(int steps) {

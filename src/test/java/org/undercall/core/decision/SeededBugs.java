@@ -22,7 +22,16 @@ final class SeededBugs {
   private SeededBugs() {}
 
   static List<SeededBug> all() {
-    return Stream.of(sides(), loads(), car(), fasteners(), sets(), troubles(), values(), closings())
+    return Stream.of(
+            sides(),
+            loads(),
+            car(),
+            fasteners(),
+            sets(),
+            troubles(),
+            values(),
+            closings(),
+            witnesses())
         .flatMap(s -> s)
         .toList();
   }
@@ -353,6 +362,38 @@ final class SeededBugs {
             "an unclear phrase is taken for a closing one",
             "an unclear phrase changes nothing",
             hearing((s, i) -> i instanceof Intent.Unclear ? Mistakes.completed() : i)));
+  }
+
+  private static Stream<SeededBug> witnesses() {
+    return Stream.of(
+        new SeededBug(
+            "who works is his own witness",
+            "a witness is another person",
+            believing((s, i) -> Mistakes.nobodyWorked(s, "NN"))),
+        new SeededBug(
+            "who tightened it before the shift changed is its witness",
+            "a witness is another person",
+            believing((s, i) -> Mistakes.nobodyWorked(s, s.account().technician()))),
+        new SeededBug(
+            "a witness is kept when a step is opened again",
+            "a witness saw it before it closes",
+            keeping(Mistakes::stillSeen)),
+        new SeededBug(
+            "the witness of another step counts",
+            "a witness saw it before it closes",
+            believing((s, i) -> Mistakes.seenElsewhere(s))),
+        new SeededBug(
+            "a witness counts as soon as he is named",
+            "a witness confirms by his own phrase",
+            recording(Mistakes::seenAtOnce)),
+        new SeededBug(
+            "any name confirms",
+            "a witness confirms with the name that was read back",
+            hearing(Mistakes::rightName)),
+        new SeededBug(
+            "a step that is put off needs no witness any more",
+            "a witness saw it before it closes",
+            believing((s, i) -> Mistakes.nobodyAsked(s))));
   }
 
   private static Stream<SeededBug> closings() {

@@ -162,6 +162,7 @@ final class Samples {
         fillings.put("until ride height", new Intent.PutOff(PutOffReason.RIDE_HEIGHT));
         fillings.put("for full droop", new Intent.PutOff(PutOffReason.FULL_DROOP));
         fillings.put("waiting for parts", new Intent.PutOff(PutOffReason.WAITING_FOR_PARTS));
+        fillings.put("waiting for a witness", new Intent.PutOff(PutOffReason.NO_WITNESS));
         fillings.put("tool missing", new Intent.PutOff(PutOffReason.TOOL_MISSING));
         fillings.put("for later", new Intent.PutOff(PutOffReason.LATER));
       }
@@ -169,6 +170,10 @@ final class Samples {
         JobField field = JobField.valueOf(slot.name());
         fillings.put("india november victor one two", new Intent.OfJob(field, "INV12"));
         fillings.put("x ray", new Intent.OfJob(field, "X"));
+      }
+      case WITNESS_NAME -> {
+        fillings.put("alpha bravo", new Intent.OfWitness(kind, "AB"));
+        fillings.put("x ray nine", new Intent.OfWitness(kind, "X9"));
       }
       case ODOMETER ->
           fillings.put("eight four two one", new Intent.OfJob(JobField.ODOMETER, "8421"));

@@ -45,6 +45,7 @@ class RepliesDocumentTest {
           Timing.class,
           JobTalk.class,
           ShiftTalk.class,
+          WitnessTalk.class,
           Renew.class,
           FinalTorque.class,
           AskToWrite.class);
@@ -168,18 +169,20 @@ class RepliesDocumentTest {
   }
 
   private static String title(Class<?> room) {
-    return Map.of(
-            "Ask", "Asking",
-            "Say", "What was done",
-            "Refuse", "Refusing",
-            "Tell", "Answers, notes and devices",
-            "Timing", "Times and timers",
-            "JobTalk", "The job",
-            "ShiftTalk", "The shift changes",
-            "Renew", "New parts and used ones",
-            "FinalTorque", "The torque after the angle",
-            "AskToWrite", "Writing a procedure")
-        .get(room.getSimpleName());
+    return switch (room.getSimpleName()) {
+      case "Ask" -> "Asking";
+      case "Say" -> "What was done";
+      case "Refuse" -> "Refusing";
+      case "Tell" -> "Answers, notes and devices";
+      case "Timing" -> "Times and timers";
+      case "JobTalk" -> "The job";
+      case "ShiftTalk" -> "The shift changes";
+      case "WitnessTalk" -> "A second person";
+      case "Renew" -> "New parts and used ones";
+      case "FinalTorque" -> "The torque after the angle";
+      case "AskToWrite" -> "Writing a procedure";
+      default -> throw new IllegalStateException("no title for " + room);
+    };
   }
 
   /** What is said for each method, with one parameter after the other varied. */
