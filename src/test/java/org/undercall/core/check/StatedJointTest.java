@@ -129,4 +129,13 @@ class StatedJointTest {
         lugs.stream().allMatch(f -> f.found().contains("guessed from the name \"lug nuts\"")),
         lugs::toString);
   }
+
+  @Test
+  @DisplayName("is shown the end of its range, where the tolerance is one")
+  void placeOfARange() throws Fault {
+    Finding range = OneJoint.findings("M12x1.5", "10.9", "25..75", null).get(0);
+    assertTrue(range.pointer().endsWith("/stages/0/upTo"), range.pointer());
+    Finding wide = OneJoint.findings("M12x1.5", "10.9", "50±25", null).get(0);
+    assertTrue(wide.pointer().endsWith("/stages/0/plusMinus"), wide.pointer());
+  }
 }
