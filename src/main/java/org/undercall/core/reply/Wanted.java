@@ -57,7 +57,7 @@ public enum Wanted {
       "dry|oiled|greased|paste|threadlocker|as delivered|unstated"),
   FRICTION(
       "friction",
-      "Coefficient of friction, such as 0.10 to 0.14, - if not known",
+      "Coefficient of friction, such as 0.1 to 0.14, - if not known",
       "The least and the most of a coating. Without it the check takes a wide range"),
   JOINT(
       "joint",
