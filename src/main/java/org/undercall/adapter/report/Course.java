@@ -93,15 +93,15 @@ record Course(List<Bar> bars, List<Mark> marks) {
     }
     addTimers(marks, review.remarks().timers());
     addClosings(marks, dossier.decisions());
-    Map<SessionEvent, Integer> order = order(dossier.decisions());
+    IdentityHashMap<SessionEvent, Integer> order = order(dossier.decisions());
     marks.sort(
         Comparator.comparing(Mark::at).thenComparing(mark -> order.getOrDefault(mark.event(), 0)));
     return new Course(bars(dossier.decisions()), marks);
   }
 
   /** The place of each event in the log: what was recorded together has one time. */
-  private static Map<SessionEvent, Integer> order(List<Recorded> decisions) {
-    Map<SessionEvent, Integer> order = new IdentityHashMap<>();
+  private static IdentityHashMap<SessionEvent, Integer> order(List<Recorded> decisions) {
+    IdentityHashMap<SessionEvent, Integer> order = new IdentityHashMap<>();
     decisions.forEach(d -> d.events().forEach(event -> order.put(event, order.size())));
     return order;
   }
