@@ -15,6 +15,7 @@ import org.undercall.core.decision.TimerKey;
 import org.undercall.core.decision.Timers;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.Recorded;
+import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.LoadCondition;
@@ -28,8 +29,10 @@ import org.undercall.core.term.Side;
  * @param task what is to be done now
  * @param talk what was heard and said last
  * @param walk all steps, and what runs
+ * @param frame what stands there at every moment
  */
-public record Board(Times times, Place place, Task task, Talk talk, Overview walk) {
+public record Board(
+    Times times, Place place, Task task, Talk talk, Overview walk, Frame frame) {
 
   /**
    * The number and the times of the state shown.
@@ -73,13 +76,12 @@ public record Board(Times times, Place place, Task task, Talk talk, Overview wal
   /**
    * All steps, and what runs.
    *
-   * @param procedure the title of the procedure
    * @param steps in the order of the walk
+   * @param next the number of the step that follows once the one at hand is closed; 0 if none does
    * @param timers that run, the next to end first
    * @param choices what can be pressed
    */
-  public record Overview(
-      String procedure, List<Item> steps, List<Timer> timers, List<Choice> choices) {
+  public record Overview(List<Item> steps, int next, List<Timer> timers, List<Choice> choices) {
     public Overview {
       steps = List.copyOf(steps);
       timers = List.copyOf(timers);
@@ -122,7 +124,8 @@ public record Board(Times times, Place place, Task task, Talk talk, Overview wal
         Task.of(session),
         new Talk(
             happened.heard().flatMap(Board::heard), said, Decider.prompt(session).text(), devices),
-        overview(session));
+        overview(session),
+        Frame.of(session, happened.made()));
   }
 
   private static Place place(Session session) {
@@ -153,13 +156,19 @@ public record Board(Times times, Place place, Task task, Talk talk, Overview wal
           new Item(place.ref().side(), place.step().head().title(), state.status(), why(state)));
     }
     return new Overview(
-        session.walk().procedure().about().title(),
         items,
+        next(session),
         session.timers().running().entrySet().stream()
             .map(running -> timer(session, running))
             .sorted(Comparator.comparing(Timer::due))
             .toList(),
-        Choice.in(session.phase()));
+        Choice.in(session));
+  }
+
+  /** Where the walk goes on, were the step at hand closed. */
+  private static int next(Session session) {
+    Session closed = session.after(new SessionEvent.StepClosed(session.place().ref()));
+    return closed.next().map(index -> index + 1).orElse(0);
   }
 
   private static String why(StepState state) {

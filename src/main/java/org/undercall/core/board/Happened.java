@@ -12,10 +12,12 @@ import org.undercall.core.reply.Habit;
  * @param state number of the last decision that changed the session; what is pressed is pressed for
  *     this number
  * @param heard the last decision that answered something heard
+ * @param made how what was heard so far came
  */
-public record Happened(long state, Optional<Recorded> heard) {
+public record Happened(long state, Optional<Recorded> heard, Frame.Made made) {
   /** Nothing has happened. */
-  public static final Happened NOTHING = new Happened(0, Optional.empty());
+  public static final Happened NOTHING = 
+      new Happened(0, Optional.empty(), Frame.Made.NOTHING);
 
   /** What happened before the program took a session up again. */
   public static Happened before(List<Recorded> decisions) {
@@ -42,6 +44,7 @@ public record Happened(long state, Optional<Recorded> heard) {
   private Happened after(Recorded decision, boolean changed) {
     return new Happened(
         changed ? decision.seq() : state,
-        decision.heard().isPresent() ? Optional.of(decision) : heard);
+        decision.heard().isPresent() ? Optional.of(decision) : heard,
+        decision.heard().map(h -> made.and(h.how())).orElse(made));
   }
 }
