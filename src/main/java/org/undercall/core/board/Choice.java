@@ -107,7 +107,8 @@ public record Choice(String phrase, String action, Group group, Effect effect, b
     boolean settles = kind == IntentKind.SETTLED && phase == Phase.TROUBLE;
     boolean byHand = kind == IntentKind.FITTED_SNUG && phase == Phase.BY_HAND;
     boolean loose = kind == IntentKind.LOOSENED && phase == Phase.BEGUN;
-    return proof || settles || byHand || loose ? Group.GO_ON : group(kind);
+    boolean over = kind == IntentKind.END_OF_WORK && phase == Phase.ALL_CLOSED;
+    return proof || settles || byHand || loose || over ? Group.GO_ON : group(kind);
   }
 
   private static Group group(IntentKind kind) {

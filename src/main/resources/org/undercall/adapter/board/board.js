@@ -71,5 +71,12 @@ setInterval(() => {
   if (shown && document.body.dataset.link === "open") clocks(shown, Date.now() + ahead);
 }, TICK_MILLIS);
 addEventListener("offline", () => old("No connection."));
-addEventListener("resize", inSight);
+
+/** The list beside the work takes the height that the top leaves, so that its step is in sight. */
+const frame = document.getElementById("frame");
+new ResizeObserver(() => {
+  document.documentElement.style.setProperty("--top", frame.offsetHeight + "px");
+  inSight();
+}).observe(frame);
+new ResizeObserver(inSight).observe(document.getElementById("steps"));
 listen();

@@ -37,7 +37,7 @@ export function draw(board) {
   heard(talk);
   text("said", talk.said);
   text("prompt", talk.prompt);
-  at("asked").hidden = !talk.prompt;
+  at("asked").hidden = !talk.prompt || talk.said.endsWith(talk.prompt);
   walk(board);
 }
 
@@ -83,11 +83,14 @@ function now(board) {
   number(task.digits || unknown, task.unit);
   at("figure").dataset.timer = task.phase === "waiting" ? place.number : "";
   text("beside", task.beside);
-  text("details", task.details.join(" · "));
+  const over = ["all-closed", "ended"].includes(task.phase);
+  const order = task.order.length ? ["order " + task.order.join(" ")] : [];
+  text("details", over ? "" : [...order, ...task.details].join(" · "));
   which(task);
   dial(task);
   set(task.set, task.order);
-  list("gear", task.gear, gear);
+  at("figure-box").classList.toggle("of-set", task.set.length > 0);
+  list("gear", over ? [] : task.gear, gear);
   stages(task, stage, staged);
   then(board);
 }
@@ -96,8 +99,7 @@ function number(digits, unit) {
   text("digits", digits);
   text("unit", unit);
   at("unit").classList.toggle("tight", unit === "°");
-  const length = (digits + unit).length;
-  at("figure").dataset.length = length > 14 ? "longest" : length > 8 ? "long" : "short";
+  at("figure").dataset.length = digits.length > 9 ? "longest" : digits.length > 5 ? "long" : "short";
   at("figure").hidden = !digits;
   alone(!digits);
 }
@@ -112,12 +114,7 @@ function which(task) {
   const next = task.set.find((spot) => spot.state === "next");
   const done = task.set.filter((spot) => spot.state === "closed").length;
   text("which", next ? "Number " + next.number : "");
-  text("order", next ? `the ${nth(done + 1)} of ${task.set.length}` + rest(task.order, next) : "");
-}
-
-function rest(order, next) {
-  const after = order.slice(order.indexOf(next.number) + 1);
-  return order.length && after.length ? ", then " + after.join(", ") : "";
+  text("order", next ? `${nth(done + 1)} of ${task.set.length}` : "");
 }
 
 function gear(one) {

@@ -40,6 +40,8 @@ export function offer(board) {
     const head = box.previousElementSibling;
     if (head?.localName === "h2") head.hidden = choices.length === 0;
   }
+  const ahead = board.choices.filter((choice) => choice.group === "go-on").length;
+  document.getElementById("answers").dataset.many = String(ahead > 1);
   const same = [...document.querySelectorAll("[data-phrase]")].find((b) => b.dataset.phrase === focused);
   if (focused) (same ?? document.getElementById("phrase")).focus({ preventScroll: true });
 }

@@ -112,8 +112,7 @@ public final class BoardStates {
     play.says("step completed", "step completed");
     keep("all-closed", play);
     keep("reopened", play.says("open this step again"));
-    play.says("step completed", "end of work", "that is correct");
-    keep("ended", play);
+    keep("ended", play.says("step completed", "end of work"));
   }
 
   private void leftAndLost() throws Fault {
