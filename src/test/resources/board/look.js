@@ -22,17 +22,28 @@ window.look = (() => {
     return item && !inside(item.getBoundingClientRect(), document.getElementById("steps").getBoundingClientRect());
   }
 
+  /** Where letters stand: a line's box without the room above and below, as high as the font has it. */
   function rects(t) {
     const range = document.createRange();
     range.selectNodeContents(t);
-    return [...range.getClientRects()].filter((r) => r.width > 0 && r.height > 0);
+    return [...range.getClientRects()].filter((r) => r.width > 0 && r.height > 0)
+      .map((r) => new DOMRect(r.x, r.y + r.height * 0.2, r.width, r.height * 0.6));
+  }
+
+  /** Whether an element hides what is at a point: of words in a line only their letters do. */
+  function hides(e, x, y) {
+    if (getComputedStyle(e).display !== "inline") return true;
+    return [...e.childNodes].filter((n) => n.nodeType === Node.TEXT_NODE).flatMap(rects)
+      .some((r) => x >= r.left && x <= r.right && y >= r.top && y <= r.bottom);
   }
 
   function covered(t, r) {
     const y = (r.top + r.bottom) / 2;
-    return [r.left + 1, (r.left + r.right) / 2, r.right - 1].some((x) => {
-      const top = document.elementFromPoint(x, y);
-      return !top || !(top === t.parentElement || t.parentElement.contains(top) || top.contains(t.parentElement));
+    const own = t.parentElement;
+    return [r.left + 4, (r.left + r.right) / 2, r.right - 4].some((x) => {
+      const top = document.elementsFromPoint(x, y)
+        .find((e) => own.contains(e) || e.contains(own) || hides(e, x, y));
+      return !top || !(own.contains(top) || top.contains(own));
     });
   }
 

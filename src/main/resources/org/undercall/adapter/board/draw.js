@@ -111,7 +111,8 @@ function alone(only) {
 }
 
 function which(task) {
-  const next = task.set.find((spot) => spot.state === "next");
+  const asked = task.phase.endsWith("read-back");
+  const next = !asked && task.set.find((spot) => spot.state === "next");
   const done = task.set.filter((spot) => spot.state === "closed").length;
   text("which", next ? "Number " + next.number : "");
   text("order", next ? `${nth(done + 1)} of ${task.set.length}` : "");
