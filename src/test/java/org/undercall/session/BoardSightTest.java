@@ -42,7 +42,8 @@ import org.undercall.core.decision.StepState;
 @Timeout(900)
 class BoardSightTest {
   private static final List<String> ONE_LOOK =
-      List.of("number", "side", "load", "load-holds", "headline", "lead", "digits", "unit", "verdict");
+      List.of(
+          "number", "side", "load", "load-holds", "headline", "lead", "digits", "unit", "verdict");
 
   private static Map<String, Board> states;
   private static Browser browser;
@@ -89,7 +90,8 @@ class BoardSightTest {
 
   private static String resource(String name) throws IOException {
     try (InputStream in = BoardSightTest.class.getResourceAsStream(name)) {
-      return new String(Optional.ofNullable(in).orElseThrow().readAllBytes(), StandardCharsets.UTF_8);
+      return new String(
+          Optional.ofNullable(in).orElseThrow().readAllBytes(), StandardCharsets.UTF_8);
     }
   }
 
@@ -144,8 +146,11 @@ class BoardSightTest {
           none(name, "first(" + quoted(ONE_LOOK) + ")");
           none(name, "list()");
           assertTrue(
-              browser.eval("(r => r.top >= 0 && r.bottom <= innerHeight)(document.querySelector("
-                  + "'#steps [aria-current]').getBoundingClientRect())").asBoolean(),
+              browser
+                  .eval(
+                      "(r => r.top >= 0 && r.bottom <= innerHeight)(document.querySelector("
+                          + "'#steps [aria-current]').getBoundingClientRect())")
+                  .asBoolean(),
               name);
         });
   }
@@ -198,8 +203,7 @@ class BoardSightTest {
     inEach(
         (name, board) -> {
           boolean open =
-              board.walk().steps().stream()
-                  .anyMatch(s -> s.status() != StepState.Status.CLOSED);
+              board.walk().steps().stream().anyMatch(s -> s.status() != StepState.Status.CLOSED);
           assertEquals(!open, !browser.eval("look.done()").isEmpty(), name);
         });
     show(states.get("ended"));
@@ -232,7 +236,8 @@ class BoardSightTest {
   void silent() throws Exception {
     server.show(states.get("torque"));
     shown++;
-    HttpServer mute = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 8);
+    HttpServer mute =
+        HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), 0), 8);
     mute.setExecutor(Executors.newCachedThreadPool());
     mute.createContext("/", BoardSightTest::mute);
     mute.start();
@@ -259,8 +264,11 @@ class BoardSightTest {
       return;
     }
     String file = path.equals("/") ? "board.html" : path.substring(1);
-    String type = file.endsWith("js") ? "text/javascript" : file.endsWith("css") ? "text/css" : "text/html";
-    exchange.getResponseHeaders().add("Content-Type", file.endsWith("svg") ? "image/svg+xml" : type);
+    String type =
+        file.endsWith("js") ? "text/javascript" : file.endsWith("css") ? "text/css" : "text/html";
+    exchange
+        .getResponseHeaders()
+        .add("Content-Type", file.endsWith("svg") ? "image/svg+xml" : type);
     byte[] body = resource("/org/undercall/adapter/board/" + file).getBytes(StandardCharsets.UTF_8);
     exchange.sendResponseHeaders(200, body.length);
     exchange.getResponseBody().write(body);
@@ -271,7 +279,8 @@ class BoardSightTest {
   private static String oneState() throws IOException {
     URI events = URI.create("http://localhost:" + server.port() + "/events");
     try (InputStream in = events.toURL().openStream();
-        BufferedReader lines = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+        BufferedReader lines =
+            new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
       String line = lines.readLine();
       while (!line.startsWith("data: ")) {
         line = lines.readLine();
@@ -290,7 +299,8 @@ class BoardSightTest {
     browser.eval("(function () {" + resource("/axe.min.js") + "\n; return axe.version; })()");
     inEach(
         (name, board) -> {
-          browser.eval("(window.found = undefined, axe.run().then(r => { window.found = r; }), true)");
+          browser.eval(
+              "(window.found = undefined, axe.run().then(r => { window.found = r; }), true)");
           browser.until("window.found !== undefined");
           assertTrue(browser.eval("window.found.passes.length").asInt() > 10, name);
           JsonNode wrong =
@@ -301,7 +311,8 @@ class BoardSightTest {
   }
 
   @Test
-  @DisplayName("what is heard and said is told to a screen reader, and nothing runs if less motion is wanted")
+  @DisplayName(
+      "what is heard and said is told to a screen reader, and nothing runs if less motion is wanted")
   void told() throws Exception {
     browser.prefers("prefers-reduced-motion", "reduce");
     open(1280, 800);

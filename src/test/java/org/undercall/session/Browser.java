@@ -106,7 +106,8 @@ final class Browser implements AutoCloseable {
   void size(int across, int down) throws Exception {
     ObjectNode size = JSON.createObjectNode().put("width", across).put("height", down);
     tool(
-        "Emulation.setDeviceMetricsOverride", size.put("deviceScaleFactor", 1).put("mobile", false));
+        "Emulation.setDeviceMetricsOverride",
+        size.put("deviceScaleFactor", 1).put("mobile", false));
   }
 
   /** Sets a preference of whoever looks, such as {@code prefers-color-scheme}. */

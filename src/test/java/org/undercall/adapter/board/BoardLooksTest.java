@@ -170,7 +170,7 @@ class BoardLooksTest {
     @Test
     @DisplayName("markup made from texts, inline scripts and styles, and anything from elsewhere")
     void inert() {
-      for (String file : 
+      for (String file :
           List.of(
               "board.js", "draw.js", "shapes.js", "words.js", "press.js", "theme.js", "code.js")) {
         String script = text(file);

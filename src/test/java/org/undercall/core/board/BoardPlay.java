@@ -62,9 +62,7 @@ public final class BoardPlay {
       RecognisedPhrase phrase = RecognisedPhrase.typed(words);
       Intent intent = Interpreter.interpret(phrase, Decider.heard(session), 0.6);
       Decision decision = Decider.decide(session, intent, now());
-      apply(
-          decision,
-          Optional.of(new Recorded.Heard(phrase.text(), intent.kind().name(), 1, how)));
+      apply(decision, Optional.of(new Recorded.Heard(phrase.text(), intent.kind().name(), 1, how)));
     }
     return this;
   }
@@ -77,7 +75,8 @@ public final class BoardPlay {
 
   /** Looks at the timers. */
   public BoardPlay looksAtTimers() {
-    apply(Decider.decide(session, new Intent.Plain(IntentKind.TIMER_ENDED), now()), Optional.empty());
+    apply(
+        Decider.decide(session, new Intent.Plain(IntentKind.TIMER_ENDED), now()), Optional.empty());
     return this;
   }
 

@@ -74,10 +74,18 @@ public final class BoardStates {
     keep("torque-of-two", play.says("left side at ride height"));
     keep("wrench-named", play.says("wrench 2"));
     keep("angle", atTheAngle());
-    keep("begun", atTheAngle().says("jack moved", "wheels carry the car", "left side at ride height"));
-    keep("rest", atTheAngle()
-        .says("jack moved", "wheels carry the car", "left side at ride height", "turned so far 40")
-        .says("that is correct"));
+    keep(
+        "begun",
+        atTheAngle().says("jack moved", "wheels carry the car", "left side at ride height"));
+    keep(
+        "rest",
+        atTheAngle()
+            .says(
+                "jack moved",
+                "wheels carry the car",
+                "left side at ride height",
+                "turned so far 40")
+            .says("that is correct"));
   }
 
   private static BoardPlay right() throws Fault {
@@ -124,12 +132,15 @@ public final class BoardStates {
     keep("handed", atTheJointNut().says("hand over the work"));
     keep("ended-open", atTheJointNut().says("end of work", "that is correct"));
     keep("no-microphone", atTheJointNut().tells(DeviceNews.MICROPHONE_GONE));
-    keep("nothing-works",
+    keep(
+        "nothing-works",
         atTheJointNut().tells(DeviceNews.MICROPHONE_GONE).tells(DeviceNews.SPEAKER_GONE));
     keep("rehearsal", BoardPlay.of(SHORT).types("cautions understood", "382", "that is correct"));
     keep("danger", atTheAngle().says("jack slipped"));
-    keep("timers", atTheJointNut()
-        .says("start ten minutes for the sealant", "start five minutes for the cooling"));
+    keep(
+        "timers",
+        atTheJointNut()
+            .says("start ten minutes for the sealant", "start five minutes for the cooling"));
   }
 
   private void across() throws Fault {
@@ -141,7 +152,8 @@ public final class BoardStates {
     play.says("six new bolts fitted", "that is correct");
     play.says("head marking 10.9", "that is correct");
     keep("set-of-six", play);
-    play.says("50 newton meters", "number one clicked", "number four clicked", "number two clicked");
+    play.says(
+        "50 newton meters", "number one clicked", "number four clicked", "number two clicked");
     keep("set-of-six-half", play);
   }
 
@@ -149,34 +161,47 @@ public final class BoardStates {
     String text = Files.readString(SHORT);
     UnaryOperator<String> more =
         t ->
-            t.replace("Tighten the joint nut", "Tighten the self-locking nut of the lower outer"
-                + " ball joint at the wheel carrier, with the new washer under it, wheel straight")
+            t.replace(
+                    "Tighten the joint nut",
+                    "Tighten the self-locking nut of the lower outer"
+                        + " ball joint at the wheel carrier, with the new washer under it, wheel straight")
                 .replace("\"joint nut\"", "\"self-locking nut of the lower outer ball joint\"")
                 .replace("wrench 1", LONG_WRENCH + " 1")
                 .replace("wrench 2", LONG_WRENCH + " 2")
-                .replace("Invented light van", "Invented light van with the long wheelbase, raised"
-                    + " roof and the second rear heater, before the change of the axle")
-                .replace("Lateral link, short demonstration", "Lateral link, the demonstration with"
-                    + " words as long as a procedure may well have them, to see where they go")
-                .replace("Look at the joint boot", "Look-at-the-joint-boot-without-a-blank-between");
+                .replace(
+                    "Invented light van",
+                    "Invented light van with the long wheelbase, raised"
+                        + " roof and the second rear heater, before the change of the axle")
+                .replace(
+                    "Lateral link, short demonstration",
+                    "Lateral link, the demonstration with"
+                        + " words as long as a procedure may well have them, to see where they go")
+                .replace(
+                    "Look at the joint boot", "Look-at-the-joint-boot-without-a-blank-between");
     BoardPlay play =
         BoardPlay.of(ProcedureFile.of(SHORT, more.apply(text)).procedure())
             .says("cautions understood", "382", "that is correct");
     keep("long-do", play);
-    keep("long-torque", play.says("step completed", "check passed", "step completed", "new nut fitted"));
+    keep(
+        "long-torque",
+        play.says("step completed", "check passed", "step completed", "new nut fitted"));
     keep("long-refused", play.says("63 foot pounds"));
     keep("long-wrench", play.says("wrench 1"));
     keep("long-microphone", play.tells(DeviceNews.MICROPHONE_GONE));
   }
 
   private void unusual() throws Fault, IOException {
-    String text = Files.readString(SHORT)
-        .replace("\"stages\": [{ \"torque\": 62, \"unit\": \"lbf·ft\", \"plusMinus\": 3 }]",
-            "\"leftHand\": true, \"counterHold\": \"a 16 mm ring spanner\", \"stages\": ["
-                + "{ \"torque\": 58.5, \"upTo\": 66.5, \"unit\": \"lbf·ft\" }]");
-    keep("range", BoardPlay.of(ProcedureFile.of(SHORT, text).procedure())
-        .says("cautions understood", "382", "that is correct", "step completed")
-        .says("check passed", "step completed", "new nut fitted"));
+    String text =
+        Files.readString(SHORT)
+            .replace(
+                "\"stages\": [{ \"torque\": 62, \"unit\": \"lbf·ft\", \"plusMinus\": 3 }]",
+                "\"leftHand\": true, \"counterHold\": \"a 16 mm ring spanner\", \"stages\": ["
+                    + "{ \"torque\": 58.5, \"upTo\": 66.5, \"unit\": \"lbf·ft\" }]");
+    keep(
+        "range",
+        BoardPlay.of(ProcedureFile.of(SHORT, text).procedure())
+            .says("cautions understood", "382", "that is correct", "step completed")
+            .says("check passed", "step completed", "new nut fitted"));
     BoardPlay van = BoardPlay.of(VAN).says("cautions understood", "402", "that is correct");
     keep("van", van.says("402", "that is correct"));
   }
