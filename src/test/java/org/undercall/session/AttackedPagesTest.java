@@ -119,14 +119,14 @@ class AttackedPagesTest {
         shows("title", title);
         bay.says("step completed");
       }
-      shows("headline", "All closed");
+      shows("lead", "All steps are closed");
       String list = browser.eval("document.getElementById('steps').textContent").asText();
       TITLES.forEach(title -> assertTrue(list.contains(title), () -> title + " in " + list));
       for (String text : Attacks.ALL) {
         bay.hears(text);
         shows("heard-words", text);
       }
-      inert("main, header, .hands");
+      inert("main, header, .more");
       assertEquals("Undercall board", browser.eval("document.title").asText());
       assertEquals(bay.address(), browser.eval("location.href").asText());
     }

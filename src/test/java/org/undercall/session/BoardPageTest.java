@@ -156,12 +156,12 @@ class BoardPageTest {
     browser.until("document.querySelector('[data-armed]')");
     assertEquals(1, bay.recorded.size());
     assertEquals(
-        "Press again: cautions understood",
+        "I understand the cautions press again",
         browser.eval("document.activeElement.textContent").asText());
     browser.eval("window.since = performance.now()");
     browser.until("performance.now() - window.since > 600");
     browser.keys(ENTER);
-    untilText("headline", "Measure");
+    untilText("headline", "To measure");
     assertEquals("pressed", bay.lastHeard().how());
     assertEquals("cautions understood", bay.lastHeard().text());
     assertEquals("pressed", text("how"));
@@ -171,7 +171,7 @@ class BoardPageTest {
   @DisplayName("takes a phrase from the field, and logs it as typed")
   void typed() throws Exception {
     says("cautions understood");
-    untilText("headline", "Measure");
+    untilText("headline", "To measure");
     browser.eval("document.getElementById('phrase').focus()");
     browser.keys("3", "8", "2", ENTER);
     untilText("digits", "382");
@@ -192,7 +192,7 @@ class BoardPageTest {
     browser.eval("document.getElementById('job-what').value = 'odometer'");
     says("that is correct");
     says("cautions understood");
-    untilText("headline", "Measure");
+    untilText("headline", "To measure");
     browser.until("document.getElementById('job').hidden");
   }
 
@@ -210,9 +210,12 @@ class BoardPageTest {
     assertEquals("en", browser.eval("document.documentElement.lang").asText());
     assertEquals(1, browser.eval("document.querySelectorAll('h1').length").asInt());
     assertEquals(1, browser.eval("document.querySelectorAll('main').length").asInt());
-    browser.eval("document.getElementById('theme').focus()");
-    browser.keys(TAB, TAB);
+    browser.eval("document.activeElement.blur()");
+    browser.keys(TAB);
     assertEquals("torque reached", browser.eval("document.activeElement.dataset.phrase").asText());
+    browser.eval("document.getElementById('steps').focus()");
+    browser.keys(TAB);
+    assertEquals("SUMMARY", browser.eval("document.activeElement.tagName").asText());
   }
 
   @Test
@@ -241,7 +244,7 @@ class BoardPageTest {
   @DisplayName("keeps the digits, the side and the verdict inside a full screen")
   void fits() throws Exception {
     toTheJointNut();
-    for (String id : new String[] {"digits", "side", "load", "verdict", "prompt", "stages"}) {
+    for (String id : new String[] {"digits", "side", "load", "verdict", "stages", "gear", "said"}) {
       String box = "document.getElementById('" + id + "').getBoundingClientRect()";
       assertTrue(browser.eval(box + ".bottom <= innerHeight").asBoolean(), id);
       assertTrue(browser.eval(box + ".right <= innerWidth").asBoolean(), id);

@@ -13,6 +13,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Base64;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -99,6 +100,43 @@ final class Browser implements AutoCloseable {
       actions.addObject().put("type", "keyUp").put("value", key);
     }
     send("POST", base + "/actions", body);
+  }
+
+  /** Gives the page a size in CSS pixels, whatever the window has. */
+  void size(int across, int down) throws Exception {
+    ObjectNode size = JSON.createObjectNode().put("width", across).put("height", down);
+    tool(
+        "Emulation.setDeviceMetricsOverride",
+        size.put("deviceScaleFactor", 1).put("mobile", false));
+  }
+
+  /** Sets a preference of whoever looks, such as {@code prefers-color-scheme}. */
+  void prefers(String feature, String value) throws Exception {
+    ObjectNode media = JSON.createObjectNode();
+    media.putArray("features").addObject().put("name", feature).put("value", value);
+    tool("Emulation.setEmulatedMedia", media);
+  }
+
+  /** Runs a text in every page that is opened from now on, before its own scripts. */
+  void before(String text) throws Exception {
+    tool("Page.addScriptToEvaluateOnNewDocument", JSON.createObjectNode().put("source", text));
+  }
+
+  /** What is to be seen, as PNG. */
+  byte[] picture() throws Exception {
+    String answer =
+        client
+            .send(
+                HttpRequest.newBuilder(URI.create(base + "/screenshot")).build(),
+                HttpResponse.BodyHandlers.ofString())
+            .body();
+    return Base64.getDecoder().decode(JSON.readTree(answer).path("value").asText());
+  }
+
+  private void tool(String command, ObjectNode parameters) throws Exception {
+    ObjectNode body = JSON.createObjectNode().put("cmd", command);
+    body.set("params", parameters);
+    send("POST", base + "/goog/cdp/execute", body);
   }
 
   private JsonNode script(String how, String text) throws Exception {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.undercall.core.board.Board;
 import org.undercall.core.board.Choice;
+import org.undercall.core.board.Frame;
 import org.undercall.core.board.Task;
 import org.undercall.core.term.Kebab;
 
@@ -23,12 +24,30 @@ final class BoardJson {
     root.set("place", place(board.place()));
     root.set("task", task(board.task()));
     root.set("talk", talk(board.talk()));
-    root.put("procedure", board.walk().procedure());
-    root.put("occasion", name(board.walk().occasion()));
+    root.set("frame", frame(board.frame()));
     root.set("steps", steps(board.walk()));
+    root.put("next", board.walk().next());
     root.set("timers", timers(board.walk()));
     root.set("choices", choices(board.walk()));
     return root.toString();
+  }
+
+  private static ObjectNode frame(Frame frame) {
+    ObjectNode node =
+        NODES
+            .objectNode()
+            .put("vehicle", frame.vehicle())
+            .put("title", frame.title())
+            .put("values", frame.values())
+            .put("invented", frame.invented())
+            .put("occasion", name(frame.occasion()));
+    ArrayNode cautions = node.putArray("cautions");
+    frame
+        .cautions()
+        .forEach(line -> cautions.addObject().put("text", line.text()).put("brief", line.brief()));
+    ArrayNode here = node.putArray("here");
+    frame.here().forEach(here::add);
+    return node;
   }
 
   private static ObjectNode times(Board.Times times) {
@@ -68,6 +87,17 @@ final class BoardJson {
     task.set()
         .forEach(
             spot -> set.addObject().put("number", spot.number()).put("state", name(spot.state())));
+    ArrayNode order = node.putArray("order");
+    task.order().forEach(order::add);
+    node.put("check", task.check());
+    ArrayNode gear = node.putArray("gear");
+    task.gear()
+        .forEach(
+            one ->
+                gear.addObject()
+                    .put("what", name(one.what()))
+                    .put("name", one.name())
+                    .put("note", one.note()));
     ArrayNode details = node.putArray("details");
     task.details().forEach(details::add);
     return node;
@@ -123,7 +153,9 @@ final class BoardJson {
       choices
           .addObject()
           .put("phrase", choice.phrase())
+          .put("action", choice.action())
           .put("group", name(choice.group()))
+          .put("effect", name(choice.effect()))
           .put("twice", choice.twice());
     }
     return choices;

@@ -11,15 +11,18 @@ import java.util.stream.Collectors;
 /** The fixed pages, read once from the program itself. */
 final class Pages {
   private static final Map<String, String> FILES =
-      Map.of(
-          "/", "board.html",
-          "/code", "code.html",
-          "/board.css", "board.css",
-          "/board.js", "board.js",
-          "/draw.js", "draw.js",
-          "/press.js", "press.js",
-          "/code.js", "code.js",
-          "/board.svg", "board.svg");
+      Map.ofEntries(
+          Map.entry("/", "board.html"),
+          Map.entry("/code", "code.html"),
+          Map.entry("/board.css", "board.css"),
+          Map.entry("/board.js", "board.js"),
+          Map.entry("/draw.js", "draw.js"),
+          Map.entry("/shapes.js", "shapes.js"),
+          Map.entry("/words.js", "words.js"),
+          Map.entry("/press.js", "press.js"),
+          Map.entry("/theme.js", "theme.js"),
+          Map.entry("/code.js", "code.js"),
+          Map.entry("/board.svg", "board.svg"));
 
   private final Map<String, Answer> answers =
       FILES.entrySet().stream()

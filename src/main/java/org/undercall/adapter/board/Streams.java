@@ -16,7 +16,10 @@ import java.util.function.LongSupplier;
  */
 final class Streams {
   private static final int MOST = 32;
-  private static final long BEAT_MILLIS = 10_000;
+
+  /** The page takes the program for gone if it hears nothing for 5 s. */
+  private static final long BEAT_MILLIS = 2000;
+
   private static final long STUCK_MILLIS = 10_000;
 
   private final BoardHub hub;

@@ -15,6 +15,7 @@ import org.undercall.core.decision.TimerKey;
 import org.undercall.core.decision.Timers;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.Recorded;
+import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.LoadCondition;
@@ -29,8 +30,10 @@ import org.undercall.core.term.Side;
  * @param task what is to be done now
  * @param talk what was heard and said last
  * @param walk all steps, and what runs
+ * @param frame what stands there at every moment
  */
-public record Board(Times times, Place place, Task task, Talk talk, Overview walk) {
+public record Board(
+    Times times, Place place, Task task, Talk talk, Overview walk, Frame frame) {
 
   /**
    * The number and the times of the state shown.
@@ -74,18 +77,12 @@ public record Board(Times times, Place place, Task task, Talk talk, Overview wal
   /**
    * All steps, and what runs.
    *
-   * @param procedure the title of the procedure
-   * @param occasion what the session was begun for; only work makes a record
    * @param steps in the order of the walk
+   * @param next the number of the step that follows once the one at hand is closed; 0 if none does
    * @param timers that run, the next to end first
    * @param choices what can be pressed
    */
-  public record Overview(
-      String procedure,
-      Occasion occasion,
-      List<Item> steps,
-      List<Timer> timers,
-      List<Choice> choices) {
+  public record Overview(List<Item> steps, int next, List<Timer> timers, List<Choice> choices) {
     public Overview {
       steps = List.copyOf(steps);
       timers = List.copyOf(timers);
@@ -128,7 +125,8 @@ public record Board(Times times, Place place, Task task, Talk talk, Overview wal
         Task.of(session),
         new Talk(
             happened.heard().flatMap(Board::heard), said, Decider.prompt(session).text(), devices),
-        overview(session, happened.occasion()));
+        overview(session),
+        Frame.of(session, happened.occasion()));
   }
 
   private static Place place(Session session) {
@@ -151,7 +149,7 @@ public record Board(Times times, Place place, Task task, Talk talk, Overview wal
     return decision.heard().map(heard -> new Heard(heard.text(), heard.how(), verdict));
   }
 
-  private static Overview overview(Session session, Occasion occasion) {
+  private static Overview overview(Session session) {
     List<Item> items = new ArrayList<>();
     for (Walk.Place place : session.walk().places()) {
       StepState state = session.progress().states().get(items.size());
@@ -159,14 +157,19 @@ public record Board(Times times, Place place, Task task, Talk talk, Overview wal
           new Item(place.ref().side(), place.step().head().title(), state.status(), why(state)));
     }
     return new Overview(
-        session.walk().procedure().about().title(),
-        occasion,
         items,
+        next(session),
         session.timers().running().entrySet().stream()
             .map(running -> timer(session, running))
             .sorted(Comparator.comparing(Timer::due))
             .toList(),
-        Choice.in(session.phase()));
+        Choice.in(session));
+  }
+
+  /** Where the walk goes on, were the step at hand closed. */
+  private static int next(Session session) {
+    Session closed = session.after(new SessionEvent.StepClosed(session.place().ref()));
+    return closed.next().map(index -> index + 1).orElse(0);
   }
 
   private static String why(StepState state) {

@@ -14,7 +14,6 @@ import org.undercall.core.decision.Pending;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.Session;
 import org.undercall.core.decision.StepState;
-import org.undercall.core.procedure.DriveSize;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Reuse;
 import org.undercall.core.procedure.Stage;
@@ -28,10 +27,20 @@ import org.undercall.core.term.ReuseBy;
  * @param figure the number to be read from afar
  * @param stages the stages of the fastener at hand; empty while its values are not released
  * @param set where a set stands at the stage at hand, by position; empty for a single fastener
+ * @param order the positions of that set in the order of tightening; empty if it is free
+ * @param check the question that the step at hand is closed with; empty if it has none
+ * @param gear what to take in hand
  * @param details about the fastener or the step, in short
  */
 public record Task(
-    Phase phase, Figure figure, List<Mark> stages, List<Spot> set, List<String> details) {
+    Phase phase,
+    Figure figure,
+    List<Mark> stages,
+    List<Spot> set,
+    List<Integer> order,
+    String check,
+    List<Gear> gear,
+    List<String> details) {
   /** The phases in which the values of the fastener at hand may be seen. */
   private static final Set<Phase> RELEASED =
       EnumSet.of(
@@ -47,6 +56,8 @@ public record Task(
   public Task {
     stages = List.copyOf(stages);
     set = List.copyOf(set);
+    order = List.copyOf(order);
+    gear = List.copyOf(gear);
     details = List.copyOf(details);
   }
 
@@ -94,7 +105,19 @@ public record Task(
       details.add("apprentice " + session.account().technician());
     }
     details.addAll(car(session.car()));
-    return new Task(session.phase(), figure(session), stages, set(session), details);
+    List<Spot> set = set(session);
+    List<Integer> order =
+        !set.isEmpty() && step instanceof Step.Fasten f ? f.fastener().set().order() : List.of();
+    String check = step instanceof Step.Do work ? work.check().orElse("") : "";
+    return new Task(
+        session.phase(),
+        figure(session),
+        stages,
+        set,
+        order,
+        check,
+        Gear.of(session),
+        details);
   }
 
   private static List<Spot> set(Session session) {
@@ -254,9 +277,6 @@ public record Task(
     if (step instanceof Step.Fasten fasten) {
       return details(fasten.fastener());
     }
-    if (step instanceof Step.Do work) {
-      return work.check().map(List::of).orElse(List.of());
-    }
     return step instanceof Step.HandOver item ? List.of(item.due()) : List.of();
   }
 
@@ -264,7 +284,6 @@ public record Task(
     List<String> details = new ArrayList<>();
     details.add(fastener.name());
     details.add(fastener.thread());
-    details.add(DriveSize.shown(fastener.drive()) + " socket");
     details.add(words(fastener.part().lubrication()));
     if (fastener.part().oneTimeUse()) {
       details.add(fastener.part().reuse().map(Task::limit).orElse("one-time use"));
@@ -272,10 +291,6 @@ public record Task(
     if (fastener.set().count() > 1) {
       details.add(fastener.set().count() + " of them");
     }
-    Optional.of(fastener.set().order())
-        .filter(order -> !order.isEmpty())
-        .map(order -> "order " + String.join(" ", order.stream().map(String::valueOf).toList()))
-        .ifPresent(details::add);
     return details;
   }
 

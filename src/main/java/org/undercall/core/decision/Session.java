@@ -323,8 +323,8 @@ public record Session(
     return stopwatch.quiet();
   }
 
-  /** The step that should come next, if any is open. */
-  Optional<Integer> next() {
+  /** The position of the step that should come next, from 0; empty if none is open. */
+  public Optional<Integer> next() {
     return Route.next(this);
   }
 }

@@ -1,11 +1,14 @@
 /** The link to the program: takes the newest state, whole each time, and runs the clocks. */
-import { draw, clocks } from "./draw.js";
+import { draw, clocks, inSight } from "./draw.js";
 import { offer } from "./press.js";
 
-const SILENCE_MILLIS = 25000;
+/** The program is heard of every 2 s; after this long it is taken for gone. */
+const SILENCE_MILLIS = 5000;
+const TICK_MILLIS = 500;
 let shown = null;
 let ahead = 0;
 let alive = 0;
+let ticked = Date.now();
 
 const lost = document.getElementById("lost");
 const words = document.getElementById("lost-words");
@@ -13,31 +16,38 @@ const words = document.getElementById("lost-words");
 function link(state, text) {
   document.body.dataset.link = state;
   lost.hidden = state === "open";
-  words.textContent = text;
+  if (words.textContent !== text) words.textContent = text;
 }
 
-function open() {
+function heardOf() {
+  alive = performance.now();
+  if (shown) link("open", "");
+}
+
+/** Says at once that what stands here may not be so any more; nothing runs on. */
+function old(why) {
+  if (document.body.dataset.link === "lost") return;
+  const since = new Date().toTimeString().slice(0, 8);
+  const what = shown ? `Old: this is how it was at ${since}. Do not work by it.` : "Nothing is shown yet.";
+  link("lost", `${why} ${what}`);
+}
+
+function listen() {
   const events = new EventSource("/events");
   events.addEventListener("state", (event) => {
     const { now, board } = JSON.parse(event.data);
     ahead = now - Date.now();
-    alive = performance.now();
     shown = board;
-    link("open", "");
+    heardOf();
     draw(board);
     offer(board);
     clocks(board, Date.now() + ahead);
     document.body.dataset.shown = event.lastEventId;
   });
-  events.addEventListener("beat", () => {
-    alive = performance.now();
-    if (shown) link("open", "");
-  });
-  events.addEventListener("bye", () => link("lost", "The program has ended. This is how it was left."));
+  events.addEventListener("beat", heardOf);
+  events.addEventListener("bye", () => old("The program has ended."));
   events.onerror = () => {
-    if (document.body.dataset.link === "open") {
-      link("lost", "No connection. What is shown may be old.");
-    }
+    old("No connection.");
     if (events.readyState === EventSource.CLOSED) {
       setTimeout(letIn, 3000);
     }
@@ -55,39 +65,18 @@ async function letIn() {
 }
 
 setInterval(() => {
-  if (shown) clocks(shown, Date.now() + ahead);
-  if (shown && performance.now() - alive > SILENCE_MILLIS) {
-    link("lost", "No connection. What is shown may be old.");
-  }
-}, 500);
+  const slept = Date.now() - ticked > SILENCE_MILLIS;
+  ticked = Date.now();
+  if (shown && (slept || performance.now() - alive > SILENCE_MILLIS)) old("No connection.");
+  if (shown && document.body.dataset.link === "open") clocks(shown, Date.now() + ahead);
+}, TICK_MILLIS);
+addEventListener("offline", () => old("No connection."));
 
-const dark = matchMedia("(prefers-color-scheme: dark)");
-const theme = document.getElementById("theme");
-
-function kept() {
-  try {
-    return localStorage.getItem("theme");
-  } catch {
-    return null;
-  }
-}
-
-function paint() {
-  const name = kept() ?? (dark.matches ? "dark" : "light");
-  document.documentElement.dataset.theme = name;
-  theme.textContent = name === "dark" ? "Light page" : "Dark page";
-}
-
-theme.addEventListener("click", () => {
-  const next = document.documentElement.dataset.theme === "dark" ? "light" : "dark";
-  try {
-    localStorage.setItem("theme", next);
-  } catch {
-    document.documentElement.dataset.theme = next;
-    return;
-  }
-  paint();
-});
-dark.addEventListener("change", paint);
-paint();
-open();
+/** The list beside the work takes the height that the top leaves, so that its step is in sight. */
+const frame = document.getElementById("frame");
+new ResizeObserver(() => {
+  document.documentElement.style.setProperty("--top", frame.offsetHeight + "px");
+  inSight();
+}).observe(frame);
+new ResizeObserver(inSight).observe(document.getElementById("steps"));
+listen();

@@ -1,55 +1,8 @@
 /** Puts a state on the page. Texts go in as text, never as markup. */
-const SVG = "http://www.w3.org/2000/svg";
-const at = (id) => document.getElementById(id);
+import { GEAR, LOADS, OCCASIONS, SIDES, STATUSES, VERDICTS, complete, kicker, lead, nth, open } from "./words.js";
+import { dial, set, shape } from "./shapes.js";
 
-const SIDES = {
-  left: "Left",
-  right: "Right",
-  "front-left": "Front left",
-  "front-right": "Front right",
-  "rear-left": "Rear left",
-  "rear-right": "Rear right",
-  car: "Whole car",
-};
-const LOADS = { any: "Any height", "ride-height": "Ride height", "full-droop": "Full droop" };
-const VERDICTS = {
-  counted: "Counted",
-  waits: "Answer it",
-  answered: "Answered",
-  refused: "Refused",
-  "no-phrase": "Not counted",
-};
-const HEADLINES = {
-  briefing: "Cautions",
-  do: "Do",
-  check: "Check",
-  measure: "Measure",
-  hardware: "New part",
-  marking: "Head marking",
-  gate: "Load first",
-  begun: "How far?",
-  trouble: "Went wrong",
-  torque: "Torque",
-  angle: "Angle",
-  waiting: "Wait",
-  load: "Load",
-  "hand-over": "Hand over",
-  witness: "Witness?",
-  "read-back": "Right?",
-  "load-read-back": "Read back",
-  "witness-read-back": "Seen?",
-  noting: "Note",
-  "on-hold": "On hold",
-  "shift-change": "Next technician",
-  "all-closed": "All closed",
-  "closed-step": "Closed",
-  ended: "Ended",
-};
-const OCCASIONS = {
-  rehearsal: "Rehearsal: no record of work",
-  demonstration: "Demonstration: no record of work",
-};
-const STATUSES = { open: "open", "put-off": "put off", snug: "hand tight only", closed: "closed" };
+const at = (id) => document.getElementById(id);
 
 function text(id, words) {
   const node = at(id);
@@ -63,33 +16,50 @@ export function node(name, words, className) {
   return made;
 }
 
-function shape(id) {
-  const svg = document.createElementNS(SVG, "svg");
-  const use = document.createElementNS(SVG, "use");
-  use.setAttribute("href", "#" + id);
-  svg.setAttribute("aria-hidden", "true");
-  svg.append(use);
-  return svg;
+/** Draws a list anew if what it shows has changed, so that nothing is read out twice. */
+function list(id, things, item) {
+  const shown = JSON.stringify(things);
+  if (at(id).dataset.shown === shown) return;
+  at(id).dataset.shown = shown;
+  at(id).replaceChildren(...things.map(item));
 }
 
 export function draw(board) {
   const { place, task, talk, steps } = board;
+  document.body.dataset.phase = task.phase;
+  document.body.dataset.complete = String(complete(board));
+  frame(board.frame, task.phase);
   text("number", place.number);
   text("of", steps.length);
-  text("title", task.phase === "briefing" ? board.procedure : place.title);
-  text("procedure", board.procedure);
-  text("no-record", OCCASIONS[board.occasion] ?? "");
-  at("no-record").hidden = !OCCASIONS[board.occasion];
-  side(place, task);
-  figure(task, board);
+  plates(place);
+  now(board);
   devices(talk.devices);
   heard(talk);
   text("said", talk.said);
   text("prompt", talk.prompt);
+  at("asked").hidden = !talk.prompt || talk.said.endsWith(talk.prompt);
   walk(board);
 }
 
-function side(place) {
+/** What stands on top at every moment. */
+function frame(top, phase) {
+  text("vehicle", top.vehicle);
+  text("procedure", top.title);
+  text("values", "Values: " + top.values);
+  at("values").dataset.invented = String(top.invented);
+  text("no-record", OCCASIONS[top.occasion] ?? top.occasion);
+  at("no-record").hidden = !at("no-record").textContent;
+  list("cautions", top.cautions, (caution) => {
+    const item = node("li");
+    item.append(node("span", caution.text, "whole"), node("span", caution.brief, "brief"));
+    return item;
+  });
+  const whole = phase === "briefing" ? top.cautions : [];
+  list("briefing", whole, (caution) => node("li", caution.text));
+  list("here", phase === "briefing" ? [] : top.here, (caution) => node("li", caution));
+}
+
+function plates(place) {
   text("side", SIDES[place.side]);
   at("side-shape").setAttribute("href", "#car-" + place.side);
   text("load", LOADS[place.load]);
@@ -99,98 +69,93 @@ function side(place) {
   at("load-plate").dataset.holds = needed ? String(place.holds) : "free";
 }
 
-function figure(task, board) {
+/** What to do now, and with what. */
+function now(board) {
+  const { task, place } = board;
   const stage = task.stages.findIndex((s) => !s.closed);
   const staged = task.phase === "torque" || task.phase === "angle";
   const unknown = task.phase === "measure" ? "?" : "";
-  text("digits", task.digits || unknown);
-  text("unit", task.unit === "°" ? "°" : task.unit);
-  at("unit").classList.toggle("tight", task.unit === "°");
-  const headline = HEADLINES[task.phase] ?? task.phase;
-  text("headline", staged ? `${headline}, stage ${stage + 1} of ${task.stages.length}` : headline);
-  at("headline").classList.toggle("alone", !task.digits && !unknown);
-  at("figure").hidden = !task.digits && !unknown;
+  text("headline", kicker(board, stage));
+  text("lead", lead(board));
+  text("title", place.title);
+  const hidden = ["briefing", "job-read-back", "shift-change", "all-closed", "ended"];
+  at("title").hidden = lead(board) === place.title || hidden.includes(task.phase);
+  number(task.digits || unknown, task.unit);
+  at("figure").dataset.timer = task.phase === "waiting" ? place.number : "";
   text("beside", task.beside);
-  text("details", task.details.join(" · "));
-  at("prompt").hidden = staged;
+  const over = ["all-closed", "ended"].includes(task.phase);
+  const order = task.order.length ? ["order " + task.order.join(" ")] : [];
+  text("details", over ? "" : [...order, ...task.details].join(" · "));
+  which(task);
   dial(task);
-  set(task.set);
-  at("stages").replaceChildren(
-    ...task.stages.map((s, i) => {
-      const item = node("li");
-      item.dataset.state = s.closed ? "closed" : i === stage && staged ? "now" : "ahead";
-      const word = { closed: "closed", now: "now", ahead: "later" }[item.dataset.state];
-      item.append(shape(s.closed ? "closed" : s.torque ? "torque" : "angle"));
-      item.append(node("b", s.text), node("i", word));
-      return item;
-    }),
-  );
-  at("figure").dataset.timer = task.phase === "waiting" ? board.place.number : "";
+  set(task.set, task.order);
+  at("figure-box").classList.toggle("of-set", task.set.length > 0);
+  list("gear", over ? [] : task.gear, gear);
+  stages(task, stage, staged);
+  then(board);
 }
 
-/** Shows how far to turn, clockwise from the top. */
-function dial(task) {
-  const degrees = Number(task.digits);
-  const shown = task.phase === "angle" && degrees > 0;
-  at("dial").toggleAttribute("hidden", !shown);
-  if (!shown) return;
-  const turn = Math.min(degrees, 359.9);
-  const end = [52 * Math.sin((turn * Math.PI) / 180), -52 * Math.cos((turn * Math.PI) / 180)];
-  const far = turn > 180 ? 1 : 0;
-  at("turn").setAttribute("d", `M0 0V-52A52 52 0 ${far} 1 ${end[0].toFixed(2)} ${end[1].toFixed(2)}Z`);
-  at("needle").setAttribute("d", `M0 0L${end[0].toFixed(2)} ${end[1].toFixed(2)}`);
-  at("dial").setAttribute("aria-label", `A turn of ${task.digits} degrees, clockwise`);
+function number(digits, unit) {
+  text("digits", digits);
+  text("unit", unit);
+  at("unit").classList.toggle("tight", unit === "°");
+  at("figure").dataset.length = digits.length > 9 ? "longest" : digits.length > 5 ? "long" : "short";
+  at("figure").hidden = !digits;
+  alone(!digits);
 }
 
-/** The fasteners of a set around the number of the next: called ones filled, open ones hollow. */
-function set(spots) {
-  const next = spots.find((spot) => spot.state === "next");
-  at("set").toggleAttribute("hidden", spots.length === 0);
-  const around = 2 * Math.PI * 42;
-  const radius = Math.min(15, (around / Math.max(spots.length, 1)) * 0.42);
-  at("set").replaceChildren(
-    ...spots.map((spot, i) => {
-      const turn = (2 * Math.PI * i) / spots.length;
-      const group = svg("g", { class: spot.state });
-      const place = `translate(${(42 * Math.sin(turn)).toFixed(1)} ${(-42 * Math.cos(turn)).toFixed(1)})`;
-      group.setAttribute("transform", place);
-      const number = svg("text", { y: (radius * 0.36).toFixed(1), "font-size": radius.toFixed(1) });
-      number.textContent = spot.state === "closed" ? "\u2713" : String(spot.number);
-      group.append(svg("circle", { r: radius.toFixed(1) }), number);
-      return group;
-    }),
-  );
-  if (next) {
-    const number = svg("text", { class: "middle", y: 12 });
-    number.textContent = String(next.number);
-    at("set").append(number);
-  }
-  const numbers = (state) => spots.filter((spot) => spot.state === state).map((spot) => spot.number);
-  const done = numbers("closed").join(", ") || "none";
-  at("set").setAttribute("aria-label", `Of ${spots.length}, done: ${done}; next: ${next ? next.number : "none"}`);
+function alone(only) {
+  const words = at("lead").textContent.length;
+  at("lead").classList.toggle("alone", only);
+  at("lead").dataset.length = words > 80 ? "longest" : words > 36 ? "long" : "short";
 }
 
-function svg(name, attributes) {
-  const made = document.createElementNS("http://www.w3.org/2000/svg", name);
-  for (const [key, value] of Object.entries(attributes)) made.setAttribute(key, value);
-  return made;
+function which(task) {
+  const asked = task.phase.endsWith("read-back");
+  const next = !asked && task.set.find((spot) => spot.state === "next");
+  const done = task.set.filter((spot) => spot.state === "closed").length;
+  text("which", next ? "Number " + next.number : "");
+  text("order", next ? `${nth(done + 1)} of ${task.set.length}` : "");
+}
+
+function gear(one) {
+  const [label, sign] = GEAR[one.what];
+  const item = node("li");
+  item.dataset.what = one.what;
+  const words = node("span");
+  words.append(node("i", label), " ", node("b", one.name));
+  if (one.note) words.append(" ", node("em", one.note));
+  item.append(shape(sign), words);
+  return item;
+}
+
+function stages(task, stage, staged) {
+  const marks = task.stages.map((s, i) => ({ ...s, state: s.closed ? "closed" : i === stage && staged ? "now" : "ahead" }));
+  list("stages", marks, (s) => {
+    const item = node("li");
+    item.dataset.state = s.state;
+    item.append(shape(s.closed ? "closed" : s.torque ? "torque" : "angle"));
+    item.append(node("b", s.text), node("i", { closed: "closed", now: "now", ahead: "later" }[s.state]));
+    return item;
+  });
+}
+
+function then(board) {
+  const step = board.steps[board.next - 1];
+  const over = ["all-closed", "ended"].includes(board.task.phase);
+  const side = step && step.side !== "car" ? SIDES[step.side] + ", " : "";
+  text("then", over || !step ? "" : `Then step ${board.next}: ${side}${step.title}`);
 }
 
 /** A device that is gone, in words and with a sign; its return, until something is heard. */
 function devices(news) {
-  const list = at("devices");
-  const shown = news.map((one) => one.text).join(" ");
-  if (list.dataset.shown === shown) return;
-  list.dataset.shown = shown;
-  list.hidden = news.length === 0;
-  list.replaceChildren(
-    ...news.map((one) => {
-      const item = node("li");
-      item.dataset.news = one.news;
-      item.append(shape(one.news.endsWith("back") ? "counted" : "waits"), node("span", one.text));
-      return item;
-    }),
-  );
+  at("devices").hidden = news.length === 0;
+  list("devices", news, (one) => {
+    const item = node("li");
+    item.dataset.news = one.news;
+    item.append(shape(one.news.endsWith("back") ? "answered" : "waits"), node("span", one.text));
+    return item;
+  });
 }
 
 function heard(talk) {
@@ -203,36 +168,38 @@ function heard(talk) {
 }
 
 function walk(board) {
-  const open = board.steps.filter((s) => s.status !== "closed").length;
-  text("left", `${open} of ${board.steps.length}`);
+  text("left", `${open(board)} of ${board.steps.length}`);
   const items = board.steps.map((step, i) => {
     const item = node("li");
     item.dataset.status = step.status;
     if (i + 1 === board.place.number) item.setAttribute("aria-current", "step");
+    if (i + 1 === board.next) item.dataset.next = "true";
     const side = step.side === "car" ? "" : SIDES[step.side] + " · ";
     const state = STATUSES[step.status] + (step.why ? ", " + step.why : "");
+    const near = i + 1 === board.place.number ? "now, " : i + 1 === board.next ? "next, " : "";
     item.append(shape(step.status), node("b", String(i + 1)));
-    item.append(node("span", side + step.title), node("i", state));
+    item.append(node("span", side + step.title), node("i", near + state));
     return item;
   });
-  const list = at("steps");
-  list.replaceChildren(...items);
-  const now = items[board.place.number - 1];
-  list.scrollTop = now.offsetTop - list.offsetTop - list.clientHeight / 3;
-  at("ticks").replaceChildren(
-    ...board.steps.map((step, i) => {
-      const tick = node("li");
-      tick.dataset.status = step.status;
-      if (i + 1 === board.place.number) tick.className = "here";
-      return tick;
-    }),
-  );
+  at("steps").replaceChildren(...items);
+  inSight();
+}
+
+/** Scrolls the list so that the step at hand is in sight, and the one before if there is room. */
+export function inSight() {
+  const steps = at("steps");
+  const here = steps.querySelector("[aria-current]");
+  if (!here) return;
+  const top = here.offsetTop;
+  const before = here.previousElementSibling?.offsetHeight ?? 0;
+  const room = steps.clientHeight - here.offsetHeight - (here.nextElementSibling?.offsetHeight ?? 0);
+  steps.scrollTop = top - (room >= before ? before : 0);
 }
 
 /** Times that run on the page, by the clock of the program. */
-export function clocks(board, now) {
+export function clocks(board, time) {
   const { made, work, step, runs } = board.times;
-  const since = runs ? Math.max(0, now - made) : 0;
+  const since = runs ? Math.max(0, time - made) : 0;
   text("work-time", clock(work + since));
   text("step-time", clock(step + since));
   const own = at("figure").dataset.timer;
@@ -241,17 +208,12 @@ export function clocks(board, now) {
       .filter((timer) => String(timer.step) !== own)
       .map((timer) => {
         const item = node("li");
-        item.append(node("b", clock(timer.due - now)), node("span", "left, " + timer.what));
+        item.append(node("b", clock(timer.due - time)), node("span", "left, " + timer.what));
         return item;
       }),
   );
   const timer = own && board.timers.find((t) => String(t.step) === own);
-  if (own) {
-    text("digits", timer ? clock(timer.due - now) : "");
-    text("unit", timer ? "left" : "");
-    at("figure").hidden = !timer;
-    at("headline").classList.toggle("alone", !timer);
-  }
+  if (own) number(timer ? clock(timer.due - time) : "", timer ? "left" : "");
 }
 
 function clock(millis) {

@@ -1,7 +1,16 @@
 /** Buttons and the field: each carries the number of the state it was made for. */
 import { node } from "./draw.js";
 
-const GROUPS = { "go-on": "go-on", load: "load-choices", leave: "leave", ask: "ask", work: "work" };
+const GROUPS = {
+  "go-on": "go-on",
+  "take-back": "take-back",
+  load: "load-choices",
+  wrong: "wrong",
+  leave: "leave",
+  except: "except",
+  ask: "ask",
+  work: "work",
+};
 /** Before the cautions are understood the job can be told; it is read back like anything else. */
 const JOB_PHASES = ["briefing", "job-read-back", "shift-change"];
 const SETTLE_MILLIS = 400;
@@ -26,16 +35,36 @@ export function offer(board) {
   const focused = document.activeElement?.dataset?.phrase;
   for (const [group, id] of Object.entries(GROUPS)) {
     const choices = board.choices.filter((choice) => choice.group === group);
-    document.getElementById(id).replaceChildren(...choices.map(button));
+    const box = document.getElementById(id);
+    box.replaceChildren(...apart(choices));
+    const head = box.previousElementSibling;
+    if (head?.localName === "h2") head.hidden = choices.length === 0;
   }
+  const ahead = board.choices.filter((choice) => choice.group === "go-on").length;
+  document.getElementById("answers").dataset.many = String(ahead > 1);
   const same = [...document.querySelectorAll("[data-phrase]")].find((b) => b.dataset.phrase === focused);
   if (focused) (same ?? document.getElementById("phrase")).focus({ preventScroll: true });
 }
 
+/** What closes or confirms stands in a row of its own, away from what cancels. */
+function apart(choices) {
+  const closing = choices.filter((choice) => choice.effect === "closes");
+  const others = choices.filter((choice) => choice.effect !== "closes");
+  return [closing, others]
+    .filter((some) => some.length > 0)
+    .map((some) => {
+      const row = node("div", "", "choices");
+      row.append(...some.map(button));
+      return row;
+    });
+}
+
 function button(choice) {
-  const made = node("button", choice.phrase);
+  const made = node("button");
   made.type = "button";
+  made.append(node("b", choice.action), " ", node("small", "say: " + choice.phrase));
   made.dataset.phrase = choice.phrase;
+  made.dataset.effect = choice.effect;
   made.dataset.twice = String(choice.twice);
   made.addEventListener("keydown", (event) => {
     if (event.repeat) event.preventDefault();
@@ -45,6 +74,10 @@ function button(choice) {
 }
 
 async function press(choice, made) {
+  if (document.body.dataset.link !== "open") {
+    tell("No connection. Nothing was done.");
+    return;
+  }
   if (performance.now() - drawnAt < SETTLE_MILLIS) {
     tell("The buttons have just changed. Press again if you still mean it.");
     return;
@@ -62,19 +95,21 @@ function arm(choice, made, answer) {
   if (armed?.again === answer.again) return;
   disarm();
   made.dataset.armed = "true";
-  made.textContent = "Press again: " + choice.phrase;
+  made.style.width = made.offsetWidth + "px";
+  made.lastElementChild.textContent = "press again";
   const forget = setTimeout(() => {
     disarm();
     tell("Not pressed a second time. Nothing was done.");
   }, answer.latest);
   armed = { phrase: choice.phrase, again: answer.again, made, forget };
-  tell("Press it a second time: " + choice.phrase);
+  tell("Press it a second time: " + choice.action);
 }
 
 function disarm() {
   if (!armed) return;
   clearTimeout(armed.forget);
-  armed.made.textContent = armed.phrase;
+  armed.made.lastElementChild.textContent = "say: " + armed.phrase;
+  armed.made.style.width = "";
   delete armed.made.dataset.armed;
   armed = null;
 }

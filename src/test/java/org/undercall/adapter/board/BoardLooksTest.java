@@ -117,7 +117,7 @@ class BoardLooksTest {
                   Stream.of("paper", "plate")
                       .flatMap(
                           ground ->
-                              Stream.of("ink", "soft", "good", "bad", "wait")
+                              Stream.of("ink", "soft", "done", "bad", "wait")
                                   .map(colour -> List.of(theme, ground, colour))));
     }
 
@@ -170,7 +170,9 @@ class BoardLooksTest {
     @Test
     @DisplayName("markup made from texts, inline scripts and styles, and anything from elsewhere")
     void inert() {
-      for (String file : List.of("board.js", "draw.js", "press.js", "code.js")) {
+      for (String file :
+          List.of(
+              "board.js", "draw.js", "shapes.js", "words.js", "press.js", "theme.js", "code.js")) {
         String script = text(file);
         for (String bad : List.of("innerHTML", "outerHTML", "insertAdjacent", "eval(", "write(")) {
           assertFalse(script.contains(bad), file + " " + bad);
@@ -188,7 +190,7 @@ class BoardLooksTest {
     @DisplayName("motion where little of it is wanted")
     void motion() {
       String reduced = CSS.substring(CSS.indexOf("prefers-reduced-motion: reduce"));
-      assertTrue(reduced.contains("button[data-armed] { animation: none; }"));
+      assertTrue(reduced.contains("button[data-armed]::after { animation: none; }"));
       assertEquals(1, CSS.split("animation: fade", -1).length - 1);
       assertFalse(CSS.contains("transition"));
     }

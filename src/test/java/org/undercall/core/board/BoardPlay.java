@@ -8,11 +8,13 @@ import java.util.Optional;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.decision.Decider;
 import org.undercall.core.decision.Decision;
+import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.Session;
 import org.undercall.core.event.Moment;
 import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
+import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.procedure.Procedure;
@@ -47,13 +49,20 @@ public final class BoardPlay {
 
   /** Says phrases. */
   public BoardPlay says(String... phrases) {
+    return hears("spoken", phrases);
+  }
+
+  /** Types phrases. */
+  public BoardPlay types(String... phrases) {
+    return hears("typed", phrases);
+  }
+
+  private BoardPlay hears(String how, String... phrases) {
     for (String words : phrases) {
       RecognisedPhrase phrase = RecognisedPhrase.typed(words);
       Intent intent = Interpreter.interpret(phrase, Decider.heard(session), 0.6);
       Decision decision = Decider.decide(session, intent, now());
-      apply(
-          decision,
-          Optional.of(new Recorded.Heard(phrase.text(), intent.kind().name(), 1, "spoken")));
+      apply(decision, Optional.of(new Recorded.Heard(phrase.text(), intent.kind().name(), 1, how)));
     }
     return this;
   }
@@ -62,6 +71,18 @@ public final class BoardPlay {
   public BoardPlay tells(DeviceNews news) {
     devices = devices.after(news);
     return this;
+  }
+
+  /** Looks at the timers. */
+  public BoardPlay looksAtTimers() {
+    apply(
+        Decider.decide(session, new Intent.Plain(IntentKind.TIMER_ENDED), now()), Optional.empty());
+    return this;
+  }
+
+  /** What the session waits for. */
+  public Phase phase() {
+    return session.phase();
   }
 
   /** Sets the wall clock. */

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -14,10 +15,14 @@ import org.junit.jupiter.api.Test;
 import org.undercall.core.decision.Elapsed;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.StepState;
+import org.undercall.core.event.Moment;
+import org.undercall.core.event.Recorded;
+import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.Interpreter;
 import org.undercall.core.intent.RecognisedPhrase;
 import org.undercall.core.term.LoadCondition;
+import org.undercall.core.term.Occasion;
 import org.undercall.core.term.Side;
 import org.undercall.port.Fault;
 
@@ -121,6 +126,58 @@ class BoardTest {
       Task task = play.says("cautions understood", "381").board().task();
       assertEquals(Phase.READ_BACK, task.phase());
       assertEquals(new Task.Figure("381", "mm", "as heard"), task.figure());
+    }
+  }
+
+  @Nested
+  @DisplayName("shows at every moment")
+  class Always {
+    @Test
+    @DisplayName("vehicle, title, cautions and where the values come from")
+    void frame() {
+      Frame frame = play.board().frame();
+      assertEquals("Invented light van", frame.vehicle());
+      assertEquals("Lateral link, short demonstration", frame.title());
+      assertTrue(frame.invented());
+      assertEquals("Stands, never a jack alone.", frame.cautions().get(0).brief());
+      assertEquals(frame.cautions(), atTheBushBolt().board().frame().cautions());
+    }
+
+    @Test
+    @DisplayName("what the session was begun for, also when it is taken up again")
+    void occasion() {
+      assertEquals(Occasion.WORK, play.board().frame().occasion());
+      for (Occasion occasion : Occasion.values()) {
+        SessionEvent started = new SessionEvent.SessionStarted("", "", "", "").with(occasion);
+        Moment at = new Moment(OffsetDateTime.parse("2026-03-09T10:00:00Z"), 0);
+        Recorded first = new Recorded(1, at, Optional.empty(), List.of(started), "");
+        Happened happened = Happened.before(List.of(first));
+        assertEquals(occasion, happened.occasion());
+      }
+    }
+  }
+
+  @Nested
+  @DisplayName("says what to take in hand:")
+  class InHand {
+    private List<String> gear() {
+      return play.board().task().gear().stream()
+          .map(one -> one.what() + " " + one.name() + " " + one.note())
+          .toList();
+    }
+
+    @Test
+    @DisplayName("the socket always, a wrench only with its value, and the one that was named")
+    void wrench() {
+      atTheBushBolt().says("new bolt fitted");
+      assertEquals(List.of("SOCKET 18 mm "), gear());
+      play.says("head marking 10.9", "that is correct", "wheels carry the car");
+      play.says("left side at ride height");
+      assertEquals(List.of("SOCKET 18 mm ", "WRENCH wrench 2 40 to 210 N·m"), gear());
+      play.says("wrench two");
+      assertEquals(List.of("SOCKET 18 mm ", "WRENCH wrench 2 named, 40 to 210 N·m"), gear());
+      play.says("65 newton meters", "torque reached");
+      assertEquals(List.of("SOCKET 18 mm ", "TURN by angle no torque is read"), gear());
     }
   }
 
@@ -273,8 +330,31 @@ class BoardTest {
           assertTrue(kind != IntentKind.UNCLEAR, phase + ": " + choice.phrase());
           assertTrue(kind != IntentKind.VALUE_CALLED && kind != IntentKind.HEAD_MARKING);
           assertEquals(kind.changesState(), choice.twice(), choice.phrase());
+          assertEquals(kind.closes(), choice.effect() == Choice.Effect.CLOSES, choice.phrase());
         }
       }
+    }
+
+    @Test
+    @DisplayName("only sides that the procedure has")
+    void sides() throws Fault {
+      atTheBushBolt().says("new bolt fitted", "head marking 10.9", "that is correct");
+      String choices = play.says("wheels carry the car").board().walk().choices().toString();
+      assertTrue(choices.contains("left side at ride height"), choices);
+      assertFalse(choices.contains("front left"), choices);
+      Path corners = Path.of("shared", "procedures", "wheel-change-retorque.json");
+      String wheels =
+          BoardPlay.of(corners).says("cautions understood").board().walk().choices().toString();
+      assertTrue(wheels.contains("change to the front left"), wheels);
+      assertFalse(wheels.contains("left side"), wheels);
+    }
+
+    @Test
+    @DisplayName("the step that follows, and none after the last")
+    void next() throws Exception {
+      assertEquals(2, play.says("cautions understood").board().walk().next());
+      assertEquals(15, BoardStates.all().get("hand-over").walk().next());
+      assertEquals(0, BoardStates.all().get("ended").walk().next());
     }
 
     @Test
