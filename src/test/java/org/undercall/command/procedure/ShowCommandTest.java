@@ -59,7 +59,7 @@ class ShowCommandTest {
         text.contains("Read it back: left side at ride height. say left side at ride height"));
     assertTrue(text.contains("Torque six five newton metres, then seven five degrees. say torque"));
     assertTrue(text.contains("Step 15, car (alignment)"));
-    assertTrue(text.contains("say end of work hear Work complete."));
+    assertTrue(text.contains("say end of work hear Every step closed, not yet to be driven."));
   }
 
   @Test
