@@ -114,7 +114,7 @@ class YearLaterPageTest {
     for (String line : page.split("\n", -1)) {
       String code = line.startsWith("    ") ? line.substring(4) : "";
       List<String> answer = answer(code);
-      output = answer != null || output && !code.isEmpty();
+      output = answer != null || (output && !code.isEmpty());
       if (answer != null) {
         asked++;
         made.add(line);

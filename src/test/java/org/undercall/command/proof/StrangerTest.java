@@ -70,7 +70,7 @@ class StrangerTest {
     Matcher block = BLOCK.matcher(Files.readString(PAGE));
     while (block.find()) {
       Path place = block.group(1).equals("report") ? report : session;
-      for (String line : block.group(2).strip().split("\\n")) {
+      for (String line : block.group(2).strip().lines().toList()) {
         answers.add(StandardTools.shell(place, line.strip()));
       }
     }
