@@ -27,7 +27,8 @@ public record Account(
     Map<StepRef, String> closers,
     Set<StepRef> failed,
     Crew crew) {
-  static final Account NOTHING_TOLD = new Account("", "", "", Optional.empty(), Map.of(), Set.of(), Crew.NOT_GIVEN);
+  static final Account NOTHING_TOLD =
+      new Account("", "", "", Optional.empty(), Map.of(), Set.of(), Crew.NOT_GIVEN);
 
   public Account {
     closers = Map.copyOf(closers);
