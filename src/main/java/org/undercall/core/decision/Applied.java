@@ -165,7 +165,8 @@ final class Applied {
     on(
         WitnessesKnown.class,
         (s, e) ->
-            s.with(s.account().with(s.account().crew().knowing(List.of(e.names().split(", ", -1))))));
+            s.with(
+                s.account().with(s.account().crew().knowing(List.of(e.names().split(", ", -1))))));
     on(
         TimerStarted.class,
         (s, e) -> s.with(s.timers().started(of(e.step()), e.due(), e.seconds())));
@@ -330,8 +331,7 @@ final class Applied {
         e.step(),
         state -> {
           Optional<Integer> position = state.wrong().flatMap(StepState.Wrong::position);
-          StepState loose =
-              state.wrong(Optional.empty()).loose().watch(state.watch().open());
+          StepState loose = state.wrong(Optional.empty()).loose().watch(state.watch().open());
           StepState open = renewed ? counted(session, loose, e.step(), 0) : loose;
           if (!(kind(session, e.step()) instanceof Step.Fasten fasten) || state.wrong().isEmpty()) {
             return open;
@@ -493,7 +493,7 @@ final class Applied {
   private static Session workTakenBack(Session session, StepRef step) {
     return kind(session, step) instanceof Step.Fasten
         ? session
-        : change(session, step, s -> s.watch(Watch.NOBODY));
+        : change(session, step, s -> s.watch(s.watch().open()));
   }
 
   private static Session entered(Session session, StepRef step) {
@@ -536,7 +536,12 @@ final class Applied {
 
   private static Session reopened(Session session, StepRef step) {
     Session loose =
-        forgetClosing(change(session, step, s -> StepState.FRESH.uses(s.uses().unsaid())), step);
+        forgetClosing(
+            change(
+                session,
+                step,
+                s -> StepState.FRESH.uses(s.uses().unsaid()).watch(s.watch().open())),
+            step);
     Session open = loose.with(loose.car().undone(place(session, step)));
     return kind(open, step) instanceof Step.Wait
         ? open.with(open.timers().cancelled(of(step)))

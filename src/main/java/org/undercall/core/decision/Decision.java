@@ -19,8 +19,7 @@ public record Decision(List<SessionEvent> events, Reply reply, Outcome outcome) 
 
   /** The same, with more that is recorded after it. */
   public Decision with(List<SessionEvent> more) {
-    return new Decision(
-        Stream.concat(events.stream(), more.stream()).toList(), reply, outcome);
+    return new Decision(Stream.concat(events.stream(), more.stream()).toList(), reply, outcome);
   }
 
   /** Whether the phrase was taken up: it changed the session or waits for a read-back. */

@@ -52,8 +52,7 @@ final class Order {
     on(StepEntered.class, (p, e) -> first(p.settledFor(e.step()), p.known(e.step())));
     on(
         StepClosed.class,
-        (p, e) ->
-            first(first(p.settled(), p.seen()), first(p.atHand(e.step()), p.canClose())));
+        (p, e) -> first(first(p.settled(), p.seen()), first(p.atHand(e.step()), p.canClose())));
     on(WorkDone.class, (p, e) -> p.atHand(e.step(), Step.Do.class));
     on(
         CheckAnswered.class,

@@ -75,7 +75,8 @@ public enum Phase {
   /** Whether it waits for an answer to a question, not for work to be done. */
   boolean asks() {
     return switch (this) {
-      case BRIEFING, JOB_READ_BACK, CHECK, MARKING, READ_BACK, LOAD_READ_BACK, WITNESS_READ_BACK -> true;
+      case BRIEFING, JOB_READ_BACK, CHECK, MARKING, READ_BACK, LOAD_READ_BACK, WITNESS_READ_BACK ->
+          true;
       default -> false;
     };
   }

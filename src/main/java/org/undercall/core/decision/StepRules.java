@@ -80,8 +80,7 @@ final class StepRules {
   }
 
   private static Decision closed(Session session) {
-    return tooEarly(session)
-        .orElseGet(() -> new Turn(session).closeAloud().end(Outcome.ACCEPTED));
+    return tooEarly(session).orElseGet(() -> new Turn(session).closeAloud().end(Outcome.ACCEPTED));
   }
 
   static Decision putOff(Session session, Intent intent, Moment now) {

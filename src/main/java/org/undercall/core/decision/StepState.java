@@ -76,7 +76,8 @@ public record StepState(
   }
 
   StepState with(Tightening next) {
-    return new StepState(status, workDone, reason, next, wrong, byHand, runDown, outOfOrder, uses, watch);
+    return new StepState(
+        status, workDone, reason, next, wrong, byHand, runDown, outOfOrder, uses, watch);
   }
 
   StepState putOff(PutOffReason why) {
@@ -87,12 +88,30 @@ public record StepState(
 
   StepState outOfOrder(OrderReason why) {
     return new StepState(
-        status, workDone, reason, tightening, wrong, byHand, runDown, Optional.of(why), uses, watch);
+        status,
+        workDone,
+        reason,
+        tightening,
+        wrong,
+        byHand,
+        runDown,
+        Optional.of(why),
+        uses,
+        watch);
   }
 
   StepState inOrder() {
     return new StepState(
-        status, workDone, reason, tightening, wrong, byHand, runDown, Optional.empty(), uses, watch);
+        status,
+        workDone,
+        reason,
+        tightening,
+        wrong,
+        byHand,
+        runDown,
+        Optional.empty(),
+        uses,
+        watch);
   }
 
   StepState wrong(Optional<Wrong> next) {

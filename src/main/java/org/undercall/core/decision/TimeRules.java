@@ -89,7 +89,8 @@ final class TimeRules {
       case WAITING -> Timing.WaitedFor.TIMER;
       case HAND_OVER -> Timing.WaitedFor.HAND_OVER;
       case WITNESS -> Timing.WaitedFor.WITNESS;
-      case JOB_READ_BACK, READ_BACK, LOAD_READ_BACK, WITNESS_READ_BACK -> Timing.WaitedFor.READ_BACK;
+      case JOB_READ_BACK, READ_BACK, LOAD_READ_BACK, WITNESS_READ_BACK ->
+          Timing.WaitedFor.READ_BACK;
       case NOTING -> Timing.WaitedFor.NOTE;
       case ALL_CLOSED, ON_HOLD, SHIFT_CHANGE, ENDED -> Timing.WaitedFor.END;
       case CLOSED_STEP -> Timing.WaitedFor.OTHER_STEP;

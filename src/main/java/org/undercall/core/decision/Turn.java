@@ -92,9 +92,7 @@ final class Turn {
   private Turn moved() {
     Step step = session.place().step();
     boolean moves = step.head().changesLoad() || step.head().bearing().roadTest();
-    return moves && !(step instanceof Step.Load)
-        ? loadChanged(LoadChange.STEP_CHANGES_LOAD)
-        : this;
+    return moves && !(step instanceof Step.Load) ? loadChanged(LoadChange.STEP_CHANGES_LOAD) : this;
   }
 
   private Turn closeNow() {

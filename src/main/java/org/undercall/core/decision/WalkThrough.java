@@ -40,7 +40,6 @@ public final class WalkThrough {
 
   private static final String OBSERVER = "YOU";
 
-
   private final List<Exchange> exchanges = new ArrayList<>();
   private Session session;
   private Duration passed = Duration.ZERO;
@@ -89,10 +88,7 @@ public final class WalkThrough {
   /** The same for a technician of whom it is known how much he wants to hear. */
   public static List<Exchange> of(Walk walk, SessionEvent.TalkSet talk) {
     WalkThrough through = new WalkThrough(walk);
-    through.apply(
-        Decider.begin(
-            through.session, started(), Optional.of(talk)),
-        Optional.empty());
+    through.apply(Decider.begin(through.session, started(), Optional.of(talk)), Optional.empty());
     for (int i = 0; through.session.phase() != Phase.ENDED; i++) {
       if (i == MOST_PHRASES) {
         throw new IllegalStateException("no end after " + through.session.ref());

@@ -83,8 +83,7 @@ final class WitnessRules {
     Pending.Seen pending = (Pending.Seen) session.talk().pending().orElseThrow();
     List<String> meant = meant(session, ((Intent.OfWitness) intent).name());
     if (!meant.equals(List.of(pending.witness()))) {
-      return StepRules.refuse(
-          session, Missing.WITNESS, WitnessTalk.otherName(pending.witness()));
+      return StepRules.refuse(session, Missing.WITNESS, WitnessTalk.otherName(pending.witness()));
     }
     Turn dropped = new Turn(session).drop();
     Session after = dropped.session();

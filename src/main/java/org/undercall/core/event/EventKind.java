@@ -207,10 +207,11 @@ public enum EventKind {
       "The work of a step is done; it stays open until a second person saw it."),
   WITNESS_CALLED(
       "EV109", SessionEvent.WitnessCalled.class, "A witness was named and waits for read-back."),
-  WITNESSED(
-      "EV110", SessionEvent.Witnessed.class, "A second person confirmed what was read back."),
+  WITNESSED("EV110", SessionEvent.Witnessed.class, "A second person confirmed what was read back."),
   APPRENTICE_WORKS(
-      "EV111", SessionEvent.ApprenticeWorks.class, "The work of this technician is an apprentice's."),
+      "EV111",
+      SessionEvent.ApprenticeWorks.class,
+      "The work of this technician is an apprentice's."),
   WITNESSES_KNOWN(
       "EV112", SessionEvent.WitnessesKnown.class, "The names that a witness can have were given."),
   LOG_DOUBTED(
