@@ -16,8 +16,7 @@ import org.undercall.core.reply.Habit;
  */
 public record Happened(long state, Optional<Recorded> heard, Frame.Made made) {
   /** Nothing has happened. */
-  public static final Happened NOTHING = 
-      new Happened(0, Optional.empty(), Frame.Made.NOTHING);
+  public static final Happened NOTHING = new Happened(0, Optional.empty(), Frame.Made.NOTHING);
 
   /** What happened before the program took a session up again. */
   public static Happened before(List<Recorded> decisions) {
