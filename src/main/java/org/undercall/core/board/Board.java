@@ -32,8 +32,7 @@ import org.undercall.core.term.Side;
  * @param walk all steps, and what runs
  * @param frame what stands there at every moment
  */
-public record Board(
-    Times times, Place place, Task task, Talk talk, Overview walk, Frame frame) {
+public record Board(Times times, Place place, Task task, Talk talk, Overview walk, Frame frame) {
 
   /**
    * The number and the times of the state shown.

@@ -110,14 +110,7 @@ public record Task(
         !set.isEmpty() && step instanceof Step.Fasten f ? f.fastener().set().order() : List.of();
     String check = step instanceof Step.Do work ? work.check().orElse("") : "";
     return new Task(
-        session.phase(),
-        figure(session),
-        stages,
-        set,
-        order,
-        check,
-        Gear.of(session),
-        details);
+        session.phase(), figure(session), stages, set, order, check, Gear.of(session), details);
   }
 
   private static List<Spot> set(Session session) {
