@@ -56,7 +56,6 @@ final class HeardByEach {
   private void row(Phase phase, String words) {
     List<Trial> trials =
         new Trials(2, 1).run(speakers.size(), 1, (i, r) -> trial(phase, words, speakers.get(i)));
-    Tally tally = Tally.of(trials.stream().map(Trial::result).toList());
     List<String> counts = new ArrayList<>();
     for (Result result :
         List.of(Result.RIGHT, Result.ASKED, Result.CUT, Result.SILENT, Result.WRONG)) {

@@ -55,8 +55,7 @@ public record Visit(
    * @param occasion what the visit itself is for: work never goes on from a rehearsal
    * @throws Fault LOG-010 if there is no such session, VIS if it cannot be gone on from
    */
-  public static Visit of(Path sessions, String named, Job given, Occasion occasion)
-      throws Fault {
+  public static Visit of(Path sessions, String named, Job given, Occasion occasion) throws Fault {
     List<String> notes = new ArrayList<>();
     StoredSession first = origin(sessions, find(sessions, named), notes);
     String name = first.folder().name();

@@ -71,7 +71,10 @@ public final class Work implements AutoCloseable {
       return new Work(takenUp(open.get(), loaded), true, passedOver);
     }
     OffsetDateTime now = Time.ofMachine().now().wall();
-    return new Work(OpenSession.begin(sessions, loaded, job, occasion, Optional.empty(), now), false, passedOver);
+    return new Work(
+        OpenSession.begin(sessions, loaded, job, occasion, Optional.empty(), now),
+        false,
+        passedOver);
   }
 
   /**
@@ -79,8 +82,7 @@ public final class Work implements AutoCloseable {
    *
    * @param fresh whether to begin a new one in any case
    */
-  public static Work on(Visit visit, Path sessions, Occasion occasion, boolean fresh)
-      throws Fault {
+  public static Work on(Visit visit, Path sessions, Occasion occasion, boolean fresh) throws Fault {
     List<String> passedOver = new ArrayList<>();
     Optional<SessionFolder> open =
         fresh

@@ -27,9 +27,9 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.term.Job;
-import org.undercall.core.term.Occasion;
 import org.undercall.core.term.Measure;
 import org.undercall.core.term.MeasureUnit;
+import org.undercall.core.term.Occasion;
 import org.undercall.core.term.StepRef;
 import org.undercall.port.Fault;
 
@@ -163,7 +163,8 @@ class VisitTest {
             one.said()));
     write("typed", demo, job("T 1"), Optional.empty(), typed);
     assertEquals(VisitCode.REHEARSED.id(), code("typed", Job.NOT_GIVEN));
-    assertEquals("typed", Visit.of(sessions, "typed", Job.NOT_GIVEN, Occasion.REHEARSAL).begun().session());
+    assertEquals(
+        "typed", Visit.of(sessions, "typed", Job.NOT_GIVEN, Occasion.REHEARSAL).begun().session());
     String nothing =
         Files.readString(DEMO).replace("Re-torque the wheel bolts", "Look at the wheels");
     LoadedProcedure none = ProcedureFile.of(DEMO, nothing);

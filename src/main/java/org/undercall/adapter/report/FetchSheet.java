@@ -23,7 +23,11 @@ public final class FetchSheet {
     Markup m = new Markup();
     String title = "To fetch: " + procedure.about().title();
     PageHead.begin(
-        m, title, "What to fetch before the work", letter ? "letter" : "A4", new PageHead.Edges("", "what to fetch"));
+        m,
+        title,
+        "What to fetch before the work",
+        letter ? "letter" : "A4",
+        new PageHead.Edges("", "what to fetch"));
     m.open("body").open("main");
     m.leaf("h1", title);
     m.leaf("p", procedure.about().vehicle() + ". Revision " + procedure.about().revision() + ".");

@@ -7,8 +7,6 @@ import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.undercall.text.Shown;
 
 /** Makes a step of one row. */

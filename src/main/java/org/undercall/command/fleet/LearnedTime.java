@@ -13,8 +13,7 @@ import org.undercall.port.Fault;
 
 /**
  * How long the work on a procedure took, learned from the complete sessions of a folder that were
- * worked: the time on its steps, without holds. Of what is no record of work nothing is
- * learned.
+ * worked: the time on its steps, without holds. Of what is no record of work nothing is learned.
  *
  * @param sessions from how many
  * @param median the middle one, half-way between the two middle ones of an even number

@@ -19,7 +19,6 @@ import org.undercall.core.event.SessionEvent;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.LoadCondition;
-import org.undercall.core.term.Occasion;
 import org.undercall.core.term.Side;
 
 /**

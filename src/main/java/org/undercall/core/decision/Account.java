@@ -54,7 +54,8 @@ public record Account(
   }
 
   Account visits(SessionEvent.VisitBegun before) {
-    return new Account(vin, technician, this.before, next, closers, failed, Optional.of(before), crew);
+    return new Account(
+        vin, technician, this.before, next, closers, failed, Optional.of(before), crew);
   }
 
   Account withVin(String told) {

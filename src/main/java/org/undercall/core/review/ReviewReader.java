@@ -161,7 +161,13 @@ final class ReviewReader {
     Reading last = course.now();
     return new Review(
         new Review.Head(
-            walk.procedure().about(), version, first.at().wall(), last.at(), jobOfAll(), tools, visit),
+            walk.procedure().about(),
+            version,
+            first.at().wall(),
+            last.at(),
+            jobOfAll(),
+            tools,
+            visit),
         steps.values().stream()
             .map(trace -> trace.review(course.of(trace.place.ref()), last))
             .toList(),

@@ -224,7 +224,7 @@ class BlockLibraryTest {
               .map(f -> f.code().id())
               .collect(Collectors.toCollection(TreeSet::new));
       assertEquals(new TreeSet<>(Set.of(codes.split(" "))), seen, fault::getMessage);
-      String first = codes.split(" ")[0];
+      String first = codes.split(" ", -1)[0];
       Fault.Finding one =
           fault.findings().stream().filter(f -> f.code().id().equals(first)).findFirst().get();
       assertTrue(one.place().line() > 0, fault::getMessage);

@@ -50,11 +50,9 @@ class HandoverSheetTest {
     Walk walk = Walk.of(loaded.procedure());
     List<Recorded> log = new ArrayList<>(LogMaker.allDone(walk, loaded.sha256()));
     Recorded last = log.remove(log.size() - 1);
-    log.add(
-        new Recorded(last.seq(), last.at(), last.heard(), List.of(events), "")); // in its place
+    log.add(new Recorded(last.seq(), last.at(), last.heard(), List.of(events), "")); // in its place
     log.add(new Recorded(last.seq() + 1, last.at(), last.heard(), last.events(), ""));
-    Dossier.Given given =
-        new Dossier.Given(Optional.empty(), Optional.empty(), Dossier.Paper.A4);
+    Dossier.Given given = new Dossier.Given(Optional.empty(), Optional.empty(), Dossier.Paper.A4);
     String sum = "0".repeat(64);
     Dossier.Seal seal = new Dossier.Seal(sum, sum, log.size(), false, Optional.empty());
     return new Dossier(Review.of(walk, log), loaded.procedure(), log, seal, given);
@@ -82,10 +80,7 @@ class HandoverSheetTest {
             van(
                 VAN,
                 new SessionEvent.NoteKept(
-                    NUT,
-                    "boot is torn",
-                    Optional.of(Finding.FOUND_FAULT),
-                    Optional.of(Side.LEFT)),
+                    NUT, "boot is torn", Optional.of(Finding.FOUND_FAULT), Optional.of(Side.LEFT)),
                 new SessionEvent.NoteKept(NUT, "customer waits"),
                 new SessionEvent.StepReopened(NUT),
                 new SessionEvent.TroubleNoted(NUT, Trouble.PART_MISSING, Optional.empty())));
@@ -132,7 +127,8 @@ class HandoverSheetTest {
   @DisplayName("page one of the report says what the wrench is set to where that is what is called")
   void adaptor() throws Exception {
     String page = ReportPage.of(van(VAN), List.of(), List.of());
-    String torques = page.substring(page.indexOf("id=\"torques\""), page.indexOf("id=\"fasteners\""));
+    String torques =
+        page.substring(page.indexOf("id=\"torques\""), page.indexOf("id=\"fasteners\""));
     assertEquals(1, torques.split("wrench set to", -1).length - 1, torques);
   }
 }

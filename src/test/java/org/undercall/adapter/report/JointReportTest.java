@@ -61,7 +61,8 @@ class JointReportTest {
     }
     List<Recorded> log = maker.log();
     Dossier.Given given = new Dossier.Given(Optional.empty(), Optional.empty(), Dossier.Paper.A4);
-    Dossier.Seal seal = new Dossier.Seal("0".repeat(64), "0".repeat(64), log.size(), false, Optional.empty());
+    Dossier.Seal seal =
+        new Dossier.Seal("0".repeat(64), "0".repeat(64), log.size(), false, Optional.empty());
     return new Dossier(Review.of(walk, log), loaded.procedure(), log, seal, given);
   }
 

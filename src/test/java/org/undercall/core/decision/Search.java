@@ -108,7 +108,8 @@ final class Search {
     }
 
     Account account() {
-      return new Account("", technician, before, next, Map.of(), Set.of(), Optional.empty(), Crew.NOT_GIVEN);
+      return new Account(
+          "", technician, before, next, Map.of(), Set.of(), Optional.empty(), Crew.NOT_GIVEN);
     }
   }
 

@@ -417,8 +417,7 @@ class WitnessTest {
           Bay.briefing(nutAndLook())
               .given(new SessionEvent.ApprenticeWorks("JD"))
               .after("technician juliet delta", "that is correct", "cautions understood");
-      assertEquals(
-          Optional.of("JD; apprentice JD"), bay.review().head().job().technician());
+      assertEquals(Optional.of("JD; apprentice JD"), bay.review().head().job().technician());
     }
   }
 
