@@ -7,13 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.PrintWriter;
 import java.io.StringReader;
 import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import java.util.stream.Collectors;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.AfterAll;
@@ -50,6 +50,12 @@ class YearLaterPageTest {
   static void work() throws Exception {
     sessions = Files.createDirectory(folder.resolve("sessions"));
     Path file = folder.resolve("procedure.json");
+    Path blocks = Files.createDirectory(folder.resolve("blocks"));
+    try (Stream<Path> all = Files.list(PROCEDURES.resolve("blocks"))) {
+      for (Path block : all.toList()) {
+        Files.copy(block, blocks.resolve(block.getFileName()));
+      }
+    }
     String plain = Files.readString(PROCEDURES.resolve("light-van-rear-axle.json"));
     String dated =
         plain.replace("\"least\": 40,", "\"calibrated\": \"2026-01-12\", \"least\": 40,");
@@ -57,7 +63,7 @@ class YearLaterPageTest {
     LoadedProcedure loaded = ProcedureFile.load(file);
     WrittenLog.write(
         sessions.resolve(NAME),
-        dated.getBytes(StandardCharsets.UTF_8),
+        loaded.wholeBytes(),
         YearOldWork.of(loaded.procedure(), loaded.sha256()));
     Path other = PROCEDURES.resolve("demo-lateral-link.json");
     LoadedProcedure short1 = ProcedureFile.load(other);
