@@ -166,8 +166,9 @@ class CrashTest {
       boolean own =
           words.isEmpty()
               || words.equals(">")
-              || words.startsWith("New session: ")
-              || words.startsWith("Session taken up: ")
+              || words.startsWith("New rehearsal: ")
+              || words.startsWith("Rehearsal taken up: ")
+              || words.startsWith("A rehearsal is no record ")
               || words.startsWith("so far ")
               || words.startsWith(TORN);
       while (!own && !log.get(at).said().equals(words)) {

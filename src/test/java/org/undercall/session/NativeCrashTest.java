@@ -157,8 +157,9 @@ class NativeCrashTest {
       assertTrue(line != null, "it ended by itself");
       String words = line.replaceFirst("^(> )+", "").strip();
       if (!words.isEmpty()
-          && !words.startsWith("New session: ")
-          && !words.startsWith("Session taken up: ")
+          && !words.startsWith("New rehearsal: ")
+          && !words.startsWith("Rehearsal taken up: ")
+          && !words.startsWith("A rehearsal is no record ")
           && !words.startsWith("so far ")) {
         return words;
       }

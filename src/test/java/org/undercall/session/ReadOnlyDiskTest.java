@@ -76,7 +76,7 @@ class ReadOnlyDiskTest {
     assertTrue(Mount.again(disk, "rw"));
     try (Rehearsal rehearsal = Rehearsal.start(DEMO, disk)) {
       assertTrue(rehearsal.ready());
-      assertTrue(rehearsal.printed().contains("Session taken up: "), rehearsal.printed());
+      assertTrue(rehearsal.printed().contains("Rehearsal taken up: "), rehearsal.printed());
       rehearsal.kill(0);
     }
   }

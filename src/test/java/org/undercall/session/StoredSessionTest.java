@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -140,10 +141,10 @@ class StoredSessionTest {
     byte[] bytes = Files.readAllBytes(blocks);
     SessionFolder apart = stored(bytes, Sha256.hex(bytes));
     Files.createDirectory(apart.path().resolve("blocks"));
-    for (String block : List.of("bonded-bush.yaml", "wheel-fitting.json")) {
-      Files.copy(
-          PROCEDURES.resolve("blocks").resolve(block),
-          apart.path().resolve("blocks").resolve(block));
+    try (Stream<Path> all = Files.list(PROCEDURES.resolve("blocks"))) {
+      for (Path block : all.toList()) {
+        Files.copy(block, apart.path().resolve("blocks").resolve(block.getFileName()));
+      }
     }
     Fault fault = assertThrows(Fault.class, () -> StoredSession.read(apart));
     assertEquals(LogCode.OTHER_PROCEDURE, fault.code());

@@ -107,7 +107,7 @@ class StrangerTest {
           {"log.jsonl.signed", "Invented", "Another"},
           {"log.jsonl.signed", "# at: 20", "# at: 19"},
           {"report/report.signed", "Invented", "Another"},
-          {"report/report.html", "COMPLETE", "COMPLETED"}
+          {"report/report.html", "EVERY STEP CLOSED", "EVERY STEP OPEN"}
         }) {
       Path file = session.resolve(change[0]);
       byte[] before = Files.readAllBytes(file);

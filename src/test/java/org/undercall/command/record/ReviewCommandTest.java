@@ -54,7 +54,7 @@ class ReviewCommandTest {
     LoadedProcedure loaded = ProcedureFile.load(source);
     List<Recorded> log = LogMaker.allDone(Walk.of(loaded.procedure()), loaded.sha256());
     SessionFolder folder =
-        SessionFolder.create(sessions, file, Files.readAllBytes(source), LogMaker.START);
+        SessionFolder.create(sessions, file, loaded.wholeBytes(), LogMaker.START);
     try (SessionLogFile open = SessionLogFile.open(folder.log())) {
       for (Recorded decision : log.subList(0, log.size() - leftOut)) {
         open.append(decision);
