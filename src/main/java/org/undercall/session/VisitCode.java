@@ -6,7 +6,8 @@ import org.undercall.port.Fault;
 public enum VisitCode implements Fault.Code {
   SEVERAL("VIS-001", "Several sessions are meant by a registration or vehicle number."),
   NOT_COMPLETE("VIS-002", "The session to go on from is not complete."),
-  REHEARSED("VIS-003", "The session to go on from is a rehearsal or a demonstration, and no record."),
+  REHEARSED(
+      "VIS-003", "The session to go on from is a rehearsal or a demonstration, and no record."),
   OTHER_CAR("VIS-004", "The car of the session to go on from is another one."),
   NOTHING_AGAIN("VIS-005", "Nothing of the session is to be tightened again by torque.");
 

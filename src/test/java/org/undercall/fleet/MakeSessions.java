@@ -43,7 +43,7 @@ public final class MakeSessions {
       LoadedProcedure loaded = ProcedureFile.load(file);
       List<Recorded> log = new MadeSession(loaded, start, random.split()).work();
       events += log.stream().mapToLong(d -> d.events().size()).sum();
-      byte[] procedure = java.nio.file.Files.readAllBytes(file);
+      byte[] procedure = loaded.wholeBytes();
       WrittenLog.write(folder.resolve(STAMP.format(start) + "-" + name), procedure, log);
       start = start.plusSeconds(600 + random.nextInt(6000));
     }

@@ -61,7 +61,7 @@ class NamedWrenchTest {
   @DisplayName("the wrench of a stage is the one that was named and fits")
   void named() throws Fault {
     Review review = review(new SessionEvent.WrenchNamed(NUT, "wrench 1"), closed());
-    assertTrue(row(review).endsWith(",wrench 1,,calibration not stated,,,,,"), row(review));
+    assertTrue(row(review).endsWith(",wrench 1,,calibration not stated,,,,,,,"), row(review));
     assertTrue(ReviewText.of(review).contains("wrench 1"), ReviewText.of(review));
     assertTrue(ReviewJson.of(review).contains("\"tool\" : \"wrench 1\""), ReviewJson.of(review));
   }
@@ -156,7 +156,7 @@ class NamedWrenchTest {
             new SessionEvent.WorkResumed(),
             new SessionEvent.StepClosed(NUT));
     assertEquals(Optional.of("JD"), same.head().job().technician());
-    assertTrue(row(same).endsWith(",JD,,,"), row(same));
+    assertTrue(row(same).endsWith(",JD,,,,,"), row(same));
     Review next =
         review(
             new SessionEvent.StepReopened(NUT),
@@ -165,7 +165,7 @@ class NamedWrenchTest {
             new SessionEvent.WorkTakenOver("AB"),
             new SessionEvent.StepClosed(NUT));
     assertEquals(Optional.of("JD, then AB"), next.head().job().technician());
-    assertTrue(row(next).endsWith(",AB,,,"), row(next));
+    assertTrue(row(next).endsWith(",AB,,,,,"), row(next));
     assertTrue(ReviewText.of(next).contains("closed by AB"), ReviewText.of(next));
   }
 }

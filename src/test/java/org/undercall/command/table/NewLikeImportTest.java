@@ -45,7 +45,9 @@ class NewLikeImportTest {
           Column.UNDOES,
           Column.CAR,
           Column.CORNER,
-          Column.ROAD_TEST);
+          Column.ROAD_TEST,
+          Column.WHY,
+          Column.WITNESS);
 
   @TempDir private Path folder;
 
