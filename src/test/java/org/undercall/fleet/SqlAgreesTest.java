@@ -70,8 +70,10 @@ class SqlAgreesTest {
         sql(
             "SELECT session, state, title, revision, vehicle, first_at, last_at,"
                 + " CASE WHEN state <> 'damaged' THEN working_ms END, events,"
-                + " (SELECT string_agg(d.step || ': ' || d.what || ' ' || d.detail, '; '"
-                + " ORDER BY d.step, d.what) FROM due_fact d WHERE d.session = f.session), damage"
+                + " (SELECT string_agg(CASE WHEN d.kind = 'before-driving' AND d.what = 'handed over'"
+                + " THEN 'BEFORE DRIVING ' ELSE '' END || d.step || ': ' || d.what || ' ' || d.detail,"
+                + " '; ' ORDER BY d.kind <> 'before-driving', d.step, d.what)"
+                + " FROM due_fact d WHERE d.session = f.session), damage, occasion, verdict"
                 + " FROM session_fact f ORDER BY state = 'damaged', first_ms DESC, session DESC"));
   }
 
