@@ -126,7 +126,28 @@ final class Promises {
       BenchPromises bench,
       ReusePromises reuse,
       WitnessPromises witness,
-      boolean handed) {}
+      boolean handed) {
+
+    /** The same where nothing needs a second person, so that it tells nothing who worked on it. */
+    Kept withoutHands() {
+      return new Kept(
+          loads,
+          at,
+          worked,
+          heardMeasure,
+          heardMarking,
+          heardLoad,
+          heardTurn,
+          heardSet,
+          heardReading,
+          heardTrouble,
+          car,
+          bench,
+          reuse,
+          witness.withoutHands(),
+          handed);
+    }
+  }
 
   private final Walk walk;
   private final Map<StepRef, StepBook> books = new HashMap<>();

@@ -135,6 +135,10 @@ final class Search {
   }
 
   private final Walk walk;
+
+  /** Whether anything needs a second person; else it makes no difference who worked on what. */
+  private final boolean watched;
+
   private final List<Intent> alphabet;
   private final Parts<StepState> states = new Parts<>();
   private final Parts<StepBook> books = new Parts<>();
@@ -150,6 +154,7 @@ final class Search {
 
   private Search(Walk walk, Set<IntentKind> without) {
     this.walk = walk;
+    watched = walk.places().stream().anyMatch(place -> place.step().head().witness());
     long onOneSide = walk.places().stream().filter(p -> p.ref().side() != Side.RIGHT).count();
     alphabet =
         Stream.of(
@@ -211,7 +216,9 @@ final class Search {
     Progress progress = node.session().progress();
     Talk talk = node.session().talk();
     StringBuilder numbers = new StringBuilder();
-    progress.states().forEach(state -> numbers.append(states.number(state)));
+    progress.states().stream()
+        .map(state -> watched ? state : state.watch(Watch.NOBODY))
+        .forEach(state -> numbers.append(states.number(state)));
     node.promises().books().forEach(book -> numbers.append(books.number(book)));
     Standing standing =
         new Standing(
@@ -226,7 +233,8 @@ final class Search {
             Who.of(node.session().account()));
     numbers.append(standings.number(standing));
     numbers.append(loads.number(node.session().loads()));
-    numbers.append(kept.number(node.promises().kept()));
+    Promises.Kept books = node.promises().kept();
+    numbers.append(kept.number(watched ? books : books.withoutHands()));
     String key = numbers.toString();
     if (seen.add(key)) {
       found.add(key);

@@ -44,6 +44,11 @@ record WitnessPromises(
       new WitnessPromises(
           "", "", false, Optional.empty(), Optional.empty(), Map.of(), Set.of(), Map.of());
 
+  /** The same with nobody known to have worked on anything. */
+  WitnessPromises withoutHands() {
+    return new WitnessPromises(technician, before, handed, apprentice, heard, Map.of(), done, seen);
+  }
+
   /** Whether a step must be seen by a second person. */
   boolean asks(Walk.Place place) {
     boolean moves =
