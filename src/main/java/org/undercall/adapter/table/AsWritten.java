@@ -147,7 +147,7 @@ final class AsWritten {
   private static final Pattern DEGREES = Pattern.compile("(?i)(?<=[0-9]) ?" + DEGREE);
   private static final Pattern TURN =
       Pattern.compile(
-          "(?i)(?:([1-9]) )?(1/2|1/3|1/4|1/6|2/3|3/4|half(?: a)?|quarter|one quarter|three quarters(?: of a)?)"
+          "(?i)(?<![0-9/.,])(?<![0-9] )(?:([1-9]) )?(1/2|1/3|1/4|1/6|2/3|3/4|half(?: a)?|quarter|one quarter|three quarters(?: of a)?)"
               + " ?(?:of a )?turns?");
   private static final Map<String, Integer> TURNS =
       Map.ofEntries(
@@ -171,9 +171,17 @@ final class AsWritten {
               + "|([1-9])(?:\\. |(?:st|nd|rd|th) (?:stage |step |pass )?))");
 
   private static final Pattern BRACKETED = Pattern.compile("\\( ?((?:±|\\+/-)[^()]*)\\)");
+  private static final String FURTHER =
+      "(?: ?(?:\\+(?!/-)|then |a further |further |another |turn |through |by ))* ?";
+
+  /** A word that joins two stages, whatever they are. */
   private static final Pattern BETWEEN =
-      Pattern.compile(
-          "(?i)[ ,]*(?:\\+(?!/-)|[;→&]|->| then | plus | and | followed by )(?: ?(?:\\+(?!/-)|then |a further |further |another |turn |through |by ))* ?");
+      Pattern.compile("(?i)[ ,]*(?:\\+(?!/-)|→|->| then | plus | followed by )" + FURTHER);
+
+  /** Joins an angle to what stands before; between two torques it may mean either. */
+  private static final Pattern BEFORE_ANGLE =
+      Pattern.compile("(?i)[ ,]*(?:[;&]| and )" + FURTHER + "(?=[0-9.,]+ ?(?:± ?[0-9.,]+ ?)?°)");
+
   private static final Pattern UNSAID_PLUS =
       Pattern.compile("(?i)(?<=m|lb|lbs|lbf|ft|in|°) ?(?:[ /]) ?(?=[0-9.,]+ ?(?:± ?[0-9.,]+ ?)?°)");
   private static final Pattern PAD = Pattern.compile("^[+; ]+|[+;, ]+$");
@@ -209,9 +217,15 @@ final class AsWritten {
   static String stages(String text) {
     String plain = BRACKETED.matcher(text).replaceAll("$1");
     plain = turns(DEGREES.matcher(unnumbered(plain)).replaceAll("°"));
+    plain = BEFORE_ANGLE.matcher(plain).replaceAll(" + ");
     plain = BETWEEN.matcher(plain).replaceAll(" + ");
     plain = UNSAID_PLUS.matcher(plain).replaceAll(" + ");
     return PAD.matcher(plain).replaceAll("");
+  }
+
+  /** Whether the stages are numbered 1, 2, 3 and so on from the beginning. */
+  static boolean isNumbered(String text) {
+    return !unnumbered(text).equals(text);
   }
 
   /** Without the numbers of stages, if these are 1, 2, 3 and so on from the beginning. */
@@ -229,7 +243,7 @@ final class AsWritten {
     }
     boolean whole = numbers.size() > 1 && text.substring(0, numbers.get(0).start()).isBlank();
     return whole
-        ? NUMBERED.matcher(text).replaceAll(" + ").replaceAll(" ?[;,]? \\+ (?:\\+ )?", " + ")
+        ? NUMBERED.matcher(text).replaceAll(" + ").replaceAll("[ ;,]*\\+ (?:\\+ )?", " + ")
         : text;
   }
 

@@ -13,7 +13,8 @@ import org.undercall.core.term.TorqueUnit;
  */
 final class Conversions {
   private static final String AMOUNT = "([0-9]+(?:[.,][0-9]+)?) ?([^0-9()±+;/]*[A-Za-z])";
-  private static final Pattern BOTH = Pattern.compile(AMOUNT + " ?[(\\[]([^()\\[\\]]*)[)\\]]");
+  private static final Pattern BOTH =
+      Pattern.compile(AMOUNT + " ?[(\\[](?! ?(?:±|\\+/-))([^()\\[\\]]*)[)\\]]");
   private static final Pattern ONE = Pattern.compile(AMOUNT);
 
   /** Published conversions are rounded to a whole unit, at times to two digits. */

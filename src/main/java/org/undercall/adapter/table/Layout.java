@@ -39,23 +39,9 @@ record Layout(
    */
   static Layout find(List<Grid> grids, Map<String, String> mapped, TableFaults faults)
       throws Fault {
-    List<Layout> best = new ArrayList<>();
-    for (Grid grid : grids) {
-      for (int data = 1; data <= Math.min(MOST_ROWS_ABOVE, grid.rows().size()); data++) {
-        for (int depth = 1; depth <= Math.min(2, data); depth++) {
-          Layout layout = at(grid, data - depth, depth, mapped);
-          long more =
-              layout.known()
-                  - best.stream().mapToLong(Layout::known).max().orElse(LEAST_COLUMNS - 1L);
-          if (more > 0) {
-            best.clear();
-          }
-          boolean other = best.stream().noneMatch(b -> b.grid().readAs().equals(grid.readAs()));
-          if (more > 0 || (more == 0 && !best.isEmpty() && other)) {
-            best.add(layout);
-          }
-        }
-      }
+    List<Layout> best = best(grids, mapped, LEAST_COLUMNS);
+    if (best.isEmpty()) {
+      best = best(grids, mapped, 1);
     }
     if (best.size() != 1) {
       String found = best.isEmpty() ? "no heading" : best.size() + " ways to divide the columns";
@@ -66,6 +52,35 @@ record Layout(
     best.get(0).requireOneEach(mapped, faults);
     faults.throwIfAny();
     return best.get(0);
+  }
+
+  /**
+   * The headings that name the most columns, one for each way to divide the table.
+   *
+   * @param least how many they name at least; what the others mean is asked
+   */
+  private static List<Layout> best(List<Grid> grids, Map<String, String> mapped, int least) {
+    List<Layout> best = new ArrayList<>();
+    for (Grid grid : grids) {
+      for (int data = 1; data <= Math.min(MOST_ROWS_ABOVE, grid.rows().size()); data++) {
+        for (int depth = 1; depth <= Math.min(2, data); depth++) {
+          Layout layout = at(grid, data - depth, depth, mapped);
+          long more =
+              layout.known() - best.stream().mapToLong(Layout::known).max().orElse(least - 1L);
+          if (layout.headings().stream().filter(h -> !h.text().isEmpty()).count() < LEAST_COLUMNS) {
+            continue;
+          }
+          if (more > 0) {
+            best.clear();
+          }
+          boolean other = best.stream().noneMatch(b -> b.grid().readAs().equals(grid.readAs()));
+          if (more > 0 || (more == 0 && !best.isEmpty() && other)) {
+            best.add(layout);
+          }
+        }
+      }
+    }
+    return best;
   }
 
   private static Layout at(Grid grid, int top, int depth, Map<String, String> mapped) {

@@ -13,9 +13,9 @@ import java.util.regex.Pattern;
  */
 final class OneSided {
   private static final Pattern LEFT =
-      Pattern.compile("(?i)[ ,(]*\\b(left|lh|l/h|lhs)\\b[)]?( side)?");
+      Pattern.compile("(?i)[ ,(]*\\b(left(?![ -]?hand)|lh|l/h|lhs)\\b[)]?( side)?");
   private static final Pattern RIGHT =
-      Pattern.compile("(?i)[ ,(]*\\b(right|rh|r/h|rhs)\\b[)]?( side)?");
+      Pattern.compile("(?i)[ ,(]*\\b(right(?![ -]?hand)|rh|r/h|rhs)\\b[)]?( side)?");
 
   /** A side. */
   enum Side {
@@ -23,10 +23,13 @@ final class OneSided {
     RIGHT
   }
 
+  /** What two rows must have in common. */
+  private record Alike(String phase, ObjectNode step) {}
+
   private record Waiting(Side side, Cell cell, String name) {}
 
   private final TableFaults faults;
-  private final Map<ObjectNode, Waiting> waiting = new LinkedHashMap<>();
+  private final Map<Alike, Waiting> waiting = new LinkedHashMap<>();
 
   OneSided(TableFaults faults) {
     this.faults = faults;
@@ -35,7 +38,7 @@ final class OneSided {
   /** The side that a row is for; its words are taken out of name and title. */
   Optional<Side> side(RowCells row, ObjectNode step) {
     Cell cell = row.cell(Column.SIDE);
-    if (cell.isEmpty()) {
+    if (cell.isEmpty() || row.isSet(Column.SIDE)) {
       Optional<Side> named = named(row.cell(Column.FASTENER).given());
       named.ifPresent(side -> strip(step));
       return named;
@@ -70,14 +73,19 @@ final class OneSided {
     return RIGHT.matcher(LEFT.matcher(text).replaceAll("")).replaceAll("").strip();
   }
 
-  /** Whether the row is the second of a pair; the first of one waits for the other. */
-  boolean isOther(RowCells row, ObjectNode step, Side side) {
-    Waiting first = waiting.get(step);
+  /**
+   * Whether the row is the second of a pair; the first of one waits for the other.
+   *
+   * @param phase the name of the phase that the row belongs to
+   */
+  boolean isOther(RowCells row, String phase, ObjectNode step, Side side) {
+    Alike alike = new Alike(phase, step.deepCopy());
+    Waiting first = waiting.get(alike);
     if (first != null && first.side() != side) {
-      waiting.remove(step);
+      waiting.remove(alike);
       return true;
     }
-    waiting.put(step.deepCopy(), new Waiting(side, row.cell(Column.SIDE), row.name()));
+    waiting.put(alike, new Waiting(side, row.cell(Column.SIDE), row.name()));
     return false;
   }
 
@@ -86,7 +94,7 @@ final class OneSided {
     String expected =
         "a row for the other side that is alike in all else, or both, or car (once for the car)";
     waiting.forEach(
-        (step, first) -> {
+        (alike, first) -> {
           faults.inRow(first.name());
           String found = first.cell().shown() + " alone";
           faults.at(first.cell(), TableCode.WORD, found, expected);

@@ -11,8 +11,6 @@ import org.undercall.core.term.TorqueUnit;
 
 /** What a doubtful cell may mean, as far as it can be told. */
 final class Possible {
-  private static final List<String> MARKINGS =
-      List.of("4.6", "4.8", "5.6", "5.8", "6.8", "8.8", "9.8", "10.9", "12.9");
   private static final List<String> COLUMNS =
       List.of(
           "fastener",
@@ -47,7 +45,7 @@ final class Possible {
     }
     return switch (column) {
       case SIDE -> List.of("both", "front", "rear", "corner", "car");
-      case ONE_TIME, WHEEL, BY_HAND, LEFT_HAND -> List.of("yes", "no");
+      case ONE_TIME, REUSABLE, WHEEL, BY_HAND, LEFT_HAND -> List.of("yes", "no");
       case NEEDS, HARDWARE, LUBRICATION -> AsWritten.words(column);
       case THREAD -> Threads.possible(read);
       case MARKING -> code == TableCode.DATE ? markings(read) : List.of();
@@ -89,7 +87,7 @@ final class Possible {
       int number = MONTHS.indexOf(month.toLowerCase(Locale.ROOT)) + 1;
       List.of(day + "." + number, number + "." + day).forEach(found::add);
     }
-    found.retainAll(MARKINGS);
+    found.removeIf(text -> !PartCells.isMarking(text));
     return found;
   }
 }

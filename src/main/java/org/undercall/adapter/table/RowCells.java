@@ -82,14 +82,18 @@ final class RowCells {
 
   /** The cell with what was answered about it. */
   private Cell answered(Column meaning, Cell cell) {
-    boolean option = cell.row() < 0;
-    if (option && !cell.isEmpty()) {
-      return cell;
-    }
-    return answers
-        .find(meaning.label(), option ? "" : cell.text(), name)
-        .map(cell::answered)
-        .orElse(cell);
+    return answer(meaning, cell.row() < 0 ? "" : cell.text()).map(cell::answered).orElse(cell);
+  }
+
+  private Optional<String> answer(Column meaning, String read) {
+    return answers.find(meaning.label(), read, name);
+  }
+
+  /** Whether a value was given for all rows, and nothing else was answered for this one. */
+  boolean isSet(Column meaning) {
+    return layout.column(meaning) < 0
+        && given.containsKey(meaning)
+        && answer(meaning, "").isEmpty();
   }
 
   /** A cell that must hold something; a fault if it is empty. */

@@ -5,11 +5,11 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.undercall.adapter.table.StageParts.Part;
 import org.undercall.core.term.Torque;
 import org.undercall.core.term.TorqueUnit;
 import org.undercall.text.Shown;
@@ -20,13 +20,6 @@ final class StageCell {
   static final String UNIT = "torque unit";
 
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
-  private static final String EXPECTED = "a torque such as 52 ± 3 Nm, or 52 ± 3 Nm + 90° ± 5°";
-  private static final String DEGREES = "°|deg|deg\\.|degrees";
-  private static final Pattern RANGE = Pattern.compile("([0-9.,]+) ?(?:to|-|–) ?([0-9.,]+)");
-  private static final Pattern STAGE =
-      Pattern.compile(
-          "(?:(?<manner>back off|loosen|check) )?(?<amount>.*?[0-9]) ?(?<unit>[^0-9±%]*?) ?"
-              + "(?:(?:±|\\+/-) ?(?<tolerance>[0-9.,]+) ?(?<own>[^0-9±]*))?");
 
   private final TableFaults faults;
   private final Amounts amounts;
@@ -39,25 +32,13 @@ final class StageCell {
   /** A tolerance that stands in a column of its own. */
   private record Beside(Cell cell, String unit) {}
 
-  /** One stage while it is read. */
-  private record Part(
-      String manner,
-      BigDecimal amount,
-      Optional<BigDecimal> upTo,
-      String unit,
-      String tolerance,
-      String toleranceUnit) {
-    boolean isAngle() {
-      return unit.matches(DEGREES);
-    }
-  }
-
   /** The stages of a row; fewer if something is doubtful, which is then a fault. */
   ArrayNode stages(RowCells row) {
     ArrayNode stages = NODES.arrayNode();
     Cell torque = row.required(Column.TORQUE);
     Cell angle = row.cell(Column.ANGLE);
-    List<Part> parts = parts(torque, row.unit(Column.TORQUE), false);
+    StageParts reader = new StageParts(faults);
+    List<Part> parts = reader.read(torque, row.unit(Column.TORQUE), false);
     long torques = parts.stream().filter(p -> !p.isAngle()).count();
     if (!angle.isEmpty() && torques < parts.size()) {
       String expected = "the angle in one of the two columns";
@@ -65,7 +46,7 @@ final class StageCell {
     }
     Beside tolerance = new Beside(row.cell(Column.TOLERANCE), row.unit(Column.TOLERANCE));
     Beside turn = new Beside(row.cell(Column.ANGLE_TOLERANCE), row.unit(Column.ANGLE_TOLERANCE));
-    List<Part> turns = parts(angle, "°", true);
+    List<Part> turns = reader.read(angle, "°", true);
     int angles = turns.size() + parts.size() - (int) torques;
     for (Part part : parts) {
       if (part.isAngle()) {
@@ -80,94 +61,6 @@ final class StageCell {
       faults.at(unused, TableCode.OUT_OF_PLACE, unused.shown(), "an empty cell without an angle");
     }
     return stages;
-  }
-
-  private List<Part> parts(Cell cell, String headingUnit, boolean angles) {
-    List<Part> parts = new ArrayList<>();
-    if (cell.isEmpty()) {
-      return parts;
-    }
-    if (Amounts.isDate(cell.given())) {
-      faults.at(cell, TableCode.DATE, cell.shown(), EXPECTED + ", not a date");
-      return parts;
-    }
-    if (Conversions.disagree(cell.given())) {
-      String expected = "one torque: the two that stand there are not the same";
-      faults.at(cell, TableCode.TWO_READINGS, cell.shown(), expected);
-      return List.of();
-    }
-    String plain = AsWritten.stages(Conversions.without(cell.given()));
-    List<String> texts = List.of(plain.split(" ?\\+(?!/-) ?", -1));
-    int degreesUpTo = texts.size() - 1;
-    while (degreesUpTo > 0 && !texts.get(degreesUpTo).contains("°")) {
-      degreesUpTo--;
-    }
-    for (String text : texts) {
-      Matcher stage = STAGE.matcher(text.strip());
-      if (!stage.matches()) {
-        faults.at(cell, TableCode.NUMBER, cell.shown(), EXPECTED);
-        return List.of();
-      }
-      String unit = stage.group("unit").strip();
-      Matcher range = RANGE.matcher(stage.group("amount"));
-      boolean two = range.matches();
-      Optional<BigDecimal> amount =
-          amounts.number(cell, two ? range.group(1) : stage.group("amount"), EXPECTED);
-      Optional<BigDecimal> upTo =
-          two ? amounts.number(cell, range.group(2), EXPECTED) : Optional.empty();
-      if (amount.isEmpty() || two != upTo.isPresent()) {
-        return List.of();
-      }
-      String manner = stage.group("manner") == null ? "" : stage.group("manner");
-      String tolerance = stage.group("tolerance");
-      String own = tolerance == null ? "" : stage.group("own").strip();
-      if (unit.isEmpty() && !own.equals("%")) {
-        unit = own;
-      }
-      boolean united = parts.stream().anyMatch(part -> !part.unit().isEmpty());
-      if (!parts.isEmpty() && unit.isEmpty() && (united || parts.size() >= degreesUpTo)) {
-        String expected = "° or a unit in every stage after the first";
-        faults.at(cell, TableCode.TWO_READINGS, cell.shown(), expected);
-        return List.of();
-      }
-      String stated = tolerance == null ? "" : tolerance;
-      parts.add(new Part(manner, amount.get(), upTo, unit, stated, own));
-    }
-    return united(cell, parts, headingUnit, angles);
-  }
-
-  /** Gives every part its unit: its own, that of the heading, or that of the next torque. */
-  private List<Part> united(Cell cell, List<Part> parts, String headingUnit, boolean angles) {
-    List<Part> united = new ArrayList<>();
-    List<String> stated =
-        parts.stream()
-            .map(Part::unit)
-            .filter(u -> TorqueWord.of(u).isPresent())
-            .distinct()
-            .toList();
-    String usual = headingUnit.isEmpty() && stated.size() == 1 ? stated.get(0) : headingUnit;
-    for (Part part : parts) {
-      String unit = part.unit().isEmpty() ? usual : part.unit();
-      Optional<TorqueUnit> own = TorqueWord.of(unit);
-      Optional<TorqueUnit> heading = TorqueWord.of(headingUnit);
-      if (own.isPresent() && heading.isPresent() && !own.equals(heading)) {
-        faults.at(cell, TableCode.TWO_UNITS, cell.shown(), "a torque in " + headingUnit);
-        return List.of();
-      }
-      if (angles && !unit.matches(DEGREES)) {
-        faults.at(cell, TableCode.OTHER_UNIT, cell.shown(), "an angle in degrees");
-        return List.of();
-      }
-      united.add(
-          new Part(
-              part.manner(),
-              part.amount(),
-              part.upTo(),
-              unit,
-              part.tolerance(),
-              part.toleranceUnit()));
-    }
-    return united;
   }
 
   private ObjectNode torque(Cell cell, Part part, Beside beside, boolean alone) {
@@ -185,7 +78,7 @@ final class StageCell {
       return stage;
     }
     if (part.manner().matches("loosen|back off")) {
-      faults.at(cell, TableCode.NUMBER, cell.shown(), EXPECTED);
+      faults.at(cell, TableCode.NUMBER, cell.shown(), StageParts.EXPECTED);
     }
     if (part.manner().equals("check")) {
       stage.put("checkPass", true);
@@ -198,7 +91,7 @@ final class StageCell {
     ObjectNode stage = NODES.objectNode();
     boolean back = part.manner().matches("loosen|back off");
     if (part.upTo().isPresent() || part.manner().equals("check")) {
-      faults.at(cell, TableCode.NUMBER, cell.shown(), EXPECTED);
+      faults.at(cell, TableCode.NUMBER, cell.shown(), StageParts.EXPECTED);
     }
     stage.put(back ? "backOff" : "angle", part.amount());
     tolerance(cell, part, beside, alone).ifPresent(t -> stage.put("plusMinus", t));
@@ -264,7 +157,7 @@ final class StageCell {
     }
     boolean same =
         unit.isEmpty()
-            || (part.isAngle() && unit.matches(DEGREES))
+            || (part.isAngle() && unit.matches(StageParts.DEGREES))
             || (!part.isAngle()
                 && TorqueWord.of(unit).isPresent()
                 && TorqueWord.of(unit).equals(TorqueWord.of(part.unit())));

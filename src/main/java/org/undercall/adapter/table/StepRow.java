@@ -11,9 +11,6 @@ import org.undercall.text.Shown;
 
 /** Makes a step of one row. */
 final class StepRow {
-  /** ISO 898-2. */
-  private static final String NUT_CLASS = "5|6|8|9|10|12";
-
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final List<String> KINDS =
       List.of("fasten", "do", "measure", "wait", "load", "hand-over");
@@ -102,13 +99,6 @@ final class StepRow {
     }
   }
 
-  /** Where it stands whether the fastener is used once: a column "renew" may say that, or why. */
-  private Column oneTime() {
-    String renew = row.cell(Column.RENEW).given().toLowerCase(Locale.ROOT);
-    boolean says = renew.matches("yes|no") || AsWritten.word(Column.ONE_TIME, renew).isPresent();
-    return row.hasColumn(Column.ONE_TIME) || !says ? Column.ONE_TIME : Column.RENEW;
-  }
-
   private void title(ObjectNode step) {
     Cell title = row.cell(Column.STEP);
     boolean numbered = title.given().matches("[0-9]+[.)]?");
@@ -133,12 +123,13 @@ final class StepRow {
   private ObjectNode fastener() {
     ObjectNode fastener = NODES.objectNode();
     row.text(fastener, "name", Column.FASTENER, true);
-    thread(fastener);
+    PartCells part = new PartCells(row, faults);
+    part.thread(fastener);
     row.drive(fastener, "drive", Column.SOCKET);
-    hardware(fastener);
-    row.truth(fastener, "oneTimeUse", oneTime(), true);
+    part.hardware(fastener);
+    part.oneTime(fastener);
     JointCells joint = new JointCells(row, faults);
-    if (oneTime() == Column.ONE_TIME) {
+    if (!part.renewSaysWhether()) {
       joint.renew(fastener);
     }
     joint.friction(fastener);
@@ -155,7 +146,7 @@ final class StepRow {
         fastener, "joint", Column.JOINT, List.of("bonded-bush", "spherical-joint", "rigid"), false);
     row.text(fastener, "arm", Column.ARM, false);
     row.truth(fastener, "wheel", Column.WHEEL, false);
-    row.text(fastener, "nutClass", nutClass(fastener), false);
+    part.nutClass(fastener);
     row.word(
         fastener, "tappedIn", Column.TAPPED_IN, List.of("steel", "cast-iron", "aluminium"), false);
     row.number(fastener, "engagement", Column.ENGAGEMENT);
@@ -167,7 +158,7 @@ final class StepRow {
     row.whole(fastener, "count", Column.COUNT, false);
     order(fastener);
     ObjectNode variant = fastener.putArray("variants").addObject();
-    marking(variant, nutClass(fastener) == Column.MARKING, fastener.has("hardware"));
+    part.marking(fastener, variant);
     ArrayNode stages = new StageCell(faults).stages(row);
     new BesideStages(row, faults).add(stages);
     variant.set("stages", stages);
@@ -185,58 +176,6 @@ final class StepRow {
       faults.about(asked, cell, place, TableCode.EMPTY_CELL, "nothing", expected);
     } else {
       row.word(fastener, "needs", Column.NEEDS, CONDITIONS, true);
-    }
-  }
-
-  private void thread(ObjectNode fastener) {
-    Cell cell = row.required(Column.THREAD);
-    Optional<String> thread = Threads.read(cell.given());
-    if (thread.isPresent()) {
-      fastener.put("thread", thread.get());
-    } else if (!cell.isEmpty()) {
-      faults.at(
-          cell,
-          TableCode.THREAD,
-          cell.shown(),
-          "diameter and a pitch of its table (ISO 261, ASME B1.1), such as M12x1.5 or 1/2-20 UNF");
-    }
-  }
-
-  private void hardware(ObjectNode fastener) {
-    Cell cell = row.cell(Column.HARDWARE);
-    boolean open = cell.row() < 0 || cell.isEmpty();
-    String name = row.cell(Column.FASTENER).given().toLowerCase(Locale.ROOT);
-    boolean told = open && name.matches(".*\\b(bolts?|screws?)\\b.*") && !name.contains("nut");
-    if (told) {
-      fastener.put("hardware", "bolt");
-    } else {
-      List<String> words = List.of("bolt", "nut", "self-locking-nut");
-      row.word(fastener, "hardware", Column.HARDWARE, words, true);
-    }
-  }
-
-  /** The class of a nut may stand in the column of classes: 8, where a bolt has 8.8. */
-  private Column nutClass(ObjectNode fastener) {
-    String stated = row.cell(Column.MARKING).given();
-    boolean nut = fastener.path("hardware").asText().endsWith("nut");
-    return nut && stated.matches(NUT_CLASS) && row.cell(Column.NUT_CLASS).isEmpty()
-        ? Column.MARKING
-        : Column.NUT_CLASS;
-  }
-
-  private void marking(ObjectNode variant, boolean nutClass, boolean known) {
-    Cell cell = row.cell(Column.MARKING);
-    boolean mayBeNut = !known && cell.given().matches(NUT_CLASS);
-    if (cell.isEmpty() || nutClass || mayBeNut) {
-      return;
-    }
-    String text = cell.given().replace(',', '.').replaceFirst("(?i)^(class|cl\\.?|grade) ", "");
-    List<String> classes = List.of("4.6", "4.8", "5.6", "5.8", "6.8", "8.8", "9.8", "10.9", "12.9");
-    if (classes.contains(text)) {
-      variant.put("marking", text);
-    } else {
-      TableCode code = Amounts.isDate(cell.given()) ? TableCode.DATE : TableCode.MARKING;
-      faults.at(cell, code, cell.shown(), "a property class such as 8.8 or 10.9");
     }
   }
 

@@ -111,7 +111,7 @@ final class Steps {
     }
     ObjectNode step = new StepRow(row, faults).step();
     Optional<OneSided.Side> side = oneSided.side(row, step);
-    if (side.isPresent() && oneSided.isOther(row, step, side.get())) {
+    if (side.isPresent() && oneSided.isOther(row, phaseName(row), step, side.get())) {
       return;
     }
     ArrayNode list = phase(row, side.isPresent());
@@ -138,10 +138,14 @@ final class Steps {
     }
   }
 
+  private String phaseName(RowCells row) {
+    Cell named = row.cell(Column.PHASE);
+    return named.isEmpty() ? name.isEmpty() ? "tighten" : name : named.given();
+  }
+
   /** The steps of the phase that a row belongs to; the phase is begun if it is another one. */
   private ArrayNode phase(RowCells row, boolean pair) {
-    Cell named = row.cell(Column.PHASE);
-    String phase = named.isEmpty() ? name.isEmpty() ? "tighten" : name : named.given();
+    String phase = phaseName(row);
     Cell side = pair ? Cell.option(Column.SIDE.label(), "both") : row.required(Column.SIDE);
     String each =
         switch (side.given().toLowerCase(Locale.ROOT).replace('-', ' ')) {

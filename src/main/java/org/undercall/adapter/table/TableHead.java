@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -47,6 +48,7 @@ final class TableHead {
   private final Amounts amounts;
   private final ObjectNode root = NODES.objectNode();
   private final List<String> notTaken = new ArrayList<>();
+  private final Set<String> taken = new HashSet<>();
 
   TableHead(TableFaults faults) {
     this.faults = faults;
@@ -84,12 +86,16 @@ final class TableHead {
 
   /** Takes what was answered about a line that is not there; several are divided by bars. */
   void answer(String word, String value) {
+    if (taken.contains(word)) {
+      return;
+    }
     for (String each : value.split(" ?\\| ?", -1)) {
       option(word, each);
     }
   }
 
   private void take(String word, List<Cell> cells) {
+    taken.add(word);
     Cell first = cells.get(0);
     switch (word) {
       case "caution" -> caution(cells);

@@ -111,9 +111,6 @@ public record TorqueTable(
     faults.under(layout);
     TableHead head = new TableHead(faults);
     head.above(layout);
-    for (String word : TableHead.WORDS) {
-      wishes.answers().find(word, "", "").ifPresent(answer -> head.answer(word, answer));
-    }
     Map<Column, String> given = new EnumMap<>(Column.class);
     for (Map.Entry<String, String> entry : wishes.set()) {
       String word = entry.getKey().strip().toLowerCase(Locale.ROOT);
@@ -125,6 +122,9 @@ public record TorqueTable(
         String expected = "the name of something that has no column";
         faults.add(TableCode.HEAD, "--set", Shown.quoted(word), expected);
       }
+    }
+    for (String word : TableHead.WORDS) {
+      wishes.answers().find(word, "", "").ifPresent(answer -> head.answer(word, answer));
     }
     Steps steps = new Steps(layout, given, wishes.answers(), faults);
     steps.read();

@@ -85,7 +85,8 @@ class WorkshopListsTest {
 
     private static String column(String heading) {
       return switch (heading) {
-        case "Bolt", "Fixing" -> "fastener";
+        case "Bolt", "Fixing", "Part", "Item", "Description" -> "fastener";
+        case "Position" -> "load condition";
         case "Size" -> "thread";
         case "Moment" -> "torque";
         case "New", "New part" -> "one time use";
@@ -105,6 +106,7 @@ class WorkshopListsTest {
         case "hardware" -> known.hardware();
         case "load condition" -> known.needs();
         case "one time use" -> known.oneTime().equals("true") ? "yes" : "no";
+        case "reusable" -> known.oneTime().equals("true") ? "no" : "yes";
         case "torque" -> known.stages();
         case "torque unit" -> "Nm";
         case "tolerance" -> "4 %";
@@ -132,15 +134,6 @@ class WorkshopListsTest {
       int filled = table.cells();
       for (int round = 0; round < MOST_ROUNDS && !table.questions().isEmpty(); round++) {
         for (Question question : table.questions()) {
-          if (round == 0) {
-            System.out.println(
-                "   "
-                    + question.asked()
-                    + " \""
-                    + question.read()
-                    + "\" "
-                    + question.rows().size());
-          }
           answers = somebody.answer(question, answers);
         }
         table = TorqueTable.read(file, wishes(answers));
