@@ -90,9 +90,6 @@ final class OverVoiceFigures {
     return kinds;
   }
 
-  /** How sound gets from the loudspeaker to the microphone. */
-  private record Way(String name, int delayMillis, boolean room, boolean changes) {}
-
   /** A prompt, what the loudspeaker gives, and what it is at the microphone. */
   private record Prompt(Set<String> words, Sound played, List<Double> echo) {}
 
@@ -195,38 +192,7 @@ final class OverVoiceFigures {
       parts.add(sentence.getValue());
     }
     Sound played = Sound.joined(parts.toArray(new Sound[0]));
-    return new Prompt(words, played, Arrays.stream(echo(played, way)).boxed().toList());
-  }
-
-  /** The sound after its way; a way that changes does so at half of it. */
-  private static double[] echo(Sound played, Way way) {
-    double[] before = response(way, 1);
-    double[] after = way.changes() ? response(way, 2) : before;
-    int delay = way.delayMillis() * Frames.RATE / 1000;
-    double[] echo = new double[played.length()];
-    for (int i = 0; i < echo.length; i++) {
-      double[] taps = i < echo.length / 2 ? before : after;
-      double sum = 0;
-      for (int k = 0; k < taps.length && i - delay - k >= 0; k++) {
-        sum += taps[k] == 0 ? 0 : taps[k] * played.samples()[i - delay - k];
-      }
-      echo[i] = sum;
-    }
-    return echo;
-  }
-
-  /** One impulse, or that and reflections that fall by 60 dB in 0.25 s. */
-  private static double[] response(Way way, int seed) {
-    if (!way.room()) {
-      return new double[] {1};
-    }
-    Random random = new Random(seed);
-    double[] taps = new double[Frames.RATE / 5];
-    taps[0] = 1;
-    for (int k = 30 + random.nextInt(20); k < taps.length; k += 5 + random.nextInt(25)) {
-      taps[k] = 0.5 * random.nextGaussian() * Math.pow(10, -3.0 * k / (0.25 * Frames.RATE));
-    }
-    return taps;
+    return new Prompt(words, played, Arrays.stream(way.echo(played)).boxed().toList());
   }
 
   private Came came(Prompt prompt, Optional<Speech> speech, int at, int level, boolean out) {

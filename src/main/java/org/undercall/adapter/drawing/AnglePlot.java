@@ -77,9 +77,9 @@ public final class AnglePlot {
     return plot.toString();
   }
 
-  private LinePlot.Course course(Friction one, String colour) {
+  private Course course(Friction one, String colour) {
     double[] ends = {1e-6, end};
-    return LinePlot.Course.of(
+    return Course.of(
         "friction " + one,
         colour,
         ends,

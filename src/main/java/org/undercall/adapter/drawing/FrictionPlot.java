@@ -42,11 +42,11 @@ public final class FrictionPlot {
     double high = friction.high().coefficient();
     boolean known = high - low < LEAST_WIDE;
     double[] ends = {known ? low * 0.8 : low, known ? high * 1.2 : high};
-    List<LinePlot.Course> courses =
+    List<Course> courses =
         IntStream.range(0, lines.size())
             .mapToObj(
                 i ->
-                    LinePlot.Course.of(
+                    Course.of(
                         lines.get(i).name(),
                         COLOURS.get(i),
                         ends,

@@ -1,10 +1,6 @@
 package org.undercall.adapter.drawing;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.function.DoubleUnaryOperator;
-import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.undercall.text.Svg;
 
@@ -13,9 +9,6 @@ final class LinePlot {
   private static final double LEFT = 55;
   private static final double ROOM = 0.05;
   private static final double LEGEND = 16;
-
-  /** How far, in pixels, a point may lie off a straight line. */
-  private static final double STRAIGHT = 0.1;
 
   private static final String[] DASHES = {
     "stroke", "#666", "stroke-width", "1.5", "stroke-dasharray", "6 4"
@@ -38,51 +31,6 @@ final class LinePlot {
    * @param up label of the axis up, with the unit
    */
   record Words(String title, String note, String meaning, String across, String up) {}
-
-  /**
-   * A line with a name.
-   *
-   * @param points across and up in turn
-   */
-  record Course(String name, String colour, List<Double> points) {
-    private static final int STEPS = 200;
-
-    /** The course of a function from one value to another. */
-    static Course of(String name, String colour, double[] ends, DoubleUnaryOperator function) {
-      List<Double> points = new ArrayList<>();
-      for (int i = 0; i <= STEPS; i++) {
-        double across = ends[0] + (ends[1] - ends[0]) * i / STEPS;
-        points.add(across);
-        points.add(function.applyAsDouble(across));
-      }
-      return new Course(name, colour, List.copyOf(points));
-    }
-  }
-
-  private record Axis(double low, double high, double from, double to, int most) {
-    /** Round values, not too many. */
-    double[] ticks() {
-      double step = step();
-      int first = (int) Math.ceil(low / step);
-      int last = (int) Math.floor(high / step);
-      return IntStream.rangeClosed(first, last).mapToDouble(i -> i * step).toArray();
-    }
-
-    private double step() {
-      double least = (high - low) / most;
-      double ten = Math.pow(10, Math.floor(Math.log10(least)));
-      return DoubleStream.of(1, 2, 5, 10).map(n -> n * ten).filter(n -> n >= least).min().orElse(1);
-    }
-
-    String label(double tick) {
-      int places = (int) Math.max(0, -Math.floor(Math.log10(step())));
-      return String.format(Locale.ROOT, "%." + places + "f", tick);
-    }
-
-    double at(double value) {
-      return from + (to - from) * (value - low) / (high - low);
-    }
-  }
 
   /**
    * A plot of lines.
@@ -109,52 +57,7 @@ final class LinePlot {
   }
 
   private void line(Course course) {
-    double[] points = course.points().stream().mapToDouble(Double::doubleValue).toArray();
-    for (int i = 0; i < points.length; i += 2) {
-      points[i] = across.at(points[i]);
-      points[i + 1] = up.at(points[i + 1]);
-    }
-    svg.polyline(straightened(points), style(course));
-  }
-
-  /** Without the points that lie on a straight line between others. */
-  private static double[] straightened(double[] points) {
-    List<Double> kept = new ArrayList<>(List.of(points[0], points[1]));
-    int from = 0;
-    for (int to = 4; to < points.length; to += 2) {
-      if (bends(points, from, to)) {
-        from = to - 2;
-        kept.addAll(List.of(points[from], points[from + 1]));
-      }
-    }
-    kept.addAll(List.of(points[points.length - 2], points[points.length - 1]));
-    return kept.stream().mapToDouble(Double::doubleValue).toArray();
-  }
-
-  private static boolean bends(double[] points, int from, int to) {
-    double wide = points[to] - points[from];
-    double high = points[to + 1] - points[from + 1];
-    double length = Math.hypot(wide, high);
-    for (int i = from + 2; i < to; i += 2) {
-      double off = wide * (points[i + 1] - points[from + 1]) - high * (points[i] - points[from]);
-      if (Math.abs(off) > STRAIGHT * length) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private static String[] style(Course course) {
-    return new String[] {
-      "fill",
-      "none",
-      "stroke",
-      course.colour(),
-      "stroke-width",
-      "2.5",
-      "stroke-dasharray",
-      course.colour().equals(Sheet.ORANGE) ? "9 3" : "none"
-    };
+    svg.polyline(course.drawn(across::at, up::at), course.style());
   }
 
   private static int legendRows(PlotSize size, List<Course> courses) {
@@ -182,7 +85,7 @@ final class LinePlot {
         place = LEFT;
         y += LEGEND;
       }
-      String[] style = style(course);
+      String[] style = course.style();
       svg.line(place, y, place + 20, y, style);
       svg.text(place + 24, y + 4, course.name(), Sheet.SMALL);
       place += wide;

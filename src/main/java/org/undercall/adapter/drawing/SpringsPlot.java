@@ -45,9 +45,8 @@ public final class SpringsPlot {
             new LinePlot.Words(title, note, MEANING, "change of length in µm", "force in kN"),
             0.2,
             List.of(
-                new LinePlot.Course("bolt, longer", Sheet.BLUE, bolt),
-                new LinePlot.Course(
-                    "parts, shorter", Sheet.ORANGE, List.of(crest, force, foot, 0.0))));
+                new Course("bolt, longer", Sheet.BLUE, bolt),
+                new Course("parts, shorter", Sheet.ORANGE, List.of(crest, force, foot, 0.0))));
     plot.level(force, String.format(Locale.ROOT, "nominal preload %.1f kN", force), true);
     if (left.compareTo(preload) < 0) {
       double after = left.inKilonewtons();

@@ -52,12 +52,12 @@ public final class TorqueAnglePlot {
     return plot.toString();
   }
 
-  private static LinePlot.Course course(
+  private static Course course(
       String name,
       String colour,
       List<ExpectedTorque.Point> points,
       Function<Range<Torque>, Torque> end) {
-    return new LinePlot.Course(
+    return new Course(
         name,
         colour,
         points.stream()

@@ -48,12 +48,12 @@ public final class TwistPlot {
     return String.format(Locale.ROOT, "Twist of a bonded bush, arm of %.0f mm", arm);
   }
 
-  private static LinePlot.Course course(ArmSwing swing) {
+  private static Course course(ArmSwing swing) {
     double ride = swing.ride().millimetres();
     double[] ends = {
       swing.travel().low().millimetres() - ride, swing.travel().high().millimetres() - ride
     };
-    return LinePlot.Course.of(
+    return Course.of(
         "twist kept at ride height",
         Sheet.BLUE,
         ends,

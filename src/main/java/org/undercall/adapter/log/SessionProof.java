@@ -92,7 +92,7 @@ public record SessionProof(
     SumState sum = SumState.of(bytes, sumText(log));
     List<LogFinding> findings = new ArrayList<>(audit.findings());
     boolean torn = torn(audit, sum, file, findings);
-    sumFinding(sum, file).ifPresent(findings::add);
+    sum.finding(file).ifPresent(findings::add);
     Optional<byte[]> procedure = procedure(folder, audit.decisions(), file, findings);
     procedure
         .flatMap(kept -> order.broken(folder, kept, audit.decisions()))
@@ -178,48 +178,6 @@ public record SessionProof(
       return false;
     }
     return true;
-  }
-
-  private static Optional<LogFinding> sumFinding(SumState sum, String file) {
-    String beside = file + ".sha256";
-    return switch (sum.kind()) {
-      case SAME, BEHIND -> Optional.empty();
-      case CUT -> Optional.of(cut(sum, file));
-      case OTHER ->
-          Optional.of(
-              new LogFinding(
-                  LogCode.OTHER_SUM,
-                  beside,
-                  "a sum that no beginning of the log has",
-                  "the sum of the log, or of its beginning up to the end of a line"));
-      case UNREADABLE ->
-          Optional.of(
-              new LogFinding(LogCode.NO_SUM, beside, "another form", "the form of sha256sum"));
-      case ABSENT ->
-          sum.usual()
-              ? Optional.empty()
-              : Optional.of(
-                  new LogFinding(
-                      LogCode.NO_SUM,
-                      beside,
-                      "no file, so that lines cut off the end would leave no trace",
-                      "the sum of the log"));
-    };
-  }
-
-  private static LogFinding cut(SumState sum, String file) {
-    long first = Math.max(1, sum.lines() + 1);
-    String expected =
-        sum.covered() > sum.lines()
-            ? "lines " + first + " to " + sum.covered() + ", which the sum file counts"
-            : "as many bytes as the sum file counts";
-    return new LogFinding(
-        LogCode.LINES_GONE,
-        file,
-        OptionalLong.of(first),
-        OptionalLong.empty(),
-        sum.lines() + " whole lines",
-        expected);
   }
 
   /** The bytes of the procedure it began with; empty, with a finding, if they are not there. */

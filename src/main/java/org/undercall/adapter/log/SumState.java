@@ -1,6 +1,7 @@
 package org.undercall.adapter.log;
 
 import java.util.Optional;
+import java.util.OptionalLong;
 
 /**
  * How a log stands to the sum file beside it.
@@ -98,5 +99,52 @@ record SumState(Kind kind, long lines, long covered, RunningSum sum) {
   /** Lines that the sum file counts and the log does not have. */
   long gone() {
     return kind == Kind.CUT ? Math.max(0, covered - lines) : 0;
+  }
+
+  /**
+   * What is not as it was written, by the sum; empty if it shows nothing.
+   *
+   * @param log the name of the file of the log
+   */
+  Optional<LogFinding> finding(String log) {
+    String beside = log + ".sha256";
+    return switch (kind) {
+      case SAME, BEHIND -> Optional.empty();
+      case CUT -> Optional.of(cut(log));
+      case OTHER ->
+          Optional.of(
+              new LogFinding(
+                  LogCode.OTHER_SUM,
+                  beside,
+                  "a sum that no beginning of the log has",
+                  "the sum of the log, or of its beginning up to the end of a line"));
+      case UNREADABLE ->
+          Optional.of(
+              new LogFinding(LogCode.NO_SUM, beside, "another form", "the form of sha256sum"));
+      case ABSENT ->
+          usual()
+              ? Optional.empty()
+              : Optional.of(
+                  new LogFinding(
+                      LogCode.NO_SUM,
+                      beside,
+                      "no file, so that lines cut off the end would leave no trace",
+                      "the sum of the log"));
+    };
+  }
+
+  private LogFinding cut(String log) {
+    long first = Math.max(1, lines + 1);
+    String expected =
+        covered > lines
+            ? "lines " + first + " to " + covered + ", which the sum file counts"
+            : "as many bytes as the sum file counts";
+    return new LogFinding(
+        LogCode.LINES_GONE,
+        log,
+        OptionalLong.of(first),
+        OptionalLong.empty(),
+        lines + " whole lines",
+        expected);
   }
 }

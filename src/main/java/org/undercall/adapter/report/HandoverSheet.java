@@ -1,6 +1,5 @@
 package org.undercall.adapter.report;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -8,9 +7,8 @@ import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Wheels;
 import org.undercall.core.review.Review;
 import org.undercall.core.review.StepReview;
-import org.undercall.core.term.Finding;
+import org.undercall.core.term.DueTime;
 import org.undercall.core.term.Job;
-import org.undercall.core.term.StepRef;
 import org.undercall.text.Markup;
 
 /**
@@ -27,11 +25,13 @@ public final class HandoverSheet {
   private final Dossier dossier;
   private final Review review;
   private final PageRoom room;
+  private final CustomerItems items;
   private final Markup m = new Markup();
 
   private HandoverSheet(Dossier dossier) {
     this.dossier = dossier;
     this.review = dossier.review();
+    this.items = new CustomerItems(dossier);
     boolean a4 = dossier.given().paper() == Dossier.Paper.A4;
     this.room = new PageRoom(a4 ? ROOM : ROOM_ON_LETTER);
   }
@@ -60,7 +60,7 @@ public final class HandoverSheet {
     }
     facts();
     verdict();
-    List<Part> parts = parts();
+    List<CustomerItems.Part> parts = items.parts();
     todo(parts.size());
     for (int i = 0; i < parts.size(); i++) {
       list(parts.get(i), parts.size() - 1 - i);
@@ -95,12 +95,21 @@ public final class HandoverSheet {
 
   private void verdict() {
     int open = review.open().size();
+    String every = "Every step was closed. ";
     String words =
-        review.complete()
-            ? "The work is complete: every step was closed."
-            : "THE WORK IS NOT COMPLETE"
-                + (open == 0 ? "." : ": " + open + " of " + review.steps().size() + " steps open.")
-                + " Ask the workshop before the car is driven.";
+        switch (review.verdict()) {
+          case NOT_COMPLETE ->
+              "THE WORK IS NOT COMPLETE"
+                  + (open == 0
+                      ? "."
+                      : ": " + open + " of " + review.steps().size() + " steps open.")
+                  + " Ask the workshop before the car is driven.";
+          case NOT_TO_BE_DRIVEN ->
+              every + "BUT THE CAR IS NOT YET TO BE DRIVEN: see what is to be done before.";
+          case ASK_BEFORE_DRIVING ->
+              every + "ASK THE WORKSHOP BEFORE THE CAR IS DRIVEN: see below.";
+          default -> "The work is complete: every step was closed.";
+        };
     m.leaf("p", words, "class", "verdict");
     m.leaf("p", tightened());
   }
@@ -123,7 +132,7 @@ public final class HandoverSheet {
     List<StepReview> due =
         review.steps().stream()
             .filter(step -> step.place().step() instanceof Step.HandOver)
-            .sorted(Comparator.comparing(step -> !due(step).startsWith("before")))
+            .sorted(Comparator.comparing(step -> time(step).when()))
             .toList();
     m.leaf("h2", "What is to be done, and when", "id", "todo");
     if (due.isEmpty()) {
@@ -151,13 +160,24 @@ public final class HandoverSheet {
     }
   }
 
+  private static String words(StepReview step) {
+    return ((Step.HandOver) step.place().step()).due();
+  }
+
+  private static DueTime time(StepReview step) {
+    return DueTime.of(words(step));
+  }
+
   private static String due(StepReview step) {
-    return PageRoom.cut(((Step.HandOver) step.place().step()).due());
+    boolean first = time(step).when() == DueTime.When.BEFORE_DRIVING;
+    return (first ? "BEFORE DRIVING: " : "") + PageRoom.cut(words(step));
   }
 
   private static String what(StepReview step) {
     String not = step.state() == StepReview.State.CLOSED ? "" : " (not yet handed over aloud)";
-    return PageRoom.cut(step.place().step().head().title()) + place(step.place().ref()) + not;
+    return PageRoom.cut(step.place().step().head().title())
+        + CustomerItems.place(step.place().ref())
+        + not;
   }
 
   private boolean wheelsWereOff() {
@@ -166,82 +186,7 @@ public final class HandoverSheet {
             step -> step.place().step() instanceof Step.Do work && work.wheels() == Wheels.REMOVED);
   }
 
-  /** A list with its heading. */
-  private record Part(String heading, List<String> items) {}
-
-  private List<Part> parts() {
-    List<Part> parts = new ArrayList<>();
-    parts.add(new Part("Not finished", open()));
-    parts.add(
-        new Part(
-            "Went wrong and is not settled",
-            review.unsettled().stream()
-                .map(t -> title(t.event().step()) + ": " + ReviewWords.plain(t.event().trouble()))
-                .toList()));
-    parts.add(new Part("Found, as the technician said or measured it", found()));
-    parts.add(new Part("Done besides, as the technician said it", notes(Finding.EXTRA_WORK)));
-    parts.add(new Part("Parts to be ordered, as the technician said it", order()));
-    return parts.stream().filter(part -> !part.items().isEmpty()).toList();
-  }
-
-  private List<String> open() {
-    return review.open().stream()
-        .filter(step -> !(step.place().step() instanceof Step.HandOver))
-        .map(step -> title(step.place().ref()) + state(step))
-        .toList();
-  }
-
-  private static String state(StepReview step) {
-    return switch (step.state()) {
-      case PUT_OFF -> ": put off";
-      case STARTED_NOT_TIGHTENED -> ": NOT TIGHTENED";
-      default -> step.place().step() instanceof Step.Fasten ? ": NOT TIGHTENED" : "";
-    };
-  }
-
-  private List<String> found() {
-    List<String> found = new ArrayList<>(notes(Finding.FOUND_FAULT));
-    for (StepReview step : review.steps()) {
-      var measured = step.work().measured();
-      if (!measured.isEmpty() && !measured.get(measured.size() - 1).event().withinLimits()) {
-        var value = measured.get(measured.size() - 1).event().value();
-        found.add(title(step.place().ref()) + ": " + value + ", outside limits");
-      }
-      var answers = step.work().answers();
-      if (!answers.isEmpty() && !answers.get(answers.size() - 1).event().passed()) {
-        found.add(title(step.place().ref()) + ": the check was not passed");
-      }
-    }
-    return found;
-  }
-
-  private List<String> notes(Finding about) {
-    return review.notes(Optional.of(about)).stream()
-        .map(
-            note ->
-                "“" + PageRoom.cut(note.event().text()) + "”, at: " + title(note.event().step()))
-        .toList();
-  }
-
-  private List<String> order() {
-    return review.notes(Optional.of(Finding.PART_TO_ORDER)).stream()
-        .map(note -> "“" + PageRoom.cut(note.event().text()) + "”")
-        .toList();
-  }
-
-  private String title(StepRef ref) {
-    int number = dossier.number(ref);
-    return number == 0
-        ? ReviewWords.step(ref)
-        : PageRoom.cut(review.steps().get(number - 1).place().step().head().title()) + place(ref);
-  }
-
-  private static String place(StepRef ref) {
-    String side = ReviewWords.side(ref.side());
-    return ref.side() == org.undercall.core.term.Side.CAR ? "" : ", " + side;
-  }
-
-  private void list(Part part, int after) {
+  private void list(CustomerItems.Part part, int after) {
     List<Integer> lines = part.items().stream().map(item -> PageRoom.lines(item, COLUMNS)).toList();
     List<String> shown = part.items().subList(0, room.fit(lines, after));
     m.leaf("h2", part.heading()).open("ul");

@@ -3,7 +3,6 @@ package org.undercall.adapter.speaker;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
-import java.util.concurrent.atomic.AtomicReference;
 import org.undercall.port.Signal;
 import org.undercall.port.UncheckedFault;
 import org.undercall.port.Voice;
@@ -37,7 +36,7 @@ public final class SpeakerVoice implements Voice {
    */
   private final Object silencing = new Object();
 
-  private final AtomicReference<Pcm> over = new AtomicReference<>();
+  private final ToneOver over = new ToneOver();
   private volatile int openRate;
   private volatile boolean saying;
   private volatile boolean held;
@@ -104,7 +103,7 @@ public final class SpeakerVoice implements Voice {
       saying = false;
       held = false;
       cut = false;
-      over.set(null);
+      over.forget();
       playback.ends(stops.get() != stopsBefore);
     }
   }
@@ -120,7 +119,7 @@ public final class SpeakerVoice implements Voice {
         (rate == 0 ? Optional.<Pcm>empty() : settings.tones().of(signal, rate))
             .map(sound -> sound.scaled(settings.volume() / 100.0));
     if (signal == Signal.NOT_HEARD && saying) {
-      tone.ifPresent(over::set);
+      tone.ifPresent(over::wanted);
       return;
     }
     try {
@@ -136,7 +135,7 @@ public final class SpeakerVoice implements Voice {
     do {
       playback.begins(words, sound.length() * 1000 / sound.rate());
       play(sound, stopsBefore);
-      Pcm late = last && sounds(stopsBefore) ? over.getAndSet(null) : null;
+      Pcm late = last && sounds(stopsBefore) ? over.late() : null;
       if (late != null) {
         play(late, stopsBefore);
       }
@@ -247,7 +246,7 @@ public final class SpeakerVoice implements Voice {
     int chunk = rate * CHUNK_MILLIS / 1000 * 2;
     int empty = 0;
     for (int at = 0; at < bytes.length && !cut && stops.get() == stopsBefore; ) {
-      mixOver(bytes, at);
+      over.mixInto(bytes, at);
       int taken = line.write(bytes, at, Math.min(chunk, bytes.length - at));
       playback.plays(bytes, at, taken, rate);
       at += taken;
@@ -256,23 +255,5 @@ public final class SpeakerVoice implements Voice {
         throw new UncheckedFault(SpeakerCode.DEVICE_GONE, "the sound device takes no more sound");
       }
     }
-  }
-
-  /** The tone that is to sound in the words, where there is room for it. */
-  private void mixOver(byte[] bytes, int from) {
-    Pcm tone = over.get();
-    if (tone == null
-        || bytes.length - from < 2 * tone.length()
-        || !over.compareAndSet(tone, null)) {
-      return;
-    }
-    Pcm rest = Pcm.ofBytes(tone.rate(), bytes, from, 2 * tone.length());
-    short[] both = new short[tone.length()];
-    for (int i = 0; i < both.length; i++) {
-      int sum = rest.at(i) + tone.at(i);
-      both[i] = (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, sum));
-    }
-    byte[] mixed = Pcm.of(tone.rate(), both).bytes();
-    System.arraycopy(mixed, 0, bytes, from, mixed.length);
   }
 }

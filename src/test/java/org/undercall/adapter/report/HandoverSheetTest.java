@@ -69,7 +69,9 @@ class HandoverSheetTest {
     int after = text.indexOf("after 50 km");
     assertTrue(before > 0 && after > before, text);
     assertTrue(text.contains("Re-torque the wheel bolts"), text);
-    assertTrue(text.contains("The work is complete"), text);
+    assertTrue(text.contains("THE CAR IS NOT YET TO BE DRIVEN"), text);
+    assertTrue(text.contains("BEFORE DRIVING: before the van goes back"), text);
+    assertFalse(text.contains("The work is complete"), text);
     assertTrue(text.contains("Demonstration, not a real car"), text);
     assertTrue(text.contains("Telephone ____"), text);
     assertFalse(text.contains("Not finished"), text);
@@ -115,6 +117,7 @@ class HandoverSheetTest {
     Path file = Files.writeString(folder.resolve("procedure.json"), kept);
     String text = text(van(file));
     assertTrue(text.contains("asks for nothing to be done later"), text);
+    assertTrue(text.contains("The work is complete"), text);
     assertTrue(text.contains("Wheels were off. Ask the workshop"), text);
     assertFalse(text.contains(" km"), text);
   }
