@@ -151,6 +151,9 @@ public final class Witness {
     }
     if (saysNo(intent)) {
       boolean foreign = texts(heard).contains(RecognisedPhrase.UNKNOWN);
+      if (foreign && other == IntentKind.DENIED) {
+        return free; // The list may lack the word for what is denied; both are a no.
+      }
       boolean denied = other == intent.kind() || (!foreign && Denials.in(texts(free)));
       return denied ? heard : doubted(heard, least / 2);
     }

@@ -48,6 +48,18 @@ class DenialsTest {
   }
 
   @ParameterizedTest
+  @CsvSource({
+    "that was not work [unk], that was not witnessed, WITNESSED",
+    "not [unk] end of work, the torque was not reached, TORQUE_COMPLETED",
+    "that was not correct, that was not correct, READ_BACK_RIGHT"
+  })
+  @DisplayName("whose word the list lacks is one of what was heard freely")
+  void freely(String listed, String free, IntentKind denied) {
+    RecognisedPhrase judged = Witness.judged(new HeardTwice(heard(listed), heard(free)), ALL, 0.6);
+    assertEquals(new Intent.Denied(denied), Interpreter.interpret(judged, ALL, 0.6));
+  }
+
+  @ParameterizedTest
   @ValueSource(strings = {"not today", "no", "never mind the radio"})
   @DisplayName("of nothing that can be said is no phrase")
   void ofNothing(String words) {
