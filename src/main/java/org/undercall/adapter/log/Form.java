@@ -41,7 +41,8 @@ record Form<T>(
     Predicate<JsonNode> fits,
     Function<JsonNode, T> read) {
 
-  private static final Pattern MEASURE = Pattern.compile("([0-9]{1,12}(?:\\.[0-9]{1,12})?) (\\S+)");
+  private static final Pattern MEASURE =
+      Pattern.compile("(-?[0-9]{1,12}(?:\\.[0-9]{1,12})?) (\\S+)");
   private static final int LONGEST_NUMBER = 40;
 
   private static final List<Form<?>> ALL =

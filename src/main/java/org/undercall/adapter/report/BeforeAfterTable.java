@@ -106,8 +106,8 @@ public final class BeforeAfterTable {
   }
 
   private static String minutes(BigDecimal degrees) {
-    long all = degrees.multiply(MINUTES).setScale(0, RoundingMode.HALF_UP).longValueExact();
-    return all / 60 + "°" + all % 60 + "′";
+    long all = degrees.abs().multiply(MINUTES).setScale(0, RoundingMode.HALF_UP).longValueExact();
+    return (degrees.signum() < 0 && all > 0 ? "-" : "") + all / 60 + "°" + all % 60 + "′";
   }
 
   private static String signed(BigDecimal change) {

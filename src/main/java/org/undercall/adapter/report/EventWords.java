@@ -62,6 +62,8 @@ final class EventWords {
       case ONE_BY_ONE -> "each called by itself";
       case POSITION -> "a position that is open";
       case OTHER_UNIT -> "the unit of the procedure";
+      case SIGN -> "plus or minus";
+      case NOT_BELOW_ZERO -> "a value that is not below zero";
       case UNIT -> "the unit";
       case WRENCH -> "a wrench that fits";
       case CALIBRATION -> "a calibration that holds";

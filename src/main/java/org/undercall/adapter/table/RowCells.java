@@ -179,7 +179,7 @@ final class RowCells {
   void number(ObjectNode node, String field, Column meaning) {
     Cell cell = cell(meaning);
     if (readable(cell)) {
-      put(node, field, amounts.number(cell, cell.given(), "a number"));
+      put(node, field, amounts.signed(cell, cell.given(), "a number"));
     }
   }
 

@@ -173,13 +173,17 @@ final class Prompt {
         .orElse(Reply.SILENCE);
   }
 
+  private static boolean takesSign(Session session) {
+    return session.place().step() instanceof Step.Measure m && m.limits().reachBelowZero();
+  }
+
   private static Reply readBack(Pending pending, Session session) {
     if (pending instanceof Pending.Value value) {
       boolean reference =
           session.place().step() instanceof Step.Measure measure && measure.notesRideHeight();
       return reference
           ? Ask.readBackHeight(value.value(), session.car().lifted())
-          : Ask.readBack(value.value());
+          : Ask.readBack(value.value(), takesSign(session));
     }
     if (pending instanceof Pending.Turned turned) {
       return Ask.readBackTurned(turned.degrees());

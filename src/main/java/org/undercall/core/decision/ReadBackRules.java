@@ -9,7 +9,6 @@ import org.undercall.core.event.Moment;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
-import org.undercall.core.intent.SpokenUnit;
 import org.undercall.core.procedure.RideHeight;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
@@ -20,7 +19,6 @@ import org.undercall.core.reply.Say;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadChange;
 import org.undercall.core.term.Measure;
-import org.undercall.core.term.MeasureUnit;
 import org.undercall.core.term.Positions;
 import org.undercall.core.term.Side;
 import org.undercall.core.term.StepRef;
@@ -35,11 +33,18 @@ final class ReadBackRules {
       return early.get();
     }
     Step.Measure step = (Step.Measure) session.place().step();
-    Intent.OfNumber number = (Intent.OfNumber) intent;
-    if (number.unit().isPresent() && !fits(number, step.unit())) {
+    CalledMeasure called = CalledMeasure.of(intent);
+    if (!called.fits(step.unit())) {
       return StepRules.refuse(session, Missing.OTHER_UNIT, Refuse.otherUnit(step));
     }
-    Measure value = new Measure(number.number().value(), step.unit());
+    boolean takesSign = step.limits().reachBelowZero();
+    if (takesSign && called.lacksSign()) {
+      return StepRules.refuse(session, Missing.SIGN, Refuse.withoutSign());
+    }
+    if (!takesSign && called.value().signum() < 0) {
+      return StepRules.refuse(session, Missing.NOT_BELOW_ZERO, Refuse.belowZero());
+    }
+    Measure value = called.in(step.unit());
     return new Turn(session)
         .record(new SessionEvent.MeasureCalled(session.ref(), value))
         .prompt()
@@ -114,8 +119,11 @@ final class ReadBackRules {
 
   /** A no and the value that is right: it is taken as if it had just been called. */
   static Decision corrected(Session session, Intent intent, Moment now) {
+    Pending pending = session.talk().pending().orElseThrow();
     Optional<Intent> right =
-        rightValue(session.talk().pending().orElseThrow(), (Intent.OfNumber) intent);
+        intent instanceof Intent.OfNumber number
+            ? rightValue(pending, number)
+            : rightReading(pending, (Intent.OfReading) intent);
     if (right.isEmpty()) {
       return no(session, intent, now);
     }
@@ -148,20 +156,29 @@ final class ReadBackRules {
     return kind.map(k -> new Intent.OfNumber(k, said.number(), said.unit()));
   }
 
+  /** What a value with a sign or in minutes means in place of what was read back. */
+  private static Optional<Intent> rightReading(Pending pending, Intent.OfReading said) {
+    return pending instanceof Pending.Value
+        ? Optional.of(
+            new Intent.OfReading(
+                IntentKind.READING_CALLED, said.value(), said.unit(), said.signed()))
+        : Optional.empty();
+  }
+
   /** The value was called again: the same one is kept, another one is read back in its place. */
   static Decision valueAgain(Session session, Intent intent, Moment now) {
     Pending pending = session.talk().pending().orElseThrow();
     if (pending instanceof Pending.Reading reading
-        && ((Intent.OfNumber) intent).number().value().compareTo(reading.value()) == 0) {
+        && intent instanceof Intent.OfNumber number
+        && number.number().value().compareTo(reading.value()) == 0) {
       return FastenRules.keepReading(session, reading, intent, now);
     }
     if (!(pending instanceof Pending.Value value)) {
       return StepRules.missing(session, intent, now);
     }
-    Intent.OfNumber again = (Intent.OfNumber) intent;
-    boolean same =
-        again.number().value().compareTo(value.value().amount()) == 0
-            && (again.unit().isEmpty() || fits(again, value.value().unit()));
+    boolean takesSign = ((Step.Measure) session.place().step()).limits().reachBelowZero();
+    CalledMeasure again = CalledMeasure.of(intent);
+    boolean same = again.isLike(value.value()) && !(takesSign && again.lacksSign());
     return same ? keep(session, value.value()) : measured(session, intent, now);
   }
 
@@ -270,8 +287,9 @@ final class ReadBackRules {
     return turn.moveTo(index);
   }
 
-  private static Decision keep(Session session, Measure value) {
+  private static Decision keep(Session session, Measure called) {
     Step.Measure step = (Step.Measure) session.place().step();
+    Measure value = called.inDegrees();
     boolean within = step.limits().hold(value.amount());
     Turn turn = new Turn(session).record(new SessionEvent.Measured(session.ref(), value, within));
     if (!within && !step.limits().mayBeOutside()) {
@@ -312,20 +330,5 @@ final class ReadBackRules {
         .say(Say.markingKept(marking))
         .prompt()
         .end(Outcome.ACCEPTED);
-  }
-
-  private static boolean fits(Intent.OfNumber number, MeasureUnit unit) {
-    return number.unit().flatMap(ReadBackRules::unit).equals(Optional.of(unit));
-  }
-
-  private static Optional<MeasureUnit> unit(SpokenUnit spoken) {
-    return switch (spoken) {
-      case MILLIMETRES -> Optional.of(MeasureUnit.MILLIMETRE);
-      case INCHES -> Optional.of(MeasureUnit.INCH);
-      case DEGREES -> Optional.of(MeasureUnit.DEGREE);
-      case BAR -> Optional.of(MeasureUnit.BAR);
-      case KILOMETRES -> Optional.of(MeasureUnit.KILOMETRE);
-      case NEWTON_METRES, FOOT_POUNDS, INCH_POUNDS -> Optional.empty();
-    };
   }
 }

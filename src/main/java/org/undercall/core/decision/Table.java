@@ -27,6 +27,7 @@ final class Table {
       CHECK_PASSED           -    -    -    pass -    -    -    -    -    -    -    -    -    -    -    -    -    miss -    -    -    -    -    -    -    -    -
       CHECK_FAILED           -    -    -    fail -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -    -
       VALUE_CALLED           -    -    -    -    meas miss miss miss miss rund miss miss call call -    -    -    -    agan -    -    -    -    -    -    -    -
+      READING_CALLED         -    -    -    -    meas -    -    -    -    -    -    -    -    -    -    -    -    -    agan -    -    -    -    -    -    -    -
       TORQUE_COMPLETED       -    -    -    -    -    miss miss miss miss miss miss miss stag othr -    -    -    miss miss miss miss -    -    -    -    -    -
       ANGLE_COMPLETED        -    -    -    -    -    miss miss miss miss miss miss miss othr stag -    -    -    miss miss miss miss -    -    -    -    -    -
       FINAL_TORQUE           -    -    finl finl finl finl finl finl finl finl -    -    finl -    finl finl finl finl -    -    -    -    -    -    finl finl -

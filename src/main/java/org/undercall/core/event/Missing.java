@@ -40,6 +40,10 @@ public enum Missing {
   /** A position of the set that is open. */
   POSITION,
   OTHER_UNIT,
+  /** Plus or minus, where a value may be below zero. */
+  SIGN,
+  /** A value that is not below zero. */
+  NOT_BELOW_ZERO,
   /** The unit of a value, where the procedure mixes them. */
   UNIT,
   /** A wrench that is listed and fits the torque. */

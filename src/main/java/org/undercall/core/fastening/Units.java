@@ -55,7 +55,8 @@ public final class Units {
       case MILLIMETRE -> BigDecimal.ONE;
       case INCH -> INCH;
       case KILOMETRE -> new BigDecimal("1000000");
-      case DEGREE, BAR -> throw new Refused("FAS-020", "length", unit.symbol(), "a unit of length");
+      case DEGREE, MINUTE, BAR ->
+          throw new Refused("FAS-020", "length", unit.symbol(), "a unit of length");
     };
   }
 }

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.undercall.core.term.Side;
@@ -30,6 +31,12 @@ final class Fillings {
   /** One long text, in which every word of the spelling alphabet follows every other. */
   private static final List<String> SPELLED = List.of(everyPair(SpellingAlphabet.words()));
 
+  /** The units of a value that is called in one of them alone. */
+  static final Set<SpokenUnit> WITHOUT_MINUTES =
+      Stream.of(SpokenUnit.values())
+          .filter(unit -> unit != SpokenUnit.MINUTES)
+          .collect(Collectors.toUnmodifiableSet());
+
   private Fillings() {}
 
   private static String everyPair(List<String> words) {
@@ -49,6 +56,8 @@ final class Fillings {
   static List<String> of(Slot slot) {
     return switch (slot) {
       case TORQUE, ANGLE, LENGTH, VALUE -> quantities(slot);
+      case SIGNED -> Readings.signed();
+      case DEGREES_AND_MINUTES -> Readings.minutes();
       case STEP -> upTo(LARGEST_STEP_LISTENED).toList();
       case POSITION -> ofSet(1).toList();
       case COUNT -> ofSet(2).toList();

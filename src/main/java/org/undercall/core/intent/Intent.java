@@ -1,5 +1,6 @@
 package org.undercall.core.intent;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -24,6 +25,16 @@ public sealed interface Intent {
 
   /** An intent with a number: a called value, a completed stage with its value, an arch height. */
   record OfNumber(IntentKind kind, SpokenNumber number, Optional<SpokenUnit> unit)
+      implements Intent {}
+
+  /**
+   * A measured value called with its sign, or in degrees and minutes.
+   *
+   * @param value below zero after "minus"
+   * @param unit of minutes, the value is all of them: one degree thirty is 90
+   * @param signed whether "plus" or "minus" was said
+   */
+  record OfReading(IntentKind kind, BigDecimal value, Optional<SpokenUnit> unit, boolean signed)
       implements Intent {}
 
   /** An intent about the step with a number, from 1. */

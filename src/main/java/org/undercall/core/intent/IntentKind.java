@@ -9,6 +9,7 @@ public enum IntentKind {
   CHECK_PASSED("The answer to a check question: all is well."),
   CHECK_FAILED("The answer to a check question: it is not."),
   VALUE_CALLED("A number was called: a torque, an angle or a measured value."),
+  READING_CALLED("A measured value was called with its sign, or in degrees and minutes."),
   TORQUE_COMPLETED("The torque stage at hand is done; may carry the value."),
   ANGLE_COMPLETED("The angle stage at hand is done; may carry the value."),
   FINAL_TORQUE("The torque that was read after the last angle of the fastener closed last."),

@@ -93,6 +93,13 @@ final class PhraseTable {
   private static void putTightening(Map<IntentKind, List<String>> table) {
     table.put(IntentKind.VALUE_CALLED, List.of("<value>", "it reads <value>"));
     table.put(
+        IntentKind.READING_CALLED,
+        List.of(
+            "<signed>",
+            "it reads <signed>",
+            "<degrees and minutes>",
+            "it reads <degrees and minutes>"));
+    table.put(
         IntentKind.TORQUE_COMPLETED,
         List.of(
             "torque reached",
@@ -138,7 +145,8 @@ final class PhraseTable {
             "you got that wrong",
             "that's not right",
             "that is not right"));
-    table.put(IntentKind.CORRECTED, List.of("no <value>"));
+    table.put(
+        IntentKind.CORRECTED, List.of("no <value>", "no <signed>", "no <degrees and minutes>"));
   }
 
   private static void putLoad(Map<IntentKind, List<String>> table) {

@@ -99,6 +99,7 @@ public final class Phrasebook {
                     .flatMap(wording -> Stream.of(wording.before(), wording.after()))
                     .flatMap(List::stream),
                 SlotWords.UNITS.values().stream().flatMap(List::stream),
+                SlotWords.SIGNS.keySet().stream(),
                 SlotWords.SIDES.values().stream(),
                 SlotWords.REASONS.values().stream().flatMap(List::stream),
                 SlotWords.CAUSES.values().stream(),
@@ -129,6 +130,14 @@ public final class Phrasebook {
   private static String shown(Slot slot) {
     if (slot == Slot.MINUTES_AND_TIMER) {
       return "<minutes> " + SlotWords.MINUTES_FOR.get(0) + " <timer>";
+    }
+    if (slot == Slot.SIGNED) {
+      return "<" + String.join(" | ", SlotWords.SIGNS.keySet()) + "> " + shown(Slot.VALUE);
+    }
+    if (slot == Slot.DEGREES_AND_MINUTES) {
+      return "["
+          + String.join(" | ", SlotWords.SIGNS.keySet())
+          + "] [<number> degrees] <number> minutes";
     }
     if (slot.units().isEmpty()) {
       return "<" + slot.name().toLowerCase(Locale.ROOT).replace('_', ' ') + ">";

@@ -39,6 +39,10 @@ enum Slot {
   LENGTH,
   /** A number, with or without any unit. */
   VALUE,
+  /** A number with its sign, with or without its unit. */
+  SIGNED,
+  /** Whole degrees, which may be left out, and minutes, with or without a sign. */
+  DEGREES_AND_MINUTES,
   /** The number of a step, from 1. */
   STEP,
   /** A position in a set, from 1. */
@@ -106,7 +110,7 @@ enum Slot {
       case TORQUE -> Set.of(NEWTON_METRES, FOOT_POUNDS, INCH_POUNDS);
       case ANGLE -> Set.of(DEGREES);
       case LENGTH -> Set.of(MILLIMETRES, INCHES);
-      case VALUE -> Set.of(SpokenUnit.values());
+      case VALUE -> Fillings.WITHOUT_MINUTES;
       default -> Set.of();
     };
   }
@@ -137,6 +141,8 @@ enum Slot {
   Intent read(IntentKind kind, List<String> words) {
     return switch (this) {
       case TORQUE, ANGLE, LENGTH, VALUE -> quantity(kind, words);
+      case SIGNED -> Readings.signed(kind, words);
+      case DEGREES_AND_MINUTES -> Readings.minutes(kind, words);
       case STEP -> step(kind, words);
       case POSITION -> ofSet(words, n -> new Intent.OfPosition(kind, n));
       case COUNT -> ofSet(words, n -> new Intent.Counted(kind, n, n));
@@ -346,7 +352,7 @@ enum Slot {
         .orElse(new Unclear(Reason.NOT_A_PHRASE));
   }
 
-  private static Intent refused(NumberReading reading) {
+  static Intent refused(NumberReading reading) {
     boolean several = reading.equals(new NumberReading.Refused(NumberReading.Refusal.AMBIGUOUS));
     return new Unclear(several ? Reason.AMBIGUOUS_NUMBER : Reason.NOT_A_PHRASE);
   }

@@ -27,6 +27,7 @@ final class SlotWords {
               entry(SpokenUnit.FOOT_POUNDS, List.of("foot pounds", "pound feet", "foot pound")),
               entry(SpokenUnit.INCH_POUNDS, List.of("inch pounds", "inch pound")),
               entry(SpokenUnit.DEGREES, List.of("degrees", "degree")),
+              entry(SpokenUnit.MINUTES, List.of("minutes", "minute")),
               entry(
                   SpokenUnit.MILLIMETRES,
                   List.of("millimeters", "millimeter", "millimetres", "millimetre")),
@@ -148,6 +149,9 @@ final class SlotWords {
   /** The property classes of ISO 898-1, which are listened for in a head marking. */
   static final List<String> MARKINGS =
       List.of("4.6", "4.8", "5.6", "5.8", "6.8", "8.8", "9.8", "10.9", "12.9");
+
+  /** What stands before a value with a sign, and what it is multiplied by. */
+  static final Map<String, Integer> SIGNS = ordered(List.of(entry("minus", -1), entry("plus", 1)));
 
   private SlotWords() {}
 

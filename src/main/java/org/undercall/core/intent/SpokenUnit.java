@@ -6,6 +6,8 @@ public enum SpokenUnit {
   FOOT_POUNDS,
   INCH_POUNDS,
   DEGREES,
+  /** Degrees and minutes, as a number of minutes. */
+  MINUTES,
   MILLIMETRES,
   INCHES,
   BAR,

@@ -15,6 +15,13 @@ import org.undercall.core.term.SpellingAlphabet;
  */
 final class TypedWords {
   private static final Pattern BREAKS = Pattern.compile("[\\s!?;:]+");
+
+  /** A sign before a number: hyphen, minus sign or plus sign. */
+  private static final Pattern SIGN = Pattern.compile("^[-−+](?=[0-9.])");
+
+  /** Degrees written together with the minutes after them: 1°30'. */
+  private static final Pattern DEGREES_BEFORE = Pattern.compile("°(?=[0-9])");
+
   private static final Pattern ENDING = Pattern.compile("[.,]+$");
   private static final Pattern NUMBER =
       Pattern.compile("(?<whole>[0-9]*)(\\.(?<decimals>[0-9]+))?(?<unit>[^0-9.,]*)");
@@ -32,6 +39,8 @@ final class TypedWords {
           Map.entry("lbf·in", "inch pounds"),
           Map.entry("°", "degrees"),
           Map.entry("deg", "degrees"),
+          Map.entry("'", "minutes"),
+          Map.entry("′", "minutes"),
           Map.entry("mm", "millimeters"),
           Map.entry("in", "inches"),
           Map.entry("km", "kilometers"));
@@ -73,8 +82,14 @@ final class TypedWords {
   private static List<String> plain(String text) {
     List<String> words = new ArrayList<>();
     boolean afterNumber = false;
-    for (String part : BREAKS.split(text.strip().toLowerCase(Locale.ROOT), -1)) {
-      String token = ENDING.matcher(part).replaceAll("");
+    String apart = DEGREES_BEFORE.matcher(text.strip().toLowerCase(Locale.ROOT)).replaceAll("° ");
+    for (String part : BREAKS.split(apart, -1)) {
+      String unsigned = ENDING.matcher(part).replaceAll("");
+      Matcher sign = SIGN.matcher(unsigned);
+      String token = sign.replaceFirst("");
+      if (!token.equals(unsigned)) {
+        words.add(unsigned.startsWith("+") ? "plus" : "minus");
+      }
       if (token.isEmpty()) {
         continue;
       }

@@ -122,7 +122,8 @@ public final class Witness {
 
   /** A value that is called again confirms what was read back. */
   private static boolean counts(IntentKind kind, Set<IntentKind> allowed) {
-    boolean again = kind == IntentKind.VALUE_CALLED && allowed.contains(IntentKind.READ_BACK_RIGHT);
+    boolean value = kind == IntentKind.VALUE_CALLED || kind == IntentKind.READING_CALLED;
+    boolean again = value && allowed.contains(IntentKind.READ_BACK_RIGHT);
     boolean noted = kind == IntentKind.FITTED_SNUG || kind == IntentKind.WRENCH_NAMED;
     return kind.closes() || again || noted;
   }

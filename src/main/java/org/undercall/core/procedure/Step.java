@@ -87,6 +87,11 @@ public sealed interface Step {
    *     diagnosis, rather than a fault that keeps it open
    */
   record Limits(Optional<BigDecimal> least, Optional<BigDecimal> most, boolean mayBeOutside) {
+    /** Whether a value may be below zero, so that its sign has to be called. */
+    public boolean reachBelowZero() {
+      return least.or(() -> most).filter(l -> l.signum() < 0).isPresent();
+    }
+
     /** Whether the amount lies within. */
     public boolean hold(BigDecimal amount) {
       return least.map(l -> amount.compareTo(l) >= 0).orElse(true)

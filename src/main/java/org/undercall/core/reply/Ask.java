@@ -13,6 +13,7 @@ import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.Measure;
+import org.undercall.core.term.MeasureUnit;
 import org.undercall.core.term.OrderReason;
 import org.undercall.core.term.OverdueReason;
 import org.undercall.core.term.Positions;
@@ -91,8 +92,11 @@ public final class Ask {
   /** The value to be measured. */
   public static Reply measure(Step.Measure step) {
     String unit = Words.unit(step.unit());
+    String sign = step.limits().reachBelowZero() ? ", with plus or minus" : "";
     return Reply.once(
-        Lesson.MEASURE, "Call the value in " + unit + ".", Words.sentence(unit) + "?");
+        Lesson.MEASURE,
+        "Call the value in " + unit + sign + ".",
+        Words.sentence(unit) + sign + "?");
   }
 
   /** A value is to be called digit by digit; without an example, which could be taken for it. */
@@ -364,7 +368,7 @@ public final class Ask {
 
   /** The height before the work read back, with what it must rest on. */
   public static Reply readBackHeight(Measure value, boolean lifted) {
-    Reply read = value(value);
+    Reply read = read(Words.measure(value), Words.digits(value.amount()));
     return lifted
         ? read.and(Reply.of("The car was lifted: no reference any more.")).and(correct())
         : read.and(
@@ -414,17 +418,21 @@ public final class Ask {
         "Due " + step.due() + ".");
   }
 
-  /** A measured value read back. */
-  public static Reply readBack(Measure value) {
-    return value(value).and(correct());
+  /**
+   * A measured value read back, digit by digit; the unit is the one that was asked for.
+   *
+   * @param sign whether its sign is said, also if it is above zero
+   */
+  public static Reply readBack(Measure value, boolean sign) {
+    String plus = sign && value.amount().signum() > 0 ? "plus " : "";
+    String whole = plus + Words.measure(value);
+    String digits = plus + Words.digits(value.amount());
+    boolean minutes = value.unit() == MeasureUnit.MINUTE;
+    return read(whole, minutes ? whole : digits).and(correct());
   }
 
-  /** Digit by digit; the unit is the one that was asked for. */
-  private static Reply value(Measure value) {
-    return Reply.once(
-        Lesson.READ_BACK,
-        Words.sentence(Words.measure(value)) + ".",
-        Words.sentence(Words.digits(value.amount())) + ".");
+  private static Reply read(String whole, String later) {
+    return Reply.once(Lesson.READ_BACK, Words.sentence(whole) + ".", Words.sentence(later) + ".");
   }
 
   /**

@@ -170,6 +170,16 @@ public final class Refuse {
     return Reply.of("No. Call it in " + Words.unit(step.unit()) + ".");
   }
 
+  /** A value that may be below zero was called without its sign. */
+  public static Reply withoutSign() {
+    return Reply.of("No. Call it with plus or minus.");
+  }
+
+  /** A value below zero was called where there can be none. */
+  public static Reply belowZero() {
+    return Reply.of("No. It cannot be below zero here.");
+  }
+
   /** The check question was not answered. */
   public static Reply checkNotAnswered() {
     return Reply.of("No. Say: check passed, or: check has failed.");

@@ -29,6 +29,7 @@ import org.undercall.core.term.Trouble;
 /** The words for values, units, sides and conditions. */
 final class Words {
   private static final int HUNDRED = 100;
+  private static final int MINUTES_IN_A_DEGREE = 60;
 
   /** A unified thread: diameter with its fraction, threads to the inch, series. */
   private static final Pattern UNIFIED =
@@ -41,9 +42,10 @@ final class Words {
 
   private Words() {}
 
-  /** A value digit by digit: 110 is "one one zero", 7.5 is "seven point five". */
+  /** A value digit by digit: 110 is "one one zero", -7.5 is "minus seven point five". */
   static String digits(BigDecimal value) {
-    return digits(value.toPlainString());
+    String minus = value.signum() < 0 ? "minus " : "";
+    return minus + digits(value.abs().toPlainString());
   }
 
   private static String digits(String plain) {
@@ -89,13 +91,29 @@ final class Words {
       case MILLIMETRE -> "millimetres";
       case INCH -> "inches";
       case DEGREE -> "degrees";
+      case MINUTE -> "minutes";
       case BAR -> "bar";
       case KILOMETRE -> "kilometres";
     };
   }
 
   static String measure(Measure value) {
-    return digits(value.amount()) + " " + unit(value.unit());
+    return value.unit() == MeasureUnit.MINUTE
+        ? inMinutes(value.amount().intValueExact())
+        : digits(value.amount()) + " " + unit(value.unit());
+  }
+
+  /** Minutes of arc: "minus one degree thirty minutes". */
+  private static String inMinutes(int all) {
+    int degrees = Math.abs(all) / MINUTES_IN_A_DEGREE;
+    int minutes = Math.abs(all) % MINUTES_IN_A_DEGREE;
+    String whole =
+        degrees == 0
+            ? ""
+            : digits(BigDecimal.valueOf(degrees)) + (degrees == 1 ? " degree " : " degrees ");
+    String rest =
+        minutes == 0 ? "zero minutes" : spoken(minutes) + " minute" + (minutes == 1 ? "" : "s");
+    return (all < 0 ? "minus " : "") + whole + rest;
   }
 
   /** The kind, value and unit of a stage: "torque, one one zero newton metres". */

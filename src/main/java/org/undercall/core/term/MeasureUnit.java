@@ -5,6 +5,10 @@ public enum MeasureUnit {
   MILLIMETRE("mm"),
   INCH("in"),
   DEGREE("°"),
+  /**
+   * A sixtieth of a degree: how an angle is called in degrees and minutes, never a unit of a file.
+   */
+  MINUTE("′"),
   BAR("bar"),
   KILOMETRE("km");
 

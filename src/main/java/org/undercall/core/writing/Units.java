@@ -13,6 +13,7 @@ final class Units {
       case FOOT_POUNDS -> " lbf·ft";
       case INCH_POUNDS -> " lbf·in";
       case DEGREES -> "°";
+      case MINUTES -> "′";
       case MILLIMETRES -> " mm";
       case INCHES -> " in";
       case BAR -> " bar";
@@ -27,6 +28,7 @@ final class Units {
       case FOOT_POUNDS -> "foot pounds";
       case INCH_POUNDS -> "inch pounds";
       case DEGREES -> "degrees";
+      case MINUTES -> "minutes";
       case MILLIMETRES -> "millimetres";
       case INCHES -> "inches";
       case BAR -> "bar";

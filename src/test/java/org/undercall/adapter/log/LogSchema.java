@@ -132,7 +132,7 @@ public final class LogSchema {
         Arrays.stream(MeasureUnit.values())
             .map(MeasureUnit::symbol)
             .collect(Collectors.joining("|"));
-    return "^[0-9]{1,12}(\\.[0-9]{1,12})? (" + units + ")$";
+    return "^-?[0-9]{1,12}(\\.[0-9]{1,12})? (" + units + ")$";
   }
 
   static JsonNode tree(String line) throws Exception {

@@ -12,7 +12,7 @@ import org.verapdf.pdfa.PDFAValidator;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.ValidationResult;
 
-/** Looks whether a PDF is PDF/A-2a, with veraPDF. */
+/** Looks whether a PDF is PDF/A-2a and PDF/UA-1, with veraPDF. */
 public final class PdfA {
   static {
     VeraGreenfieldFoundryProvider.initialise();
@@ -22,16 +22,19 @@ public final class PdfA {
 
   /** Fails if it is not. */
   public static void requireConforming(byte[] pdf) throws Exception {
+    require(pdf, PDFAFlavour.PDFA_2_A);
+    require(pdf, PDFAFlavour.PDFUA_1);
+  }
+
+  private static void require(byte[] pdf, PDFAFlavour flavour) throws Exception {
     try (PDFAParser parser =
-            Foundries.defaultInstance()
-                .createParser(new ByteArrayInputStream(pdf), PDFAFlavour.PDFA_2_A);
-        PDFAValidator validator =
-            Foundries.defaultInstance().createValidator(PDFAFlavour.PDFA_2_A, false)) {
-      assertEquals(PDFAFlavour.PDFA_2_A, parser.getFlavour());
+            Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
+        PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
+      assertEquals(flavour, parser.getFlavour());
       ValidationResult result = validator.validate(parser);
       String failed =
           result.getTestAssertions().stream()
-              .map(a -> a.getRuleId().getClause() + " " + a.getMessage())
+              .map(a -> flavour + " " + a.getRuleId().getClause() + " " + a.getMessage())
               .distinct()
               .collect(Collectors.joining("\n"));
       assertTrue(result.isCompliant(), failed);

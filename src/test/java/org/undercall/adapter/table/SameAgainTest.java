@@ -30,12 +30,14 @@ import org.undercall.port.Fault;
 @DisplayName("A procedure written as a table")
 class SameAgainTest {
   private static final Path EVERY = Path.of("src/test/resources/procedures/every-joint-field.json");
+  private static final Path BELOW_ZERO = Path.of("src/test/resources/demo/alignment.json");
 
   @TempDir private Path folder;
 
   static List<Path> procedures() throws IOException {
     try (Stream<Path> examples = Files.list(Path.of("shared/procedures"))) {
-      return Stream.concat(Stream.of(EVERY), examples.filter(ProcedureFile::named).sorted())
+      return Stream.concat(
+              Stream.of(EVERY, BELOW_ZERO), examples.filter(ProcedureFile::named).sorted())
           .toList();
     }
   }

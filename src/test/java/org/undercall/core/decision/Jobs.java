@@ -124,6 +124,16 @@ final class Jobs {
                 SampleProcedures.doStep("look", false, false))));
   }
 
+  /** An angle from -5 to 10 degrees. */
+  static Walk signed() {
+    return walk(
+        new WorkPhase(
+            "inspect",
+            Each.CAR,
+            List.of(
+                SampleProcedures.signed("camber"), SampleProcedures.doStep("look", false, false))));
+  }
+
   static Stage newtonMetres(String amount) {
     return SampleProcedures.torque(amount);
   }

@@ -163,4 +163,105 @@ class MeasureTest {
               """);
     }
   }
+
+  @Nested
+  @DisplayName("that may be below zero")
+  class Signed {
+    @Test
+    @DisplayName("is taken with its sign alone")
+    void sign() {
+      Bay bay =
+          Bay.working(Jobs.signed())
+              .goes(
+                  """
+                  > zero point eight degrees
+                  < No. Call it with plus or minus.
+                  > minus zero point eight degrees
+                  < Minus zero point eight degrees.
+                  < Say: that is correct.
+                  > zero point eight
+                  < No. Call it with plus or minus.
+                  < Minus zero point eight degrees.
+                  < Say: that is correct.
+                  < Or say: that was wrong.
+                  > no plus zero point eight
+                  < Plus zero point eight.
+                  < Correct?
+                  > no minus zero point eight
+                  < Minus zero point eight.
+                  < Correct?
+                  > it reads minus zero point eight degrees
+                  < Noted.
+                  < Look title.
+                  """);
+      assertEquals("-0.8 °", bay.recorded(SessionEvent.Measured.class).get(0).value().toString());
+    }
+
+    @Test
+    @DisplayName("is read back in degrees and minutes as it was called, and kept in degrees")
+    void minutes() {
+      Bay bay =
+          Bay.working(Jobs.signed())
+              .goes(
+                  """
+                  > one degree thirty minutes
+                  < No. Call it with plus or minus.
+                  > minus one degree twenty minutes
+                  < Minus one degree twenty minutes.
+                  < Say: that is correct.
+                  > minus one degree
+                  < Minus one.
+                  < Correct?
+                  > minus eighty minutes
+                  < Minus one degree twenty minutes.
+                  < Correct?
+                  > that is correct
+                  < Noted.
+                  < Look title.
+                  """);
+      assertEquals(
+          "-80 ′", bay.recorded(SessionEvent.MeasureCalled.class).get(2).value().toString());
+      assertEquals(
+          "-1.3333 °", bay.recorded(SessionEvent.Measured.class).get(0).value().toString());
+    }
+
+    @Test
+    @DisplayName("needs no sign at zero, and is judged by its limits with it")
+    void limits() {
+      Bay.working(Jobs.signed())
+          .goes(
+              """
+              > minus six degrees
+              < Minus six degrees.
+              < Say: that is correct.
+              > that is correct
+              < Minus six degrees is out of limits. The step stays open.
+              > zero degrees
+              < Zero.
+              < Correct?
+              > zero degrees
+              < Noted.
+              < Look title.
+              """);
+    }
+
+    @Test
+    @DisplayName("is no value of a step whose values are not")
+    void none() {
+      Bay.working(Jobs.measuring(MeasureUnit.MILLIMETRE, false))
+          .goes(
+              """
+              > minus three hundred millimeters
+              < No. It cannot be below zero here.
+              > three degrees twelve minutes
+              < No. Call it in millimetres.
+              > plus three hundred
+              < Three zero zero millimetres.
+              < Say: that is correct.
+              > that is correct
+              < Noted.
+              < Look title.
+              """);
+    }
+  }
 }

@@ -121,6 +121,12 @@ final class Mistakes {
         .toList();
   }
 
+  static Intent signed(Session session, Intent.OfNumber said) {
+    return session.phase() == Phase.MEASURE && said.kind() == IntentKind.VALUE_CALLED
+        ? new Intent.OfReading(IntentKind.READING_CALLED, said.number().value(), said.unit(), true)
+        : said;
+  }
+
   static Intent rightName(Session session, Intent intent) {
     return intent.kind() == IntentKind.WITNESSED
             && session.talk().pending().orElse(null) instanceof Pending.Seen seen

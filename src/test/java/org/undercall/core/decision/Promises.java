@@ -1,6 +1,7 @@
 package org.undercall.core.decision;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -11,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.undercall.core.event.EventKind;
 import org.undercall.core.event.Missing;
 import org.undercall.core.event.SessionEvent;
@@ -18,6 +20,7 @@ import org.undercall.core.intent.ConfusableNumbers;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.SpokenNumber;
+import org.undercall.core.intent.SpokenUnit;
 import org.undercall.core.procedure.Fastener;
 import org.undercall.core.procedure.Stage;
 import org.undercall.core.procedure.Step;
@@ -25,6 +28,7 @@ import org.undercall.core.procedure.Walk;
 import org.undercall.core.term.HeadMarking;
 import org.undercall.core.term.LoadCondition;
 import org.undercall.core.term.Measure;
+import org.undercall.core.term.MeasureUnit;
 import org.undercall.core.term.Positions;
 import org.undercall.core.term.Remedy;
 import org.undercall.core.term.Side;
@@ -455,9 +459,12 @@ final class Promises {
               .filter(h -> h.proof() == e.proof() && h.height().equals(e.height()))
               .isPresent();
       require(same && read == e.side() && at.side() == e.side(), "a load read back", event);
+    } else if (event instanceof SessionEvent.MeasureCalled e) {
+      checkCalled(intent, e);
     } else if (event instanceof SessionEvent.Measured e) {
       boolean right = intent.kind() == IntentKind.READ_BACK_RIGHT || again(intent, e.value());
-      require(right && heardMeasure.equals(Optional.of(e.value())), "a value read back", event);
+      boolean same = heardMeasure.map(m -> inDegrees(m).equals(inDegrees(e.value()))).orElse(false);
+      require(right && same, "a value read back", event);
     } else if (event instanceof SessionEvent.MarkingNoted e) {
       boolean right =
           intent.kind() == IntentKind.READ_BACK_RIGHT || intent instanceof Intent.Marking;
@@ -488,8 +495,48 @@ final class Promises {
   }
 
   private static boolean again(Intent intent, Measure value) {
+    return said(intent)
+        .filter(said -> inDegrees(said, value.unit()).equals(inDegrees(value)))
+        .isPresent();
+  }
+
+  /** The number, unit and sign of what was called. */
+  private record Called(BigDecimal value, Optional<SpokenUnit> unit, boolean signed) {}
+
+  private static Optional<Called> said(Intent intent) {
+    if (intent instanceof Intent.OfReading of) {
+      return Optional.of(new Called(of.value(), of.unit(), of.signed()));
+    }
     return intent instanceof Intent.OfNumber of
-        && of.number().value().compareTo(value.amount()) == 0;
+        ? Optional.of(new Called(of.number().value(), of.unit(), false))
+        : Optional.empty();
+  }
+
+  private static Measure inDegrees(Called said, MeasureUnit unit) {
+    boolean minutes = said.unit().filter(u -> u == SpokenUnit.MINUTES).isPresent();
+    return inDegrees(new Measure(said.value(), minutes ? MeasureUnit.MINUTE : unit));
+  }
+
+  private static Measure inDegrees(Measure value) {
+    return value.unit() == MeasureUnit.MINUTE
+        ? new Measure(
+            value.amount().divide(BigDecimal.valueOf(60), 4, RoundingMode.HALF_UP),
+            MeasureUnit.DEGREE)
+        : value;
+  }
+
+  /** What is called is what is read back, with its sign where a value may be below zero. */
+  private void checkCalled(Intent intent, SessionEvent.MeasureCalled e) {
+    Step.Limits limits = ((Step.Measure) place(e.step()).step()).limits();
+    boolean below = Stream.of(limits.least(), limits.most()).anyMatch(Promises::isBelowZero);
+    Called said = said(intent).orElseThrow();
+    require(again(intent, e.value()), "the measured value that was said", e);
+    require(!below || said.signed() || said.value().signum() == 0, "a sign that was said", e);
+    require(below || e.value().amount().signum() >= 0, "no value below zero", e);
+  }
+
+  private static boolean isBelowZero(Optional<BigDecimal> limit) {
+    return limit.filter(l -> l.signum() < 0).isPresent();
   }
 
   private void checkValue(Intent intent, SessionEvent.ValueCalled e) {

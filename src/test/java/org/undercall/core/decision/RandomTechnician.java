@@ -109,7 +109,7 @@ public final class RandomTechnician {
       case WAITING ->
           of(pick(IntentKind.STEP_COMPLETED, IntentKind.TIMER_START, IntentKind.TIMER_ENDED));
       case CHECK -> of(IntentKind.CHECK_PASSED);
-      case MEASURE -> number(IntentKind.VALUE_CALLED, pick("350", "390", "5"));
+      case MEASURE -> measured(session);
       case HARDWARE ->
           switch (random.nextInt(reuse(session).isPresent() ? 10 : 6)) {
             case 0 -> tooEarly(session);
@@ -188,6 +188,24 @@ public final class RandomTechnician {
     return said == 1
         ? of(IntentKind.FITTED_SNUG)
         : new Intent.Counted(IntentKind.FITTED_SNUG, said, said);
+  }
+
+  private Intent measured(Session session) {
+    Step.Limits limits = ((Step.Measure) session.place().step()).limits();
+    return limits.reachBelowZero() && random.nextInt(4) > 0
+        ? reading(IntentKind.READING_CALLED)
+        : number(IntentKind.VALUE_CALLED, pick("350", "390", "5"));
+  }
+
+  /** With a sign, in degrees and minutes, or both. */
+  private Intent reading(IntentKind kind) {
+    boolean signed = random.nextInt(4) > 0;
+    String amount = signed ? pick("-1", "-90", "-5", "45", "0", "-350") : pick("45", "90", "0");
+    Optional<SpokenUnit> unit = Optional.of(SpokenUnit.MINUTES);
+    if (signed && random.nextBoolean()) {
+      unit = random.nextBoolean() ? Optional.empty() : Optional.of(SpokenUnit.DEGREES);
+    }
+    return new Intent.OfReading(kind, new BigDecimal(amount), unit, signed);
   }
 
   private Intent loadReadBack(Session session) {
@@ -291,6 +309,7 @@ public final class RandomTechnician {
           several(of(IntentKind.NEW_HARDWARE), new Intent.Plain(IntentKind.FITTED_SNUG));
       case VALUE_CALLED, CORRECTED, FINAL_TORQUE ->
           number(kind, NUMBERS.get(random.nextInt(NUMBERS.size())));
+      case READING_CALLED -> reading(kind);
       case TORQUE_COMPLETED, ANGLE_COMPLETED ->
           random.nextBoolean()
               ? new Intent.Plain(kind)

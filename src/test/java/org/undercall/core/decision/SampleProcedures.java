@@ -205,6 +205,15 @@ final class SampleProcedures {
         rideHeight);
   }
 
+  /** A value with a sign, in degrees. */
+  static Step signed(String id) {
+    return new Step.Measure(
+        head(id, false),
+        MeasureUnit.DEGREE,
+        new Step.Limits(Optional.of(new BigDecimal("-5")), Optional.of(BigDecimal.TEN), false),
+        false);
+  }
+
   /** A random procedure of one to four phases with every kind of step. */
   static Walk random(SplittableRandom random) {
     List<WorkPhase> phases = new ArrayList<>();
@@ -393,7 +402,10 @@ final class SampleProcedures {
         random.nextBoolean() ? LoadCondition.RIDE_HEIGHT : LoadCondition.FULL_DROOP;
     return switch (random.nextInt(14)) {
       case 0 -> doStep(id, random.nextBoolean(), random.nextInt(3) == 0);
-      case 1 -> measure(id, random.nextBoolean(), random.nextBoolean());
+      case 1 ->
+          random.nextInt(3) == 0
+              ? signed(id)
+              : measure(id, random.nextBoolean(), random.nextBoolean());
       case 2 -> new Step.Wait(head(id, false), Duration.ofSeconds(30));
       case 3 -> new Step.Load(head(id, random.nextBoolean()), some);
       case 4 -> new Step.HandOver(head(id, false), "after 50 kilometres");

@@ -16,6 +16,7 @@ import org.undercall.core.event.Moment;
 import org.undercall.core.intent.Intent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.SpokenNumber;
+import org.undercall.core.intent.SpokenUnit;
 import org.undercall.core.procedure.Step;
 import org.undercall.core.procedure.Walk;
 import org.undercall.core.reply.Habit;
@@ -327,6 +328,10 @@ final class Search {
             intents.add(number(kind, value));
           }
         }
+        case READING_CALLED ->
+            intents.add(
+                new Intent.OfReading(
+                    kind, new BigDecimal("-60"), Optional.of(SpokenUnit.MINUTES), true));
         case HARDWARE_LENGTH -> {
           intents.add(number(kind, "52.3"));
           intents.add(number(kind, "53"));

@@ -347,6 +347,18 @@ final class SeededBugs {
                 (s, i) ->
                     i instanceof Intent.OfNumber n ? Mistakes.plain(n, n.number().style()) : i)),
         new SeededBug(
+            "a value below zero is taken without its sign",
+            "the measured value that was said",
+            hearing(
+                (s, i) ->
+                    i instanceof Intent.OfReading r
+                        ? new Intent.OfReading(r.kind(), r.value().abs(), r.unit(), r.signed())
+                        : i)),
+        new SeededBug(
+            "a value without a sign counts where it may be below zero",
+            "a sign that was said",
+            hearing((s, i) -> i instanceof Intent.OfNumber n ? Mistakes.signed(s, n) : i)),
+        new SeededBug(
             "a confusable number counts without its digits",
             "digits where confusable",
             hearing((s, i) -> i instanceof Intent.OfNumber n ? Mistakes.digits(n) : i)),

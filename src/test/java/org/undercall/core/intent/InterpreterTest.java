@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Nested;
@@ -207,7 +208,23 @@ class InterpreterTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"7,5", "10000", "007", "-5", "1.2.3", "5x"})
+    @CsvSource({
+      "-0.8, -0.8, , true",
+      "−0.8°, -0.8, DEGREES, true",
+      "+12′, 12, MINUTES, true",
+      "-1°30', -90, MINUTES, true",
+      "it reads 1°30', 90, MINUTES, false",
+      "-1.5 mm, -1.5, MILLIMETRES, true"
+    })
+    void withASignOrInMinutesIsAReading(
+        String typed, BigDecimal value, SpokenUnit unit, boolean signed) {
+      assertEquals(
+          new Intent.OfReading(IntentKind.READING_CALLED, value, Optional.ofNullable(unit), signed),
+          Interpreter.interpret(RecognisedPhrase.typed(typed), Samples.SPOKEN, 1));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"7,5", "10000", "007", "--5", "1.2.3", "5x", "1°60'", "-"})
     void thatIsNoPlainNumberIsRefused(String typed) {
       assertInstanceOf(
           Unclear.class, Interpreter.interpret(RecognisedPhrase.typed(typed), Samples.SPOKEN, 1));

@@ -44,6 +44,7 @@ class PhrasebookTest {
               wording.slot().isPresent()
                   && (words > 0
                       || kind == IntentKind.VALUE_CALLED
+                      || kind == IntentKind.READING_CALLED
                       || kind == IntentKind.TROUBLE
                       || kind == IntentKind.SEVERAL
                       || kind == IntentKind.FINDING);
@@ -109,7 +110,7 @@ class PhrasebookTest {
     void ofAllKindsStaysSmall() {
       int size = Phrasebook.wordList(ALL).size();
       System.out.println("word list of all kinds: " + size + " phrases");
-      assertTrue(size < 1_900, "phrases: " + size);
+      assertTrue(size < 2_050, "phrases: " + size);
     }
 
     @ParameterizedTest

@@ -44,6 +44,8 @@ class PhrasesDocumentTest {
         text,
         "reason",
         SlotWords.REASONS.values().stream().flatMap(r -> r.stream()).collect(joined()));
+    text.append(
+        "| `<number> minutes` | less than sixty after degrees, less than 300 alone; also \"one minute\" |\n");
     text.append("| `<minutes>` | a whole number from 1 to 180, also \"one minute\" |\n");
     slot(text, "timer", SlotWords.TIMERS.values().stream().collect(joined()));
     text.append("\nUnits: ");

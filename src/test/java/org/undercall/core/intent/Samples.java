@@ -90,6 +90,26 @@ final class Samples {
                   "bar", SpokenUnit.BAR,
                   "kilometers", SpokenUnit.KILOMETRES,
                   "inch", SpokenUnit.INCHES));
+      case SIGNED -> {
+        reading(fillings, kind, "minus five", "-5", Optional.empty(), true);
+        reading(fillings, kind, "minus zero point eight", "-0.8", Optional.empty(), true);
+        reading(fillings, kind, "plus one degree", "1", Optional.of(SpokenUnit.DEGREES), true);
+        reading(
+            fillings,
+            kind,
+            "minus two point oh five millimeters",
+            "-2.05",
+            Optional.of(SpokenUnit.MILLIMETRES),
+            true);
+      }
+      case DEGREES_AND_MINUTES -> {
+        Optional<SpokenUnit> minutes = Optional.of(SpokenUnit.MINUTES);
+        reading(fillings, kind, "minus one degree thirty minutes", "-90", minutes, true);
+        reading(fillings, kind, "zero degrees twelve minutes", "12", minutes, false);
+        reading(fillings, kind, "two degrees one minute", "121", minutes, false);
+        reading(fillings, kind, "plus forty five minutes", "45", minutes, true);
+        reading(fillings, kind, "four five minutes", "45", minutes, false);
+      }
       case STEP -> {
         fillings.put("one", new Intent.OfStep(kind, 1));
         fillings.put("twelve", new Intent.OfStep(kind, 12));
@@ -220,6 +240,16 @@ final class Samples {
       }
     }
     return fillings;
+  }
+
+  private static void reading(
+      Map<String, Intent> fillings,
+      IntentKind kind,
+      String text,
+      String value,
+      Optional<SpokenUnit> unit,
+      boolean signed) {
+    fillings.put(text, new Intent.OfReading(kind, new BigDecimal(value), unit, signed));
   }
 
   private static Intent several(Intent first, Intent second) {
