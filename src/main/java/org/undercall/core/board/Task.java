@@ -215,13 +215,9 @@ public record Task(
     return new Figure(Integer.toString(session.openSteps()), "", "steps still open");
   }
 
-  private static List<Stage> stages(Session session, Fastener fastener) {
-    return fastener.stagesFor(state(session).tightening().marking()).orElse(List.of());
-  }
-
   private static List<Mark> marks(Session session, Fastener fastener) {
     List<Mark> marks = new ArrayList<>();
-    for (Stage stage : stages(session, fastener)) {
+    for (Stage stage : session.specified(fastener).orElse(List.of())) {
       boolean closed =
           state(session).closed() || marks.size() < state(session).tightening().stagesClosed();
       boolean torque = stage instanceof Stage.TorqueStage;

@@ -417,7 +417,14 @@ public enum CheckRule {
       Severity.WARNING,
       "The torque after the last angle is not what the stated joint should show.",
       Basis.ANGLE,
-      "Compare the band and the sizes with the repair data.");
+      "Compare the band and the sizes with the repair data."),
+  DUE_UNREAD(
+      70,
+      Severity.REMARK,
+      "When a hand-over item is due is told in words that are not read.",
+      Basis.WORDS,
+      "Say a time, a distance or \"before driving\", if one is meant; else it is asked about before"
+          + " the car is driven.");
 
   private final int number;
   private final Severity severity;

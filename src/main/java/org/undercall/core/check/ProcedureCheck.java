@@ -45,6 +45,7 @@ public final class ProcedureCheck {
       findings.addAll(JointRules.check(spot));
       findings.addAll(ToolRules.ranges(spot, procedure.tools()));
       findings.addAll(WheelRules.check(spot));
+      findings.addAll(DueRule.check(spot));
     }
     findings.addAll(HardwareRules.cures(spots));
     findings.addAll(JointRules.mixedLoads(spots));

@@ -131,7 +131,7 @@ public record Session(
    */
   List<Stage> stages() {
     Fastener fastener = ((Step.Fasten) place().step()).fastener();
-    List<Stage> stages = new ArrayList<>(raised(fastener));
+    List<Stage> stages = new ArrayList<>(specified(fastener).orElseThrow());
     int at = tightening().stagesClosed();
     tightening()
         .turned()
@@ -155,18 +155,23 @@ public record Session(
   /** The stage at hand as it is specified, whatever was turned of it before. */
   Stage specified() {
     Fastener fastener = ((Step.Fasten) place().step()).fastener();
-    return raised(fastener).get(tightening().stagesClosed());
+    return specified(fastener).orElseThrow().get(tightening().stagesClosed());
   }
 
-  /** The stages of the specification, with what the nut needs to run down where it is added. */
-  private List<Stage> raised(Fastener fastener) {
-    List<Stage> stages = fastener.stagesFor(tightening().marking()).orElseThrow();
+  /**
+   * The stages of the specification of the fastener at hand, with what the nut needs to run down
+   * where it is added; empty while its head marking is not known.
+   */
+  public Optional<List<Stage>> specified(Fastener fastener) {
+    Optional<List<Stage>> stages = fastener.stagesFor(tightening().marking());
     Optional<BigDecimal> more = addedRunDown();
     return more.isEmpty()
         ? stages
-        : stages.stream()
-            .map(s -> s instanceof Stage.TorqueStage torque ? torque.plus(more.get()) : s)
-            .toList();
+        : stages.map(
+            all ->
+                all.stream()
+                    .map(s -> s instanceof Stage.TorqueStage torque ? torque.plus(more.get()) : s)
+                    .toList());
   }
 
   /** The run-down torque of the fastener at hand, if it is added to its torques. */

@@ -1,9 +1,11 @@
 package org.undercall.core.board;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -12,6 +14,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Nested;
 import org.junit.jupiter.api.Test;
+import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.core.decision.Elapsed;
 import org.undercall.core.decision.Phase;
 import org.undercall.core.decision.StepState;
@@ -56,6 +59,24 @@ class BoardTest {
       assertEquals(List.of(new Task.Mark(true, "62 lbf·ft", false)), board.task().stages());
       assertEquals(4, board.place().number());
       assertEquals(Side.LEFT, board.place().side());
+    }
+
+    @Test
+    @DisplayName("each torque with what the nut needs to run down")
+    void runDown() throws Exception {
+      String nut = Files.readString(Path.of("src", "test", "resources", "demo", "parts.json"));
+      String runs =
+          nut.replace("\"hardware\": \"bolt\"", "\"hardware\": \"self-locking-nut\"")
+              .replace("\"joint\":", "\"runDown\": \"added\", \"joint\":");
+      BoardPlay added =
+          BoardPlay.of(ProcedureFile.of(Path.of("nut.json"), runs.getBytes(UTF_8)).procedure());
+      Board board =
+          added
+              .says("cautions understood", "two millimeters", "that is correct")
+              .says("new nut fitted", "it reads five newton meters", "that is correct")
+              .board();
+      assertEquals("75", board.task().figure().digits());
+      assertEquals(List.of(new Task.Mark(true, "75 N·m", false)), board.task().stages());
     }
 
     @Test

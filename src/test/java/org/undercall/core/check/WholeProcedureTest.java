@@ -293,6 +293,23 @@ class WholeProcedureTest {
     }
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "at the next inspection, 1",
+    "after the wheel alignment, 1",
+    "soon, 1",
+    "before the car is driven away, 0",
+    "tomorrow, 0",
+    "after two weeks, 0",
+    "over the first 200 km, 0"
+  })
+  @DisplayName("remarks that it cannot read when something is due")
+  void due(String due, int count) throws Fault {
+    String item = step("item", "hand-over", "Look at it again", "'due': '" + due + "'");
+    List<String> found = found(car(fasten("one", "the bolt", ""), item));
+    assertEquals(count, found.stream().filter("CHK-070 /phases/0/steps/1/due"::equals).count());
+  }
+
   @Test
   @DisplayName("takes a check pass for what it is: it adds nothing, and must not fall")
   void checkPass() throws Fault {
