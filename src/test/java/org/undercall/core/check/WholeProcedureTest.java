@@ -215,7 +215,7 @@ class WholeProcedureTest {
           List.of("CHK-013 " + FASTENER), found(car(wheel, step("again", "do", title, ""))));
       assertEquals(
           List.of("CHK-013 " + FASTENER),
-          found(car(wheel, step("again", "hand-over", "Wash it", "'due': 'next year'"))));
+          found(car(wheel, step("again", "hand-over", "Wash it", "'due': 'after a month'"))));
       assertEquals(
           List.of(),
           found(
