@@ -92,7 +92,10 @@ public final class Demo {
     try (WavVoice voice = new WavVoice(speaker("mary"), timeline, clock::millis);
         Voice printed = dialogue.of(voice)) {
       clock.frames =
-          new ScriptFrames(script, (line, at) -> spoken(line, at, timeline), voice::endMillis);
+          new ScriptFrames(
+              script.lines().iterator(),
+              (line, at) -> spoken(line, at, timeline),
+              voice::endMillis);
       Time time = Time.ofSound(OffsetDateTime.now(ZoneId.systemDefault()), clock::millis);
       try (Ear ear = dialogue.of(LazyEar.start(clock.frames, model))) {
         work.run(ear, printed, time);

@@ -30,8 +30,13 @@ final class ScriptFrames implements Frames {
     byte[] sound(Script.Line line, long atMillis);
   }
 
-  ScriptFrames(Script script, Studio studio, LongSupplier voiceEndMillis) {
-    this.lines = script.lines().iterator();
+  /**
+   * Frames of lines.
+   *
+   * @param lines each is asked for when the one before it was heard and answered
+   */
+  ScriptFrames(Iterator<Script.Line> lines, Studio studio, LongSupplier voiceEndMillis) {
+    this.lines = lines;
     this.studio = studio;
     this.voiceEndMillis = voiceEndMillis;
   }

@@ -147,7 +147,7 @@ public final class WalkThrough {
   }
 
   /** What somebody says who does just what is asked for. */
-  static String answer(Session session) {
+  public static String answer(Session session) {
     return switch (session.phase()) {
       case BRIEFING -> "cautions understood";
       case DO, HAND_OVER -> "step completed";
