@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.undercall.adapter.fleet.Fleet;
 import org.undercall.core.review.Facts;
 import org.undercall.port.Fault;
@@ -25,9 +26,9 @@ public record LearnedTime(long sessions, Duration median, Duration least, Durati
   /**
    * What a folder of sessions tells; empty if it holds none, or cannot be read.
    *
-   * @param sha256 of the procedure
+   * @param sums each SHA-256 of the procedure, with its parts first and without
    */
-  public static Optional<LearnedTime> of(Path folder, String sha256) {
+  public static Optional<LearnedTime> of(Path folder, Set<String> sums) {
     if (!Files.isDirectory(folder)) {
       return Optional.empty();
     }
@@ -37,7 +38,7 @@ public record LearnedTime(long sessions, Duration median, Duration least, Durati
           row -> {
             Facts facts = row.facts();
             boolean counts =
-                facts.work().sha256().equals(sha256)
+                sums.contains(facts.work().sha256())
                     && facts.work().state().equals(Facts.COMPLETE)
                     && facts.work().madeInWork();
             if (counts) {

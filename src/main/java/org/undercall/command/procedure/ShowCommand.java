@@ -2,9 +2,13 @@ package org.undercall.command.procedure;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.procedure.LoadedProcedure;
+import org.undercall.adapter.procedure.PartsFirst;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.adapter.report.FetchSheet;
 import org.undercall.adapter.report.JobSheet;
@@ -75,8 +79,8 @@ public final class ShowCommand implements Callable<Integer> {
     Optional<SheetFile> wall = file("--fetch", fetch);
     LoadedProcedure loaded = ProcedureFile.load(file);
     Walk walk = Walk.of(loaded.procedure());
-    Optional<String> took =
-        LearnedTime.of(sessions.folder(), loaded.sha256()).map(LearnedTime::words);
+    Set<String> sums = new HashSet<>(List.of(loaded.sha256(), PartsFirst.of(loaded).sha256()));
+    Optional<String> took = LearnedTime.of(sessions.folder(), sums).map(LearnedTime::words);
     out.print(WalkText.of(walk, WalkThrough.of(walk), took));
     out.print(PartsText.of(loaded.assembled().parts()));
     if (wanted.isPresent()) {

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.undercall.adapter.log.WrittenLog;
+import org.undercall.adapter.procedure.PartsFirst;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.command.App;
 import org.undercall.core.event.Recorded;
@@ -105,6 +106,11 @@ class ShowCommandTest {
     WrittenLog.write(folder.resolve("2026-01-07-080000-c"), loaded.wholeBytes(), work);
     assertEquals(0, run(PROCEDURE, "--sessions", folder.toString()));
     assertTrue(out.toString().contains("from 2 sessions here\n"), out::toString);
+    var parts = PartsFirst.of(loaded);
+    var withParts = TypedTechnician.wholeWork(parts.procedure(), parts.sha256());
+    WrittenLog.write(folder.resolve("2026-01-08-080000-d"), parts.wholeBytes(), withParts);
+    assertEquals(0, run(PROCEDURE, "--sessions", folder.toString()));
+    assertTrue(out.toString().contains("from 3 sessions here\n"), out::toString);
   }
 
   @Test
