@@ -1,5 +1,7 @@
 package org.undercall.demo;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -60,7 +62,7 @@ final class SpokenWalk {
   /** Walks it, and prints how it went. */
   void run() throws Exception {
     SpeechModel model = SpeechModel.load(ModelFolder.verify(ModelFolder.standard()));
-    Dialogue dialogue = new Dialogue(new PrintWriter(System.out, true));
+    Dialogue dialogue = new Dialogue(new PrintWriter(System.out, true, UTF_8));
     try (WavTimeline timeline = new WavTimeline(folder.resolve("dialogue.wav"), DemoVoices.RATE);
         Work work = Work.on(procedure, folder, Job.NOT_GIVEN, Occasion.DEMONSTRATION, true);
         WavVoice voice = new WavVoice(speaker(PROGRAM), timeline, this::millis);
