@@ -38,7 +38,7 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "import",
     description = {
-      "Make a procedure of a table of torques (CSV or XLSX).",
+      "Make a procedure of a table of torques (CSV, XLSX or ODS).",
       "Nothing is guessed: with one doubtful cell no procedure is written, and every one is named.",
       "What is doubtful is asked: at the keyboard, or in a file of answers beside the table."
     },
@@ -56,7 +56,7 @@ public final class ImportCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "TABLE", description = "The table: .csv, .tsv, .txt or .xlsx.")
+  @Parameters(paramLabel = "TABLE", description = "The table: .csv, .tsv, .txt, .xlsx or .ods.")
   private Path file;
 
   @Option(
@@ -80,7 +80,7 @@ public final class ImportCommand implements Callable<Integer> {
   @Option(names = "--source", paramLabel = "TEXT", description = "Where the values come from.")
   private String source;
 
-  @Option(names = "--sheet", paramLabel = "NAME", description = "The sheet of a workbook.")
+  @Option(names = "--sheet", paramLabel = "NAME", description = "The sheet of a workbook; all for all that are alike.")
   private String sheet;
 
   @Option(
@@ -233,7 +233,7 @@ public final class ImportCommand implements Callable<Integer> {
     Matcher step = STEP.matcher(pointer);
     String name = String.valueOf(file.getFileName());
     return step.lookingAt() && table.rows().containsKey(step.group())
-        ? name + " row " + table.rows().get(step.group())
+        ? name + " " + table.rows().get(step.group())
         : name + " " + pointer;
   }
 
