@@ -60,7 +60,8 @@ final class Steps {
       if (grid.isEmpty(row)) {
         emptyRows++;
       } else if (grid.hidden().rows().contains(row)) {
-        faults.at(grid.own(row, 0), TableCode.HIDDEN, "a hidden row", "a row that is shown");
+        Cell first = grid.own(row, 0);
+        faults.about("", first, first, TableCode.HIDDEN, "a hidden row", "a row that is shown");
       } else if (isTitle(row)) {
         name = grid.cell(row, 0).text();
       } else {
