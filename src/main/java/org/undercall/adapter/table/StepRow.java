@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.undercall.core.check.LoadWords;
 import org.undercall.text.Shown;
 
 /** Makes a step of one row. */
@@ -178,7 +179,7 @@ final class StepRow {
   /** What a note says of the load is no answer, but stands in the question. */
   private void needs(ObjectNode fastener) {
     Cell cell = row.cell(Column.NEEDS);
-    Optional<String> said = AsWritten.loadIn(row.cell(Column.NOTE).given());
+    Optional<String> said = LoadWords.spokenIn(row.cell(Column.NOTE).given());
     if (cell.isEmpty() && cell.kind() != Cell.Kind.REPORTED && said.isPresent()) {
       Cell place = cell.row() < 0 ? row.cell(Column.NOTE) : cell;
       String expected = "the load condition; the note says " + Shown.quoted(said.get());

@@ -51,7 +51,7 @@ class DiffCommandTest {
     String json = Files.readString(DEMO);
     Path other = folder.resolve("other.json");
     Files.writeString(
-        other, json.replaceFirst("\"torque\" *: *([0-9]+)", "\"torque\": $19").replaceFirst(
+        other, json.replaceFirst("\"drive\" *: *[0-9]+", "\"drive\": 19").replaceFirst(
             "\"revision\" *: *\"", "\"revision\": \"9"));
     assertEquals(3, run("diff", DEMO, other), err::toString);
     assertTrue(out.toString().contains("tightens "), out::toString);
