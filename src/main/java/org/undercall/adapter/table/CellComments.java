@@ -141,8 +141,7 @@ final class CellComments {
         continue;
       }
       Optional<String> answer = answers.find(ASKED, comment.text(), "");
-      if (answer.filter(CellComments::isSettled).isEmpty()
-          && speaksOfTightening(comment.text())) {
+      if (answer.filter(CellComments::isSettled).isEmpty() && speaksOfTightening(comment.text())) {
         String expected = NOTE + " if it is to be read out before the work, - if it does not count";
         faults.comment(ASKED, comment, expected);
         tell(comment, "asked");

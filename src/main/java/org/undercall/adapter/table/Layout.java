@@ -207,8 +207,7 @@ record Layout(
       String text = heading.text().isEmpty() ? "(no heading)" : heading.text();
       String seen = grid.hidden().columns().contains(column) ? ", hidden" : "";
       lines.add(
-          String.format(
-              Locale.ROOT, "  %-3s%-28s %s", Cell.letters(column), text, meaning + seen));
+          String.format(Locale.ROOT, "  %-3s%-28s %s", Cell.letters(column), text, meaning + seen));
     }
     return lines;
   }

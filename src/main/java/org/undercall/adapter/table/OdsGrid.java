@@ -56,8 +56,7 @@ final class OdsGrid {
       parts.each("META-INF/manifest.xml", "encryption-data", any -> encrypted[0] = true);
     }
     if (encrypted[0]) {
-      faults.file(
-          TableCode.NOT_A_WORKBOOK, "a workbook with a password", "one without a password");
+      faults.file(TableCode.NOT_A_WORKBOOK, "a workbook with a password", "one without a password");
     } else if (!parts.names().contains(CONTENT)) {
       throw new ZipException("no " + CONTENT);
     }

@@ -51,9 +51,7 @@ final class OdsSheet {
     String readAs = "sheet " + Shown.quoted(name);
     Grid.Hidden unseen = new Grid.Hidden(hiddenRows, hiddenColumns);
     Grid grid = new Grid(rows, merges, unseen, comments, readAs);
-    return elsewhere
-        ? Optional.empty()
-        : Optional.of(Sheet.of(name, hidden, grid, faults));
+    return elsewhere ? Optional.empty() : Optional.of(Sheet.of(name, hidden, grid, faults));
   }
 
   /** Reads an element; whether it is still open. */

@@ -30,7 +30,8 @@ final class Reading {
   /**
    * The procedure.
    *
-   * @param layouts by the sheet they are on, in their order; the name is blank if it is the only one
+   * @param layouts by the sheet they are on, in their order; the name is blank if it is the only
+   *     one
    * @param leftOut what is left out of the file, for the user
    */
   TorqueTable of(Map<String, Layout> layouts, List<String> leftOut) {

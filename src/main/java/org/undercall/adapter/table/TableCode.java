@@ -5,7 +5,8 @@ import org.undercall.port.Fault;
 /** What can be doubtful in a table. The codes are permanent. */
 public enum TableCode implements Fault.Code {
   NOT_READABLE(
-      "TAB-001", "The file cannot be read, or ends neither in .csv, .tsv or .txt nor in .xlsx or .ods."),
+      "TAB-001",
+      "The file cannot be read, or ends neither in .csv, .tsv or .txt nor in .xlsx or .ods."),
   TOO_LARGE("TAB-002", "The file has more than 2 MB, 20 MB unpacked, 2000 rows or 100 columns."),
   NOT_TEXT(
       "TAB-003", "The text is none of UTF-8, UTF-16 with its mark and Windows-1252, or not CSV."),

@@ -74,7 +74,8 @@ final class XlsxGrid {
   }
 
   /** The library throws what its parser met, declared or not, where a sheet is damaged. */
-  private void addAll(org.dhatim.fastexcel.reader.Sheet sheet) throws IOException, XMLStreamException, Fault {
+  private void addAll(org.dhatim.fastexcel.reader.Sheet sheet)
+      throws IOException, XMLStreamException, Fault {
     try (Stream<Row> all = sheet.openStream()) {
       for (Row row : (Iterable<Row>) all::iterator) {
         add(row);

@@ -66,7 +66,7 @@ final class ZipParts {
   private static int begins(byte[] bytes) {
     int first = 0;
     for (int i = 0; i < 4 && bytes.length >= 4; i++) {
-      first = first << 8 | bytes[i] & 0xFF;
+      first = (first << 8) | (bytes[i] & 0xFF);
     }
     return first;
   }

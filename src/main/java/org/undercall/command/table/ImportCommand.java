@@ -80,7 +80,10 @@ public final class ImportCommand implements Callable<Integer> {
   @Option(names = "--source", paramLabel = "TEXT", description = "Where the values come from.")
   private String source;
 
-  @Option(names = "--sheet", paramLabel = "NAME", description = "The sheet of a workbook; all for all that are alike.")
+  @Option(
+      names = "--sheet",
+      paramLabel = "NAME",
+      description = "The sheet of a workbook; all for all that are alike.")
   private String sheet;
 
   @Option(

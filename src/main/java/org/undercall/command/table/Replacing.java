@@ -48,8 +48,7 @@ final class Replacing {
       out.print(DifferencesText.of(all));
       return all.isEmpty();
     } catch (Fault e) {
-      out.println(
-          target.getFileName() + " as it is cannot be compared: " + e.first());
+      out.println(target.getFileName() + " as it is cannot be compared: " + e.first());
       return false;
     }
   }
@@ -62,8 +61,7 @@ final class Replacing {
    * @return whether it is there now as it should be
    * @throws Fault TAB-029 if it is there and nobody can be asked, TAB-030 if it cannot be written
    */
-  boolean written(String json, BufferedReader keyboard, boolean asked, boolean force)
-      throws Fault {
+  boolean written(String json, BufferedReader keyboard, boolean asked, boolean force) throws Fault {
     if (same) {
       out.println("Nothing to write: " + target + " says the same already.");
     } else if (!Files.isRegularFile(target) || (!force && !asked)) {

@@ -19,7 +19,9 @@ public final class LoadWords {
   /** A condition as words name it. */
   enum Named {
     RIDE_HEIGHT(
-        "ride height" + Part.NONE + "|(?<!un)laden|suspension (?:is )?loaded"
+        "ride height"
+            + Part.NONE
+            + "|(?<!un)laden|suspension (?:is )?loaded"
             + "|(?:design|kerb|curb) height|weight (?:is )?on (?:the |its |all )?wheels"),
     /** On its wheels, so that it does not hang; the height itself is not said. */
     ON_ITS_WHEELS(
@@ -28,7 +30,9 @@ public final class LoadWords {
             + "|(?:vehicle|car|van|it) (?:is |was |has been )?lowered"
             + "|(?<=once |when |until )lowered"),
     FULL_DROOP(
-        "(?:full )?droop" + Part.NONE + "|fully extended|full rebound|hanging free(?:ly)?"
+        "(?:full )?droop"
+            + Part.NONE
+            + "|fully extended|full rebound|hanging free(?:ly)?"
             + "|(?:suspension|wheels?|axle|arms?) (?:is |are )?(?:hang|hangs|hanging|unloaded)"
             + "|(?<=tighten |tighten it |tighten them |tightened )hanging");
 
@@ -74,11 +78,13 @@ public final class LoadWords {
               + "|because|since|why|jack|jacked)\\b|\\?");
 
   private static final Pattern TOGGLES =
-      Pattern.compile("\\b(?:not|never|no|don t|cannot|without|avoid|neither|nor|until|before|unless)\\b");
+      Pattern.compile(
+          "\\b(?:not|never|no|don t|cannot|without|avoid|neither|nor|until|before|unless)\\b");
   private static final Pattern FILLERS =
       Pattern.compile(
           "\\b(?:only|always|at|with|when|while|the|car|van|vehicle|wheels?|suspension|not|never|must"
               + "|be|to|required|is|here|please|load|condition|position|in|normal|this|one|fully)\\b|\\s+");
+
   /** What stands before a condition in which something is done. */
   private static final Pattern DURING =
       Pattern.compile(
@@ -98,7 +104,7 @@ public final class LoadWords {
   static List<Asked> asked(String text) {
     List<Asked> all = new ArrayList<>();
     String plain = text.toLowerCase(Locale.ROOT).replaceAll("[-'’]", " ").replaceAll(" +", " ");
-    for (String part : PARTS.split(plain)) {
+    for (String part : PARTS.split(plain, -1)) {
       inPart(part).ifPresent(all::add);
     }
     return all;

@@ -34,8 +34,7 @@ public final class Differences {
     Differences differences = new Differences(older, newer);
     differences.steps();
     differences.tools();
-    differences.compare(
-        "", PROCEDURE, ProcedureFacts.whole(older), ProcedureFacts.whole(newer));
+    differences.compare("", PROCEDURE, ProcedureFacts.whole(older), ProcedureFacts.whole(newer));
     return differences.all.stream().sorted(Comparator.comparing(Difference::weight)).toList();
   }
 
@@ -51,8 +50,7 @@ public final class Differences {
     }
     for (Placed fresh : pairs.added()) {
       all.add(
-          new Difference(
-              weight(fresh), fresh.id(), where(fresh), "added", "", "", what(fresh)));
+          new Difference(weight(fresh), fresh.id(), where(fresh), "added", "", "", what(fresh)));
     }
     phases(pairs);
     moves(pairs, after);
@@ -153,10 +151,7 @@ public final class Differences {
   }
 
   private static String in(WorkPhase phase) {
-    return "phase "
-        + phase.name()
-        + ", each "
-        + phase.each().name().toLowerCase(Locale.ROOT);
+    return "phase " + phase.name() + ", each " + phase.each().name().toLowerCase(Locale.ROOT);
   }
 
   private void tools() {
@@ -166,8 +161,7 @@ public final class Differences {
       was.ifPresent(
           old -> {
             before.remove(old);
-            compare(
-                "", "wrench " + tool.id(), ProcedureFacts.tool(old), ProcedureFacts.tool(tool));
+            compare("", "wrench " + tool.id(), ProcedureFacts.tool(old), ProcedureFacts.tool(tool));
           });
     }
   }

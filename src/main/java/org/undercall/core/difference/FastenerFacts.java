@@ -33,9 +33,7 @@ final class FastenerFacts {
         .put(Weight.TIGHTENS, "load condition", fastener.needs())
         .put(Weight.TIGHTENS, "count", String.valueOf(fastener.set().count()))
         .put(
-            Weight.TIGHTENS,
-            "order",
-            fastener.set().order().stream().map(String::valueOf).toList())
+            Weight.TIGHTENS, "order", fastener.set().order().stream().map(String::valueOf).toList())
         .put(Weight.TIGHTENS, "thread", fastener.thread())
         .put(Weight.TIGHTENS, "socket", drive(fastener))
         .put(Weight.TEXT, "name", fastener.name());
@@ -47,9 +45,7 @@ final class FastenerFacts {
   /** The size as it is stamped, and exactly where two sizes would be shown alike. */
   private static String drive(Fastener fastener) {
     String shown = DriveSize.shown(fastener.drive());
-    return shown.endsWith(" in")
-        ? shown + " = " + Facts.number(fastener.drive()) + " mm"
-        : shown;
+    return shown.endsWith(" in") ? shown + " = " + Facts.number(fastener.drive()) + " mm" : shown;
   }
 
   private static void part(Facts facts, Fastener.Part part) {
@@ -81,8 +77,7 @@ final class FastenerFacts {
         .put(Weight.WORK, "arm", joint.arm())
         .put(Weight.WORK, "reason of the load condition", joint.reason())
         .put(Weight.WORK, "tapped into", joint.tapped().map(t -> Kebab.of(t.material())))
-        .amount(
-            Weight.WORK, "engagement", joint.tapped().flatMap(t -> t.engagement()), " mm");
+        .amount(Weight.WORK, "engagement", joint.tapped().flatMap(t -> t.engagement()), " mm");
     clamped(facts, joint.sizes().clamped());
     seat(facts, joint.sizes().seat());
     facts
@@ -140,14 +135,12 @@ final class FastenerFacts {
       Torque target = torque.target();
       BigDecimal half = torque.plusMinus();
       facts
-          .moment(
-              Weight.TIGHTENS, of + "least", target.amount().subtract(half), target.unit())
+          .moment(Weight.TIGHTENS, of + "least", target.amount().subtract(half), target.unit())
           .moment(Weight.TIGHTENS, of + "most", target.amount().add(half), target.unit());
     } else {
       facts
           .torque(Weight.TIGHTENS, of + "torque", torque.target())
-          .moment(
-              Weight.TIGHTENS, of + "tolerance", torque.plusMinus(), torque.target().unit());
+          .moment(Weight.TIGHTENS, of + "tolerance", torque.plusMinus(), torque.target().unit());
     }
     facts.put(Weight.TIGHTENS, of + "form", torque.form());
     Optional<Dialled> dialled = torque.dialled();

@@ -12,8 +12,8 @@ import java.util.stream.Collectors;
 import org.undercall.core.procedure.Step;
 
 /**
- * Which step of the newer procedure is which of the older: by kind and id, else by kind and name, else
- * of a fastener by all its values, where both have one such step. What has no counterpart was
+ * Which step of the newer procedure is which of the older: by kind and id, else by kind and name,
+ * else of a fastener by all its values, where both have one such step. What has no counterpart was
  * removed or added.
  *
  * @param pairs in the order of the newer one

@@ -58,9 +58,7 @@ final class StepFacts {
 
   private static void other(Facts facts, Step step) {
     if (step instanceof Step.Do work) {
-      facts
-          .put(Weight.WORK, "check", work.check())
-          .put(Weight.WORK, "wheels", work.wheels());
+      facts.put(Weight.WORK, "check", work.check()).put(Weight.WORK, "wheels", work.wheels());
     } else if (step instanceof Step.Measure measure) {
       facts
           .put(Weight.WORK, "unit", measure.unit().symbol())

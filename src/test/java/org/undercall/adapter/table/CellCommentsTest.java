@@ -36,9 +36,7 @@ class CellCommentsTest {
     return Ods.book(
         folder,
         Ods.table(
-            "T",
-            Ods.headings(),
-            Ods.row(Ods.usual(column, Ods.commented(shown, paragraphs)))));
+            "T", Ods.headings(), Ods.row(Ods.usual(column, Ods.commented(shown, paragraphs)))));
   }
 
   private static JsonNode step(TorqueTable table) throws IOException {
@@ -60,9 +58,7 @@ class CellCommentsTest {
         "[\"Mind the hose\",\"Reach it through the hatch\"]",
         step(table).at("/cautions").toString());
     assertTrue(
-        table
-            .preview()
-            .contains("  comment at K2 \"Reach it through the hatch\" -> read out"),
+        table.preview().contains("  comment at K2 \"Reach it through the hatch\" -> read out"),
         () -> table.preview().toString());
   }
 
@@ -137,8 +133,7 @@ class CellCommentsTest {
                 Ods.headings(),
                 Ods.row(Ods.usual("Torque", down)),
                 Ods.row(
-                    Ods.usual(
-                        "Fastener", "Arm bolt", "Torque", "<table:covered-table-cell/>"))));
+                    Ods.usual("Fastener", "Arm bolt", "Torque", "<table:covered-table-cell/>"))));
     Question question = read(file, Answers.NONE).questions().get(0);
     assertEquals(2, question.rows().size());
     TorqueTable table = read(file, answered(question, "80 Nm"));
@@ -165,9 +160,7 @@ class CellCommentsTest {
     assertEquals(2, open.questions().size());
     Answers answers =
         answered(open.questions().get(0), "note")
-            .with(
-                new Answers.Answer(
-                    "comment", open.questions().get(1).read(), List.of(), "-"));
+            .with(new Answers.Answer("comment", open.questions().get(1).read(), List.of(), "-"));
     TorqueTable table = read(file, answers);
     assertEquals(List.of(), table.faults());
     assertTrue(table.json().contains("all new since May"), table::json);
@@ -177,8 +170,12 @@ class CellCommentsTest {
   @Test
   @DisplayName("of nothing but blanks, or its author's name, is none")
   void empty() throws IOException, Fault {
-    assertTrue(step(read(commented("Torque", "52 Nm", " "), Answers.NONE)).at("/cautions").isMissingNode());
-    assertTrue(step(read(commented("Torque", "52 Nm"), Answers.NONE)).at("/cautions").isMissingNode());
+    assertTrue(
+        step(read(commented("Torque", "52 Nm", " "), Answers.NONE))
+            .at("/cautions")
+            .isMissingNode());
+    assertTrue(
+        step(read(commented("Torque", "52 Nm"), Answers.NONE)).at("/cautions").isMissingNode());
   }
 
   @Test

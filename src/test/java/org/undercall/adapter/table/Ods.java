@@ -26,8 +26,7 @@ final class Ods {
           + "<style:style style:name=\"ta2\" style:family=\"table\"><style:table-properties"
           + " table:display=\"false\"/></style:style></office:automatic-styles><office:body>"
           + "<office:spreadsheet>";
-  private static final String END =
-      "</office:spreadsheet></office:body></office:document-content>";
+  private static final String END = "</office:spreadsheet></office:body></office:document-content>";
 
   private Ods() {}
 

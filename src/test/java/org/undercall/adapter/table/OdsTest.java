@@ -137,7 +137,8 @@ class OdsTest {
                 title,
                 Ods.row(Ods.usual("Fastener", "Arm bolt LH", "Torque", down)),
                 Ods.row(
-                    Ods.usual("Fastener", "Arm bolt RH", "Torque", "<table:covered-table-cell/>"))));
+                    Ods.usual(
+                        "Fastener", "Arm bolt RH", "Torque", "<table:covered-table-cell/>"))));
     assertEquals(
         "52", step(table).at("/fastener/variants/0/stages/0/torque").asText(), table::json);
     assertTrue(table.json().contains("\"Rear axle\""));
@@ -196,8 +197,7 @@ class OdsTest {
     String columns =
         "<table:table-column table:number-columns-repeated=\"4\"/>"
             + "<table:table-column table:visibility=\"collapse\"/>";
-    TorqueTable table =
-        read(Ods.table("Torques", columns, Ods.headings(), Ods.row(Ods.usual())));
+    TorqueTable table = read(Ods.table("Torques", columns, Ods.headings(), Ods.row(Ods.usual())));
     assertEquals(List.of("TAB-026 t.ods E1"), doubts(table));
     assertTrue(table.preview().toString().contains("tolerance, hidden"));
   }
@@ -210,8 +210,7 @@ class OdsTest {
             + " table:name=\"x\">"
             + Ods.row(Sheets.HEADINGS)
             + "</table:table></table:previous></table:cell-content-change></table:tracked-changes>";
-    String other =
-        Ods.table("'file:///old.ods'#Torques", "<table:table-source/>", Ods.headings());
+    String other = Ods.table("'file:///old.ods'#Torques", "<table:table-source/>", Ods.headings());
     String shapes = "<table:shapes><text:p>use 80</text:p></table:shapes>";
     TorqueTable table =
         read(changes, other, Ods.table("T", shapes, Ods.headings(), Ods.row(Ods.usual())));
@@ -253,7 +252,9 @@ class OdsTest {
     ByteArrayOutputStream text = new ByteArrayOutputStream();
     try (ZipOutputStream zip = new ZipOutputStream(text)) {
       zip.putNextEntry(new ZipEntry("mimetype"));
-      zip.write("application/vnd.oasis.opendocument.text".getBytes(java.nio.charset.StandardCharsets.US_ASCII));
+      zip.write(
+          "application/vnd.oasis.opendocument.text"
+              .getBytes(java.nio.charset.StandardCharsets.US_ASCII));
     }
     assertTrue(refused(text.toByteArray()).contains("a document of another kind"));
     assertTrue(refused(new byte[0]).startsWith("TAB-004"));
@@ -272,8 +273,7 @@ class OdsTest {
     String many =
         Ods.table(
             "T",
-            Ods.rowWith(
-                "table:number-rows-repeated=\"1048576\"", Ods.usual("Torque", "52 Nm")));
+            Ods.rowWith("table:number-rows-repeated=\"1048576\"", Ods.usual("Torque", "52 Nm")));
     assertTrue(refused(Files.readAllBytes(Ods.book(folder, many))).startsWith("TAB-002"));
     String wide =
         "<table:table-cell table:number-columns-repeated=\"16384\" office:value-type=\"string\">"
@@ -291,9 +291,9 @@ class OdsTest {
     assertTrue(refused(Ods.bytes(entities, "")).startsWith("TAB-004"));
     assertTrue(refused(Ods.bytes("<a>".repeat(300_000), "")).startsWith("TAB-004"));
     String deep = "<text:list>".repeat(100_000);
-    String nested = Ods.table("T", Ods.row(List.of("<table:table-cell><office:annotation>" + deep)));
-    assertTrue(
-        refused(Files.readAllBytes(Ods.book(folder, nested))).startsWith("TAB-004"));
+    String nested =
+        Ods.table("T", Ods.row(List.of("<table:table-cell><office:annotation>" + deep)));
+    assertTrue(refused(Files.readAllBytes(Ods.book(folder, nested))).startsWith("TAB-004"));
   }
 
   @Test
@@ -316,7 +316,8 @@ class OdsTest {
       int from = random.nextInt(content.length());
       int to = Math.min(content.length(), from + random.nextInt(40));
       String cut = content.substring(0, from) + content.substring(to);
-      String put = content.substring(0, from) + "1e9-x".substring(random.nextInt(5)) + content.substring(to);
+      String put =
+          content.substring(0, from) + "1e9-x".substring(random.nextInt(5)) + content.substring(to);
       readOrRefused(Ods.bytes(random.nextBoolean() ? cut : put, ""));
     }
   }

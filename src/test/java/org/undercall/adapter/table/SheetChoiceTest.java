@@ -26,8 +26,7 @@ class SheetChoiceTest {
 
   private static TorqueTable.Wishes wishes(String sheet, Answers answers) {
     TorqueTable.Wishes usual = Sheets.wishes();
-    return new TorqueTable.Wishes(
-        usual.set(), usual.map(), Optional.ofNullable(sheet), answers);
+    return new TorqueTable.Wishes(usual.set(), usual.map(), Optional.ofNullable(sheet), answers);
   }
 
   private static String torques(String name, String fastener, String torque) {
@@ -63,9 +62,7 @@ class SheetChoiceTest {
     TorqueTable table = TorqueTable.read(old(), wishes(null, answers));
     assertEquals("52", torque(table));
     assertTrue(
-        table
-            .preview()
-            .contains("The sheet \"2019\" is left out: 1 row below a heading."),
+        table.preview().contains("The sheet \"2019\" is left out: 1 row below a heading."),
         () -> table.preview().toString());
     Path more =
         Ods.book(
@@ -124,8 +121,7 @@ class SheetChoiceTest {
   void notes() throws IOException, Fault {
     String notes =
         Ods.table("Notes", Ods.row(List.of("Ask the boss")), Ods.row(List.of("and the desk")));
-    String hidden =
-        Ods.hidden("Old", Ods.headings(), Ods.row(Ods.usual()), Ods.row(Ods.usual()));
+    String hidden = Ods.hidden("Old", Ods.headings(), Ods.row(Ods.usual()), Ods.row(Ods.usual()));
     Path file = Ods.book(folder, notes, hidden, torques("Now", "Link bolt", "52 Nm"));
     TorqueTable table = TorqueTable.read(file, wishes(null, Answers.NONE));
     assertEquals("52", torque(table));

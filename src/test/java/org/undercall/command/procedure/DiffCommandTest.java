@@ -51,8 +51,9 @@ class DiffCommandTest {
     String json = Files.readString(DEMO);
     Path other = folder.resolve("other.json");
     Files.writeString(
-        other, json.replaceFirst("\"drive\" *: *[0-9]+", "\"drive\": 19").replaceFirst(
-            "\"revision\" *: *\"", "\"revision\": \"9"));
+        other,
+        json.replaceFirst("\"drive\" *: *[0-9]+", "\"drive\": 19")
+            .replaceFirst("\"revision\" *: *\"", "\"revision\": \"9"));
     assertEquals(3, run("diff", DEMO, other), err::toString);
     assertTrue(out.toString().contains("tightens "), out::toString);
     assertTrue(out.toString().indexOf("tightens ") < out.toString().indexOf("text "));

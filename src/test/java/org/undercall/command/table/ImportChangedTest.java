@@ -115,8 +115,7 @@ class ImportChangedTest {
   @Test
   @DisplayName("without one of its fasteners says so first")
   void gone() throws IOException {
-    Files.writeString(
-        list, LIST.replace("70 Nm", "80 Nm").replaceFirst("(?m)^Link bolt.*\\R", ""));
+    Files.writeString(list, LIST.replace("70 Nm", "80 Nm").replaceFirst("(?m)^Link bolt.*\\R", ""));
     assertEquals(1, run("no\n", "--ask"));
     String told = out.toString();
     int gone = told.indexOf("Fasteners that out.json has and the table not: 1");
@@ -138,7 +137,9 @@ class ImportChangedTest {
   @DisplayName("in words alone, as a heading or the order of its columns, changes nothing")
   void same() throws IOException {
     Files.writeString(
-        list, LIST.replace("Torque;Tolerance", "Tightening torque;Tolerance").replace(";70 Nm", ";70,0 N·m"));
+        list,
+        LIST.replace("Torque;Tolerance", "Tightening torque;Tolerance")
+            .replace(";70 Nm", ";70,0 N·m"));
     assertEquals(0, run("", "--no-ask"), err::toString);
     assertTrue(out.toString().contains("says the same already"), out::toString);
     assertFalse(Files.exists(folder.resolve("out.json.old")));

@@ -99,8 +99,7 @@ class LoadWordsTest {
         found(car(title)).stream().filter(f -> f.startsWith("CHK-069")).toList());
     String again = fasten("two", "arm bolt", "'needs': 'ride-height'");
     assertEquals(
-        List.of(),
-        found(car(title, again)).stream().filter(f -> f.startsWith("CHK-069")).toList());
+        List.of(), found(car(title, again)).stream().filter(f -> f.startsWith("CHK-069")).toList());
   }
 
   @ParameterizedTest
