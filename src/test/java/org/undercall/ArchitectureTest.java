@@ -133,6 +133,7 @@ class ArchitectureTest {
       "event, term",
       "fastening, term procedure",
       "check, term procedure fastening",
+      "difference, term procedure",
       "reply, term procedure",
       "decision, term procedure intent event fastening check reply",
       "review, term procedure event decision fastening",

@@ -18,6 +18,7 @@ import org.undercall.command.fleet.SessionsCommand;
 import org.undercall.command.option.UseCode;
 import org.undercall.command.option.UserFolders;
 import org.undercall.command.procedure.CheckCommand;
+import org.undercall.command.procedure.DiffCommand;
 import org.undercall.command.procedure.ShowCommand;
 import org.undercall.command.proof.KeyCommand;
 import org.undercall.command.proof.SignCommand;
@@ -69,6 +70,7 @@ import picocli.CommandLine.Spec;
       ReportCommand.class,
       CheckCommand.class,
       ShowCommand.class,
+      DiffCommand.class,
       NewCommand.class,
       ImportCommand.class,
       ExportCommand.class,

@@ -186,18 +186,7 @@ final class AsWritten {
       Pattern.compile("(?i)(?<=m|lb|lbs|lbf|ft|in|°) ?(?:[ /]) ?(?=[0-9.,]+ ?(?:± ?[0-9.,]+ ?)?°)");
   private static final Pattern PAD = Pattern.compile("^[+; ]+|[+;, ]+$");
 
-  private static final Pattern LOAD =
-      Pattern.compile(
-          "(?i)(?:at |when |with )?(?:normal )?(?:ride height|(?<!un)laden|(?:the )?(?:wheels?|vehicle|car)"
-              + " (?:standing )?on (?:the |its )?(?:ground|wheels)|full droop|fully extended"
-              + "|suspension (?:loaded|hanging))");
-
   private AsWritten() {}
-
-  /** The words of a note that speak of the load, if there are any: not what they mean. */
-  static Optional<String> loadIn(String note) {
-    return LOAD.matcher(note).results().map(MatchResult::group).findFirst();
-  }
 
   /** The word of the format that a cell means; empty if it is none that is known here. */
   static Optional<String> word(Column column, String text) {

@@ -10,7 +10,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -82,7 +81,7 @@ final class CsvGrid {
           faults.file(
               TableCode.TOO_LARGE,
               rows.size() + 1 + " rows, " + line.size() + " columns",
-              "at most " + Grid.MOST_ROWS + " rows and " + Grid.MOST_COLUMNS + " columns");
+              "at most " + Grid.MOST);
           return Optional.empty();
         }
         List<Cell> row = new ArrayList<>();
@@ -97,6 +96,6 @@ final class CsvGrid {
     }
     String name = delimiter == '\t' ? "tab" : "\"" + delimiter + "\"";
     String readAs = decoded.charset() + ", columns divided by " + name;
-    return Optional.of(new Grid(rows, List.of(), Set.of(), readAs));
+    return Optional.of(new Grid(rows, List.of(), Grid.Hidden.NONE, List.of(), readAs));
   }
 }

@@ -59,7 +59,7 @@ record Layout(
    *
    * @param least how many they name at least; what the others mean is asked
    */
-  private static List<Layout> best(List<Grid> grids, Map<String, String> mapped, int least) {
+  static List<Layout> best(List<Grid> grids, Map<String, String> mapped, int least) {
     List<Layout> best = new ArrayList<>();
     for (Grid grid : grids) {
       for (int data = 1; data <= Math.min(MOST_ROWS_ABOVE, grid.rows().size()); data++) {
@@ -205,7 +205,9 @@ record Layout(
       String unit = heading.unit().isEmpty() ? "" : ", in " + heading.unit();
       String meaning = meanings.get(column).map(m -> "-> " + m.label() + unit).orElse("not taken");
       String text = heading.text().isEmpty() ? "(no heading)" : heading.text();
-      lines.add(String.format(Locale.ROOT, "  %-3s%-28s %s", Cell.letters(column), text, meaning));
+      String seen = grid.hidden().columns().contains(column) ? ", hidden" : "";
+      lines.add(
+          String.format(Locale.ROOT, "  %-3s%-28s %s", Cell.letters(column), text, meaning + seen));
     }
     return lines;
   }

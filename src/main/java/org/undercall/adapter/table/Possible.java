@@ -39,6 +39,9 @@ final class Possible {
     if (asked.equals(Layout.ASKED)) {
       return COLUMNS;
     }
+    if (asked.startsWith(CellComments.ASKED)) {
+      return List.of(CellComments.NOTE, "-");
+    }
     Column column = Column.of(asked).orElse(null);
     if (column == null) {
       return List.of();

@@ -21,31 +21,44 @@ final class RowCells {
   private final int row;
   private final Map<Column, String> given;
   private final Answers answers;
+  private final CellComments comments;
   private final String name;
   private final TableFaults faults;
   private final Amounts amounts;
   private final Set<Column> used = EnumSet.noneOf(Column.class);
 
   /**
+   * What the cells of a row are read with.
+   *
+   * @param given values for what has no column
+   */
+  record Beside(
+      Layout layout,
+      Map<Column, String> given,
+      Answers answers,
+      CellComments comments,
+      TableFaults faults) {}
+
+  /**
    * The cells of a row.
    *
    * @param name what names the row in questions and their answers
    */
-  RowCells(
-      Layout layout,
-      int row,
-      Map<Column, String> given,
-      Answers answers,
-      String name,
-      TableFaults faults) {
-    this.layout = layout;
+  RowCells(Beside beside, int row, String name) {
+    this.layout = beside.layout();
     this.row = row;
-    this.given = given;
-    this.answers = answers;
+    this.given = beside.given();
+    this.answers = beside.answers();
+    this.comments = beside.comments();
     this.name = name;
-    this.faults = faults;
+    this.faults = beside.faults();
     this.amounts = new Amounts(faults);
     faults.inRow(name);
+  }
+
+  /** What is read out of the comments on the row. */
+  List<String> comments() {
+    return comments.of(row, name);
   }
 
   String name() {
@@ -64,7 +77,7 @@ final class RowCells {
     if (column < 0) {
       return answered(meaning, Cell.option(meaning.label(), given.getOrDefault(meaning, "")));
     }
-    Cell cell = answered(meaning, layout.grid().cell(row, column));
+    Cell cell = answered(meaning, comments.cell(row, meaning, name));
     TableCode code =
         switch (cell.kind()) {
           case DATE -> TableCode.DATE;
@@ -218,7 +231,7 @@ final class RowCells {
     for (Column meaning : Column.values()) {
       int column = layout.column(meaning);
       if (column >= 0 && !used.contains(meaning)) {
-        Cell cell = layout.grid().cell(row, column);
+        Cell cell = comments.cell(row, meaning, name);
         if (!cell.isEmpty()) {
           String expected = "an empty cell in a step of the kind " + kind;
           faults.at(cell, TableCode.OUT_OF_PLACE, cell.shown(), expected);

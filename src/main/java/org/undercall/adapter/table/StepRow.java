@@ -4,9 +4,11 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.text.Normalizer;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.undercall.core.check.LoadWords;
 import org.undercall.text.Shown;
 
 /** Makes a step of one row. */
@@ -38,11 +40,7 @@ final class StepRow {
     row.word(step, "kind", Column.KIND, KINDS, false);
     title(step);
     row.text(step, "brief", Column.BRIEF, false);
-    Cell note = row.cell(Column.NOTE);
-    if (!note.isEmpty()) {
-      ArrayNode cautions = step.putArray("cautions");
-      List.of(note.given().split(" ?\\| ?", -1)).forEach(cautions::add);
-    }
+    cautions(step);
     row.text(step, "why", Column.WHY, false);
     row.truth(step, "changesLoad", Column.CHANGES_LOAD, false);
     list(step, "after", Column.AFTER);
@@ -67,6 +65,19 @@ final class StepRow {
     row.cell(Column.SOURCE);
     row.requireNothingElse(kind);
     return step;
+  }
+
+  /** The note of the row, and what is read out of comments on it. */
+  private void cautions(ObjectNode step) {
+    List<String> cautions = new ArrayList<>();
+    Cell note = row.cell(Column.NOTE);
+    if (!note.isEmpty()) {
+      cautions.addAll(List.of(note.given().split(" ?\\| ?", -1)));
+    }
+    cautions.addAll(row.comments());
+    if (!cautions.isEmpty()) {
+      cautions.forEach(step.putArray("cautions")::add);
+    }
   }
 
   private static final List<String> CORNERS =
@@ -168,7 +179,7 @@ final class StepRow {
   /** What a note says of the load is no answer, but stands in the question. */
   private void needs(ObjectNode fastener) {
     Cell cell = row.cell(Column.NEEDS);
-    Optional<String> said = AsWritten.loadIn(row.cell(Column.NOTE).given());
+    Optional<String> said = LoadWords.spokenIn(row.cell(Column.NOTE).given());
     if (cell.isEmpty() && cell.kind() != Cell.Kind.REPORTED && said.isPresent()) {
       Cell place = cell.row() < 0 ? row.cell(Column.NOTE) : cell;
       String expected = "the load condition; the note says " + Shown.quoted(said.get());

@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -20,44 +21,78 @@ import java.util.stream.Stream;
 final class Steps {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
-  private final Layout layout;
   private final Map<Column, String> given;
   private final Answers answers;
   private final TableFaults faults;
-  private final OneSided oneSided;
   private final Map<String, Integer> named = new HashMap<>();
   private final ArrayNode phases = NODES.arrayNode();
   private final List<ObjectNode> steps = new ArrayList<>();
-  private final Map<String, Integer> rows = new HashMap<>();
+  private final Map<String, String> rows = new HashMap<>();
   private final Set<String> sources = new LinkedHashSet<>();
+  private Layout layout;
+  private OneSided oneSided;
+  private String sheet = "";
   private String name = "";
   private int lastNumber;
   private int emptyRows;
 
-  Steps(Layout layout, Map<Column, String> given, Answers answers, TableFaults faults) {
-    this.layout = layout;
+  Steps(Map<Column, String> given, Answers answers, TableFaults faults) {
     this.given = given;
     this.answers = answers;
     this.faults = faults;
-    this.oneSided = new OneSided(faults);
   }
 
-  /** Reads every row after the heading. */
-  void read() {
+  /**
+   * Reads every row after the heading.
+   *
+   * @param sheetRead the sheet, if several are read; a phase without a name has its name then
+   */
+  void read(Layout table, CellComments comments, String sheetRead) {
+    layout = table;
+    sheet = sheetRead;
+    name = sheetRead;
+    lastNumber = 0;
+    oneSided = new OneSided(faults);
+    RowCells.Beside beside = new RowCells.Beside(layout, given, answers, comments, faults);
     Grid grid = layout.grid();
+    requireShown(grid);
     for (int row = layout.data(); row < grid.rows().size(); row++) {
       if (grid.isEmpty(row)) {
         emptyRows++;
-      } else if (grid.hidden().contains(row)) {
-        faults.at(grid.own(row, 0), TableCode.HIDDEN, "a hidden row", "a row that is shown");
+      } else if (grid.hidden().rows().contains(row)) {
+        Cell first = grid.own(row, 0);
+        faults.about("", first, first, TableCode.HIDDEN, "a hidden row", "a row that is shown");
       } else if (isTitle(row)) {
         name = grid.cell(row, 0).text();
       } else {
-        add(new RowCells(layout, row, given, answers, name(row), faults));
+        add(new RowCells(beside, row, name(row)));
       }
     }
     oneSided.requirePairs();
     faults.inRow("");
+  }
+
+  /** A column that is taken and not shown is a fault: whoever gave the table may not know of it. */
+  private void requireShown(Grid grid) {
+    for (int column : new TreeSet<>(grid.hidden().columns())) {
+      boolean taken =
+          column < layout.meanings().size() && layout.meanings().get(column).isPresent();
+      boolean told =
+          taken
+              && grid.rows().stream()
+                  .skip(layout.data())
+                  .anyMatch(row -> column < row.size() && !row.get(column).isEmpty());
+      if (told) {
+        String expected =
+            "a column that is shown, or --map " + Cell.letters(column) + "=- to leave it out";
+        Cell heading = grid.own(layout.top(), column);
+        faults.at(heading, TableCode.HIDDEN, "a hidden column that is taken", expected);
+      }
+    }
+  }
+
+  /** The end of the table: gives every step its name. */
+  void end() {
     if (steps.isEmpty()) {
       faults.file(TableCode.EMPTY_CELL, "no row below the heading", "a row for each fastener");
     }
@@ -123,7 +158,8 @@ final class Steps {
     } else {
       list.add(step);
       steps.add(step);
-      rows.put("/phases/" + (phases.size() - 1) + "/steps/" + (list.size() - 1), row.number());
+      String of = sheet.isEmpty() ? "row " : sheet + " row ";
+      rows.put("/phases/" + (phases.size() - 1) + "/steps/" + (list.size() - 1), of + row.number());
     }
   }
 
@@ -235,8 +271,8 @@ final class Steps {
     return sources;
   }
 
-  /** The row, from 1, that a step came from, by the JSON pointer to the step. */
-  Map<String, Integer> rows() {
+  /** The row that a step came from, as the user knows it, by the JSON pointer to the step. */
+  Map<String, String> rows() {
     return rows;
   }
 

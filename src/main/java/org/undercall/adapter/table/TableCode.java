@@ -5,11 +5,12 @@ import org.undercall.port.Fault;
 /** What can be doubtful in a table. The codes are permanent. */
 public enum TableCode implements Fault.Code {
   NOT_READABLE(
-      "TAB-001", "The file cannot be read, or ends neither in .csv, .tsv or .txt nor in .xlsx."),
+      "TAB-001",
+      "The file cannot be read, or ends neither in .csv, .tsv or .txt nor in .xlsx or .ods."),
   TOO_LARGE("TAB-002", "The file has more than 2 MB, 20 MB unpacked, 2000 rows or 100 columns."),
   NOT_TEXT(
       "TAB-003", "The text is none of UTF-8, UTF-16 with its mark and Windows-1252, or not CSV."),
-  NOT_A_WORKBOOK("TAB-004", "The workbook is damaged or of another kind."),
+  NOT_A_WORKBOOK("TAB-004", "The workbook is damaged, kept by a password or of another kind."),
   WHICH_SHEET("TAB-005", "The workbook has several sheets, or not the one that is named."),
   NO_HEADING(
       "TAB-006", "No row, or more than one way of reading it, names at least three columns."),
@@ -33,13 +34,14 @@ public enum TableCode implements Fault.Code {
   STATED_TWICE("TAB-023", "Something is stated twice."),
   ALIKE("TAB-024", "Rows of one fastener differ in more than class and stages, or not at all."),
   STEP_NUMBERS("TAB-025", "Numbers of steps do not rise."),
-  HIDDEN("TAB-026", "A hidden row holds values."),
+  HIDDEN("TAB-026", "A hidden row or column holds values."),
   OUT_OF_PLACE("TAB-027", "A cell holds something that this kind of step does not have."),
   HEAD("TAB-028", "A line above the table, or a --set or --map, cannot be taken."),
   EXISTS("TAB-029", "The file to be written is there already."),
   CANNOT_WRITE("TAB-030", "The file cannot be written."),
   NOT_ONE_EACH("TAB-031", "Entries beside the stages are not one for each stage they are about."),
-  ANSWERS("TAB-032", "A file of answers is none, or an answer to empty cells names no row.");
+  ANSWERS("TAB-032", "A file of answers is none, or an answer to empty cells names no row."),
+  COMMENT("TAB-033", "A comment on a cell says something that may change how it is tightened.");
 
   private final String id;
   private final String meaning;

@@ -19,6 +19,7 @@ final class TableFaults {
   private final List<Fault.Finding> all = new ArrayList<>();
   private final List<Doubt> doubts = new ArrayList<>();
   private Optional<Layout> layout = Optional.empty();
+  private String sheet = "";
   private String row = "";
 
   /**
@@ -35,6 +36,11 @@ final class TableFaults {
     this.file = file;
   }
 
+  /** A collection for a sheet of the same file, of which it is not known yet whether it is read. */
+  TableFaults ofSheet() {
+    return new TableFaults(file);
+  }
+
   void at(Cell cell, TableCode code, String found, String expected) {
     if (cell.kind() == Cell.Kind.REPORTED) {
       return;
@@ -44,7 +50,7 @@ final class TableFaults {
 
   /** A fault at one cell that an answer about another settles. */
   void about(String asked, Cell read, Cell cell, TableCode code, String found, String expected) {
-    String place = cell.row() < 0 ? cell.text() : file + " " + cell.address();
+    String place = cell.row() < 0 ? cell.text() : file + " " + sheet + cell.address();
     doubt(asked, read.row() < 0 ? "" : read.text(), code, place, found, expected);
   }
 
@@ -82,9 +88,26 @@ final class TableFaults {
         .orElse("");
   }
 
-  /** The heading that the cells from now on stand under. */
-  void under(Layout known) {
+  /**
+   * The heading that the cells from now on stand under.
+   *
+   * @param sheetRead the sheet that they are on, if several are read; else blank
+   */
+  void under(Layout known, String sheetRead) {
     layout = Optional.of(known);
+    sheet = sheetRead.isEmpty() ? "" : sheetRead + " ";
+  }
+
+  /** A comment on a cell says something that only a person can settle. */
+  void comment(String asked, Grid.Comment comment, String expected) {
+    String place = file + " " + sheet + comment.address();
+    String found = "the comment " + Shown.quoted(comment.text());
+    doubt(asked, comment.text(), TableCode.COMMENT, place, found, expected);
+  }
+
+  /** Several sheets can be meant. */
+  void sheets(String names, String expected) {
+    doubt(SheetChoice.ASKED, names, TableCode.WHICH_SHEET, file, names, expected);
   }
 
   /** The row that is read from now on, by what names it; blank for the table as a whole. */

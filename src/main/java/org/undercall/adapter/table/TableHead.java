@@ -49,14 +49,19 @@ final class TableHead {
   private final ObjectNode root = NODES.objectNode();
   private final List<String> notTaken = new ArrayList<>();
   private final Set<String> taken = new HashSet<>();
+  private final Set<List<String>> before = new HashSet<>();
 
   TableHead(TableFaults faults) {
     this.faults = faults;
     this.amounts = new Amounts(faults);
   }
 
-  /** Takes the lines above the heading that begin with a known word. */
+  /**
+   * Takes the lines above the heading that begin with a known word. What stands above the table of
+   * a sheet before in the same words is taken once.
+   */
   void above(Layout layout) {
+    Set<List<String>> here = new HashSet<>();
     for (int row = 0; row < layout.top(); row++) {
       List<Cell> cells =
           layout.grid().rows().get(row).stream().filter(cell -> !cell.isEmpty()).toList();
@@ -64,12 +69,18 @@ final class TableHead {
         continue;
       }
       String word = cells.get(0).text().toLowerCase(Locale.ROOT).replaceAll(" ?:$", "");
+      List<String> line = cells.stream().map(Cell::text).toList();
+      here.add(line);
+      if (before.contains(line)) {
+        continue;
+      }
       if (WORDS.contains(word) && cells.size() > 1) {
         take(word, cells.subList(1, cells.size()));
       } else {
         notTaken.add(cells.get(0).address() + " " + Shown.quoted(cells.get(0).text()));
       }
     }
+    before.addAll(here);
   }
 
   /** Takes a value that was given as an option. */

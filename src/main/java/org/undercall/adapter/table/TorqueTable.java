@@ -1,28 +1,22 @@
 package org.undercall.adapter.table;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.undercall.port.Fault;
-import org.undercall.text.Shown;
 
 /**
  * A procedure made of a table of torques.
  *
- * @param json the text of the procedure file
+ * @param json the text of the procedure file; blank if it is not known yet which sheet is read
  * @param preview what was taken as what, for the user
  * @param rows the row from 1 that each step came from, by the JSON pointer to the step
  * @param faults every doubtful cell; none if the text can be used
@@ -32,15 +26,12 @@ import org.undercall.text.Shown;
 public record TorqueTable(
     String json,
     List<String> preview,
-    Map<String, Integer> rows,
+    Map<String, String> rows,
     List<Fault.Finding> faults,
     List<Question> questions,
     int cells) {
   /** The largest file read, in bytes. */
   static final int MOST_BYTES = 2 * 1024 * 1024;
-
-  private static final ObjectMapper MAPPER =
-      new ObjectMapper().configure(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN, true);
 
   public TorqueTable {
     preview = List.copyOf(preview);
@@ -54,7 +45,7 @@ public record TorqueTable(
    *
    * @param set values for what has no column or line, by its name
    * @param map meanings of columns, by heading or letters; {@code -} for none
-   * @param sheet the sheet of a workbook; empty for the only one
+   * @param sheet the sheet of a workbook; empty for the only one that can be a table
    * @param answers what was answered about it
    */
   public record Wishes(
@@ -72,7 +63,7 @@ public record TorqueTable(
     }
 
     /** Meanings of columns, as given and as answered. */
-    private Map<String, String> columns() {
+    Map<String, String> columns() {
       Map<String, String> all = new HashMap<>(answers.meanings());
       all.putAll(map);
       return all;
@@ -89,11 +80,32 @@ public record TorqueTable(
     TableFaults faults = new TableFaults(name);
     byte[] bytes = bytes(file, faults);
     faults.throwIfAny();
-    List<Grid> grids =
-        name.toLowerCase(Locale.ROOT).endsWith(".xlsx")
-            ? List.of(XlsxGrid.read(bytes, wishes.sheet(), faults))
-            : CsvGrid.read(bytes, faults);
-    return of(Layout.find(grids, wishes.columns(), faults), wishes, faults);
+    String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+    if (ending.equals("xlsx")) {
+      return of(XlsxGrid.read(bytes, faults), wishes, faults);
+    }
+    if (ending.equals("ods")) {
+      return of(OdsGrid.read(bytes, faults), wishes, faults);
+    }
+    Layout layout = Layout.find(CsvGrid.read(bytes, faults), wishes.columns(), faults);
+    return new Reading(wishes, faults).of(Map.of("", layout), List.of());
+  }
+
+  private static TorqueTable of(List<Sheet> sheets, Wishes wishes, TableFaults faults)
+      throws Fault {
+    SheetChoice choice = new SheetChoice(sheets, wishes.columns());
+    List<Sheet> read = choice.read(wishes.sheet(), wishes.answers(), faults);
+    List<String> leftOut = choice.leftOut(read);
+    if (read.isEmpty()) {
+      List<Question> asked = faults.questions().stream().map(choice::withAnswers).toList();
+      return new TorqueTable("", leftOut, Map.of(), faults.all(), asked, 0);
+    }
+    Map<String, Layout> layouts = new LinkedHashMap<>();
+    for (Sheet sheet : read) {
+      Layout layout = Layout.find(List.of(sheet.grid()), wishes.columns(), faults);
+      layouts.put(read.size() == 1 ? "" : sheet.name(), layout);
+    }
+    return new Reading(wishes, faults).of(layouts, leftOut);
   }
 
   /**
@@ -104,52 +116,13 @@ public record TorqueTable(
   public static TorqueTable readAgain(String csv) throws Fault {
     TableFaults faults = new TableFaults("the table");
     List<Grid> grids = CsvGrid.read(csv.getBytes(StandardCharsets.UTF_8), faults);
-    return of(Layout.find(grids, Map.of(), faults), Wishes.NONE, faults);
-  }
-
-  private static TorqueTable of(Layout layout, Wishes wishes, TableFaults faults) throws Fault {
-    faults.under(layout);
-    TableHead head = new TableHead(faults);
-    head.above(layout);
-    Map<Column, String> given = new EnumMap<>(Column.class);
-    for (Map.Entry<String, String> entry : wishes.set()) {
-      String word = entry.getKey().strip().toLowerCase(Locale.ROOT);
-      if (TableHead.WORDS.contains(word)) {
-        head.option(word, entry.getValue());
-      } else if (Column.of(word).filter(c -> layout.column(c) < 0).isPresent()) {
-        given.put(Column.of(word).orElseThrow(), entry.getValue());
-      } else {
-        String expected = "the name of something that has no column";
-        faults.add(TableCode.HEAD, "--set", Shown.quoted(word), expected);
-      }
-    }
-    for (String word : TableHead.WORDS) {
-      wishes.answers().find(word, "", "").ifPresent(answer -> head.answer(word, answer));
-    }
-    Steps steps = new Steps(layout, given, wishes.answers(), faults);
-    steps.read();
-    ObjectNode root = head.root(steps.sources());
-    root.set("phases", steps.phases());
-    List<String> preview = new ArrayList<>(layout.preview());
-    wishes.set().forEach(e -> preview.add("  --set " + e.getKey() + " = " + e.getValue()));
-    head.notTaken().forEach(line -> preview.add("  above the table, not taken: " + line));
-    preview.add(steps.counted());
-    layout.askUntaken(wishes.columns(), faults);
-    return new TorqueTable(
-        text(root), preview, steps.rows(), faults.all(), faults.questions(), layout.cells());
-  }
-
-  private static String text(ObjectNode root) {
-    try {
-      return MAPPER.writerWithDefaultPrettyPrinter().writeValueAsString(root) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException("a tree can be written", e);
-    }
+    Layout layout = Layout.find(grids, Map.of(), faults);
+    return new Reading(Wishes.NONE, faults).of(Map.of("", layout), List.of());
   }
 
   private static byte[] bytes(Path file, TableFaults faults) {
-    if (!String.valueOf(file.getFileName()).matches("(?i).*\\.(csv|tsv|txt|xlsx)")) {
-      faults.file(TableCode.NOT_READABLE, "another ending", ".csv, .tsv, .txt or .xlsx");
+    if (!String.valueOf(file.getFileName()).matches("(?i).*\\.(csv|tsv|txt|xlsx|ods)")) {
+      faults.file(TableCode.NOT_READABLE, "another ending", ".csv, .tsv, .txt, .xlsx or .ods");
       return new byte[0];
     }
     try (InputStream in = Files.newInputStream(file)) {

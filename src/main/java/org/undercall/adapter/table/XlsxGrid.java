@@ -8,74 +8,74 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.xml.stream.XMLStreamException;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 import org.dhatim.fastexcel.reader.Row;
-import org.dhatim.fastexcel.reader.Sheet;
 import org.dhatim.fastexcel.reader.SheetVisibility;
 import org.undercall.port.Fault;
 import org.undercall.text.Shown;
 
-/** Reads a table from one sheet of a workbook. */
+/** Reads the sheets of an XLSX. */
 final class XlsxGrid {
   private static final String FORMAT_TEXTS = "\"[^\"]*\"|\\[[^\\]]*\\]|\\\\.|_.|\\*.";
 
   private final TableFaults faults;
   private final List<List<Cell>> rows = new ArrayList<>();
   private final Set<Integer> hidden = new HashSet<>();
+  private long room = Grid.MOST_CHARACTERS;
 
   private XlsxGrid(TableFaults faults) {
     this.faults = faults;
   }
 
-  /**
-   * The table of a sheet.
-   *
-   * @param wanted its name; empty for the only one that is not hidden
-   */
-  static Grid read(byte[] bytes, Optional<String> wanted, TableFaults faults) throws Fault {
-    String place = "";
-    List<Grid.Merge> merges = List.of();
-    XlsxGrid grid = new XlsxGrid(faults);
+  /** All sheets that have cells, in their order. */
+  static List<Sheet> read(byte[] bytes, TableFaults faults) throws Fault {
+    List<Sheet> sheets = new ArrayList<>();
     try {
-      XlsxParts parts = XlsxParts.of(bytes, faults);
+      ZipParts unpacked = ZipParts.of(bytes, faults);
       faults.throwIfAny();
+      XlsxParts parts = XlsxParts.of(unpacked);
       try (ReadableWorkbook book =
           new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, false))) {
-        Sheet sheet = grid.sheet(book, wanted);
-        place = "sheet " + Shown.quoted(sheet.getName());
-        grid.addAll(sheet);
-        merges = parts.merges(sheet.getName());
+        for (org.dhatim.fastexcel.reader.Sheet sheet : book.getSheets().toList()) {
+          if (parts.hasCells(sheet.getName())) {
+            sheets.add(sheet(sheet, parts, faults.ofSheet()));
+          }
+        }
       }
-    } catch (IOException | XMLStreamException | RuntimeException e) {
-      String found = place + " " + Fault.kind(e);
-      faults.file(TableCode.NOT_A_WORKBOOK, found.strip(), "a workbook in XLSX");
+    } catch (IOException | RuntimeException e) {
+      faults.file(TableCode.NOT_A_WORKBOOK, Fault.kind(e), "a workbook in XLSX");
     }
     faults.throwIfAny();
-    return new Grid(grid.rows, merges, grid.hidden, place);
+    return sheets;
   }
 
-  private Sheet sheet(ReadableWorkbook book, Optional<String> wanted) throws Fault {
-    List<Sheet> shown =
-        book.getSheets().filter(s -> s.getVisibility() == SheetVisibility.VISIBLE).toList();
-    List<Sheet> fitting =
-        shown.stream().filter(s -> s.getName().equals(wanted.orElse(s.getName()))).toList();
-    if (fitting.size() != 1) {
-      String names =
-          shown.stream().map(s -> Shown.quoted(s.getName())).collect(Collectors.joining(", "));
-      faults.file(TableCode.WHICH_SHEET, "the sheets " + names, "one of them with --sheet");
+  private static Sheet sheet(
+      org.dhatim.fastexcel.reader.Sheet sheet, XlsxParts parts, TableFaults faults) {
+    String name = sheet.getName();
+    String readAs = "sheet " + Shown.quoted(name);
+    boolean shown = sheet.getVisibility() == SheetVisibility.VISIBLE;
+    Grid grid = Grid.none(readAs);
+    try {
+      XlsxGrid cells = new XlsxGrid(faults);
+      cells.addAll(sheet);
+      Grid.Hidden hidden = new Grid.Hidden(cells.hidden, parts.hiddenColumns(name));
+      grid = new Grid(cells.rows, parts.merges(name), hidden, parts.comments(name), readAs);
+    } catch (Fault e) {
+      // kept in the faults of the sheet
+    } catch (IOException | XMLStreamException | RuntimeException e) {
+      String found = readAs + " " + Fault.kind(e);
+      faults.file(TableCode.NOT_A_WORKBOOK, found, "a workbook in XLSX");
     }
-    faults.throwIfAny();
-    return fitting.get(0);
+    return Sheet.of(name, !shown, grid, faults);
   }
 
   /** The library throws what its parser met, declared or not, where a sheet is damaged. */
-  private void addAll(Sheet sheet) throws IOException, XMLStreamException, Fault {
+  private void addAll(org.dhatim.fastexcel.reader.Sheet sheet)
+      throws IOException, XMLStreamException, Fault {
     try (Stream<Row> all = sheet.openStream()) {
       for (Row row : (Iterable<Row>) all::iterator) {
         add(row);
@@ -85,11 +85,14 @@ final class XlsxGrid {
 
   private void add(Row row) throws Fault {
     int number = row.getRowNum() - 1;
-    if (number >= Grid.MOST_ROWS || row.getCellCount() > Grid.MOST_COLUMNS) {
-      faults.file(
-          TableCode.TOO_LARGE,
-          number + 1 + " rows, " + row.getCellCount() + " columns",
-          "at most " + Grid.MOST_ROWS + " rows and " + Grid.MOST_COLUMNS + " columns");
+    room -=
+        row.stream()
+            .filter(cell -> cell != null && cell.getText() != null)
+            .mapToLong(cell -> cell.getText().length())
+            .sum();
+    if (number >= Grid.MOST_ROWS || row.getCellCount() > Grid.MOST_COLUMNS || room < 0) {
+      String found = number + 1 + " rows, " + row.getCellCount() + " columns";
+      faults.file(TableCode.TOO_LARGE, found, "at most " + Grid.MOST);
       faults.throwIfAny();
     }
     while (rows.size() <= number) {

@@ -1,92 +1,97 @@
 package org.undercall.adapter.table;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.ZipException;
-import javax.xml.stream.XMLInputFactory;
-import javax.xml.stream.XMLStreamConstants;
-import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamReader;
-import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
-import org.apache.commons.compress.archivers.zip.ZipFile;
 
 /**
- * The parts of a workbook, unpacked within limits before anything else reads them; and the joined
- * cells of a sheet, which the reader of cells does not tell.
+ * What the reader of cells does not tell of the sheets of an XLSX: joined cells, hidden columns and
+ * comments.
  */
 final class XlsxParts {
-  /** The most that a workbook may unpack to, in bytes. */
-  static final int MOST_UNPACKED = 20 * 1024 * 1024;
-
-  private static final int MOST_PARTS = 1000;
+  private static final String BOOK = "xl/workbook.xml";
   private static final Pattern AREA =
       Pattern.compile("([A-Z]{1,3})(\\d{1,7}):([A-Z]{1,3})(\\d{1,7})");
 
-  private final Map<String, byte[]> parts = new HashMap<>();
+  private final ZipParts parts;
+  private final Map<String, String> sheets = new HashMap<>();
 
-  private XlsxParts() {}
+  private XlsxParts(ZipParts parts) {
+    this.parts = parts;
+  }
 
-  /** Unpacks a workbook; a fault if it is too large. */
-  static XlsxParts of(byte[] bytes, TableFaults faults) throws IOException {
-    XlsxParts all = new XlsxParts();
-    int room = MOST_UNPACKED;
-    int count = 0;
-    try (ZipFile zip = ZipFile.builder().setByteArray(bytes).get()) {
-      for (ZipArchiveEntry part : Collections.list(zip.getEntries())) {
-        byte[] content = content(zip, part, room);
-        room -= content.length;
-        if (room < 0 || ++count > MOST_PARTS) {
-          faults.file(
-              TableCode.TOO_LARGE,
-              "a workbook that unpacks to more than 20 MB or 1000 parts",
-              "at most that");
-          return all;
-        }
-        if (part.getName().startsWith("xl/")) {
-          all.parts.put(part.getName(), content);
-        }
-      }
-    }
-    if (!all.parts.containsKey("xl/workbook.xml")) {
+  /** The parts of a workbook that was unpacked. */
+  static XlsxParts of(ZipParts parts) throws IOException {
+    if (!parts.names().contains(BOOK)) {
       throw new ZipException("no workbook in it");
     }
+    XlsxParts all = new XlsxParts(parts);
+    Map<String, String> targets = new HashMap<>();
+    all.related(BOOK, (type, id, target) -> targets.put(id, target));
+    parts.each(
+        BOOK,
+        "sheet",
+        part -> all.sheets.put(part.get("name"), targets.getOrDefault(part.get("id"), "")));
     return all;
   }
 
-  /** A part, cut when it has more bytes than there is room for. */
-  private static byte[] content(ZipFile zip, ZipArchiveEntry part, int room) throws IOException {
-    try (InputStream in = zip.getInputStream(part)) {
-      return in.readNBytes(room + 1);
+  /** Whether a sheet has cells: a chart on a sheet of its own has none. */
+  boolean hasCells(String sheet) {
+    return sheets.getOrDefault(sheet, "").contains("worksheets/");
+  }
+
+  private interface Relation {
+    void of(String type, String id, String target);
+  }
+
+  /** What a part refers to, by the last word of its kind. */
+  private void related(String part, Relation taken) throws IOException {
+    int cut = part.lastIndexOf('/') + 1;
+    String folder = part.substring(0, cut);
+    String relations = folder + "_rels/" + part.substring(cut) + ".rels";
+    if (!parts.names().contains(relations)) {
+      return;
     }
+    parts.each(
+        relations,
+        "Relationship",
+        each -> {
+          String type = each.getOrDefault("Type", "");
+          String target = each.getOrDefault("Target", "");
+          taken.of(
+              type.substring(type.lastIndexOf('/') + 1),
+              each.getOrDefault("Id", ""),
+              target.startsWith("/") ? target.substring(1) : flat(folder + target));
+        });
+  }
+
+  private static String flat(String path) {
+    String before = path;
+    String flat = path.replaceFirst("[^/]+/\\.\\./", "");
+    while (!flat.equals(before)) {
+      before = flat;
+      flat = flat.replaceFirst("[^/]+/\\.\\./", "");
+    }
+    return flat;
   }
 
   /** The joined cells of a sheet. */
   List<Grid.Merge> merges(String sheet) throws IOException {
-    Map<String, String> ids = new HashMap<>();
-    each("xl/workbook.xml", "sheet", part -> ids.put(part.get("name"), part.get("id")));
-    Map<String, String> targets = new HashMap<>();
-    each(
-        "xl/_rels/workbook.xml.rels",
-        "Relationship",
-        part -> targets.put(part.get("Id"), part.get("Target")));
-    String target = targets.getOrDefault(ids.get(sheet), "");
-    String name = target.startsWith("/") ? target.substring(1) : "xl/" + target;
     List<Grid.Merge> merges = new ArrayList<>();
-    each(name, "mergeCell", part -> area(part.getOrDefault("ref", ""), merges));
+    parts.each(sheets.get(sheet), "mergeCell", part -> area(part.getOrDefault("ref", ""), merges));
     return merges;
   }
 
   private static void area(String ref, List<Grid.Merge> merges) {
     Matcher area = AREA.matcher(ref);
-    if (area.matches() && merges.size() < Grid.MOST_ROWS) {
+    if (area.matches() && merges.size() <= Grid.MOST_ROWS) {
       merges.add(
           new Grid.Merge(
               Integer.parseInt(area.group(2)) - 1,
@@ -96,32 +101,47 @@ final class XlsxParts {
     }
   }
 
-  /** Takes the attributes of one element, by their local names. */
-  private interface Taken {
-    void attributes(Map<String, String> attributes);
+  /** The columns of a sheet that are not shown, from 0. */
+  Set<Integer> hiddenColumns(String sheet) throws IOException {
+    Set<Integer> hidden = new HashSet<>();
+    parts.each(
+        sheets.get(sheet),
+        "col",
+        part -> {
+          if (part.getOrDefault("hidden", "0").matches("1|true")) {
+            int last = Math.min(number(part.get("max")), Grid.MOST_COLUMNS);
+            for (int column = number(part.get("min")); column <= last; column++) {
+              hidden.add(column - 1);
+            }
+          }
+        });
+    return hidden;
   }
 
-  private void each(String part, String element, Taken taken) throws IOException {
-    byte[] content = parts.get(part);
-    if (content == null) {
-      throw new ZipException("no " + part);
-    }
-    XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
-    factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
-    factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
-    try {
-      XMLStreamReader xml = factory.createXMLStreamReader(new ByteArrayInputStream(content));
-      while (xml.hasNext()) {
-        if (xml.next() == XMLStreamConstants.START_ELEMENT && xml.getLocalName().equals(element)) {
-          Map<String, String> attributes = new HashMap<>();
-          for (int i = 0; i < xml.getAttributeCount(); i++) {
-            attributes.put(xml.getAttributeLocalName(i), xml.getAttributeValue(i));
+  private static int number(String text) {
+    return text != null && text.matches("\\d{1,7}") ? Integer.parseInt(text) : Grid.MOST_COLUMNS;
+  }
+
+  /** The comments of a sheet. */
+  List<Grid.Comment> comments(String sheet) throws IOException {
+    XlsxComments comments = new XlsxComments(parts);
+    List<String> notes = new ArrayList<>();
+    List<String> threads = new ArrayList<>();
+    related(
+        sheets.get(sheet),
+        (type, id, target) -> {
+          if (type.equals("comments")) {
+            notes.add(target);
+          } else if (type.equals("threadedComment")) {
+            threads.add(target);
           }
-          taken.attributes(attributes);
-        }
-      }
-    } catch (XMLStreamException e) {
-      throw new IOException("the part " + part + " is damaged", e);
+        });
+    for (String part : threads) {
+      comments.addThreads(part);
     }
+    for (String part : notes) {
+      comments.addNotes(part);
+    }
+    return comments.all();
   }
 }

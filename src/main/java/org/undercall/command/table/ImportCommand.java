@@ -38,25 +38,25 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "import",
     description = {
-      "Make a procedure of a table of torques (CSV or XLSX).",
+      "Make a procedure of a table of torques (CSV, XLSX or ODS).",
       "Nothing is guessed: with one doubtful cell no procedure is written, and every one is named.",
       "What is doubtful is asked: at the keyboard, or in a file of answers beside the table."
     },
     mixinStandardHelpOptions = true,
     exitCodeList = {
       "0:written, or with --preview nothing is doubtful",
-      "1:doubtful cells or another fault, one line for each; nothing written",
+      "1:doubtful cells or another fault, or the changes were not taken; nothing written",
       "3:the check of the procedure found errors or warnings; nothing written"
     })
 public final class ImportCommand implements Callable<Integer> {
   private static final Pattern STEP = Pattern.compile("/phases/[0-9]+/steps/[0-9]+");
 
   private final Clock clock;
-  private final Reader keyboard;
+  private final BufferedReader keyboard;
 
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "TABLE", description = "The table: .csv, .tsv, .txt or .xlsx.")
+  @Parameters(paramLabel = "TABLE", description = "The table: .csv, .tsv, .txt, .xlsx or .ods.")
   private Path file;
 
   @Option(
@@ -80,7 +80,10 @@ public final class ImportCommand implements Callable<Integer> {
   @Option(names = "--source", paramLabel = "TEXT", description = "Where the values come from.")
   private String source;
 
-  @Option(names = "--sheet", paramLabel = "NAME", description = "The sheet of a workbook.")
+  @Option(
+      names = "--sheet",
+      paramLabel = "NAME",
+      description = "The sheet of a workbook; all for all that are alike.")
   private String sheet;
 
   @Option(
@@ -95,7 +98,7 @@ public final class ImportCommand implements Callable<Integer> {
       description = "Ask at the keyboard what is doubtful (default: at a terminal).")
   private Boolean ask;
 
-  @Option(names = "--force", description = "Overwrite a file that is there.")
+  @Option(names = "--force", description = "Take all changes into a file that is there, unasked.")
   private boolean force;
 
   @Option(names = "--preview", description = "Read and check, but write nothing.")
@@ -115,7 +118,7 @@ public final class ImportCommand implements Callable<Integer> {
 
   ImportCommand(Clock clock, Reader keyboard) {
     this.clock = clock;
-    this.keyboard = keyboard;
+    this.keyboard = new BufferedReader(keyboard);
   }
 
   @Override
@@ -127,7 +130,7 @@ public final class ImportCommand implements Callable<Integer> {
     table.preview().forEach(lines::println);
     lines.flush();
     if (!table.questions().isEmpty() && asks()) {
-      TableInterview interview = new TableInterview(new BufferedReader(keyboard), lines, answers);
+      TableInterview interview = new TableInterview(keyboard, lines, answers);
       table = interview.ask(table, more -> TorqueTable.read(file, wishes(more)));
       answers = interview.answers();
       keep(kept, answers, table, lines);
@@ -183,19 +186,19 @@ public final class ImportCommand implements Callable<Integer> {
                           f.code(), place(f.place().pointer(), table), f.found(), f.expected()))
               .toList());
     }
-    return written(target, judged(procedure, table, lines), table, lines);
+    Replacing replacing = Replacing.told(target, procedure, lines);
+    return written(replacing, judged(procedure, table, lines), table, lines);
   }
 
-  private int written(Path target, boolean clean, TorqueTable table, PrintWriter lines)
+  private int written(Replacing replacing, boolean clean, TorqueTable table, PrintWriter lines)
       throws Fault {
     if (!clean && !despiteFindings) {
       lines.println("Nothing written; --despite-findings writes it all the same.");
       lines.flush();
       return 3;
     }
-    if (!preview) {
-      NewFile.write(target, table.json(), force);
-      lines.println("Wrote " + target);
+    if (!preview && !replacing.written(table.json(), keyboard, asks(), force)) {
+      return 1;
     }
     lines.flush();
     return clean ? 0 : 3;
@@ -233,7 +236,7 @@ public final class ImportCommand implements Callable<Integer> {
     Matcher step = STEP.matcher(pointer);
     String name = String.valueOf(file.getFileName());
     return step.lookingAt() && table.rows().containsKey(step.group())
-        ? name + " row " + table.rows().get(step.group())
+        ? name + " " + table.rows().get(step.group())
         : name + " " + pointer;
   }
 

@@ -61,10 +61,7 @@ final class KeptAnswers {
 
   /** Puts aside what was kept before, under a name that is free. */
   Path putAside() throws Fault {
-    Path aside = Path.of(file + ".old");
-    for (int i = 2; Files.exists(aside); i++) {
-      aside = Path.of(file + ".old" + i);
-    }
+    Path aside = NewFile.aside(file);
     try {
       return Files.move(file, aside);
     } catch (IOException e) {

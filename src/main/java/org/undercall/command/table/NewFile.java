@@ -33,6 +33,33 @@ public final class NewFile {
   }
 
   /**
+   * Writes a text in UTF-8 in the place of a file that is there, which is kept beside it.
+   *
+   * @return where the old one is kept
+   * @throws Fault TAB-030 if one of them cannot be written; the old one is there as it was then
+   */
+  static Path replace(Path file, String text) throws Fault {
+    Path aside = aside(file);
+    try {
+      Files.copy(file, aside, StandardCopyOption.COPY_ATTRIBUTES);
+    } catch (IOException e) {
+      String name = String.valueOf(aside.getFileName());
+      throw new Fault(TableCode.CANNOT_WRITE, name, Fault.kind(e), "a place that can be written");
+    }
+    write(file, text, true);
+    return aside;
+  }
+
+  /** A free name beside a file, for what it was before. */
+  static Path aside(Path file) {
+    Path aside = Path.of(file + ".old");
+    for (int i = 2; Files.exists(aside); i++) {
+      aside = Path.of(file + ".old" + i);
+    }
+    return aside;
+  }
+
+  /**
    * Writes a text in UTF-8.
    *
    * @throws Fault TAB-029 if the file is there, TAB-030 if it cannot be written

@@ -80,8 +80,9 @@ final class TableInterview {
 
   private Optional<String> answer(Question question, String prompt)
       throws TypedInterview.BrokenOff {
+    boolean numbered = question.possible().stream().noneMatch(text -> text.matches("[1-9]"));
     for (int i = 0; i < question.possible().size(); i++) {
-      out.println("  " + (i + 1) + "  " + question.possible().get(i));
+      out.println("  " + (numbered ? i + 1 : "-") + "  " + question.possible().get(i));
     }
     String given = TypedInterview.line(keyboard, out, prompt + ": ");
     switch (given.toLowerCase(Locale.ROOT)) {
@@ -100,7 +101,9 @@ final class TableInterview {
       }
       default -> {
         boolean number =
-            given.matches("[1-9]") && Integer.parseInt(given) <= question.possible().size();
+            numbered
+                && given.matches("[1-9]")
+                && Integer.parseInt(given) <= question.possible().size();
         return Optional.of(number ? question.possible().get(Integer.parseInt(given) - 1) : given);
       }
     }

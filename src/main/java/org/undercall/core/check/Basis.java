@@ -35,6 +35,11 @@ enum Basis {
       "follows from the procedure itself",
       "the words of titles and names are read in English",
       "what other words mean"),
+  LOAD_WORDS(
+      "follows from the procedure itself; what the words mean: common practice, no source",
+      "a part of a sentence asks for a load condition if it tells to tighten at it, or is nothing"
+          + " else, in English",
+      "other words, a sentence with two conditions, and the fasteners of a wheel"),
   WHEEL(
       "published repair and owner manuals: diagonally",
       "a wheel is held by what says so; else guessed from wheel, lug, stud and rim in the name of"

@@ -418,6 +418,12 @@ public enum CheckRule {
       "The torque after the last angle is not what the stated joint should show.",
       Basis.ANGLE,
       "Compare the band and the sizes with the repair data."),
+  WORDS_AGAINST_LOAD(
+      69,
+      Severity.WARNING,
+      "Title, caution or reason of a step asks for another load condition than its fastener.",
+      Basis.LOAD_WORDS,
+      "Look up which of both the repair data has, and write it into both."),
   DUE_UNREAD(
       70,
       Severity.REMARK,

@@ -51,6 +51,7 @@ public final class ProcedureCheck {
     findings.addAll(JointRules.mixedLoads(spots));
     findings.addAll(LikeRules.check(spots));
     findings.addAll(SideRules.check(spots));
+    findings.addAll(LoadWordRules.check(spots));
     findings.addAll(WheelRules.handOver(spots));
     findings.addAll(WheelsOnRule.check(procedure, spots));
     findings.addAll(CarRules.check(procedure, spots));

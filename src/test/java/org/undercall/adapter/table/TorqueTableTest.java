@@ -340,7 +340,7 @@ class TorqueTableTest {
           "TAB-003", refused(Files.write(file, "a,b".getBytes(StandardCharsets.UTF_16LE))));
       assertEquals("TAB-003", refused(Files.write(file, new byte[] {(byte) 0x81, ',', 'a'})));
       assertEquals("TAB-003", refused(Files.writeString(file, "")));
-      assertEquals("TAB-001", refused(folder.resolve("t.ods")));
+      assertEquals("TAB-001", refused(folder.resolve("t.xls")));
       assertEquals("TAB-001", refused(folder.resolve("none.csv")));
       assertEquals("TAB-002", refused(Files.writeString(file, "a,b\n".repeat(3000))));
       assertEquals("TAB-007", refused(Files.writeString(file, "torque,thread,class,torque\n")));

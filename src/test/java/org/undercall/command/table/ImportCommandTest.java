@@ -90,7 +90,7 @@ class ImportCommandTest {
   }
 
   @Test
-  @DisplayName("never writes over a file unless it is told to")
+  @DisplayName("never writes over a file unless it is told to, and keeps what was there")
   void force() throws IOException {
     Files.writeString(folder.resolve("out.json"), "mine");
     assertEquals(1, imported("mended.csv"));
@@ -98,8 +98,10 @@ class ImportCommandTest {
     assertEquals("mine", Files.readString(folder.resolve("out.json")));
     assertEquals(0, imported("mended.csv", "--force"));
     assertTrue(Files.readString(folder.resolve("out.json")).startsWith("{"));
+    assertEquals("mine", Files.readString(folder.resolve("out.json.old")));
+    assertEquals(0, imported("mended.csv"));
     try (Stream<Path> files = Files.list(folder)) {
-      assertEquals(1, files.count());
+      assertEquals(2, files.count());
     }
   }
 
