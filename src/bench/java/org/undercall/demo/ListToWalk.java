@@ -51,13 +51,7 @@ public final class ListToWalk {
         App.commandLine()
             .setOut(new PrintWriter(printed))
             .setErr(new PrintWriter(printed))
-            .execute(
-                "import",
-                "--ask",
-                "--despite-findings",
-                "--out",
-                procedure.toString(),
-                copy.toString());
+            .execute("import", "--ask", "--out", procedure.toString(), copy.toString());
     System.setIn(before);
     System.out.println(printed);
     System.out.printf(

@@ -8,6 +8,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.undercall.port.Fault;
 
@@ -20,6 +22,18 @@ import org.undercall.port.Fault;
 public record Answers(List<Answer> all) {
   /** No answer. */
   public static final Answers NONE = new Answers(List.of());
+
+  /** What is asked once for a table and is the same in the next one. */
+  private static final Set<String> OF_ALL_LISTS = Set.of("author", "tool");
+
+  /** What people tend to answer alike in every list; nothing of it is taken without a yes. */
+  private static final List<String> HABITS =
+      Stream.of(Column.TOLERANCE, Column.ANGLE_TOLERANCE, Column.SIDE, Column.SOCKET)
+          .map(Column::label)
+          .toList();
+
+  /** In place of rows: every row of another list. */
+  private static final String EVERY_ROW = "*";
 
   private static final List<String> HEADINGS =
       List.of("asked", "read", "rows", "where", "expected", "possible", "answer");
@@ -48,6 +62,13 @@ public record Answers(List<Answer> all) {
       return asked.equals(other.asked) && read.equals(other.read) && rows.equals(other.rows);
     }
 
+    private boolean holdsElsewhere() {
+      boolean word =
+          !read.isEmpty()
+              && Column.of(asked).filter(c -> !AsWritten.words(c).isEmpty()).isPresent();
+      return rows.isEmpty() && (word || asked.equals(Layout.ASKED) || OF_ALL_LISTS.contains(asked));
+    }
+
     private boolean fits(String askedNow, String readNow, String row) {
       return asked.equals(askedNow)
           && read.equals(readNow)
@@ -63,6 +84,47 @@ public record Answers(List<Answer> all) {
   public Answers with(Answer answer) {
     List<Answer> more = new ArrayList<>(List.of(answer));
     all.stream().filter(old -> !old.isAsked(answer)).forEach(more::add);
+    return new Answers(more);
+  }
+
+  /**
+   * Those that hold for other lists of the same people too: what headings and words mean, who
+   * writes, with which wrenches; and what was answered alike for all rows that lack it, which is
+   * only offered ({@link #offered}).
+   */
+  public Answers forOtherLists() {
+    List<Answer> others = new ArrayList<>(all.stream().filter(Answer::holdsElsewhere).toList());
+    for (String asked : HABITS) {
+      List<String> answered =
+          all.stream()
+              .filter(a -> a.asked().equals(asked) && a.read().isEmpty())
+              .map(Answer::answer)
+              .distinct()
+              .toList();
+      if (answered.size() == 1) {
+        others.add(new Answer(asked, "", List.of(EVERY_ROW), answered.get(0)));
+      }
+    }
+    return new Answers(others);
+  }
+
+  /** What was answered in another list to questions of this one about rows that lack something. */
+  public List<Answer> offered(List<Question> questions) {
+    List<Answer> offered = new ArrayList<>();
+    for (Question question : questions) {
+      all.stream()
+          .filter(a -> a.rows().equals(List.of(EVERY_ROW)) && question.read().isEmpty())
+          .filter(a -> a.asked().equals(question.asked()) && !question.rows().isEmpty())
+          .map(a -> new Answer(a.asked(), "", question.rows(), a.answer()))
+          .forEach(offered::add);
+    }
+    return offered;
+  }
+
+  /** These, and others where these say nothing. */
+  public Answers and(Answers others) {
+    List<Answer> more = new ArrayList<>(all);
+    others.all.stream().filter(o -> all.stream().noneMatch(o::isAsked)).forEach(more::add);
     return new Answers(more);
   }
 

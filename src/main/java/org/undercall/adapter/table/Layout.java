@@ -1,11 +1,13 @@
 package org.undercall.adapter.table;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.undercall.port.Fault;
 import org.undercall.text.Shown;
 
@@ -49,7 +51,7 @@ record Layout(
           TableCode.NO_HEADING, found, "a row with headings such as fastener, thread, torque");
     }
     faults.throwIfAny();
-    best.get(0).requireOneEach(mapped, faults);
+    best.get(0).requireOneEach(faults);
     faults.throwIfAny();
     return best.get(0);
   }
@@ -152,7 +154,7 @@ record Layout(
     return meanings.stream().flatMap(Optional::stream).distinct().count();
   }
 
-  private void requireOneEach(Map<String, String> mapped, TableFaults faults) {
+  private void requireOneEach(TableFaults faults) {
     Map<Column, Integer> seen = new EnumMap<>(Column.class);
     for (int column = 0; column < meanings.size(); column++) {
       Optional<Column> meaning = meanings.get(column);
@@ -170,11 +172,13 @@ record Layout(
         }
       }
     }
-    for (Map.Entry<String, String> entry : mapped.entrySet()) {
-      boolean there = false;
-      for (int column = 0; column < headings.size(); column++) {
-        there |= names(entry.getKey(), headings.get(column), column);
-      }
+  }
+
+  /** Finds meanings that were given for columns which no sheet has, or that are none. */
+  static void requireNamed(
+      Collection<Layout> layouts, Map<String, String> given, TableFaults faults) throws Fault {
+    for (Map.Entry<String, String> entry : given.entrySet()) {
+      boolean there = layouts.stream().anyMatch(layout -> layout.hasColumn(entry.getKey()));
       boolean known = entry.getValue().equals("-") || Column.of(entry.getValue()).isPresent();
       if (!there || !known) {
         String found = Shown.quoted(entry.getKey() + "=" + entry.getValue());
@@ -182,6 +186,11 @@ record Layout(
         faults.add(TableCode.HEAD, "--map", found, expected);
       }
     }
+    faults.throwIfAny();
+  }
+
+  private boolean hasColumn(String key) {
+    return IntStream.range(0, headings.size()).anyMatch(i -> names(key, headings.get(i), i));
   }
 
   /** The column with a meaning, from 0; -1 if there is none. */

@@ -47,6 +47,7 @@ final class Possible {
       return List.of();
     }
     return switch (column) {
+      case SOCKET -> List.of(RowCells.BY_THREAD);
       case SIDE -> List.of("both", "front", "rear", "corner", "car");
       case ONE_TIME, REUSABLE, WHEEL, BY_HAND, LEFT_HAND -> List.of("yes", "no");
       case NEEDS, HARDWARE, LUBRICATION -> AsWritten.words(column);

@@ -13,6 +13,9 @@ import java.util.regex.Pattern;
 
 /** The cells of one row by meaning; what has no column may be given for all rows. */
 final class RowCells {
+  /** In place of the size of a socket: the hexagon that ISO 272 has for the thread. */
+  static final String BY_THREAD = "by thread";
+
   /** Such as {@code 9/16 in}, {@code 1 1/8"} or {@code 1 inch}. */
   private static final Pattern INCHES =
       Pattern.compile("(?:(?:([1-9]) )?([1-9][0-9]?)/(2|4|8|16|32|64)|([1-9])) ?(?:in|inch|\")");
@@ -196,9 +199,17 @@ final class RowCells {
     }
   }
 
-  /** Puts a size in mm. */
+  /** Puts the size of a socket: in mm or inches, or that of the hexagon for the thread. */
   void drive(ObjectNode node, String field, Column meaning) {
     Cell cell = required(meaning);
+    if (readable(cell) && cell.given().equalsIgnoreCase(BY_THREAD)) {
+      Optional<Integer> hexagon = Threads.hexagon(node.path("thread").asText());
+      if (hexagon.isEmpty()) {
+        faults.at(cell, TableCode.NUMBER, cell.shown(), "a size: no hexagon is known for it");
+      }
+      hexagon.ifPresent(size -> node.put(field, size));
+      return;
+    }
     Matcher inches = INCHES.matcher(cell.given());
     if (readable(cell) && inches.matches()) {
       String ones = inches.group(4) == null ? inches.group(1) : inches.group(4);

@@ -49,7 +49,30 @@ final class Threads {
           Map.entry("1 1/8", List.of("7", "12")),
           Map.entry("1 1/4", List.of("7", "12")));
 
+  /** Width across the flats of a hexagon, by nominal diameter in mm: ISO 272, from memory. */
+  private static final Map<String, Integer> HEXAGONS =
+      Map.ofEntries(
+          Map.entry("4", 7),
+          Map.entry("5", 8),
+          Map.entry("6", 10),
+          Map.entry("7", 11),
+          Map.entry("8", 13),
+          Map.entry("10", 16),
+          Map.entry("12", 18),
+          Map.entry("14", 21),
+          Map.entry("16", 24),
+          Map.entry("18", 27),
+          Map.entry("20", 30),
+          Map.entry("22", 34),
+          Map.entry("24", 36));
+
   private Threads() {}
+
+  /** The hexagon of a metric thread, as {@link #read} has it, in mm; empty if there is none. */
+  static Optional<Integer> hexagon(String thread) {
+    Matcher metric = METRIC.matcher(thread.toUpperCase(Locale.ROOT));
+    return metric.matches() ? Optional.ofNullable(HEXAGONS.get(metric.group(1))) : Optional.empty();
+  }
 
   /** The thread as a procedure has it; empty if the text is none, or says no pitch. */
   static Optional<String> read(String text) {

@@ -88,6 +88,7 @@ public record TorqueTable(
       return of(OdsGrid.read(bytes, faults), wishes, faults);
     }
     Layout layout = Layout.find(CsvGrid.read(bytes, faults), wishes.columns(), faults);
+    Layout.requireNamed(List.of(layout), wishes.map(), faults);
     return new Reading(wishes, faults).of(Map.of("", layout), List.of());
   }
 
@@ -105,6 +106,7 @@ public record TorqueTable(
       Layout layout = Layout.find(List.of(sheet.grid()), wishes.columns(), faults);
       layouts.put(read.size() == 1 ? "" : sheet.name(), layout);
     }
+    Layout.requireNamed(layouts.values(), wishes.map(), faults);
     return new Reading(wishes, faults).of(layouts, leftOut);
   }
 

@@ -49,6 +49,12 @@ import picocli.CommandLine.Spec;
       "3:the check of the procedure found errors or warnings; nothing written"
     })
 public final class ImportCommand implements Callable<Integer> {
+  /** Stands for the place of a finding, so that those alike are told once. */
+  private static final String PLACE = "\u0000";
+
+  /** What was answered in other lists of the same folder. */
+  private static final String OF_OTHER_LISTS = "lists.answers.csv";
+
   private static final Pattern STEP = Pattern.compile("/phases/[0-9]+/steps/[0-9]+");
 
   private final Clock clock;
@@ -125,7 +131,9 @@ public final class ImportCommand implements Callable<Integer> {
   public Integer call() throws Fault {
     PrintWriter lines = spec.commandLine().getOut();
     Path kept = Optional.ofNullable(answersFile).orElseGet(() -> Path.of(file + ".answers.csv"));
-    Answers answers = Files.exists(kept) ? Answers.read(kept) : Answers.NONE;
+    Path ofOthers = kept.resolveSibling(OF_OTHER_LISTS);
+    Answers others = Files.exists(ofOthers) ? Answers.read(ofOthers) : Answers.NONE;
+    Answers answers = (Files.exists(kept) ? Answers.read(kept) : Answers.NONE).and(others);
     TorqueTable table = TorqueTable.read(file, wishes(answers));
     table.preview().forEach(lines::println);
     lines.flush();
@@ -134,6 +142,7 @@ public final class ImportCommand implements Callable<Integer> {
       table = interview.ask(table, more -> TorqueTable.read(file, wishes(more)));
       answers = interview.answers();
       keep(kept, answers, table, lines);
+      keepForOthers(ofOthers, answers.forOtherLists().and(others), others, lines);
     }
     if (!table.faults().isEmpty()) {
       if (!asks()) {
@@ -172,6 +181,20 @@ public final class ImportCommand implements Callable<Integer> {
     lines.flush();
   }
 
+  /** Keeps what holds for other lists of the same folder. */
+  private void keepForOthers(Path kept, Answers now, Answers before, PrintWriter lines) {
+    if (preview || now.equals(before)) {
+      return;
+    }
+    try {
+      NewFile.write(kept, now.csv(List.of()), true);
+      lines.println("For other lists beside it: " + kept.getFileName() + ".");
+    } catch (Fault e) {
+      lines.println("Nothing was kept for other lists: " + e.getMessage());
+    }
+    lines.flush();
+  }
+
   private int judged(TorqueTable table, PrintWriter lines) throws Fault {
     Path target = Optional.ofNullable(out).orElseGet(this::besideTable);
     Procedure procedure;
@@ -192,7 +215,7 @@ public final class ImportCommand implements Callable<Integer> {
 
   private int written(Replacing replacing, boolean clean, TorqueTable table, PrintWriter lines)
       throws Fault {
-    if (!clean && !despiteFindings) {
+    if (!clean && !despiteFindings && !isWantedAllTheSame(lines)) {
       lines.println("Nothing written; --despite-findings writes it all the same.");
       lines.flush();
       return 3;
@@ -202,6 +225,13 @@ public final class ImportCommand implements Callable<Integer> {
     }
     lines.flush();
     return clean ? 0 : 3;
+  }
+
+  /** Asks, if somebody can be asked; whatever is no plain yes is none. */
+  private boolean isWantedAllTheSame(PrintWriter lines) {
+    return !preview
+        && asks()
+        && TypedInterview.saysYes(keyboard, lines, "Write it all the same? yes / no [no]: ");
   }
 
   private TorqueTable.Wishes wishes(Answers answers) {
@@ -225,9 +255,13 @@ public final class ImportCommand implements Callable<Integer> {
 
   private boolean judged(Procedure procedure, TorqueTable table, PrintWriter lines) {
     List<Finding> findings = ProcedureCheck.of(procedure, LocalDate.now(clock));
+    Map<String, List<String>> alike = new LinkedHashMap<>();
     for (Finding finding : findings) {
-      lines.println(finding.at(place(finding.pointer(), table)));
+      alike
+          .computeIfAbsent(finding.at(PLACE), line -> new ArrayList<>())
+          .add(place(finding.pointer(), table));
     }
+    alike.forEach((line, places) -> lines.println(line.replace(PLACE, Rows.joined(places))));
     return ProcedureCheck.heaviest(findings).filter(s -> s != Severity.REMARK).isEmpty();
   }
 

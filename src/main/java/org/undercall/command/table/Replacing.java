@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.adapter.report.DifferencesText;
 import org.undercall.core.difference.Difference;
@@ -67,7 +66,7 @@ final class Replacing {
     } else if (!Files.isRegularFile(target) || (!force && !asked)) {
       NewFile.write(target, json, false);
       out.println("Wrote " + target);
-    } else if (force || isWanted(keyboard)) {
+    } else if (force || TypedInterview.saysYes(keyboard, out, question())) {
       Path kept = NewFile.replace(target, json);
       out.println("Wrote " + target + "; as it was before: " + kept.getFileName());
     } else {
@@ -78,14 +77,7 @@ final class Replacing {
     return true;
   }
 
-  /** Asks whether the changes are to be taken; whatever is no plain yes is none. */
-  private boolean isWanted(BufferedReader keyboard) {
-    try {
-      String question = "Take these changes into " + target.getFileName() + "? yes / no [no]: ";
-      String answer = TypedInterview.line(keyboard, out, question).toLowerCase(Locale.ROOT);
-      return answer.equals("yes");
-    } catch (TypedInterview.BrokenOff e) {
-      return false;
-    }
+  private String question() {
+    return "Take these changes into " + target.getFileName() + "? yes / no [no]: ";
   }
 }

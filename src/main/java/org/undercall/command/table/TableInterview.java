@@ -44,6 +44,9 @@ final class TableInterview {
     TorqueTable table = read;
     out.println(HELP);
     try {
+      if (offer(table.questions())) {
+        table = reading.with(answers);
+      }
       Answers before;
       do {
         before = answers;
@@ -57,6 +60,29 @@ final class TableInterview {
       return reading.with(answers);
     }
     return table;
+  }
+
+  /** Offers what was answered in another list; whether it was taken. */
+  private boolean offer(List<Question> questions) {
+    List<Answers.Answer> offered = answers.offered(questions);
+    if (offered.isEmpty()) {
+      return false;
+    }
+    out.println();
+    out.println("As in the list before, for the rows that lack it:");
+    offered.forEach(
+        each -> out.println("  " + each.asked() + " " + each.answer() + ", " + told(each.rows())));
+    boolean taken = TypedInterview.saysYes(keyboard, out, "Take all of it? yes / no [no]: ");
+    if (taken) {
+      for (Answers.Answer each : offered) {
+        answers = answers.with(each);
+      }
+    }
+    return taken;
+  }
+
+  private static String told(List<String> rows) {
+    return rows.size() == 1 ? rows.get(0) : rows.size() + " rows";
   }
 
   /** What columns mean is asked before what stands in them. */

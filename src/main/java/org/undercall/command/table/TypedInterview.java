@@ -121,4 +121,13 @@ final class TypedInterview {
       throw new UncheckedIOException(e);
     }
   }
+
+  /** Whether a plain yes is typed; whatever else is, or nothing, is none. */
+  static boolean saysYes(BufferedReader answers, PrintWriter out, String prompt) {
+    try {
+      return line(answers, out, prompt).equalsIgnoreCase("yes");
+    } catch (BrokenOff e) {
+      return false;
+    }
+  }
 }

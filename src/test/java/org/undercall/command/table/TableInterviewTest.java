@@ -167,4 +167,42 @@ class TableInterviewTest {
     assertTrue(err.toString().contains("TAB-032"), err::toString);
     assertEquals("a,b\n1,2\n", Files.readString(answers()));
   }
+
+  /** A list without tolerances and without states of its threads. */
+  private static final String BARE =
+      LIST.replace("Torque;Tolerance;", "Torque;")
+          .replace("70 Nm;4 %", "70 Nm")
+          .replace("75 Nm;4 %", "75 Nm")
+          .replace("yes;;dry", "yes;any;")
+          .replace("18;both", "by thread;both");
+
+  @Test
+  @DisplayName("is offered as it was answered in another list, and taken only with a plain yes")
+  void offered() throws IOException {
+    Files.writeString(list, BARE.replace(";by thread", ";18").replace("yes;any;", "yes;any;dry"));
+    assertEquals(0, run("4 %\n", "--ask"), err::toString);
+    assertTrue(out.toString().contains("For other lists beside it: lists.answers.csv."));
+    list = Files.writeString(folder.resolve("next.csv"), Files.readString(list));
+    out.getBuffer().setLength(0);
+    assertEquals(1, run("", "--no-ask"));
+    assertFalse(out.toString().contains("As in the list before"), out::toString);
+    assertEquals(1, run("perhaps\nstop\n", "--ask"));
+    assertTrue(out.toString().contains("  tolerance 4 %, 2 rows"), out::toString);
+    assertEquals(0, run("yes\n", "--ask"), err::toString);
+    String written = Files.readString(folder.resolve("out.json"));
+    assertEquals(2, written.split("\"plusMinus\"", -1).length - 1);
+  }
+
+  @Test
+  @DisplayName("of findings, told once for rows alike, is whether it is written all the same")
+  void despiteFindings() throws IOException {
+    Files.writeString(list, BARE);
+    assertEquals(3, run("4 %\nnot yet\n", "--ask"), err::toString);
+    assertFalse(Files.exists(folder.resolve("out.json")));
+    assertTrue(out.toString().contains("CHK-017 list.csv row 9 to 10: "), out::toString);
+    assertEquals(3, run("yes\n", "--ask"), err::toString);
+    String written = Files.readString(folder.resolve("out.json"));
+    assertTrue(written.contains("\"drive\" : 18"), written);
+    assertEquals(3, run("", "--no-ask"));
+  }
 }
