@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
 import org.undercall.command.clips.ClipsCommand;
-import org.undercall.command.desk.FrontPage;
+import org.undercall.command.front.FrontPage;
 import org.undercall.command.doctor.DoctorCommand;
 import org.undercall.command.ear.EarCommand;
 import org.undercall.command.ear.ListenCommand;

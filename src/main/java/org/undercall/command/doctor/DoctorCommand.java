@@ -6,7 +6,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.undercall.command.desk.ProcedureShelf;
+import org.undercall.command.front.ProcedureShelf;
 import org.undercall.command.option.BoardOptions;
 import org.undercall.command.option.MicrophoneOption;
 import org.undercall.command.option.ModelOption;

@@ -21,7 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.undercall.adapter.recogniser.ModelFolder;
 import org.undercall.adapter.speaker.Synthesiser;
-import org.undercall.command.desk.ProcedureShelf;
+import org.undercall.command.front.ProcedureShelf;
 import org.undercall.command.doctor.Found.State;
 import org.undercall.port.UncheckedFault;
 import org.undercall.session.OpenSessions;

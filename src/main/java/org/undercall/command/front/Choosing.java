@@ -1,4 +1,4 @@
-package org.undercall.command.desk;
+package org.undercall.command.front;
 
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -7,12 +7,12 @@ import java.util.Optional;
 import org.undercall.text.Shown;
 
 /** Offers what can be worked on and asks for a number until one is chosen. */
-public final class Desk {
+public final class Choosing {
   private final Terminal terminal;
   private final PrintWriter out;
 
-  /** A desk at a terminal. */
-  public Desk(Terminal terminal, PrintWriter out) {
+  /** A choice at a terminal. */
+  public Choosing(Terminal terminal, PrintWriter out) {
     this.terminal = terminal;
     this.out = out;
   }

@@ -1,4 +1,4 @@
-package org.undercall.command.desk;
+package org.undercall.command.front;
 
 import java.time.OffsetDateTime;
 import java.util.ArrayList;

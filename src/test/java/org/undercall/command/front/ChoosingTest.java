@@ -1,4 +1,4 @@
-package org.undercall.command.desk;
+package org.undercall.command.front;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -42,8 +42,8 @@ import org.undercall.port.Time;
 import org.undercall.session.OpenSessions;
 import org.undercall.session.Work;
 
-@DisplayName("At the desk")
-class DeskTest {
+@DisplayName("At the first screen")
+class ChoosingTest {
   private static final Path SHARED = Path.of("target", "two-procedures");
   private static final Path DEMO = SHARED.resolve("demo-lateral-link.json");
   private static final Path VAN = SHARED.resolve("light-van-rear-axle.json");
@@ -88,7 +88,7 @@ class DeskTest {
 
   private Optional<Chosen> choose(Offer offer, InputStream typed, boolean attended)
       throws IOException {
-    return new Desk(new Terminal(typed, attended), new PrintWriter(out))
+    return new Choosing(new Terminal(typed, attended), new PrintWriter(out))
         .choose(offer, OffsetDateTime.now(java.time.ZoneOffset.UTC));
   }
 

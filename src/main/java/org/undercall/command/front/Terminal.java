@@ -1,4 +1,4 @@
-package org.undercall.command.desk;
+package org.undercall.command.front;
 
 import java.io.Console;
 import java.io.InputStream;

@@ -1,4 +1,4 @@
-package org.undercall.command.desk;
+package org.undercall.command.front;
 
 import java.nio.file.Path;
 import org.undercall.adapter.log.SessionFolder;
