@@ -1,9 +1,9 @@
-package org.undercall.adapter.board;
+package org.undercall.web;
 
 import java.util.Map;
 
 /** Limits of the Java library's own server, which it reads once from properties of the machine. */
-final class Limits {
+public final class Limits {
   private static final Map<String, String> PROPERTIES =
       Map.of(
           "sun.net.httpserver.maxReqHeaders", "64",
@@ -17,7 +17,7 @@ final class Limits {
   private Limits() {}
 
   /** Sets each that is not set; has no effect after the first server was made. */
-  static void set() {
+  public static void set() {
     PROPERTIES.forEach(
         (name, value) -> {
           if (System.getProperty(name) == null) {

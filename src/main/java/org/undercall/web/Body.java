@@ -1,6 +1,7 @@
-package org.undercall.adapter.board;
+package org.undercall.web;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.MissingNode;
@@ -15,17 +16,19 @@ import java.util.Optional;
  * @param json a JSON object, if there is no refusal
  * @param refusal why it is not accepted
  */
-record Body(JsonNode json, Optional<Answer> refusal) {
-  /** The largest body, in bytes. */
-  static final int MOST_BYTES = 2048;
+public record Body(JsonNode json, Optional<Answer> refusal) {
+  private static final ObjectMapper JSON =
+      new ObjectMapper().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
 
-  private static final ObjectMapper JSON = new ObjectMapper();
-
-  /** Reads the body of a request. */
-  static Body of(HttpExchange exchange) throws IOException {
-    byte[] bytes = exchange.getRequestBody().readNBytes(MOST_BYTES + 1);
-    if (bytes.length > MOST_BYTES) {
-      return refused(Answer.text(413, "Expected at most " + MOST_BYTES + " bytes."));
+  /**
+   * Reads the body of a request.
+   *
+   * @param most how large it may be, in bytes
+   */
+  public static Body of(HttpExchange exchange, int most) throws IOException {
+    byte[] bytes = exchange.getRequestBody().readNBytes(most + 1);
+    if (bytes.length > most) {
+      return refused(Answer.text(413, "Expected at most " + most + " bytes."));
     }
     try {
       JsonNode json = JSON.readTree(new String(bytes, StandardCharsets.UTF_8));

@@ -1,4 +1,4 @@
-package org.undercall.adapter.board;
+package org.undercall.web;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -9,32 +9,28 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The fixed pages, read once from the program itself. */
-final class Pages {
-  private static final Map<String, String> FILES =
-      Map.ofEntries(
-          Map.entry("/", "board.html"),
-          Map.entry("/code", "code.html"),
-          Map.entry("/board.css", "board.css"),
-          Map.entry("/board.js", "board.js"),
-          Map.entry("/draw.js", "draw.js"),
-          Map.entry("/shapes.js", "shapes.js"),
-          Map.entry("/words.js", "words.js"),
-          Map.entry("/press.js", "press.js"),
-          Map.entry("/theme.js", "theme.js"),
-          Map.entry("/code.js", "code.js"),
-          Map.entry("/board.svg", "board.svg"));
+public final class Pages {
+  private final Map<String, Answer> answers;
 
-  private final Map<String, Answer> answers =
-      FILES.entrySet().stream()
-          .collect(Collectors.toMap(Map.Entry::getKey, entry -> read(entry.getValue())));
+  /**
+   * Reads the files of a page.
+   *
+   * @param owner beside whose class they lie; a name that begins with a slash lies elsewhere
+   * @param files the file of each path
+   */
+  public Pages(Class<?> owner, Map<String, String> files) {
+    answers =
+        files.entrySet().stream()
+            .collect(Collectors.toMap(Map.Entry::getKey, each -> read(owner, each.getValue())));
+  }
 
   /** The page at a path; empty if there is none. */
-  Optional<Answer> at(String path) {
+  public Optional<Answer> at(String path) {
     return Optional.ofNullable(answers.get(path));
   }
 
-  private static Answer read(String file) {
-    try (InputStream in = Pages.class.getResourceAsStream(file)) {
+  private static Answer read(Class<?> owner, String file) {
+    try (InputStream in = owner.getResourceAsStream(file)) {
       if (in == null) {
         throw new IllegalStateException("the program lacks its page " + file);
       }
@@ -50,6 +46,7 @@ final class Pages {
       case "html" -> "text/html; charset=utf-8";
       case "css" -> "text/css; charset=utf-8";
       case "js" -> "text/javascript; charset=utf-8";
+      case "json" -> "application/json";
       default -> "image/svg+xml";
     };
   }

@@ -1,47 +1,51 @@
-package org.undercall.adapter.board;
+package org.undercall.web;
 
 import com.sun.net.httpserver.HttpExchange;
+import java.net.URI;
 import java.util.Arrays;
 import java.util.Optional;
 
 /**
  * Decides whether a request may come in.
  *
- * @param hosts the names this board is called by
- * @param access which browsers are let in
+ * @param hosts the names this page is called by
+ * @param page the name of the page, of small letters, for its cookie
  */
-record Gate(Hosts hosts, Access access) {
+public record Gate(Hosts hosts, String page) {
 
-  /** The refusal of a request that calls this board by a name that is not its own. */
-  Optional<Answer> wrongHost(HttpExchange exchange) {
+  /** The path, if nothing but a path was asked for: no other host, no query, no fragment. */
+  public static String path(HttpExchange exchange) {
+    URI uri = exchange.getRequestURI();
+    boolean plain = uri.toString().equals(uri.getRawPath());
+    return plain ? uri.getRawPath() : "";
+  }
+
+  /** The refusal of a request that calls this page by a name that is not its own. */
+  public Optional<Answer> wrongHost(HttpExchange exchange) {
     return header(exchange, "Host").filter(hosts::known).isPresent()
         ? Optional.empty()
-        : Optional.of(Answer.text(421, "This board is not called by that name."));
+        : Optional.of(Answer.text(421, "This page is not called by that name."));
   }
 
   /** The refusal of a request that a page from elsewhere could have made. */
-  Optional<Answer> notFromPage(HttpExchange exchange) {
+  public Optional<Answer> notFromPage(HttpExchange exchange) {
     String host = header(exchange, "Host").orElse("");
     boolean origin = header(exchange, "Origin").filter(o -> Hosts.same(o, host)).isPresent();
     boolean site = header(exchange, "Sec-Fetch-Site").map("same-origin"::equals).orElse(true);
     if (!origin || !site) {
-      return Optional.of(Answer.text(403, "Only the board's own page may do this."));
+      return Optional.of(Answer.text(403, "Only the page itself may do this."));
     }
     boolean json = header(exchange, "Content-Type").filter("application/json"::equals).isPresent();
     return json ? Optional.empty() : Optional.of(Answer.text(415, "Expected application/json."));
   }
 
-  /** Whether the browser has been let in. */
-  boolean open(HttpExchange exchange) {
-    return access.knows(cookie(exchange));
-  }
-
   /** The cookie that lets a browser in; ports share cookies, so it names its port. */
-  String cookie(String word) {
+  public String cookie(String word) {
     return cookieName() + "=" + word + "; HttpOnly; SameSite=Strict; Path=/";
   }
 
-  private Optional<String> cookie(HttpExchange exchange) {
+  /** The word of the cookie that a request carries; empty if it has none. */
+  public Optional<String> cookie(HttpExchange exchange) {
     return exchange.getRequestHeaders().getOrDefault("Cookie", java.util.List.of()).stream()
         .flatMap(line -> Arrays.stream(line.split(";", -1)))
         .map(String::strip)
@@ -51,7 +55,7 @@ record Gate(Hosts hosts, Access access) {
   }
 
   private String cookieName() {
-    return "undercall-board-" + hosts.port();
+    return "undercall-" + page + "-" + hosts.port();
   }
 
   /** A header that must stand once; twice is as good as not at all. */

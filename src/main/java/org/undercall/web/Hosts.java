@@ -1,4 +1,4 @@
-package org.undercall.adapter.board;
+package org.undercall.web;
 
 import java.net.Inet6Address;
 import java.net.InetAddress;
@@ -10,27 +10,27 @@ import java.util.Locale;
 import java.util.stream.Stream;
 
 /**
- * The names by which a browser may call this board. A page from elsewhere whose name was made to
+ * The names by which a browser may call a page of this machine. A page from elsewhere whose name was made to
  * point here still calls it by its own name, and is refused.
  *
  * @param names lower case, an IPv6 address in brackets, none with a port
  * @param port the port they all stand with
  */
-record Hosts(List<String> names, int port) {
+public record Hosts(List<String> names, int port) {
   private static final List<String> LOOPBACK =
       List.of("localhost", "127.0.0.1", "[0:0:0:0:0:0:0:1]");
 
-  Hosts {
+  public Hosts {
     names = List.copyOf(names);
   }
 
   /** The loopback names. */
-  static Hosts loopback(int port) {
+  public static Hosts loopback(int port) {
     return new Hosts(LOOPBACK, port);
   }
 
   /** The loopback names and every address of this machine. */
-  static Hosts ofMachine(int port) throws SocketException {
+  public static Hosts ofMachine(int port) throws SocketException {
     Stream<String> own =
         NetworkInterface.networkInterfaces()
             .flatMap(NetworkInterface::inetAddresses)
@@ -43,8 +43,8 @@ record Hosts(List<String> names, int port) {
     return address instanceof Inet6Address ? "[" + text + "]" : text;
   }
 
-  /** Whether a Host header names this board. */
-  boolean known(String host) {
+  /** Whether a Host header names this machine and port. */
+  public boolean known(String host) {
     String lower = host.toLowerCase(Locale.ROOT);
     return lower.endsWith(":" + port)
         && names.contains(whole(lower.substring(0, lower.lastIndexOf(':'))));
@@ -62,13 +62,13 @@ record Hosts(List<String> names, int port) {
     }
   }
 
-  /** Whether an Origin header names the page that this board serves under that host. */
-  static boolean same(String origin, String host) {
+  /** Whether an Origin header names the page that is served under that host. */
+  public static boolean same(String origin, String host) {
     return origin.equalsIgnoreCase("http://" + host);
   }
 
   /** The addresses to open the page at. */
-  List<String> addresses() {
+  public List<String> addresses() {
     return names.stream()
         .filter(name -> !name.startsWith("[fe80"))
         .map(name -> "http://" + name + ":" + port + "/")

@@ -1,4 +1,4 @@
-package org.undercall.adapter.board;
+package org.undercall.web;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.sun.net.httpserver.Headers;
@@ -13,18 +13,18 @@ import java.nio.charset.StandardCharsets;
  * @param type the content type
  * @param body what is sent, as UTF-8
  */
-record Answer(int status, String type, String body) {
+public record Answer(int status, String type, String body) {
   private static final String POLICY =
       "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self';"
           + " base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
   /** A short text. */
-  static Answer text(int status, String text) {
+  public static Answer text(int status, String text) {
     return new Answer(status, "text/plain; charset=utf-8", text + "\n");
   }
 
   /** What became of a request, for the page to act on and to show. */
-  static Answer outcome(int status, String outcome, String message) {
+  public static Answer outcome(int status, String outcome, String message) {
     String json =
         JsonNodeFactory.instance
             .objectNode()
@@ -34,21 +34,8 @@ record Answer(int status, String type, String body) {
     return new Answer(status, "application/json", json);
   }
 
-  /** The same answer with another text for the page to act on. */
-  static Answer again(String id) {
-    String json =
-        JsonNodeFactory.instance
-            .objectNode()
-            .put("outcome", "again")
-            .put("again", id)
-            .put("soonest", SecondPress.SOONEST_MILLIS)
-            .put("latest", SecondPress.LATEST_MILLIS)
-            .toString();
-    return new Answer(200, "application/json", json);
-  }
-
   /** Sends it and ends the exchange. */
-  void send(HttpExchange exchange) throws IOException {
+  public void send(HttpExchange exchange) throws IOException {
     safe(exchange.getResponseHeaders()).set("Content-Type", type);
     byte[] bytes = body.getBytes(StandardCharsets.UTF_8);
     boolean bare = exchange.getRequestMethod().equals("HEAD");
@@ -60,7 +47,7 @@ record Answer(int status, String type, String body) {
   }
 
   /** The headers that every answer carries. */
-  static Headers safe(Headers headers) {
+  public static Headers safe(Headers headers) {
     headers.set("Content-Security-Policy", POLICY);
     headers.set("X-Content-Type-Options", "nosniff");
     headers.set("X-Frame-Options", "DENY");

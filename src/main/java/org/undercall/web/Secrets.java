@@ -1,4 +1,4 @@
-package org.undercall.adapter.board;
+package org.undercall.web;
 
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -7,7 +7,7 @@ import java.util.Base64;
 import java.util.Locale;
 
 /** Makes and compares what nobody may guess. */
-final class Secrets {
+public final class Secrets {
   private static final SecureRandom RANDOM = new SecureRandom();
   private static final int BYTES = 24;
   private static final int HALF = 10_000;
@@ -15,19 +15,19 @@ final class Secrets {
   private Secrets() {}
 
   /** A word of 192 random bits, in letters that may stand in a cookie. */
-  static String word() {
+  public static String word() {
     byte[] bytes = new byte[BYTES];
     RANDOM.nextBytes(bytes);
     return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
   }
 
   /** Eight random digits, in two groups of four. */
-  static String code() {
+  public static String code() {
     return String.format(Locale.ROOT, "%04d %04d", RANDOM.nextInt(HALF), RANDOM.nextInt(HALF));
   }
 
   /** Whether two texts are equal, in a time that does not tell where they differ. */
-  static boolean same(String one, String other) {
+  public static boolean same(String one, String other) {
     return MessageDigest.isEqual(
         one.getBytes(StandardCharsets.UTF_8), other.getBytes(StandardCharsets.UTF_8));
   }
