@@ -27,6 +27,7 @@ public final class Examples {
           of("undercall report", "report last", "report last --out reports --paper letter"),
           of("undercall check", "check " + DEMO, "check --on 2026-03-31 --json " + DEMO),
           of("undercall show", "show " + DEMO, "show " + DEMO + " --sheet sheet.pdf"),
+          of("undercall desk", "desk " + DEMO, "desk rear-axle.yaml"),
           of("undercall new", "new rear-axle.json", "new rear-axle.json --by-voice"),
           of(
               "undercall import",

@@ -130,7 +130,10 @@ record ChangedText(String text, FreshText fresh) {
     return kept;
   }
 
-  /** Items are known again if they are the same, else by their id, else by their order. */
+  /** By what an item is known again although something else of it was changed. */
+  private static final List<String> NAMES = List.of("id", "name", "include", "marking");
+
+  /** Items are known again if they are the same, else by what names them, else by their order. */
   private static List<Kept> items(Stretch old, JsonNode now) {
     Stretch.Inner[] from = new Stretch.Inner[now.size()];
     List<Stretch.Inner> left = new ArrayList<>(old.inner());
@@ -138,8 +141,8 @@ record ChangedText(String text, FreshText fresh) {
       from[i] = take(left, now.get(i), ChangedText::same);
     }
     for (int i = 0; i < from.length; i++) {
-      if (from[i] == null && now.get(i).path("id").isTextual()) {
-        from[i] = take(left, now.get(i), (a, b) -> a.path("id").equals(b.path("id")));
+      if (from[i] == null) {
+        from[i] = take(left, now.get(i), ChangedText::sameName);
       }
     }
     long open = Arrays.stream(from).filter(Objects::isNull).count();
@@ -154,6 +157,12 @@ record ChangedText(String text, FreshText fresh) {
       kept.add(new Kept(Optional.ofNullable(from[i]), "", now.get(i)));
     }
     return kept;
+  }
+
+  private static boolean sameName(JsonNode one, JsonNode other) {
+    return NAMES.stream()
+        .filter(name -> one.path(name).isTextual() && one.path(name).equals(other.path(name)))
+        .anyMatch(name -> !name.equals("include") || one.path("ids").equals(other.path("ids")));
   }
 
   private interface Likeness {

@@ -67,8 +67,11 @@ record FreshText(boolean yaml, String eol) {
     return isSmall(node) && indent + line(node).length() <= WIDTH;
   }
 
-  /** Whether a value may stand on one line: it holds no object or list that itself holds any. */
+  /** Whether a value may stand on one line: no step, nothing that holds what itself holds any. */
   private static boolean isSmall(JsonNode node) {
+    if (node.has("title")) {
+      return false;
+    }
     boolean only = node.size() == 1;
     return StreamSupport.stream(node.spliterator(), false)
         .allMatch(

@@ -51,7 +51,7 @@ public final class DoctorCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws InterruptedException {
-    BoardOptions.requirePort(port, spec);
+    BoardOptions.requirePort("--board-port", port, spec);
     PrintWriter out = spec.commandLine().getOut();
     Doctor doctor = new Doctor(checks(), LIMIT_MILLIS);
     List<Doctor.Result> results =
