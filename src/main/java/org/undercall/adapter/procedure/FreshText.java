@@ -40,9 +40,8 @@ record FreshText(boolean yaml, String eol) {
    * @param indent of the line that it begins in, in blanks
    */
   String value(JsonNode node, int indent) {
-    String line = line(node);
-    if (isSmall(node) && indent + line.length() <= WIDTH) {
-      return line;
+    if (!node.isContainerNode() || fits(node, indent)) {
+      return line(node);
     }
     return yaml ? block(node, indent) : expanded(node, indent);
   }
@@ -64,7 +63,7 @@ record FreshText(boolean yaml, String eol) {
   }
 
   private boolean fits(JsonNode node, int indent) {
-    return isSmall(node) && indent + line(node).length() <= WIDTH;
+    return node.isEmpty() || isSmall(node) && indent + line(node).length() <= WIDTH;
   }
 
   /** Whether a value may stand on one line: no step, nothing that holds what itself holds any. */

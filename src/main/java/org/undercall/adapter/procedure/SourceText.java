@@ -30,8 +30,22 @@ public record SourceText(String name, String read, String sha256, JsonNode tree)
   public static SourceText read(Path file) throws Fault {
     String name = Shown.plain(String.valueOf(file.getFileName()));
     Faults faults = new Faults(name);
-    FileText text = FileText.read(file, faults);
-    JsonNode tree = LocatedJson.read(String.valueOf(file.getFileName()), text.text(), faults);
+    return of(name, FileText.read(file, faults), faults);
+  }
+
+  /**
+   * The same for a text that is to be written: whether it could be read again.
+   *
+   * @param file where it is to be written
+   */
+  public static SourceText of(Path file, String text) throws Fault {
+    String name = Shown.plain(String.valueOf(file.getFileName()));
+    Faults faults = new Faults(name);
+    return of(name, FileText.of(bytes(text), faults), faults);
+  }
+
+  private static SourceText of(String name, FileText text, Faults faults) throws Fault {
+    JsonNode tree = LocatedJson.read(name, text.text(), faults);
     if (!tree.isObject()) {
       faults.value(ProcedureCode.WRONG_TYPE, "", Shown.value(tree), "an object: a procedure");
     } else if (tree.has("takes")) {
@@ -53,7 +67,7 @@ public record SourceText(String name, String read, String sha256, JsonNode tree)
 
   /**
    * The text with another content. What did not change stays as it is written; where that cannot be
-   * done, the whole is written anew. Either way, what it is read as is the content wanted.
+   * done, the whole is written anew.
    */
   public String with(JsonNode now) {
     boolean yaml = Yaml.named(name);
@@ -89,6 +103,11 @@ public record SourceText(String name, String read, String sha256, JsonNode tree)
     List<String> lost = new ArrayList<>(YamlStretches.comments(read));
     YamlStretches.comments(changed).forEach(lost::remove);
     return lost;
+  }
+
+  /** Whether this holds the same as another tree, however it is written. */
+  public boolean holds(JsonNode other) {
+    return ChangedText.same(tree, other);
   }
 
   /** The bytes of a text, as they are written. */

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -61,7 +62,7 @@ final class DeskFile {
 
   /** The text that would be saved. */
   JsonNode text(JsonNode asked) throws Fault {
-    return object().put("text", source().with(tree(asked)));
+    return object().put("text", asNear(tree(asked)));
   }
 
   private static JsonNode tree(JsonNode asked) throws Fault {
@@ -94,18 +95,28 @@ final class DeskFile {
           count + (count == 1 ? " fault" : " faults"),
           "none, or a draft: it can be worked on here, and no work begins with it");
     }
+    requireReadable(text, tree);
     NewFile.write(file, text, !source.sha256().isEmpty());
     return object().put("base", Sha256.hex(SourceText.bytes(text))).put("draft", draft);
   }
 
   private void requireUnchanged(String base) throws Fault {
-    String now = Files.notExists(file) ? "" : SourceText.read(file).sha256();
+    String now = onDisk();
     if (!now.equals(base)) {
       throw new Fault(
           DeskCode.CHANGED,
           String.valueOf(file.getFileName()),
           now.isEmpty() ? "no file any more" : "another text than the page read",
           "the text that the page read; nothing was written");
+    }
+  }
+
+  /** The checksum of the file as it is now; empty if it is not there. */
+  private String onDisk() throws Fault {
+    try {
+      return Files.notExists(file) ? "" : Sha256.hex(Files.readAllBytes(file));
+    } catch (IOException e) {
+      throw new Fault(DeskCode.CHANGED, String.valueOf(file.getFileName()), e, "a file to read");
     }
   }
 
@@ -120,9 +131,18 @@ final class DeskFile {
     }
   }
 
+  /** What could not be opened again is not written, not as a draft either. */
+  private void requireReadable(String text, JsonNode tree) throws Fault {
+    if (!SourceText.of(file, text).holds(tree)) {
+      throw new IllegalStateException("another procedure would be written");
+    }
+  }
+
   /** Saves what a page has beside the file, under a name that is free. */
   synchronized JsonNode beside(JsonNode asked) throws Fault {
-    String text = source().with(tree(asked));
+    JsonNode tree = tree(asked);
+    String text = asNear(tree);
+    requireReadable(text, tree);
     String name = String.valueOf(file.getFileName());
     int dot = name.lastIndexOf('.');
     for (int number = 2; ; number++) {
@@ -131,6 +151,15 @@ final class DeskFile {
         NewFile.write(other, text, false);
         return object().put("name", String.valueOf(other.getFileName()));
       }
+    }
+  }
+
+  /** As near to the file as that goes: it may be of another kind by now. */
+  private String asNear(JsonNode tree) {
+    try {
+      return source().with(tree);
+    } catch (Fault e) {
+      return SourceText.fresh(file).with(tree);
     }
   }
 

@@ -30,7 +30,7 @@ import org.undercall.port.Fault;
  * list, each at its place in the procedure's own file, and the walk if it can be walked.
  */
 final class Judged {
-  private static final Pattern LACKS = Pattern.compile("no \"([A-Za-z]+)\"");
+  private static final Pattern LACKS = Pattern.compile("no \"([A-Za-z0-9-]+)\"");
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
   private final ObjectNode json = NODES.objectNode();
@@ -76,8 +76,9 @@ final class Judged {
     String pointer =
         elsewhere ? include(tree, "", fault.place().name()) : fault.place().pointer();
     Matcher lacks = LACKS.matcher(fault.found());
-    if (!elsewhere && fault.code() == ProcedureCode.MISSING_FIELD && lacks.matches()) {
-      pointer = pointer + "/" + lacks.group(1);
+    if (!elsewhere && lacks.matches()) {
+      boolean taken = fault.code() == ProcedureCode.BLOCK_LACKS;
+      pointer = pointer + (taken ? "/with/" : "/") + lacks.group(1);
     }
     ObjectNode node = findings.addObject();
     node.put("code", fault.code().id()).put("severity", "fault").put("pointer", pointer);

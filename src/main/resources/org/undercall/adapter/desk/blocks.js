@@ -41,7 +41,7 @@ function taker(block, names, what, order) {
   const value = read(names);
   const known = use(block, name);
   const schema = known && { ...resolve(known), description: `${says}.` };
-  const how = { must: !orNull, order, label: name };
+  const how = { must: true, order, label: name };
   const extra = make(
     "div",
     { className: "tools" },

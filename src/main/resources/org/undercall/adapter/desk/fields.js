@@ -11,7 +11,7 @@ let count = 0;
 export function make(tag, has = {}, ...inner) {
   const element = document.createElement(tag);
   for (const [name, value] of Object.entries(has)) {
-    if (name in element && !name.includes("-")) element[name] = value;
+    if (name in element && name !== "list") element[name] = value;
     else element.setAttribute(name, value);
   }
   element.append(...inner);

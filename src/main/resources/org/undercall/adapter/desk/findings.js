@@ -1,6 +1,6 @@
 /** What the reader of files and the check find: at its field, in the list of steps, and as a list. */
 import { choose, draft } from "./draft.js";
-import { along, pointer } from "./tree.js";
+import { along, get, pointer } from "./tree.js";
 import { make } from "./fields.js";
 import { weigh } from "./steps.js";
 
@@ -10,6 +10,12 @@ let found = [];
 let last = -1;
 
 const told = (f) => (f.expected ? `${f.found}; expected ${f.expected}` : f.found);
+/** What the step, phase or head is called that a finding is in. */
+function whose(f) {
+  const item = get(draft.tree, along(itemOf(f.pointer)));
+  return item?.title ?? item?.name ?? item?.include ?? item?.id ?? "";
+}
+
 const line = (f) => `${f.code} ${f.severity}: ${f.found ? told(f) : f.meaning}`;
 
 /** The step, phase or head that a place is in. */
@@ -22,7 +28,7 @@ function itemOf(place) {
 export function show(findings) {
   found = findings;
   at("findings").replaceChildren(...found.map((f, i) => {
-    const go = make("button", { type: "button" }, line(f), f.file ? ` (in ${f.file})` : "");
+    const go = make("button", { type: "button" }, make("b", {}, `${whose(f)} `), line(f), f.file ? ` (in ${f.file})` : "");
     go.addEventListener("click", () => jump(i));
     return make("li", { "data-severity": f.severity }, go);
   }));
