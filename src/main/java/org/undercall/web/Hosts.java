@@ -10,8 +10,8 @@ import java.util.Locale;
 import java.util.stream.Stream;
 
 /**
- * The names by which a browser may call a page of this machine. A page from elsewhere whose name was made to
- * point here still calls it by its own name, and is refused.
+ * The names by which a browser may call a page of this machine. A page from elsewhere whose name
+ * was made to point here still calls it by its own name, and is refused.
  *
  * @param names lower case, an IPv6 address in brackets, none with a port
  * @param port the port they all stand with

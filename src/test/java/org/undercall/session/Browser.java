@@ -22,6 +22,7 @@ import java.util.regex.Pattern;
 public final class Browser implements AutoCloseable {
   /** Where the browser is. */
   public static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+
   /** Where its driver is. */
   public static final Path DRIVER = Path.of("/usr/bin/chromedriver");
 

@@ -63,9 +63,10 @@ record ChangedText(String text, FreshText fresh) {
     int indent = old.block() || lines ? column(inner.get(0).start()) : indent(old.start());
     StringBuilder out = new StringBuilder(text.substring(old.start(), inner.get(0).start()));
     int before = -1;
-    for (Kept each : kept) {
+    for (int i = 0; i < kept.size(); i++) {
+      Kept each = kept.get(i);
       int index = each.from().map(inner::indexOf).orElse(-2);
-      if (out.length() > 0 && each != kept.get(0)) {
+      if (i > 0) {
         boolean next = before >= 0 && index == before + 1;
         out.append(
             next

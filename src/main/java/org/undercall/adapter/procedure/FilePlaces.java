@@ -48,7 +48,6 @@ public final class FilePlaces {
     while (!values.containsKey(written) && !written.isEmpty()) {
       written = written.substring(0, written.lastIndexOf('/'));
     }
-    return values.getOrDefault(
-        written, new Faults.Spot(file, written, Faults.Position.START));
+    return values.getOrDefault(written, new Faults.Spot(file, written, Faults.Position.START));
   }
 }

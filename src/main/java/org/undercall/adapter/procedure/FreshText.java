@@ -63,7 +63,7 @@ record FreshText(boolean yaml, String eol) {
   }
 
   private boolean fits(JsonNode node, int indent) {
-    return node.isEmpty() || isSmall(node) && indent + line(node).length() <= WIDTH;
+    return node.isEmpty() || (isSmall(node) && indent + line(node).length() <= WIDTH);
   }
 
   /** Whether a value may stand on one line: no step, nothing that holds what itself holds any. */
@@ -73,8 +73,7 @@ record FreshText(boolean yaml, String eol) {
     }
     boolean only = node.size() == 1;
     return StreamSupport.stream(node.spliterator(), false)
-        .allMatch(
-            inner -> !inner.isContainerNode() || inner.isEmpty() || (only && node.isArray()));
+        .allMatch(inner -> !inner.isContainerNode() || inner.isEmpty() || (only && node.isArray()));
   }
 
   private String line(JsonNode node) {

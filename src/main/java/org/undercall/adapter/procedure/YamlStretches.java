@@ -70,7 +70,8 @@ final class YamlStretches {
     if (event instanceof ScalarEvent) {
       int end = at(event.getEndMark());
       next();
-      return Stretch.plain(node, start, start + text.substring(start, end).stripTrailing().length());
+      return Stretch.plain(
+          node, start, start + text.substring(start, end).stripTrailing().length());
     }
     boolean block = ((CollectionStartEvent) event).getFlowStyle() == FlowStyle.BLOCK;
     List<Stretch.Inner> inner = new ArrayList<>();
@@ -81,8 +82,7 @@ final class YamlStretches {
     }
     int end = at(event.getEndMark());
     next();
-    return new Stretch(
-        node, start, block ? inner.get(inner.size() - 1).end() : end, block, inner);
+    return new Stretch(node, start, block ? inner.get(inner.size() - 1).end() : end, block, inner);
   }
 
   private void fields(JsonNode node, List<Stretch.Inner> inner) {
@@ -102,8 +102,7 @@ final class YamlStretches {
       int value = at(event.getStartMark());
       int start = block ? dash(searched, value) : value;
       inner.add(
-          new Stretch.Inner(
-              "", start, block ? start + 1 : value, value(node.get(inner.size()))));
+          new Stretch.Inner("", start, block ? start + 1 : value, value(node.get(inner.size()))));
       searched = inner.get(inner.size() - 1).end();
     }
   }

@@ -36,8 +36,7 @@ final class DeskPractice {
     Practice practice = of(asked);
     String phrase = asked.path("phrase").asText().strip();
     if (phrase.isEmpty() || phrase.length() > LONGEST_PHRASE) {
-      throw new Fault(
-          DeskCode.NOT_READ, "the phrase", phrase.length() + " characters", "1 to 300");
+      throw new Fault(DeskCode.NOT_READ, "the phrase", phrase.length() + " characters", "1 to 300");
     }
     practice.say(phrase);
     return heard(asked);

@@ -73,8 +73,7 @@ final class Judged {
 
   private void add(Fault.Finding fault, String own) {
     boolean elsewhere = !fault.place().name().equals(own);
-    String pointer =
-        elsewhere ? include(tree, "", fault.place().name()) : fault.place().pointer();
+    String pointer = elsewhere ? include(tree, "", fault.place().name()) : fault.place().pointer();
     Matcher lacks = LACKS.matcher(fault.found());
     if (!elsewhere && lacks.matches()) {
       boolean taken = fault.code() == ProcedureCode.BLOCK_LACKS;

@@ -135,7 +135,8 @@ public final class WorkOptions {
     ProcedureShelf shelf = ProcedureShelf.standard(demonstrations);
     OpenSessions open = fresh ? new OpenSessions(List.of(), 0, List.of()) : found;
     Offer offer = new Offer(open, shelf);
-    return choosing.choose(offer, Time.ofMachine().now().wall())
+    return choosing
+        .choose(offer, Time.ofMachine().now().wall())
         .orElseThrow(
             () ->
                 wrong(

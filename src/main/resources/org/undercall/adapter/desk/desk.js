@@ -165,6 +165,9 @@ at("undo").addEventListener("click", KEYS["C-z"]);
 at("redo").addEventListener("click", KEYS["C-Z"]);
 at("next-finding").addEventListener("click", KEYS.F8);
 at("whole-text").addEventListener("click", saving.wholeText);
+/** What stands beside the form stays in sight below the top, however high that is. */
+const head = document.querySelector(".top");
+new ResizeObserver(() => document.documentElement.style.setProperty("--top", `${head.offsetHeight}px`)).observe(head);
 steps.listen(say);
 practice.listen();
 watchId();

@@ -174,7 +174,13 @@ class BoardLooksTest {
     void inert() {
       for (String file :
           List.of(
-              "board.js", "draw.js", "shapes.js", "words.js", "press.js", "/org/undercall/web/theme.js", "code.js")) {
+              "board.js",
+              "draw.js",
+              "shapes.js",
+              "words.js",
+              "press.js",
+              "/org/undercall/web/theme.js",
+              "code.js")) {
         String script = text(file);
         for (String bad : List.of("innerHTML", "outerHTML", "insertAdjacent", "eval(", "write(")) {
           assertFalse(script.contains(bad), file + " " + bad);

@@ -79,8 +79,7 @@ class SourceTextTest {
       String text = SourceText.fresh(other).with(source.tree());
       SourceText again = SourceText.of(other, text);
       assertTrue(again.holds(source.tree()), text);
-      assertEquals(
-          ProcedureFile.load(file).procedure(), ProcedureFile.of(other, text).procedure());
+      assertEquals(ProcedureFile.load(file).procedure(), ProcedureFile.of(other, text).procedure());
       assertEquals(text, again.with(source.tree().deepCopy()));
     }
   }
@@ -115,8 +114,7 @@ class SourceTextTest {
     ObjectNode changed = source.tree().deepCopy();
     ((ObjectNode) changed.at("/phases/3/steps/0/with")).put("drive", 19);
     String text = source.with(changed);
-    assertEquals(
-        List.of("            \"drive\": 19,"), differing(source.read(), text));
+    assertEquals(List.of("            \"drive\": 19,"), differing(source.read(), text));
   }
 
   @Test
@@ -182,14 +180,16 @@ class SourceTextTest {
   void texts(String text) throws Fault {
     for (String name : List.of("own.json", "own.yaml")) {
       Path file = Path.of(name);
-      JsonNode tree =
-          LocatedJson.NODES.objectNode().put("t", text).set("l", list(text));
+      JsonNode tree = LocatedJson.NODES.objectNode().put("t", text).set("l", list(text));
       assertTrue(SourceText.of(file, SourceText.fresh(file).with(tree)).holds(tree), name);
     }
   }
 
   private static ArrayNode list(String text) {
-    return LocatedJson.NODES.arrayNode().add(text).add(LocatedJson.NODES.objectNode().put("a", text));
+    return LocatedJson.NODES
+        .arrayNode()
+        .add(text)
+        .add(LocatedJson.NODES.objectNode().put("a", text));
   }
 
   @ParameterizedTest

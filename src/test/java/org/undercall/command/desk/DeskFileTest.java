@@ -187,10 +187,7 @@ class DeskFileTest {
 
   private List<String> codes(ObjectNode asked) throws Fault {
     List<String> codes = new ArrayList<>();
-    desk.judged(asked)
-        .json()
-        .path("findings")
-        .forEach(f -> codes.add(f.path("code").asText()));
+    desk.judged(asked).json().path("findings").forEach(f -> codes.add(f.path("code").asText()));
     return codes;
   }
 

@@ -72,9 +72,7 @@ final class DeskHand {
   }
 
   boolean at(String selector) throws Exception {
-    return browser
-        .eval("document.activeElement.matches(" + quoted(selector) + ")")
-        .asBoolean();
+    return browser.eval("document.activeElement.matches(" + quoted(selector) + ")").asBoolean();
   }
 
   /** Types a text into the field of a place. */
@@ -100,8 +98,7 @@ final class DeskHand {
   }
 
   void says(String words) throws Exception {
-    browser.until(
-        "document.getElementById('status').textContent.includes(" + quoted(words) + ")");
+    browser.until("document.getElementById('status').textContent.includes(" + quoted(words) + ")");
   }
 
   /** Waits for the question of this name. */

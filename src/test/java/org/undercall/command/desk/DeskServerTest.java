@@ -32,8 +32,7 @@ class DeskServerTest {
 
   @BeforeEach
   void start() throws Exception {
-    Files.copy(
-        Path.of("shared/procedures/demo-lateral-link.json"), folder.resolve("own.json"));
+    Files.copy(Path.of("shared/procedures/demo-lateral-link.json"), folder.resolve("own.json"));
     Files.writeString(folder.resolve("other.json"), "{\"title\": \"another file\"}");
     desk = ServedDesk.of(folder.resolve("own.json"));
   }
@@ -108,8 +107,7 @@ class DeskServerTest {
   @DisplayName("does nothing for a page from elsewhere, even with the cookie")
   void origin(String origin, int status) throws Exception {
     String from = origin.equals("OWN") ? "http://localhost:" + desk.port() : origin;
-    assertEquals(
-        status, post("/read", "{}", "Cookie", cookie(), "Origin", from).statusCode());
+    assertEquals(status, post("/read", "{}", "Cookie", cookie(), "Origin", from).statusCode());
     String own = "http://localhost:" + desk.port();
     assertEquals(403, post("/read", "{}", "Cookie", cookie()).statusCode(), "no origin");
     assertEquals(401, post("/save", "{}", "Origin", own).statusCode(), "no cookie");
