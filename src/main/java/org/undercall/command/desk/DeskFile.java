@@ -96,7 +96,7 @@ final class DeskFile {
           "none, or a draft: it can be worked on here, and no work begins with it");
     }
     requireReadable(text, tree);
-    NewFile.write(file, text, !source.sha256().isEmpty());
+    NewFile.write(target(), text, !source.sha256().isEmpty());
     return object().put("base", Sha256.hex(SourceText.bytes(text))).put("draft", draft);
   }
 
@@ -128,6 +128,15 @@ final class DeskFile {
           source.name(),
           lost.size() + " that would be lost: " + String.join("; ", lost),
           "none, or that they may be lost");
+    }
+  }
+
+  /** The file itself where the name is a link to it, so that the link stays one. */
+  private Path target() {
+    try {
+      return file.toRealPath();
+    } catch (IOException e) {
+      return file;
     }
   }
 

@@ -152,12 +152,15 @@ addEventListener("keydown", (event) => {
   if (at("ask").open) return;
   const shift = event.shiftKey && event.key.length > 1 ? "S-" : "";
   const act = KEYS[(event.ctrlKey || event.metaKey ? "C-" : "") + (event.altKey ? "A-" : "") + shift + event.key];
-  if (!act) return;
+  const own = event.target.id === "phrase" && /^C-[zZy]$/.test(`C-${event.key}`);
+  if (!act || own) return;
   event.preventDefault();
   act();
 });
 addEventListener("beforeunload", (event) => {
-  if (draft.unsaved) event.preventDefault();
+  if (!draft.unsaved) return;
+  event.preventDefault();
+  event.returnValue = true;
 });
 at("form").addEventListener("submit", (event) => event.preventDefault());
 at("save").addEventListener("click", KEYS["C-s"]);

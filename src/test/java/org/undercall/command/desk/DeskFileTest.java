@@ -232,4 +232,21 @@ class DeskFileTest {
     assertTrue(text.contains("\"include\": \"blocks/bonded-bush.yaml\""), text);
     assertFalse(text.contains("A bonded bush tightened at droop"), text);
   }
+
+  @Test
+  @DisplayName("that is a link stays one: what it leads to is written")
+  void link() throws Exception {
+    Path link = folder.resolve("link.json");
+    try {
+      Files.createSymbolicLink(link, file);
+    } catch (IOException | UnsupportedOperationException e) {
+      return; // No links here.
+    }
+    DeskFile linked = new DeskFile(link, ServedDesk.DAY);
+    ObjectNode asked = asked(linked);
+    tree(asked).put("title", "Changed");
+    linked.save(asked);
+    assertTrue(Files.isSymbolicLink(link));
+    assertEquals("Changed", ProcedureFile.load(file).procedure().about().title());
+  }
 }

@@ -81,8 +81,17 @@ class DeskPageTest {
     browser.prefers("prefers-color-scheme", "light");
   }
 
+  /** A copy of an example, with the library beside it if it includes any of it. */
   private Path copy(String name) throws Exception {
     Path file = folder.resolve(name);
+    if (Files.readString(SHARED.resolve(name)).contains("\"include\"")) {
+      Files.createDirectory(folder.resolve("blocks"));
+      try (var blocks = Files.list(SHARED.resolve("blocks"))) {
+        for (Path block : blocks.toList()) {
+          Files.copy(block, folder.resolve("blocks").resolve(block.getFileName()));
+        }
+      }
+    }
     Files.copy(SHARED.resolve(name), file);
     return file;
   }
@@ -376,10 +385,6 @@ class DeskPageTest {
   @DisplayName("axe-core finds nothing, and the tabulator goes around without a trap")
   void accessible(String scheme) throws Exception {
     browser.prefers("prefers-color-scheme", scheme);
-    Files.createDirectory(folder.resolve("blocks"));
-    for (String each : new String[] {"bonded-bush.yaml", "lift.yaml"}) {
-      Files.copy(SHARED.resolve("blocks/" + each), folder.resolve("blocks/" + each));
-    }
     try (ServedDesk desk = ServedDesk.of(copy("trailing-arm-from-blocks.json"))) {
       hand.open(desk);
       hand.accessible("the head");

@@ -192,4 +192,22 @@ class DeskServerTest {
     assertTrue(own("/begin", "{\"tree\":{}}").body().contains("DSK-006"));
     assertEquals(2, folder.toFile().list().length);
   }
+
+  @Test
+  @DisplayName("serves files without markup made from texts, inline code and anything from elsewhere")
+  void inert() throws Exception {
+    try (var files = Files.list(Path.of("src/main/resources/org/undercall/adapter/desk"))) {
+      List<Path> all = files.toList();
+      assertTrue(all.size() >= 14, all.toString());
+      for (Path file : all) {
+        String name = "/" + file.getFileName();
+        String served = get(name.equals("/desk.html") ? "/" : name, "Cookie", cookie()).body();
+        assertEquals(Files.readString(file), served, name + " is served as it is");
+        for (String bad :
+            List.of("innerHTML", "outerHTML", "insertAdjacent", "eval(", "document.write", "https:")) {
+          assertFalse(served.contains(bad), name + " " + bad);
+        }
+      }
+    }
+  }
 }
