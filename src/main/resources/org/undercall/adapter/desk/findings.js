@@ -61,7 +61,7 @@ export function mark() {
     const field = fieldOf(f.pointer);
     if (!field) continue;
     const list = field.querySelector(":scope > .found");
-    list.append(make("li", { "data-severity": f.severity }, line(f), f.todo ? ` ${f.todo}` : ""));
+    list.append(make("li", { "data-severity": f.severity }, line(f), f.todo ? `. ${f.todo}` : ""));
     if (f.severity === "fault" || f.severity === "error") {
       if (field.matches(".field")) field.querySelector("input, select, textarea")?.setAttribute("aria-invalid", "true");
     }

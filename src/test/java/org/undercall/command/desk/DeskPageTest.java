@@ -16,6 +16,7 @@ import static org.undercall.command.desk.DeskHand.SHIFT;
 import static org.undercall.command.desk.DeskHand.TAB;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.ByteArrayInputStream;
@@ -23,6 +24,8 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -260,8 +263,7 @@ class DeskPageTest {
   @DisplayName("an id that other steps name is renamed there too, if that is wanted")
   void renamed() throws Exception {
     Path file = copy("demo-lateral-link.json");
-    ObjectNode tree =
-        (ObjectNode) new com.fasterxml.jackson.databind.ObjectMapper().readTree(file.toFile());
+    ObjectNode tree = (ObjectNode) new ObjectMapper().readTree(file.toFile());
     ((ObjectNode) tree.at("/phases/0/steps/1")).putArray("after").add("arch-height");
     Files.writeString(file, tree.toPrettyString());
     try (ServedDesk desk = ServedDesk.of(file)) {
@@ -408,6 +410,59 @@ class DeskPageTest {
       leave();
     }
   }
+
+  @Test
+  @DisplayName("the form has every field that the schema has")
+  void everyField() throws Exception {
+    Path file = folder.resolve("every.json");
+    Files.writeString(file, EVERYTHING);
+    try (ServedDesk desk = ServedDesk.of(file)) {
+      hand.open(desk);
+      Set<String> shown = new TreeSet<>();
+      int items = browser.eval("document.querySelectorAll('[data-item]').length").asInt();
+      for (int i = 0; i < items; i++) {
+        browser.eval("(document.querySelectorAll('[data-item]')[" + i + "].click(), 1)");
+        browser
+            .eval("[...document.querySelectorAll('#form [data-at]')].map(e => e.dataset.at)")
+            .forEach(at -> shown.add(at.asText().replaceAll(".*/", "")));
+      }
+      Set<String> wanted = new TreeSet<>();
+      JsonNode schema =
+          new ObjectMapper()
+              .readTree(
+                  Files.readString(
+                      Path.of(
+                          "src/main/resources/org/undercall/schema/whole-procedure.schema.json")));
+      collect(schema, wanted);
+      wanted.removeAll(Set.of("phases", "steps"));
+      assertTrue(wanted.size() > 90, wanted.toString());
+      wanted.removeAll(shown);
+      assertEquals(Set.of(), wanted);
+      leave();
+    }
+  }
+
+  private static void collect(JsonNode schema, Set<String> names) {
+    boolean word = schema.path("properties").path("kind").has("const");
+    if (!word) {
+      schema.path("properties").fieldNames().forEachRemaining(names::add);
+    }
+    schema.forEach(inner -> collect(inner, names));
+  }
+
+  /** Something of every kind, with next to nothing in it. */
+  private static final String EVERYTHING =
+      """
+      { "assembledFrom": [{ "block": {} }], "cautions": [{ "text": "a" }], "rideHeight": { "arm": {} },
+        "tools": [{}],
+        "phases": [{ "steps": [
+          { "kind": "do" }, { "kind": "measure" }, { "kind": "wait" }, { "kind": "load" },
+          { "kind": "hand-over" },
+          { "kind": "fasten", "fastener": {
+              "renew": [{}], "clamped": {}, "seat": {}, "friction": { "thread": {}, "seat": {} },
+              "stages": [{ "torque": "", "adaptor": {} }, { "angle": "", "finalTorque": {} }, { "backOff": "" }],
+              "variants": [{ "stages": [] }] } }] }] }
+      """;
 
   @Test
   @DisplayName("the findings are those of what was typed last, however fast it was typed")

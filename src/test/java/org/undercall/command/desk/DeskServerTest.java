@@ -194,7 +194,8 @@ class DeskServerTest {
   }
 
   @Test
-  @DisplayName("serves files without markup made from texts, inline code and anything from elsewhere")
+  @DisplayName(
+      "serves files without markup made from texts, inline code and anything from elsewhere")
   void inert() throws Exception {
     try (var files = Files.list(Path.of("src/main/resources/org/undercall/adapter/desk"))) {
       List<Path> all = files.toList();
@@ -204,7 +205,8 @@ class DeskServerTest {
         String served = get(name.equals("/desk.html") ? "/" : name, "Cookie", cookie()).body();
         assertEquals(Files.readString(file), served, name + " is served as it is");
         for (String bad :
-            List.of("innerHTML", "outerHTML", "insertAdjacent", "eval(", "document.write", "https:")) {
+            List.of(
+                "innerHTML", "outerHTML", "insertAdjacent", "eval(", "document.write", "https:")) {
           assertFalse(served.contains(bad), name + " " + bad);
         }
       }
