@@ -178,7 +178,8 @@ class ArchitectureTest {
       "text, core",
       "port, core text",
       "sound, core text port",
-      "adapter, core text port sound",
+      "web, core text port",
+      "adapter, core text port sound web",
       "listen, core text port sound adapter",
       "session, core text port sound adapter listen",
       "demo, core text port sound adapter listen session",
@@ -200,7 +201,7 @@ class ArchitectureTest {
       classes()
           .should()
           .resideInAnyPackage(
-              rooms("core text port sound adapter listen session demo command")
+              rooms("core text port sound web adapter listen session demo command")
                   .toArray(String[]::new))
           .check(CLASSES);
     }

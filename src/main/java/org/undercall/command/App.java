@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
 import org.undercall.command.clips.ClipsCommand;
-import org.undercall.command.desk.FrontPage;
+import org.undercall.command.desk.DeskCommand;
 import org.undercall.command.doctor.DoctorCommand;
 import org.undercall.command.ear.EarCommand;
 import org.undercall.command.ear.ListenCommand;
@@ -15,6 +15,7 @@ import org.undercall.command.ear.MicrophonesCommand;
 import org.undercall.command.figure.FigureCommand;
 import org.undercall.command.fleet.CompareCommand;
 import org.undercall.command.fleet.SessionsCommand;
+import org.undercall.command.front.FrontPage;
 import org.undercall.command.option.UseCode;
 import org.undercall.command.option.UserFolders;
 import org.undercall.command.procedure.CheckCommand;
@@ -71,6 +72,7 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       ShowCommand.class,
       DiffCommand.class,
+      DeskCommand.class,
       NewCommand.class,
       ImportCommand.class,
       ExportCommand.class,

@@ -28,6 +28,7 @@ public final class Examples {
           of("undercall check", "check " + DEMO, "check --on 2026-03-31 --json " + DEMO),
           of("undercall show", "show " + DEMO, "show " + DEMO + " --sheet sheet.pdf"),
           of("undercall diff", "diff rear.json rear-new.json", "diff --json old.yaml new.yaml"),
+          of("undercall desk", "desk " + DEMO, "desk rear-axle.yaml"),
           of("undercall new", "new rear-axle.json", "new rear-axle.json --by-voice"),
           of(
               "undercall import",

@@ -4,8 +4,10 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import java.io.IOException;
+import java.io.StringReader;
 import java.util.regex.Pattern;
 import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.events.Event;
 
 /** YAML as the files of the program use it, read through the same parser interface as JSON. */
 public final class Yaml {
@@ -40,6 +42,17 @@ public final class Yaml {
   /** Whether a file is read as YAML, by its name. */
   public static boolean named(String name) {
     return NAME.matcher(name).matches();
+  }
+
+  /**
+   * The events of a text, with their marks, for who writes into it.
+   *
+   * @param comments whether comments are events too
+   */
+  public static Iterable<Event> events(String text, boolean comments) {
+    LoaderOptions options = options();
+    options.setProcessComments(comments);
+    return new org.yaml.snakeyaml.Yaml(options).parse(new StringReader(text));
   }
 
   /** A parser of a text. */

@@ -269,7 +269,9 @@ class BoardSightTest {
     exchange
         .getResponseHeaders()
         .add("Content-Type", file.endsWith("svg") ? "image/svg+xml" : type);
-    byte[] body = resource("/org/undercall/adapter/board/" + file).getBytes(StandardCharsets.UTF_8);
+    boolean common = file.equals("theme.js") || file.equals("colours.css");
+    String folder = common ? "/org/undercall/web/" : "/org/undercall/adapter/board/";
+    byte[] body = resource(folder + file).getBytes(StandardCharsets.UTF_8);
     exchange.sendResponseHeaders(200, body.length);
     exchange.getResponseBody().write(body);
     exchange.close();

@@ -19,9 +19,12 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** A real browser without a window, driven by the W3C WebDriver protocol. */
-final class Browser implements AutoCloseable {
-  static final Path CHROMIUM = Path.of("/usr/bin/chromium");
-  static final Path DRIVER = Path.of("/usr/bin/chromedriver");
+public final class Browser implements AutoCloseable {
+  /** Where the browser is. */
+  public static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+
+  /** Where its driver is. */
+  public static final Path DRIVER = Path.of("/usr/bin/chromedriver");
 
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Pattern STARTED = Pattern.compile("started successfully on port (\\d+)");
@@ -47,12 +50,12 @@ final class Browser implements AutoCloseable {
   }
 
   /** Whether the browser and its driver are there. */
-  static boolean present() {
+  public static boolean present() {
     return Files.isExecutable(CHROMIUM) && Files.isExecutable(DRIVER);
   }
 
   /** Starts a browser with a new profile in this folder. */
-  static Browser start(Path folder) throws Exception {
+  public static Browser start(Path folder) throws Exception {
     Process driver =
         new ProcessBuilder(DRIVER.toString(), "--port=0").redirectErrorStream(true).start();
     BufferedReader out = driver.inputReader(StandardCharsets.UTF_8);
@@ -65,21 +68,23 @@ final class Browser implements AutoCloseable {
     throw new IOException("the browser's driver did not start");
   }
 
-  void open(String address) throws Exception {
+  /** Opens an address. */
+  public void open(String address) throws Exception {
     send("POST", base + "/url", JSON.createObjectNode().put("url", address));
   }
 
-  void reload() throws Exception {
+  /** Loads the page anew. */
+  public void reload() throws Exception {
     send("POST", base + "/refresh", JSON.createObjectNode());
   }
 
   /** The value of an expression in the page. */
-  JsonNode eval(String expression) throws Exception {
+  public JsonNode eval(String expression) throws Exception {
     return script("sync", "return " + expression);
   }
 
   /** Lets the page wait until an expression is true. */
-  void until(String expression) throws Exception {
+  public void until(String expression) throws Exception {
     script(
         "async",
         "const done = arguments[0]; const look = () => {"
@@ -90,7 +95,7 @@ final class Browser implements AutoCloseable {
   }
 
   /** Presses keys where the focus is. */
-  void keys(String... keys) throws Exception {
+  public void keys(String... keys) throws Exception {
     ObjectNode body = JSON.createObjectNode();
     ObjectNode keyboard = body.putArray("actions").addObject();
     keyboard.put("type", "key").put("id", "keyboard");
@@ -102,8 +107,28 @@ final class Browser implements AutoCloseable {
     send("POST", base + "/actions", body);
   }
 
+  /** Presses keys together, the first before the others, and lets them go. */
+  public void chord(String... keys) throws Exception {
+    ObjectNode body = JSON.createObjectNode();
+    ObjectNode keyboard = body.putArray("actions").addObject();
+    keyboard.put("type", "key").put("id", "keyboard");
+    ArrayNode actions = keyboard.putArray("actions");
+    for (String key : keys) {
+      actions.addObject().put("type", "keyDown").put("value", key);
+    }
+    for (int i = keys.length - 1; i >= 0; i--) {
+      actions.addObject().put("type", "keyUp").put("value", keys[i]);
+    }
+    send("POST", base + "/actions", body);
+  }
+
+  /** Types a text where the focus is. */
+  public void type(String text) throws Exception {
+    keys(text.codePoints().mapToObj(Character::toString).toArray(String[]::new));
+  }
+
   /** Gives the page a size in CSS pixels, whatever the window has. */
-  void size(int across, int down) throws Exception {
+  public void size(int across, int down) throws Exception {
     ObjectNode size = JSON.createObjectNode().put("width", across).put("height", down);
     tool(
         "Emulation.setDeviceMetricsOverride",
@@ -111,19 +136,19 @@ final class Browser implements AutoCloseable {
   }
 
   /** Sets a preference of whoever looks, such as {@code prefers-color-scheme}. */
-  void prefers(String feature, String value) throws Exception {
+  public void prefers(String feature, String value) throws Exception {
     ObjectNode media = JSON.createObjectNode();
     media.putArray("features").addObject().put("name", feature).put("value", value);
     tool("Emulation.setEmulatedMedia", media);
   }
 
   /** Runs a text in every page that is opened from now on, before its own scripts. */
-  void before(String text) throws Exception {
+  public void before(String text) throws Exception {
     tool("Page.addScriptToEvaluateOnNewDocument", JSON.createObjectNode().put("source", text));
   }
 
   /** What is to be seen, as PNG. */
-  byte[] picture() throws Exception {
+  public byte[] picture() throws Exception {
     String answer =
         client
             .send(

@@ -5,6 +5,7 @@ import java.util.Deque;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import org.undercall.web.Secrets;
 
 /** Decides which browsers are let in: with a code, each code for one browser. */
 final class Access {

@@ -1,17 +1,12 @@
 package org.undercall.adapter.board;
 
-import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
-import java.net.InetAddress;
-import java.net.InetSocketAddress;
-import java.util.Optional;
-import java.util.concurrent.SynchronousQueue;
-import java.util.concurrent.ThreadPoolExecutor;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import org.undercall.core.board.Board;
 import org.undercall.port.Fault;
+import org.undercall.web.Hosts;
+import org.undercall.web.PageServer;
 
 /**
  * Serves the board: on the loopback interface, or with a code on every interface.
@@ -20,20 +15,12 @@ import org.undercall.port.Fault;
  * state in the hub and takes presses out of the slot.
  */
 public final class BoardServer implements AutoCloseable {
-  private static final int MOST_THREADS = 64;
-  private static final int BACKLOG = 32;
-  private static final long FAREWELL_MILLIS = 500;
-
-  private final HttpServer http;
-  private final ThreadPoolExecutor threads;
+  private final PageServer http;
   private final BoardHub hub;
   private final PressSlot presses = new PressSlot();
 
-  private Optional<Router> router = Optional.empty();
-
-  private BoardServer(HttpServer http, ThreadPoolExecutor threads, BoardHub hub) {
+  private BoardServer(PageServer http, BoardHub hub) {
     this.http = http;
-    this.threads = threads;
     this.hub = hub;
   }
 
@@ -49,14 +36,9 @@ public final class BoardServer implements AutoCloseable {
 
   /** Starts to serve, and prints where and to whom. */
   public static BoardServer start(Settings settings) throws Fault {
-    Limits.set();
     try {
-      HttpServer http = HttpServer.create(address(settings), BACKLOG);
-      ThreadPoolExecutor threads =
-          new ThreadPoolExecutor(
-              0, MOST_THREADS, 30, TimeUnit.SECONDS, new SynchronousQueue<>(), BoardServer::thread);
-      http.setExecutor(threads);
-      BoardServer server = new BoardServer(http, threads, new BoardHub(settings.clock()));
+      PageServer http = PageServer.at(settings.port(), settings.network(), "board");
+      BoardServer server = new BoardServer(http, new BoardHub(settings.clock()));
       server.serve(settings);
       return server;
     } catch (IOException e) {
@@ -67,27 +49,12 @@ public final class BoardServer implements AutoCloseable {
     }
   }
 
-  private static InetSocketAddress address(Settings settings) {
-    return settings.network()
-        ? new InetSocketAddress(settings.port())
-        : new InetSocketAddress(InetAddress.getLoopbackAddress(), settings.port());
-  }
-
-  private static Thread thread(Runnable work) {
-    Thread thread = new Thread(work, "board");
-    thread.setDaemon(true);
-    return thread;
-  }
-
   private void serve(Settings settings) throws IOException {
     Hosts hosts = settings.network() ? Hosts.ofMachine(port()) : Hosts.loopback(port());
     Access access = new Access(settings.network(), settings.console(), settings.clock());
     Presses pressing = new Presses(hub, presses, settings.clock());
     Streams streams = new Streams(hub, settings.clock());
-    Router routes = new Router(new Gate(hosts, access), pressing, streams);
-    router = Optional.of(routes);
-    http.createContext("/", routes);
-    http.start();
+    http.start(new Router(hosts, access, pressing, streams));
     announce(settings, hosts);
     if (settings.network()) {
       access.newCode();
@@ -112,7 +79,7 @@ public final class BoardServer implements AutoCloseable {
 
   /** The port it is found at. */
   public int port() {
-    return http.getAddress().getPort();
+    return http.port();
   }
 
   /** Shows a new state to everyone; takes no longer for many than for none. */
@@ -130,14 +97,6 @@ public final class BoardServer implements AutoCloseable {
   public void close() {
     presses.close();
     hub.close();
-    try {
-      if (router.isPresent()) {
-        router.get().finish(FAREWELL_MILLIS);
-      }
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
-    http.stop(0);
-    threads.shutdownNow();
+    http.close();
   }
 }

@@ -1,11 +1,13 @@
 package org.undercall.adapter.board;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import org.undercall.core.board.Board;
 import org.undercall.core.board.Choice;
 import org.undercall.port.Heard;
+import org.undercall.web.Answer;
 
 /** Takes presses from the page, one at a time, and answers what became of them. */
 final class Presses {
@@ -60,7 +62,7 @@ final class Presses {
             ? second.press(json.path("again").asText(), state, phrase)
             : Optional.empty();
     return again
-        .map(Answer::again)
+        .map(Presses::again)
         .orElseGet(() -> put(new Press(state, phrase, Heard.How.PRESSED)));
   }
 
@@ -72,6 +74,19 @@ final class Presses {
       case WITHDRAWN -> Answer.outcome(503, "late", "Not taken in time. Nothing was done.");
       case CLOSED -> Answer.outcome(503, "closed", "The session is over.");
     };
+  }
+
+  /** Asks for the same press once more, with a text for the page to act on. */
+  private static Answer again(String id) {
+    String json =
+        JsonNodeFactory.instance
+            .objectNode()
+            .put("outcome", "again")
+            .put("again", id)
+            .put("soonest", SecondPress.SOONEST_MILLIS)
+            .put("latest", SecondPress.LATEST_MILLIS)
+            .toString();
+    return new Answer(200, "application/json", json);
   }
 
   private static Answer stale() {

@@ -2,6 +2,7 @@ package org.undercall.adapter.board;
 
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import org.undercall.web.Secrets;
 
 /**
  * Holds the first press of a button until the second comes. It comes not sooner than a bouncing

@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
+import org.undercall.web.Answer;
 
 /**
  * Sends each page the newest state, whole, as server-sent events. A page that does not read holds

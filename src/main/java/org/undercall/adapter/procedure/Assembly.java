@@ -235,6 +235,10 @@ final class Assembly {
     Piece list = block.root().at(kind).orElseThrow();
     Piece whole = list(list, kind, within.inside(scope, include.ids(), block));
     scope.requireUsed(takes);
-    return whole.items();
+    return within.depth() > 0
+        ? whole.items()
+        : whole.items().stream()
+            .map(item -> item.broughtBy(include.at().spot().pointer()))
+            .toList();
   }
 }

@@ -28,11 +28,22 @@ final class Faults {
    * @param file as it is named in faults
    * @param pointer JSON pointer to it in that file
    * @param used where a reference puts it to use; empty if it is used where it is written
+   * @param via pointer to the include that brought it into the procedure; empty if none did
    */
-  record Spot(String file, String pointer, Position place, String used) {
+  record Spot(String file, String pointer, Position place, String used, String via) {
+    /** A spot of a value that is used where it is written. */
+    Spot(String file, String pointer, Position place) {
+      this(file, pointer, place, "", "");
+    }
+
     /** The same spot, for a value that is put to use elsewhere. */
     Spot usedAt(String where) {
-      return new Spot(file, pointer, place, where);
+      return new Spot(file, pointer, place, where, via);
+    }
+
+    /** The same spot, for a value that an include brought. */
+    Spot broughtBy(String include) {
+      return new Spot(file, pointer, place, used, include);
     }
 
     /** The spot as a fault names it. */
@@ -59,7 +70,7 @@ final class Faults {
   }
 
   void valueAt(String pointer, Position place) {
-    valueAt(pointer, new Spot(file, pointer, place, ""));
+    valueAt(pointer, new Spot(file, pointer, place));
   }
 
   void valueAt(String pointer, Spot spot) {
@@ -67,7 +78,7 @@ final class Faults {
   }
 
   void keyAt(String pointer, Position place) {
-    keyAt(pointer, new Spot(file, pointer, place, ""));
+    keyAt(pointer, new Spot(file, pointer, place));
   }
 
   void keyAt(String pointer, Spot spot) {
@@ -76,12 +87,12 @@ final class Faults {
 
   /** Where a value is written. */
   Spot valueSpot(String pointer) {
-    return values.getOrDefault(pointer, new Spot(file, pointer, Position.START, ""));
+    return values.getOrDefault(pointer, new Spot(file, pointer, Position.START));
   }
 
   /** Where a field's name is written. */
   Spot keySpot(String pointer) {
-    return keys.getOrDefault(pointer, new Spot(file, pointer, Position.START, ""));
+    return keys.getOrDefault(pointer, new Spot(file, pointer, Position.START));
   }
 
   /** A value in the words of a fault: its pointer, and its file if that is another one. */
@@ -108,7 +119,7 @@ final class Faults {
 
   /** A fault at a place of its own. */
   void at(ProcedureCode code, String pointer, Position place, String seen, String expected) {
-    at(code, new Spot(file, pointer, place, ""), seen, expected);
+    at(code, new Spot(file, pointer, place), seen, expected);
   }
 
   /** A fault of something that is written at a spot. */

@@ -23,6 +23,21 @@ public final class FilePlaces {
    * @param pointer JSON pointer as if every optional field were written
    */
   public Fault.Place of(String pointer) {
+    return spot(pointer).where();
+  }
+
+  /**
+   * What a value comes from in the procedure's own file: the value as it is written there, or the
+   * include that brought it.
+   *
+   * @param pointer as for {@link #of}
+   */
+  public String source(String pointer) {
+    Faults.Spot spot = spot(pointer);
+    return spot.file().equals(file) ? spot.pointer() : spot.via();
+  }
+
+  private Faults.Spot spot(String pointer) {
     String written = pointer;
     if (!values.containsKey(pointer) && pointer.contains(SINGLE_VARIANT)) {
       String list = pointer.substring(0, pointer.indexOf(SINGLE_VARIANT));
@@ -33,8 +48,6 @@ public final class FilePlaces {
     while (!values.containsKey(written) && !written.isEmpty()) {
       written = written.substring(0, written.lastIndexOf('/'));
     }
-    return values
-        .getOrDefault(written, new Faults.Spot(file, written, Faults.Position.START, ""))
-        .where();
+    return values.getOrDefault(written, new Faults.Spot(file, written, Faults.Position.START));
   }
 }

@@ -71,6 +71,11 @@ record Piece(
     return new Piece(value, spot.usedAt(reference.name()), unusable, members, items);
   }
 
+  /** The same, brought into a procedure by an include that stands at a pointer. */
+  Piece broughtBy(String include) {
+    return new Piece(value, spot.broughtBy(include), unusable, members, items);
+  }
+
   /** In place of something that cannot be had, with a fault reported already. */
   Piece lost() {
     return new Piece(LocatedJson.NODES.nullNode(), spot, true, Map.of(), List.of());

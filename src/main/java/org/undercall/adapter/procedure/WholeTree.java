@@ -24,7 +24,7 @@ final class WholeTree {
 
   /** The tree; not whole if it is {@link #tooLarge}. */
   JsonNode of(Piece root) {
-    return node(root, "", "", 0);
+    return node(root, "", new Above("", ""), 0);
   }
 
   /** Whether there were more values than a file may have. */
@@ -32,11 +32,19 @@ final class WholeTree {
     return values > MOST_VALUES || pointers > MOST_POINTERS;
   }
 
-  private JsonNode node(Piece piece, String pointer, String above, int depth) {
+  /** What holds for all values in another: where it is used, and which include brought it. */
+  private record Above(String used, String via) {
+    Above within(Faults.Spot spot) {
+      return new Above(
+          spot.used().isEmpty() ? used : spot.used(), spot.via().isEmpty() ? via : spot.via());
+    }
+  }
+
+  private JsonNode node(Piece piece, String pointer, Above above, int depth) {
     values++;
     pointers += pointer.length();
-    String used = piece.spot().used().isEmpty() ? above : piece.spot().used();
-    Faults.Spot spot = piece.spot().usedAt(used);
+    Above here = above.within(piece.spot());
+    Faults.Spot spot = piece.spot().usedAt(here.used()).broughtBy(here.via());
     faults.valueAt(pointer, spot);
     if (depth > Yaml.MOST_DEPTH) {
       String expected = "at most " + Yaml.MOST_DEPTH + " levels";
@@ -49,26 +57,26 @@ final class WholeTree {
       return LocatedJson.NODES.nullNode();
     }
     if (piece.value().isObject()) {
-      return object(piece, pointer, used, depth);
+      return object(piece, pointer, here, depth);
     }
-    return piece.value().isArray() ? list(piece, pointer, used, depth) : piece.value();
+    return piece.value().isArray() ? list(piece, pointer, here, depth) : piece.value();
   }
 
-  private ObjectNode object(Piece piece, String pointer, String used, int depth) {
+  private ObjectNode object(Piece piece, String pointer, Above here, int depth) {
     ObjectNode object = LocatedJson.NODES.objectNode();
     for (Map.Entry<String, Piece.Member> member : piece.members().entrySet()) {
       String inner = LocatedJson.inner(pointer, member.getKey());
       Faults.Spot key = member.getValue().key();
-      faults.keyAt(inner, key.usedAt(used));
-      object.set(member.getKey(), node(member.getValue().piece(), inner, used, depth + 1));
+      faults.keyAt(inner, key.usedAt(here.used()));
+      object.set(member.getKey(), node(member.getValue().piece(), inner, here, depth + 1));
     }
     return object;
   }
 
-  private ArrayNode list(Piece piece, String pointer, String used, int depth) {
+  private ArrayNode list(Piece piece, String pointer, Above here, int depth) {
     ArrayNode list = LocatedJson.NODES.arrayNode();
     for (Piece item : piece.items()) {
-      list.add(node(item, pointer + "/" + list.size(), used, depth + 1));
+      list.add(node(item, pointer + "/" + list.size(), here, depth + 1));
     }
     return list;
   }

@@ -49,7 +49,8 @@ public final class FindingsText {
     return count + " " + word(severity) + (count == 1 ? "" : "s");
   }
 
-  static String word(Severity severity) {
+  /** How heavy a finding is, in a word. */
+  public static String word(Severity severity) {
     return severity.name().toLowerCase(Locale.ROOT);
   }
 }

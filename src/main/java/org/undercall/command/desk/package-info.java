@@ -1,2 +1,2 @@
-/** From the desk to the floor: what can be begun or taken up, the choice, and the first screen. */
+/** The desk: one file of a procedure, read, judged, rehearsed and saved for the page. */
 package org.undercall.command.desk;

@@ -6,7 +6,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.undercall.command.desk.ProcedureShelf;
+import org.undercall.command.front.ProcedureShelf;
 import org.undercall.command.option.BoardOptions;
 import org.undercall.command.option.MicrophoneOption;
 import org.undercall.command.option.ModelOption;
@@ -51,7 +51,7 @@ public final class DoctorCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws InterruptedException {
-    BoardOptions.requirePort(port, spec);
+    BoardOptions.requirePort("--board-port", port, spec);
     PrintWriter out = spec.commandLine().getOut();
     Doctor doctor = new Doctor(checks(), LIMIT_MILLIS);
     List<Doctor.Result> results =

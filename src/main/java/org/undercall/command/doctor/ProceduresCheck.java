@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Supplier;
 import org.undercall.adapter.procedure.LoadedProcedure;
-import org.undercall.command.desk.ProcedureShelf;
+import org.undercall.command.front.ProcedureShelf;
 import org.undercall.core.check.CheckRule;
 import org.undercall.core.check.ProcedureCheck;
 

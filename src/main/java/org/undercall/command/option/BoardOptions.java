@@ -40,16 +40,20 @@ public final class BoardOptions {
 
   /** Opens the board if it is wanted. */
   public Opened open(PrintWriter out) throws Fault {
-    requirePort(port, spec);
+    requirePort("--board-port", port, spec);
     return new Opened(
         board || network ? Optional.of(BoardLink.open(port, network, out)) : Optional.empty());
   }
 
-  /** Finds a port that no machine has before anything is opened. */
-  public static void requirePort(int port, CommandSpec spec) {
+  /**
+   * Finds a port that no machine has before anything is opened.
+   *
+   * @param option that names it
+   */
+  public static void requirePort(String option, int port, CommandSpec spec) {
     if (port < 0 || port > HIGHEST_PORT) {
       throw new ParameterException(
-          spec.commandLine(), "found --board-port " + port + ", expected 0 to " + HIGHEST_PORT);
+          spec.commandLine(), "found " + option + " " + port + ", expected 0 to " + HIGHEST_PORT);
     }
   }
 

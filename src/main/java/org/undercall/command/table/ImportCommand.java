@@ -21,7 +21,7 @@ import java.util.regex.Pattern;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.adapter.table.Answers;
 import org.undercall.adapter.table.TorqueTable;
-import org.undercall.command.desk.Terminal;
+import org.undercall.command.front.Terminal;
 import org.undercall.core.check.Finding;
 import org.undercall.core.check.ProcedureCheck;
 import org.undercall.core.check.Severity;

@@ -84,7 +84,19 @@ public final class NewFile {
     } catch (FileAlreadyExistsException e) {
       throw new Fault(TableCode.EXISTS, name, "a file that is there", "--force or another name");
     } catch (IOException e) {
+      drop(part);
       throw new Fault(TableCode.CANNOT_WRITE, name, Fault.kind(e), "a place that can be written");
+    }
+  }
+
+  /** Leaves nothing half written; that it cannot be taken away is no second fault. */
+  private static void drop(Path part) {
+    try {
+      if (Files.isRegularFile(part, LinkOption.NOFOLLOW_LINKS)) {
+        Files.delete(part);
+      }
+    } catch (IOException e) {
+      part.toFile().deleteOnExit();
     }
   }
 }

@@ -8,7 +8,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Callable;
 import org.undercall.adapter.speaker.PrintVoice;
-import org.undercall.command.desk.Chosen;
+import org.undercall.command.front.Chosen;
 import org.undercall.command.option.BoardOptions;
 import org.undercall.command.option.CalledOption;
 import org.undercall.command.option.OwnWordsOption;

@@ -12,7 +12,7 @@ import org.undercall.adapter.echo.EchoCanceller;
 import org.undercall.adapter.microphone.MicrophoneFrames;
 import org.undercall.adapter.microphone.SteadyFrames;
 import org.undercall.adapter.recogniser.RecogniserMaker;
-import org.undercall.command.desk.Chosen;
+import org.undercall.command.front.Chosen;
 import org.undercall.command.option.BoardOptions;
 import org.undercall.command.option.CalledOption;
 import org.undercall.command.option.ClipOptions;

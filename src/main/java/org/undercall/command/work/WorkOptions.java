@@ -10,11 +10,11 @@ import org.undercall.adapter.log.SessionFolder;
 import org.undercall.adapter.procedure.LoadedProcedure;
 import org.undercall.adapter.procedure.PartsFirst;
 import org.undercall.adapter.procedure.ProcedureFile;
-import org.undercall.command.desk.Chosen;
-import org.undercall.command.desk.Desk;
-import org.undercall.command.desk.Offer;
-import org.undercall.command.desk.ProcedureShelf;
-import org.undercall.command.desk.Terminal;
+import org.undercall.command.front.Choosing;
+import org.undercall.command.front.Chosen;
+import org.undercall.command.front.Offer;
+import org.undercall.command.front.ProcedureShelf;
+import org.undercall.command.front.Terminal;
 import org.undercall.command.option.SessionsOption;
 import org.undercall.command.option.UserFolders;
 import org.undercall.command.record.ReviewCommand;
@@ -126,16 +126,17 @@ public final class WorkOptions {
   }
 
   private Chosen asked(PrintWriter out) throws IOException {
-    Desk desk = new Desk(Terminal.ofProgram(), out);
+    Choosing choosing = new Choosing(Terminal.ofProgram(), out);
     OpenSessions found = OpenSessions.in(folder());
     if (found.none()) {
-      desk.welcome();
+      choosing.welcome();
     }
     Path demonstrations = DemoCommand.shared().resolve("procedures");
     ProcedureShelf shelf = ProcedureShelf.standard(demonstrations);
     OpenSessions open = fresh ? new OpenSessions(List.of(), 0, List.of()) : found;
     Offer offer = new Offer(open, shelf);
-    return desk.choose(offer, Time.ofMachine().now().wall())
+    return choosing
+        .choose(offer, Time.ofMachine().now().wall())
         .orElseThrow(
             () ->
                 wrong(

@@ -36,25 +36,27 @@ class BoardLooksTest {
   /** Height of a capital over the font size: the smallest of the usual sans-serif fonts. */
   private static final double CAP_HEIGHT = 0.7;
 
-  private static final String CSS = text("board.css");
+  private static final String CSS = text("/org/undercall/web/colours.css") + text("board.css");
 
   static String text(String file) {
-    try (InputStream in = Pages.class.getResourceAsStream(file)) {
+    try (InputStream in = Router.class.getResourceAsStream(file)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new java.io.UncheckedIOException(e);
     }
   }
 
-  /** The custom properties of the first block of a selector. */
+  /** The custom properties of the blocks of a selector. */
   private static Map<String, String> properties(String selector) {
     int at = CSS.indexOf(selector + " {");
     assertTrue(at >= 0, selector);
     Map<String, String> found = new TreeMap<>();
-    Matcher each =
-        Pattern.compile("--([a-z]+): ([^;]+);").matcher(CSS.substring(at, CSS.indexOf('}', at)));
-    while (each.find()) {
-      found.put(each.group(1), each.group(2));
+    for (; at >= 0; at = CSS.indexOf(selector + " {", at + 1)) {
+      Matcher each =
+          Pattern.compile("--([a-z]+): ([^;]+);").matcher(CSS.substring(at, CSS.indexOf('}', at)));
+      while (each.find()) {
+        found.putIfAbsent(each.group(1), each.group(2));
+      }
     }
     return found;
   }
@@ -172,7 +174,13 @@ class BoardLooksTest {
     void inert() {
       for (String file :
           List.of(
-              "board.js", "draw.js", "shapes.js", "words.js", "press.js", "theme.js", "code.js")) {
+              "board.js",
+              "draw.js",
+              "shapes.js",
+              "words.js",
+              "press.js",
+              "/org/undercall/web/theme.js",
+              "code.js")) {
         String script = text(file);
         for (String bad : List.of("innerHTML", "outerHTML", "insertAdjacent", "eval(", "write(")) {
           assertFalse(script.contains(bad), file + " " + bad);

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import org.undercall.core.board.BoardPlay;
 import org.undercall.port.Fault;
+import org.undercall.web.Hosts;
 
 /**
  * Any bytes as a request: method, path, headers, an empty line and a body. It is answered with a
@@ -68,8 +69,7 @@ public final class BoardTarget {
         access.newCode();
       }
       Presses presses = new Presses(hub, slot, CLOCK::get);
-      return new Router(
-          new Gate(Hosts.loopback(PORT), access), presses, new Streams(hub, CLOCK::get));
+      return new Router(Hosts.loopback(PORT), access, presses, new Streams(hub, CLOCK::get));
     } catch (Fault e) {
       throw new IllegalStateException(e);
     }

@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.undercall.adapter.procedure.ProcedureFile;
 import org.undercall.command.App;
-import org.undercall.command.desk.ProcedureShelf;
+import org.undercall.command.front.ProcedureShelf;
 
 @DisplayName("The commands on a procedure with blocks")
 class BlocksCommandsTest {
