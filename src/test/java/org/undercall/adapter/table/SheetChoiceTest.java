@@ -56,6 +56,7 @@ class SheetChoiceTest {
     assertEquals(1, open.questions().size());
     Question question = open.questions().get(0);
     assertEquals(TableCode.WHICH_SHEET, question.code());
+    assertEquals(List.of(), open.preview());
     assertEquals(List.of("2026", "2019", "all"), question.possible());
     assertTrue(question.expected().contains("\"2019\" (1 row below a heading)"));
     Answers answers = Answers.NONE.with(answer(question, "2026"));
