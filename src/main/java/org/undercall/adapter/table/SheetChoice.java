@@ -91,8 +91,7 @@ final class SheetChoice {
     if (candidates.size() == 1) {
       return candidates;
     }
-    String asked =
-        candidates.stream().map(s -> same(s.name())).collect(Collectors.joining(" | "));
+    String asked = candidates.stream().map(s -> same(s.name())).collect(Collectors.joining(" | "));
     List<Sheet> answered =
         answers.find(ASKED, asked, "").map(name -> named(name, candidates)).orElse(List.of());
     if (answered.isEmpty()) {

@@ -21,7 +21,8 @@ import org.undercall.port.Fault;
 /**
  * Any bytes as a table to be imported: as a workbook if they begin like a zip file; after a first
  * byte {@code +} as the sheet in a workbook that is whole, so that what is in it is reached; after
- * {@code ~} as the content of an ODS; otherwise as CSV. A table without a doubt must make a procedure, or one with coded faults.
+ * {@code ~} as the content of an ODS; otherwise as CSV. A table without a doubt must make a
+ * procedure, or one with coded faults.
  */
 public final class TableTarget {
   private static final Path FOLDER = folder();

@@ -274,8 +274,7 @@ class TorqueTableTest {
     @DisplayName("with a hidden column that is taken is doubtful, and not if it is left out")
     void hiddenColumn() throws IOException, Fault {
       Path file = Sheets.usual(folder, sheet -> sheet.hideColumn(4));
-      assertEquals(
-          List.of("TAB-026 t.xlsx E1"), doubts(TorqueTable.read(file, Sheets.wishes())));
+      assertEquals(List.of("TAB-026 t.xlsx E1"), doubts(TorqueTable.read(file, Sheets.wishes())));
       TorqueTable.Wishes usual = Sheets.wishes();
       TorqueTable.Wishes left =
           new TorqueTable.Wishes(usual.set(), Map.of("E", "-"), usual.sheet(), usual.answers());

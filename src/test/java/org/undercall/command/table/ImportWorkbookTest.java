@@ -34,7 +34,15 @@ class ImportWorkbookTest {
     {"Caution", "Stands carry the van. Never work under a jack alone."},
     {"Tool", "wrench 2", "40", "210", "Nm", "2026-03-03"},
     {
-      "Fastener", "Thread", "Class", "Torque", "Tolerance", "Socket", "Side", "New", "Load",
+      "Fastener",
+      "Thread",
+      "Class",
+      "Torque",
+      "Tolerance",
+      "Socket",
+      "Side",
+      "New",
+      "Load",
       "Lubrication"
     },
   };
