@@ -37,6 +37,25 @@ final class CellComments {
               + "|fifty|sixty|seventy|eighty|ninety|hundred|one|two|three|four|five|six|seven|eight"
               + "|nine|ten)");
 
+  /** Whose cells hold any words, so that a value said of another cell would be taken for a name. */
+  private static final Set<Column> OF_WORDS =
+      Set.of(
+          Column.PHASE,
+          Column.STEP,
+          Column.ID,
+          Column.FASTENER,
+          Column.REASON,
+          Column.ARM,
+          Column.COUNTER_HOLD,
+          Column.NOTE,
+          Column.BRIEF,
+          Column.WHY,
+          Column.AFTER,
+          Column.UNDOES,
+          Column.CHECK,
+          Column.DUE,
+          Column.SOURCE);
+
   private final Layout layout;
   private final Answers answers;
   private final TableFaults faults;
@@ -82,6 +101,7 @@ final class CellComments {
 
   private String expected(Optional<Column> meaning, int row) {
     String rest = NOTE + " if it is only to be read out, - if it no longer holds";
+    String elsewhere = "; a value that it changes is changed in the list";
     return meaning
         .map(
             column ->
@@ -91,7 +111,7 @@ final class CellComments {
                     + layout.grid().cell(row, layout.column(column)).shown()
                     + "; "
                     + rest)
-        .orElse(rest);
+        .orElse(rest + elsewhere);
   }
 
   private static String asked(Optional<Column> meaning) {
@@ -106,10 +126,13 @@ final class CellComments {
     return isNothing(answer) || answer.equalsIgnoreCase(NOTE);
   }
 
+  /** What the cell of a comment means, if an answer can stand in its place. */
   private Optional<Column> meaning(Grid.Comment comment) {
-    return comment.column() >= 0 && comment.column() < layout.meanings().size()
-        ? layout.meanings().get(comment.column())
-        : Optional.empty();
+    Optional<Column> column =
+        comment.column() >= 0 && comment.column() < layout.meanings().size()
+            ? layout.meanings().get(comment.column())
+            : Optional.empty();
+    return column.filter(meaning -> !OF_WORDS.contains(meaning));
   }
 
   private List<Grid.Comment> in(int row) {
@@ -125,6 +148,7 @@ final class CellComments {
   Cell cell(int row, Column meaning, String name) {
     Cell cell = layout.grid().cell(row, layout.column(meaning));
     return byCell.getOrDefault(cell, List.of()).stream()
+        .filter(comment -> meaning(comment).isPresent())
         .flatMap(c -> answers.find(asked(meaning(c)), c.text(), name).stream())
         .filter(answer -> !isSettled(answer))
         .findFirst()

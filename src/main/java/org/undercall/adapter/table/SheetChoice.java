@@ -91,12 +91,12 @@ final class SheetChoice {
     if (candidates.size() == 1) {
       return candidates;
     }
-    String asked = names(candidates);
+    String asked = candidates.stream().map(s -> same(s.name())).collect(Collectors.joining(" | "));
     List<Sheet> answered =
         answers.find(ASKED, asked, "").map(name -> named(name, candidates)).orElse(List.of());
     if (answered.isEmpty()) {
       String all = together() ? ", or all, one after the other" : "";
-      faults.sheets(asked, "the one to be read: " + counted() + all);
+      faults.sheets(asked, names(candidates), "the one to be read: " + counted() + all);
     }
     return answered;
   }
@@ -153,10 +153,15 @@ final class SheetChoice {
     return some.stream().map(s -> Shown.quoted(s.name())).collect(Collectors.joining(", "));
   }
 
-  /** What is left out, sheet by sheet, for the user. */
+  /**
+   * What is left out, sheet by sheet, for the user.
+   *
+   * @param read the sheets that are read; none if it is still asked which of the candidates
+   */
   List<String> leftOut(List<Sheet> read) {
+    List<Sheet> taken = read.isEmpty() ? candidates : read;
     return sheets.stream()
-        .filter(sheet -> !read.contains(sheet))
+        .filter(sheet -> !taken.contains(sheet))
         .map(
             sheet ->
                 (sheet.hidden() ? "The hidden sheet " : "The sheet ")

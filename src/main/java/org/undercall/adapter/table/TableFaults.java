@@ -106,8 +106,8 @@ final class TableFaults {
   }
 
   /** Several sheets can be meant. */
-  void sheets(String names, String expected) {
-    doubt(SheetChoice.ASKED, names, TableCode.WHICH_SHEET, file, names, expected);
+  void sheets(String read, String found, String expected) {
+    doubt(SheetChoice.ASKED, read, TableCode.WHICH_SHEET, file, found, expected);
   }
 
   /** The row that is read from now on, by what names it; blank for the table as a whole. */

@@ -34,17 +34,27 @@ final class XlsxParts {
     }
     XlsxParts all = new XlsxParts(parts);
     Map<String, String> targets = new HashMap<>();
-    all.related(BOOK, (type, id, target) -> targets.put(id, target));
+    all.related(
+        BOOK,
+        (type, id, target) -> {
+          if (type.equals("worksheet")) {
+            targets.put(id, target);
+          }
+        });
     parts.each(
         BOOK,
         "sheet",
-        part -> all.sheets.put(part.get("name"), targets.getOrDefault(part.get("id"), "")));
+        part -> {
+          if (targets.containsKey(part.get("id"))) {
+            all.sheets.put(part.get("name"), targets.get(part.get("id")));
+          }
+        });
     return all;
   }
 
   /** Whether a sheet has cells: a chart on a sheet of its own has none. */
   boolean hasCells(String sheet) {
-    return sheets.getOrDefault(sheet, "").contains("worksheets/");
+    return sheets.containsKey(sheet);
   }
 
   private interface Relation {

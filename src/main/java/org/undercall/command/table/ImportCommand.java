@@ -138,9 +138,13 @@ public final class ImportCommand implements Callable<Integer> {
     table.preview().forEach(lines::println);
     lines.flush();
     if (!table.questions().isEmpty() && asks()) {
+      List<String> shown = table.preview();
       TableInterview interview = new TableInterview(keyboard, lines, answers);
       table = interview.ask(table, more -> TorqueTable.read(file, wishes(more)));
       answers = interview.answers();
+      if (!table.preview().equals(shown)) {
+        table.preview().forEach(lines::println);
+      }
       keep(kept, answers, table, lines);
       keepForOthers(ofOthers, answers.forOtherLists().and(others), others, lines);
     }

@@ -120,6 +120,18 @@ class CellCommentsTest {
   }
 
   @Test
+  @DisplayName("on a name is settled by note or dash alone: a value would become the name")
+  void onName() throws IOException, Fault {
+    Path file = commented("Fastener", "Link bolt", "use 80 now!");
+    Question question = read(file, Answers.NONE).questions().get(0);
+    assertEquals("comment", question.asked());
+    TorqueTable again = read(file, answered(question, "80 Nm"));
+    assertEquals(List.of(question), again.questions());
+    assertTrue(again.json().contains("\"Link bolt\""), again::json);
+    assertEquals(List.of(), read(file, answered(question, "-")).faults());
+  }
+
+  @Test
   @DisplayName("on joined cells is one of each of their rows")
   void joined() throws IOException, Fault {
     String down =

@@ -37,10 +37,16 @@ final class Ods {
 
   /** The bytes of a file with this content and these entries of its manifest. */
   static byte[] bytes(String content, String manifest) throws IOException {
+    return bytes(content.getBytes(StandardCharsets.UTF_8), manifest);
+  }
+
+  /** The bytes of a file with this content, whatever its charset. */
+  static byte[] bytes(byte[] content, String manifest) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (ZipOutputStream zip = new ZipOutputStream(out)) {
       part(zip, "mimetype", "application/vnd.oasis.opendocument.spreadsheet");
-      part(zip, "content.xml", content);
+      zip.putNextEntry(new ZipEntry("content.xml"));
+      zip.write(content);
       part(
           zip,
           "META-INF/manifest.xml",

@@ -10,6 +10,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.dhatim.fastexcel.VisibilityState;
@@ -56,6 +57,7 @@ class SheetChoiceTest {
     assertEquals(1, open.questions().size());
     Question question = open.questions().get(0);
     assertEquals(TableCode.WHICH_SHEET, question.code());
+    assertEquals(List.of(), open.preview());
     assertEquals(List.of("2026", "2019", "all"), question.possible());
     assertTrue(question.expected().contains("\"2019\" (1 row below a heading)"));
     Answers answers = Answers.NONE.with(answer(question, "2026"));
@@ -114,6 +116,17 @@ class SheetChoiceTest {
     assertThrows(Fault.class, () -> TorqueTable.read(file, wishes("all", Answers.NONE)));
     assertThrows(Fault.class, () -> TorqueTable.read(file, wishes("Rear", Answers.NONE)));
     assertEquals("52", torque(TorqueTable.read(file, wishes("Front", Answers.NONE))));
+  }
+
+  @Test
+  @DisplayName("is not read as one if one has a column more that is known")
+  void oneColumnMore() throws IOException, Fault {
+    List<String> headings = new ArrayList<>(Sheets.HEADINGS);
+    headings.set(9, "Shelf");
+    String less = Ods.table("Rear", Ods.row(headings), Ods.row(Ods.usual()));
+    Path file = Ods.book(folder, torques("Front", "Arm bolt", "52 Nm"), less);
+    TorqueTable open = TorqueTable.read(file, wishes(null, Answers.NONE));
+    assertEquals(List.of("Front", "Rear"), open.questions().get(0).possible());
   }
 
   @Test

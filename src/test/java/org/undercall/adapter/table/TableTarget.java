@@ -20,13 +20,15 @@ import org.undercall.port.Fault;
 
 /**
  * Any bytes as a table to be imported: as a workbook if they begin like a zip file; after a first
- * byte {@code +} as the sheet in a workbook that is whole, so that what is in it is reached;
- * otherwise as CSV. A table without a doubt must make a procedure, or one with coded faults.
+ * byte {@code +} as the sheet in a workbook that is whole, so that what is in it is reached; after
+ * {@code ~} as the content of an ODS; otherwise as CSV. A table without a doubt must make a
+ * procedure, or one with coded faults.
  */
 public final class TableTarget {
   private static final Path FOLDER = folder();
   private static final Path CSV = FOLDER.resolve("table.csv");
   private static final Path XLSX = FOLDER.resolve("table.xlsx");
+  private static final Path ODS = FOLDER.resolve("table.ods");
   private static final String SHEET = "xl/worksheets/sheet1.xml";
   private static final Map<String, byte[]> PARTS = parts();
 
@@ -36,8 +38,10 @@ public final class TableTarget {
   public static void fuzzerTestOneInput(byte[] data) throws IOException {
     boolean sheet = data.length > 0 && data[0] == '+';
     boolean zip = data.length > 1 && data[0] == 'P' && data[1] == 'K';
-    Path file = sheet || zip ? XLSX : CSV;
-    Files.write(file, sheet ? workbook(Arrays.copyOfRange(data, 1, data.length)) : data);
+    boolean content = data.length > 0 && data[0] == '~';
+    Path file = content ? ODS : sheet || zip ? XLSX : CSV;
+    byte[] rest = Arrays.copyOfRange(data, Math.min(1, data.length), data.length);
+    Files.write(file, content ? Ods.bytes(rest, "") : sheet ? workbook(rest) : data);
     try {
       TorqueTable table = TorqueTable.read(file, Sheets.wishes());
       table.faults().forEach(fault -> Coded.requireCode("TAB", fault.toString()));

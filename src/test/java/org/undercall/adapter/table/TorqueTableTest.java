@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.DisplayName;
@@ -267,6 +268,17 @@ class TorqueTableTest {
     void hiddenRow() throws IOException, Fault {
       Path file = Sheets.usual(folder, sheet -> sheet.hideRow(1));
       assertTrue(doubts(TorqueTable.read(file, Sheets.wishes())).contains("TAB-026 t.xlsx A2"));
+    }
+
+    @Test
+    @DisplayName("with a hidden column that is taken is doubtful, and not if it is left out")
+    void hiddenColumn() throws IOException, Fault {
+      Path file = Sheets.usual(folder, sheet -> sheet.hideColumn(4));
+      assertEquals(List.of("TAB-026 t.xlsx E1"), doubts(TorqueTable.read(file, Sheets.wishes())));
+      TorqueTable.Wishes usual = Sheets.wishes();
+      TorqueTable.Wishes left =
+          new TorqueTable.Wishes(usual.set(), Map.of("E", "-"), usual.sheet(), usual.answers());
+      assertTrue(doubts(TorqueTable.read(file, left)).stream().noneMatch(d -> d.contains("E1")));
     }
 
     @Test
