@@ -17,7 +17,7 @@ final class Amounts {
       "(jan|feb|m[aä]r|apr|ma[iy]|jun|jul|aug|sep|o[ck]t|nov|de[cz])[a-zé]*\\.?";
   private static final Pattern DATE =
       Pattern.compile(
-          "[0-9]{1,2}[./-][0-9]{1,2}[./-][0-9]{2,4}.*|[0-9]{4}-[0-9]{2}-[0-9]{2}.*"
+          "[0-9]{1,2}[./-][0-9]{1,2}[./-][0-9]{2,4}(?!.*(?:n ?[·.*]? ?m|lb|ft|kg|kp)).*|[0-9]{4}-[0-9]{2}-[0-9]{2}.*"
               + "|[0-9]{1,2}[. -]*"
               + MONTH
               + "([ -]*[0-9]{2,4})?|"
