@@ -138,10 +138,21 @@ record Layout(
               .skip(data)
               .anyMatch(row -> at < row.size() && !row.get(at).isEmpty());
       boolean named = mapped.keySet().stream().anyMatch(key -> names(key, headings.get(at), at));
-      if (told && !named && !heading.isEmpty() && meanings.get(column).isEmpty()) {
+      boolean taken = meanings.get(column).isPresent() && !namesJoints(column);
+      if (told && !named && !heading.isEmpty() && !taken) {
         faults.untaken(heading, Cell.letters(column));
       }
     }
+  }
+
+  /** Whether a column headed "joint" holds no kind of one: it may be what is tightened. */
+  private boolean namesJoints(int column) {
+    return meanings.get(column).equals(Optional.of(Column.JOINT))
+        && grid.rows().stream()
+            .skip(data)
+            .filter(row -> column < row.size())
+            .map(row -> row.get(column).given().toLowerCase(Locale.ROOT).replaceAll("[ _]", "-"))
+            .noneMatch(StepRow.JOINTS::contains);
   }
 
   /** How many cells below the heading hold something. */

@@ -13,6 +13,9 @@ import org.undercall.text.Shown;
 
 /** Makes a step of one row. */
 final class StepRow {
+  /** The kinds of a joint, as a cell has them. */
+  static final List<String> JOINTS = List.of("bonded-bush", "spherical-joint", "rigid");
+
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final List<String> KINDS =
       List.of("fasten", "do", "measure", "wait", "load", "hand-over");
@@ -153,8 +156,7 @@ final class StepRow {
     row.word(fastener, "lubrication", Column.LUBRICATION, states, false);
     needs(fastener);
     row.text(fastener, "needsReason", Column.REASON, false);
-    row.word(
-        fastener, "joint", Column.JOINT, List.of("bonded-bush", "spherical-joint", "rigid"), false);
+    row.word(fastener, "joint", Column.JOINT, JOINTS, false);
     row.text(fastener, "arm", Column.ARM, false);
     row.truth(fastener, "wheel", Column.WHEEL, false);
     part.nutClass(fastener);

@@ -77,7 +77,7 @@ class PublishedListsTest {
       }
     }
     for (List<CSVRecord> page : pages.values()) {
-      StringBuilder list = new StringBuilder("Place;Thread;Class;Torque;New\n");
+      StringBuilder list = new StringBuilder("Joint;Thread;Class;Torque;New\n");
       Map<String, Truth> truth = new HashMap<>();
       for (CSVRecord row : page) {
         String angle = row.get("angle");
@@ -236,7 +236,7 @@ class PublishedListsTest {
 
   private static String column(String heading) {
     return switch (heading) {
-      case "Place", "Item" -> "fastener";
+      case "Joint", "Item" -> "fastener";
       case "Size" -> "thread";
       default -> "-";
     };
