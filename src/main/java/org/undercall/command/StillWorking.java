@@ -19,6 +19,7 @@ public final class StillWorking {
           "clips",
           "compare",
           "completion",
+          "diff",
           "export",
           "figure",
           "import",

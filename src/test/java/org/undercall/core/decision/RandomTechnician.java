@@ -128,7 +128,10 @@ public final class RandomTechnician {
           random.nextInt(3) == 0
               ? of(IntentKind.LOOSENED)
               : number(IntentKind.TURNED_SO_FAR, pick("0", "30", "60", "90", "200"));
-      case TORQUE -> stage(session, IntentKind.TORQUE_COMPLETED);
+      case TORQUE ->
+          session.stages().size() > 1 && random.nextInt(30) == 0
+              ? angleFirst(session)
+              : stage(session, IntentKind.TORQUE_COMPLETED);
       case ANGLE ->
           session.tightening().turned().isPresent() && random.nextInt(3) == 0
               ? number(IntentKind.ANGLE_COMPLETED, session.specified().amount().toPlainString())
@@ -188,6 +191,12 @@ public final class RandomTechnician {
     return said == 1
         ? of(IntentKind.FITTED_SNUG)
         : new Intent.Counted(IntentKind.FITTED_SNUG, said, said);
+  }
+
+  /** The stage after the one at hand, as if that were done. */
+  private Intent angleFirst(Session session) {
+    BigDecimal next = session.stages().get(session.stages().size() - 1).amount();
+    return number(IntentKind.ANGLE_COMPLETED, next.toPlainString());
   }
 
   private Intent measured(Session session) {
