@@ -289,7 +289,7 @@ class WheelsOffTest {
       }
       assertEquals(
           List.of(),
-          found(car(step("one", "hand-over", "Loosen the bolt", "'due': 'next year'"))),
+          found(car(step("one", "hand-over", "Loosen the bolt", "'due': 'after a month'"))),
           "what others do later");
     }
   }
