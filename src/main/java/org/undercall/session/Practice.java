@@ -10,6 +10,8 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.undercall.core.decision.Decider;
 import org.undercall.core.decision.Session;
+import org.undercall.core.event.Moment;
+import org.undercall.core.event.Recorded;
 import org.undercall.core.event.SessionEvent;
 import org.undercall.core.intent.IntentKind;
 import org.undercall.core.intent.RecognisedPhrase;
@@ -170,15 +172,15 @@ public final class Practice implements AutoCloseable {
     }
 
     @Override
-    public void earlier(Session session, List<org.undercall.core.event.Recorded> decisions) {}
+    public void earlier(Session session, List<Recorded> decisions) {}
 
     @Override
-    public void recorded(Session session, org.undercall.core.event.Recorded decision) {
+    public void recorded(Session session, Recorded decision) {
       ref = session.place().ref().id();
     }
 
     @Override
-    public void said(String words, org.undercall.core.event.Moment at) {}
+    public void said(String words, Moment at) {}
 
     @Override
     public void close() {}

@@ -63,10 +63,19 @@ public record Answers(List<Answer> all) {
     }
 
     private boolean holdsElsewhere() {
-      boolean word =
-          !read.isEmpty()
-              && Column.of(asked).filter(c -> !AsWritten.words(c).isEmpty()).isPresent();
-      return rows.isEmpty() && (word || asked.equals(Layout.ASKED) || OF_ALL_LISTS.contains(asked));
+      boolean heading = asked.equals(Layout.ASKED);
+      return rows.isEmpty()
+          && (heading || Question.isOfAWord(asked, read) || OF_ALL_LISTS.contains(asked));
+    }
+
+    /** What this answer of another list would be to a question; empty if it is to another one. */
+    private Optional<Answer> to(Question question) {
+      boolean habit = rows.equals(List.of(EVERY_ROW)) && !question.rows().isEmpty();
+      return asked.equals(question.asked())
+              && read.equals(question.read())
+              && (habit || rows.isEmpty())
+          ? Optional.of(habit ? new Answer(asked, read, question.rows(), answer) : this)
+          : Optional.empty();
     }
 
     private boolean fits(String askedNow, String readNow, String row) {
@@ -88,9 +97,9 @@ public record Answers(List<Answer> all) {
   }
 
   /**
-   * Those that hold for other lists of the same people too: what headings and words mean, who
-   * writes, with which wrenches; and what was answered alike for all rows that lack it, which is
-   * only offered ({@link #offered}).
+   * Those that may hold for other lists of the same people too: what headings and words mean, who
+   * writes, with which wrenches, and what was answered alike for all rows that lack it. They are
+   * {@link #offered}, and none is taken unasked.
    */
   public Answers forOtherLists() {
     List<Answer> others = new ArrayList<>(all.stream().filter(Answer::holdsElsewhere).toList());
@@ -108,17 +117,11 @@ public record Answers(List<Answer> all) {
     return new Answers(others);
   }
 
-  /** What was answered in another list to questions of this one about rows that lack something. */
+  /** What these answers of other lists would be to the questions of this one. */
   public List<Answer> offered(List<Question> questions) {
-    List<Answer> offered = new ArrayList<>();
-    for (Question question : questions) {
-      all.stream()
-          .filter(a -> a.rows().equals(List.of(EVERY_ROW)) && question.read().isEmpty())
-          .filter(a -> a.asked().equals(question.asked()) && !question.rows().isEmpty())
-          .map(a -> new Answer(a.asked(), "", question.rows(), a.answer()))
-          .forEach(offered::add);
-    }
-    return offered;
+    return questions.stream()
+        .flatMap(question -> all.stream().map(a -> a.to(question)).flatMap(Optional::stream))
+        .toList();
   }
 
   /** These, and others where these say nothing. */

@@ -38,6 +38,10 @@ public record Question(
    * about an empty cell, is for the rows it was asked for alone.
    */
   public boolean isOfAWord() {
+    return isOfAWord(asked, read);
+  }
+
+  static boolean isOfAWord(String asked, String read) {
     return !read.isEmpty()
         && Column.of(asked).filter(column -> !AsWritten.words(column).isEmpty()).isPresent();
   }

@@ -5,7 +5,6 @@ import java.io.InputStreamReader;
 import java.io.PrintWriter;
 import java.io.Reader;
 import java.nio.charset.Charset;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -51,9 +50,6 @@ import picocli.CommandLine.Spec;
 public final class ImportCommand implements Callable<Integer> {
   /** Stands for the place of a finding, so that those alike are told once. */
   private static final String PLACE = "\u0000";
-
-  /** What was answered in other lists of the same folder. */
-  private static final String OF_OTHER_LISTS = "lists.answers.csv";
 
   private static final Pattern STEP = Pattern.compile("/phases/[0-9]+/steps/[0-9]+");
 
@@ -130,27 +126,30 @@ public final class ImportCommand implements Callable<Integer> {
   @Override
   public Integer call() throws Fault {
     PrintWriter lines = spec.commandLine().getOut();
-    Path kept = Optional.ofNullable(answersFile).orElseGet(() -> Path.of(file + ".answers.csv"));
-    Path ofOthers = kept.resolveSibling(OF_OTHER_LISTS);
-    Answers others = Files.exists(ofOthers) ? Answers.read(ofOthers) : Answers.NONE;
-    Answers answers = (Files.exists(kept) ? Answers.read(kept) : Answers.NONE).and(others);
+    ListAnswers kept =
+        ListAnswers.in(
+            Optional.ofNullable(answersFile).orElseGet(() -> Path.of(file + ".answers.csv")),
+            lines);
+    Answers answers = kept.read();
     TorqueTable table = TorqueTable.read(file, wishes(answers));
     table.preview().forEach(lines::println);
     lines.flush();
     if (!table.questions().isEmpty() && asks()) {
       List<String> shown = table.preview();
-      TableInterview interview = new TableInterview(keyboard, lines, answers);
+      TableInterview interview = new TableInterview(keyboard, lines, answers, kept.ofOthers());
       table = interview.ask(table, more -> TorqueTable.read(file, wishes(more)));
       answers = interview.answers();
       if (!table.preview().equals(shown)) {
         table.preview().forEach(lines::println);
       }
-      keep(kept, answers, table, lines);
-      keepForOthers(ofOthers, answers.forOtherLists().and(others), others, lines);
+      if (!preview) {
+        kept.keep(answers, table.questions());
+        kept.keepForOthers(answers);
+      }
     }
     if (!table.faults().isEmpty()) {
-      if (!asks()) {
-        keep(kept, answers, table, lines);
+      if (!asks() && !preview) {
+        kept.keep(answers, table.questions());
       }
       return faults(table.faults());
     }
@@ -159,44 +158,6 @@ public final class ImportCommand implements Callable<Integer> {
 
   private boolean asks() {
     return ask == null ? !preview && Terminal.ofProgram().attended() : ask;
-  }
-
-  /**
-   * Keeps the answers, and what is still to be answered; a place that cannot be written is told.
-   */
-  private void keep(Path kept, Answers answers, TorqueTable table, PrintWriter lines) {
-    int open = table.questions().size();
-    if (preview || (open == 0 && answers.equals(Answers.NONE))) {
-      return;
-    }
-    try {
-      NewFile.write(kept, answers.csv(table.questions()), true);
-      String told = open == 1 ? "1 question is" : open + " questions are";
-      lines.println(
-          open == 0
-              ? "Answers kept in " + kept.getFileName() + "."
-              : told
-                  + " in "
-                  + kept.getFileName()
-                  + ": answer in its last column, then import again.");
-    } catch (Fault e) {
-      lines.println("The questions were not kept: " + e.getMessage());
-    }
-    lines.flush();
-  }
-
-  /** Keeps what holds for other lists of the same folder. */
-  private void keepForOthers(Path kept, Answers now, Answers before, PrintWriter lines) {
-    if (preview || now.equals(before)) {
-      return;
-    }
-    try {
-      NewFile.write(kept, now.csv(List.of()), true);
-      lines.println("For other lists beside it: " + kept.getFileName() + ".");
-    } catch (Fault e) {
-      lines.println("Nothing was kept for other lists: " + e.getMessage());
-    }
-    lines.flush();
   }
 
   private int judged(TorqueTable table, PrintWriter lines) throws Fault {

@@ -18,12 +18,21 @@ final class TableInterview {
 
   private final BufferedReader keyboard;
   private final PrintWriter out;
+  private final Answers ofOthers;
   private Answers answers;
+  private boolean offers = true;
 
-  TableInterview(BufferedReader keyboard, PrintWriter out, Answers answers) {
+  /**
+   * An interview.
+   *
+   * @param answers what was answered about this table before
+   * @param ofOthers what was answered about other tables, which is offered
+   */
+  TableInterview(BufferedReader keyboard, PrintWriter out, Answers answers, Answers ofOthers) {
     this.keyboard = keyboard;
     this.out = out;
     this.answers = answers;
+    this.ofOthers = ofOthers;
   }
 
   /** A table that can be read again with other answers. */
@@ -44,12 +53,12 @@ final class TableInterview {
     TorqueTable table = read;
     out.println(HELP);
     try {
-      if (offer(table.questions())) {
-        table = reading.with(answers);
-      }
       Answers before;
       do {
         before = answers;
+        if (offer(table.questions())) {
+          table = reading.with(answers);
+        }
         for (Question question : firstOf(table.questions())) {
           ask(question);
         }
@@ -62,27 +71,29 @@ final class TableInterview {
     return table;
   }
 
-  /** Offers what was answered in another list; whether it was taken. */
+  /** Offers what was answered in other lists, until that is declined; whether it was taken. */
   private boolean offer(List<Question> questions) {
-    List<Answers.Answer> offered = answers.offered(questions);
-    if (offered.isEmpty()) {
+    List<Answers.Answer> offered =
+        ofOthers.offered(questions).stream().filter(each -> !answers.all().contains(each)).toList();
+    if (!offers || offered.isEmpty()) {
       return false;
     }
     out.println();
-    out.println("As in the list before, for the rows that lack it:");
-    offered.forEach(
-        each -> out.println("  " + each.asked() + " " + each.answer() + ", " + told(each.rows())));
-    boolean taken = TypedInterview.saysYes(keyboard, out, "Take all of it? yes / no [no]: ");
-    if (taken) {
+    out.println("As in lists before:");
+    offered.forEach(each -> out.println("  " + told(each)));
+    offers = TypedInterview.saysYes(keyboard, out, "Take all of it? yes / no [no]: ");
+    if (offers) {
       for (Answers.Answer each : offered) {
         answers = answers.with(each);
       }
     }
-    return taken;
+    return offers;
   }
 
-  private static String told(List<String> rows) {
-    return rows.size() == 1 ? rows.get(0) : rows.size() + " rows";
+  private static String told(Answers.Answer each) {
+    String read = each.read().isEmpty() ? "" : " \"" + each.read() + '"';
+    String rows = each.rows().isEmpty() ? "" : ", for " + String.join(" | ", each.rows());
+    return each.asked() + read + ": " + each.answer() + rows;
   }
 
   /** What columns mean is asked before what stands in them. */

@@ -83,18 +83,24 @@ class WorkshopListsTest {
       return answers;
     }
 
-    /** Whether he would answer so for each row. */
-    private boolean saysSo(Answers.Answer offered) {
-      Question asked =
-          new Question(
-              offered.asked(),
-              offered.read(),
-              offered.rows(),
-              List.of(),
-              TableCode.MISSING_COLUMN,
-              "",
-              List.of());
-      return offered.rows().stream().allMatch(row -> answer(asked, row).equals(offered.answer()));
+    /** Whether he would answer all of it so. */
+    private boolean saysSo(List<Answers.Answer> offered, List<Question> questions) {
+      return offered.stream()
+          .allMatch(
+              each ->
+                  questions.stream()
+                      .filter(q -> q.asked().equals(each.asked()) && q.read().equals(each.read()))
+                      .allMatch(question -> saysSo(each, question)));
+    }
+
+    private boolean saysSo(Answers.Answer offered, Question question) {
+      if (question.isOfAColumn()) {
+        return column(question.read()).equals(offered.answer());
+      }
+      return question.rows().isEmpty()
+          ? offered.answer().equals(HEAD.get(question.asked()))
+          : question.rows().stream()
+              .allMatch(row -> answer(question, row).equals(offered.answer()));
     }
 
     private static String column(String heading) {
@@ -155,20 +161,21 @@ class WorkshopListsTest {
     for (Map.Entry<String, List<Truth>> list : all.entrySet()) {
       Path file = LISTS.resolve(list.getKey());
       Somebody somebody = new Somebody(list.getValue());
-      Answers answers = before;
+      Answers answers = Answers.NONE;
       TorqueTable table = TorqueTable.read(file, wishes(answers));
       int filled = table.cells();
-      List<Answers.Answer> offered = answers.offered(table.questions());
-      if (!offered.isEmpty()) {
-        somebody.asked++;
-      }
-      if (offered.stream().allMatch(somebody::saysSo)) {
-        for (Answers.Answer each : offered) {
-          answers = answers.with(each);
-        }
-        table = TorqueTable.read(file, wishes(answers));
-      }
+      boolean offers = true;
       for (int round = 0; round < MOST_ROUNDS && !table.questions().isEmpty(); round++) {
+        List<Answers.Answer> fresh = new ArrayList<>(before.offered(table.questions()));
+        fresh.removeAll(answers.all());
+        if (offers && !fresh.isEmpty()) {
+          somebody.asked++;
+          offers = somebody.saysSo(fresh, table.questions());
+          for (Answers.Answer each : offers ? fresh : List.<Answers.Answer>of()) {
+            answers = answers.with(each);
+          }
+          table = TorqueTable.read(file, wishes(answers));
+        }
         for (Question question : table.questions()) {
           answers = somebody.answer(question, answers);
         }
@@ -180,7 +187,7 @@ class WorkshopListsTest {
       System.out.printf(
           "%s: %d cells, %d questions of rows, %d of the table%n",
           list.getKey(), filled, somebody.asked, somebody.askedOfTable);
-      before = afterOthers ? answers.forOtherLists() : Answers.NONE;
+      before = afterOthers ? answers.forOtherLists().and(before) : Answers.NONE;
       cells += filled;
       asked += somebody.asked;
       ofTables += somebody.askedOfTable;

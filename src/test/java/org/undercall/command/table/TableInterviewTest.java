@@ -181,13 +181,15 @@ class TableInterviewTest {
   void offered() throws IOException {
     Files.writeString(list, BARE.replace(";by thread", ";18").replace("yes;any;", "yes;any;dry"));
     assertEquals(0, run("4 %\n", "--ask"), err::toString);
-    assertTrue(out.toString().contains("For other lists beside it: lists.answers.csv."));
+    assertTrue(out.toString().contains("Offered for other lists beside it: lists.answers.csv."));
     list = Files.writeString(folder.resolve("next.csv"), Files.readString(list));
     out.getBuffer().setLength(0);
     assertEquals(1, run("", "--no-ask"));
-    assertFalse(out.toString().contains("As in the list before"), out::toString);
+    assertFalse(out.toString().contains("As in lists before"), out::toString);
     assertEquals(1, run("perhaps\nstop\n", "--ask"));
-    assertTrue(out.toString().contains("  tolerance 4 %, 2 rows"), out::toString);
+    assertTrue(
+        out.toString().contains("  tolerance: 4 %, for Arm bolt, 10.9 | Link bolt, 10.9"),
+        out::toString);
     assertEquals(0, run("yes\n", "--ask"), err::toString);
     String written = Files.readString(folder.resolve("out.json"));
     assertEquals(2, written.split("\"plusMinus\"", -1).length - 1);
@@ -204,5 +206,22 @@ class TableInterviewTest {
     String written = Files.readString(folder.resolve("out.json"));
     assertTrue(written.contains("\"drive\" : 18"), written);
     assertEquals(3, run("", "--no-ask"));
+  }
+
+  @Test
+  @DisplayName("is taken from no other list unasked: a word that another one explained is offered")
+  void wordOfAnother() throws IOException {
+    Files.writeString(list, LIST.replace("yes;;dry", "yes;settled;dry"));
+    assertEquals(0, run("ride height\n", "--ask"), err::toString);
+    list = Files.writeString(folder.resolve("next.csv"), Files.readString(list));
+    Files.delete(folder.resolve("out.json"));
+    assertEquals(1, run("", "--no-ask"));
+    assertFalse(Files.exists(folder.resolve("out.json")), "no answer of another list is believed");
+    assertEquals(0, run("no\nany\n", "--ask"), err::toString);
+    assertTrue(out.toString().contains("  load condition \"settled\": ride height"), out::toString);
+    assertEquals(List.of("any", "any"), needs());
+    list = Files.writeString(folder.resolve("third.csv"), Files.readString(list));
+    assertEquals(0, run("yes\n", "--ask"), err::toString);
+    assertEquals(List.of("any", "any"), needs(), "what was answered last is offered");
   }
 }
