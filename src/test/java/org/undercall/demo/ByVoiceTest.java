@@ -8,6 +8,7 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -96,5 +97,30 @@ class ByVoiceTest {
         List.of(false, true),
         of(events, SessionEvent.CheckAnswered.class).map(e -> e.passed()).toList());
     assertComplete(events);
+  }
+
+  @Test
+  @DisplayName("a second person closes a nut by his name alone, said twice, and by nothing else")
+  void secondPerson() throws Exception {
+    List<SessionEvent> events =
+        spoken(FOLDER.resolve("second-person.json"), "second-person-script.json");
+    int putOff = indexFrom(events, SessionEvent.StepPutOff.class, 0);
+    int first = indexFrom(events, SessionEvent.Witnessed.class, 0);
+    int taken = indexFrom(events, SessionEvent.WitnessAsked.class, first);
+    int again = indexFrom(events, SessionEvent.Witnessed.class, taken);
+    assertTrue(0 < putOff && putOff < first && first < taken && taken < again, events::toString);
+    assertEquals(2, of(events, SessionEvent.Witnessed.class).count());
+    StepRef nut = new StepRef("axle-nut", Side.CAR);
+    assertTrue(
+        events.indexOf(new SessionEvent.StepClosed(nut)) > first, "closed before it was seen");
+    assertComplete(events);
+  }
+
+  /** Where the first event of a kind stands from a place on; -1 if there is none. */
+  private static int indexFrom(List<SessionEvent> events, Class<?> kind, int from) {
+    return IntStream.range(Math.max(0, from), events.size())
+        .filter(i -> kind.isInstance(events.get(i)))
+        .findFirst()
+        .orElse(-1);
   }
 }
