@@ -42,6 +42,7 @@ function listen() {
     draw(board);
     offer(board);
     clocks(board, Date.now() + ahead);
+    fit();
     document.body.dataset.shown = event.lastEventId;
   });
   events.addEventListener("beat", heardOf);
@@ -72,11 +73,13 @@ setInterval(() => {
 }, TICK_MILLIS);
 addEventListener("offline", () => old("No connection."));
 
-/** The list beside the work takes the height that the top leaves, so that its step is in sight. */
 const frame = document.getElementById("frame");
-new ResizeObserver(() => {
+
+/** The list beside the work takes the height that the top leaves, so that its step is in sight. */
+function fit() {
   document.documentElement.style.setProperty("--top", frame.offsetHeight + "px");
   inSight();
-}).observe(frame);
+}
+new ResizeObserver(fit).observe(frame);
 new ResizeObserver(inSight).observe(document.getElementById("steps"));
 listen();
